@@ -1,0 +1,1 @@
+"""Vatside: guides a make at the vat and keeps its record."""

@@ -1,0 +1,1 @@
+"""The pure core: facts in, meaning out; the phone runs these same files."""

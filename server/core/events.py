@@ -1,0 +1,332 @@
+"""The one table of what can happen in a make, and the check that reads it.
+
+An event is an immutable fact. The envelope is the same for every kind; `data`
+depends on the kind. Server, phone, tests, documentation and fuzzing read KINDS.
+
+Envelope:
+    id        UUID, version 7, made on the phone; the only unique key
+    make      UUID of the make it belongs to
+    device    UUID of the installed copy of the app
+    seq       1, 2, 3 ... counted by that device
+    person    id of the person who tapped
+    at_ms     when it was observed, by the phone's clock [ms since 1970 UTC]
+    entered_ms when it was entered, by the phone's clock [ms]
+    tz_min    the phone's time zone, minutes east of UTC
+    mono_ms   the page's monotonic clock at entry [ms]
+    boot      UUID of the page's session (mono_ms only compares within it)
+    off_ms    estimated server time minus phone time [ms]
+    off_q_ms  half round trip of that estimate [ms], None if never measured
+    kind, v   row of KINDS and its version
+    ref       id of the event that this one is about, or None
+    data      fields of the kind
+"""
+
+from .quantities import check_number, check_value
+from .recipe import check_recipe
+
+ROLES = ("viewer", "helper", "maker", "owner")  # each may do what those before may
+
+JUDGEMENTS = (
+    "not_flocculated",
+    "flocculated",
+    "soft",
+    "clean_break",
+    "past_it",
+    "uneven",
+    "even",
+    "not_knitted",
+    "knitted",
+)
+
+# A clock may be wrong by hours and is corrected; outside 2000..2100 it is noise.
+EARLIEST_MS = 946684800000
+LATEST_MS = 4102444800000
+
+
+def _field(name, kind, required=True, low=None, high=None, choices=None, unit=None):
+    return {
+        "name": name,
+        "type": kind,
+        "required": required,
+        "low": low,
+        "high": high,
+        "choices": choices,
+        "unit": unit,
+    }
+
+
+def _text(name, high, required=True):
+    return _field(name, "text", required, 1 if required else 0, high)
+
+
+def _kind(role, fields, ref="none"):
+    return {"v": 1, "role": role, "ref": ref, "fields": fields}
+
+
+_STEP = _field("step", "key", high=60)
+_STEP_OPTIONAL = _field("step", "key", required=False, high=60)
+_WHY = _text("why", 400)
+_WHY_OPTIONAL = _text("why", 400, required=False)
+
+KINDS = {
+    "make_opened": _kind(
+        "maker",
+        [
+            _text("name", 80),
+            _text("batch", 20),
+            _field("recipe", "recipe"),
+            _field("milk_l", "number", low=1.0, high=50000.0, unit="L"),
+            _text("vat", 60, required=False),
+            _field("moulds", "moulds", required=False),
+            _field("equipment", "mapping", required=False),
+        ],
+    ),
+    "step_begun": _kind("helper", [_STEP, _WHY_OPTIONAL]),
+    "step_ended": _kind("helper", [_STEP, _WHY_OPTIONAL]),
+    "step_skipped": _kind("maker", [_STEP, _WHY]),
+    "reading_taken": _kind(
+        "helper",
+        [
+            _field("quantity", "quantity"),
+            _field("value", "reading"),
+            _text("typed", 24, required=False),
+            _text("typed_unit", 12, required=False),
+            _STEP_OPTIONAL,
+            _text("place", 60, required=False),
+        ],
+    ),
+    "ingredient_added": _kind(
+        "helper",
+        [
+            _field("ingredient", "key", high=60),
+            _field("amount", "number", low=0.0, high=100000.0),
+            _text("unit", 12),
+            _field("planned", "number", required=False, low=0.0, high=100000.0),
+            _text("lot", 40, required=False),
+            _text("use_by", 10, required=False),
+            _STEP_OPTIONAL,
+        ],
+    ),
+    "curd_judged": _kind(
+        "helper",
+        [_field("judgement", "choice", choices=JUDGEMENTS), _STEP_OPTIONAL],
+    ),
+    "timer_started": _kind(
+        "helper",
+        [
+            _text("label", 60),
+            _field("lasts_s", "number", low=1.0, high=31536000.0, unit="s"),
+            _STEP_OPTIONAL,
+        ],
+    ),
+    "timer_stopped": _kind("helper", [_WHY_OPTIONAL], ref="required"),
+    "wheels_moulded": _kind(
+        "helper",
+        [
+            _field("size", "key", high=60),
+            _field("count", "int", low=0, high=5000),
+            _field("mass_kg", "number", False, low=0.0, high=50000.0, unit="kg"),
+            _STEP_OPTIONAL,
+        ],
+    ),
+    "wheel_turned": _kind(
+        "helper",
+        [
+            _field("size", "key", required=False, high=60),
+            _field("count", "int", required=False, low=0, high=5000),
+            _STEP_OPTIONAL,
+        ],
+    ),
+    "note_added": _kind("helper", [_text("text", 2000), _STEP_OPTIONAL]),
+    "entry_corrected": _kind("helper", [_field("set", "mapping"), _WHY], "required"),
+    "entry_struck": _kind("helper", [_WHY], ref="required"),
+    "duplicate_judged": _kind("maker", [_field("same", "bool")], ref="required"),
+    "alert_acknowledged": _kind("helper", [_text("alert", 160), _WHY_OPTIONAL]),
+    "task_taken": _kind("helper", [_STEP]),
+    "task_released": _kind("helper", [_STEP]),
+    "hold_placed": _kind("maker", [_WHY]),
+    "hold_lifted": _kind("maker", [_WHY], ref="required"),
+    "signed_off": _kind("maker", [_text("statement", 400)]),
+    "make_closed": _kind("maker", [_WHY_OPTIONAL]),
+    "make_abandoned": _kind("maker", [_WHY]),
+}
+
+# Fields of the envelope that a correction may set besides those of `data`.
+CORRECTABLE_ENVELOPE = ("at_ms",)
+# What a correction may never touch: what the entry is about.
+UNCORRECTABLE = ("recipe", "step", "quantity", "ingredient")
+
+
+def may(role: str, kind: str) -> bool:
+    """Tell whether a role may record a kind of event.
+
+    Args:
+        role: one of ROLES.
+        kind: a key of KINDS.
+
+    Returns:
+        True when the role is at least the one the kind asks for.
+    """
+    if role not in ROLES or kind not in KINDS:
+        return False
+    return ROLES.index(role) >= ROLES.index(KINDS[kind]["role"])
+
+
+def check_event(event: dict) -> "list[dict]":
+    """Return everything that is wrong with one event on its own.
+
+    Whether the make exists or the step is in its recipe is not asked here:
+    events may arrive in any order.
+
+    Args:
+        event: dict as in the module's envelope; JSON types only.
+
+    Returns:
+        List of {"field", "key", "limit"}; empty for a sound event. The single
+        problem {"key": "unknown_kind"} or {"key": "newer_version"} marks an
+        event from a newer app, which is kept raw.
+    """
+    if not isinstance(event, dict):
+        return [{"field": "event", "key": "not_a_mapping", "limit": None}]
+    problems = _check_envelope(event)
+    kind = KINDS.get(event.get("kind"))
+    if kind is None:
+        problems.append({"field": "kind", "key": "unknown_kind", "limit": None})
+        return problems
+    version = event.get("v")
+    if isinstance(version, int) and version > kind["v"]:
+        problems.append({"field": "v", "key": "newer_version", "limit": kind["v"]})
+        return problems
+    if kind["ref"] == "required" and not event.get("ref"):
+        problems.append({"field": "ref", "key": "missing", "limit": None})
+    data = event.get("data")
+    if not isinstance(data, dict):
+        problems.append({"field": "data", "key": "not_a_mapping", "limit": None})
+        return problems
+    return problems + check_data(event["kind"], data)
+
+
+def check_data(kind: str, data: dict) -> "list[dict]":
+    """Return everything that is wrong with the body of one kind.
+
+    Args:
+        kind: a key of KINDS.
+        data: the event's body.
+
+    Returns:
+        List of {"field", "key", "limit"}.
+    """
+    problems = []
+    known = []
+    for field in KINDS[kind]["fields"]:
+        name = field["name"]
+        known.append(name)
+        value = data.get(name)
+        if value is None:
+            if field["required"]:
+                problems.append({"field": name, "key": "missing", "limit": None})
+            continue
+        problems.extend(_check_field(field, value, data))
+    for name in data:
+        if name not in known:
+            problems.append({"field": name, "key": "unknown_field", "limit": None})
+    return problems
+
+
+def _check_envelope(event):
+    problems = []
+    for name in ("id", "make", "device", "boot"):
+        if not _is_uuid(event.get(name)):
+            problems.append({"field": name, "key": "not_a_uuid", "limit": None})
+    ref = event.get("ref")
+    if ref is not None and not _is_uuid(ref):
+        problems.append({"field": "ref", "key": "not_a_uuid", "limit": None})
+    person = event.get("person")
+    if not isinstance(person, str) or not 1 <= len(person) <= 64:
+        problems.append({"field": "person", "key": "missing", "limit": 64})
+    for name in ("at_ms", "entered_ms"):
+        problems.extend(_check_int(name, event.get(name), EARLIEST_MS, LATEST_MS))
+    problems.extend(_check_int("seq", event.get("seq"), 1, 9007199254740991))
+    problems.extend(_check_int("v", event.get("v"), 1, 1000))
+    problems.extend(_check_int("tz_min", event.get("tz_min"), -840, 840))
+    century_ms = LATEST_MS - EARLIEST_MS
+    problems.extend(
+        _check_int("off_ms", event.get("off_ms"), -century_ms, century_ms)
+    )
+    problems.extend(check_number("mono_ms", event.get("mono_ms"), 0, None))
+    if event.get("off_q_ms") is not None:
+        problems.extend(check_number("off_q_ms", event.get("off_q_ms"), 0, None))
+    return problems
+
+
+def _check_int(field, value, low, high):
+    if isinstance(value, float) and value == int(value):
+        value = int(value)
+    if isinstance(value, float):
+        return [{"field": field, "key": "not_whole", "limit": None}]
+    return check_number(field, value, low, high)
+
+
+def _is_uuid(value):
+    if not isinstance(value, str) or len(value) != 36:
+        return False
+    for index, letter in enumerate(value):
+        if index in (8, 13, 18, 23):
+            if letter != "-":
+                return False
+        elif letter not in "0123456789abcdef":
+            return False
+    return True
+
+
+def _check_text(field, value):
+    name = field["name"]
+    if not isinstance(value, str):
+        return [{"field": name, "key": "not_text", "limit": None}]
+    if field["low"] and len(value.strip()) < field["low"]:
+        return [{"field": name, "key": "missing", "limit": field["low"]}]
+    if field["high"] is not None and len(value) > field["high"]:
+        return [{"field": name, "key": "too_long", "limit": field["high"]}]
+    return []
+
+
+def _check_moulds(name, value):
+    if not isinstance(value, list) or len(value) > 20:
+        return [{"field": name, "key": "not_a_list", "limit": 20}]
+    problems = []
+    for row in value:
+        if not isinstance(row, dict) or not isinstance(row.get("size"), str):
+            problems.append({"field": name + ".size", "key": "missing", "limit": None})
+            continue
+        problems.extend(_check_int(name + ".count", row.get("count"), 0, 5000))
+    return problems
+
+
+def _check_field(field, value, data):
+    name = field["name"]
+    kind = field["type"]
+    if kind in ("text", "key"):
+        return _check_text(field, value)
+    if kind == "number":
+        return check_number(name, value, field["low"], field["high"])
+    if kind == "int":
+        return _check_int(name, value, field["low"], field["high"])
+    if kind == "bool":
+        if value is True or value is False:
+            return []
+        return [{"field": name, "key": "not_yes_or_no", "limit": None}]
+    if kind == "choice":
+        if value in field["choices"]:
+            return []
+        return [{"field": name, "key": "not_a_choice", "limit": list(field["choices"])}]
+    if kind == "quantity":
+        return []  # checked together with the value, under "reading"
+    if kind == "reading":
+        return check_value(data.get("quantity"), value)
+    if kind == "moulds":
+        return _check_moulds(name, value)
+    if not isinstance(value, dict):
+        return [{"field": name, "key": "not_a_mapping", "limit": None}]
+    if kind == "recipe":
+        return check_recipe(value)
+    return []

@@ -1,0 +1,117 @@
+"""What can be read off an instrument at the vat, in which unit and range.
+
+One row a quantity. `low`/`high` are hard: outside them the value cannot be
+true and is refused. `ask_low`/`ask_high` are soft: outside them the maker is
+asked for a second look, and the value is kept as typed. Hard and soft ranges
+are this project's own judgement of what an instrument can show (common
+practice, no source); recipe bands are a different thing and live in recipes.
+"""
+
+
+def _number(unit, decimals, low, high, ask_low, ask_high):
+    return {
+        "type": "number",
+        "unit": unit,
+        "decimals": decimals,
+        "low": low,
+        "high": high,
+        "ask_low": ask_low,
+        "ask_high": ask_high,
+    }
+
+
+QUANTITIES = {
+    "milk_volume_l": _number("L", 0, 0.0, 50000.0, 20.0, 20000.0),
+    "milk_mass_kg": _number("kg", 1, 0.0, 52000.0, 20.0, 21000.0),
+    "milk_age_h": _number("h", 1, 0.0, 240.0, 0.0, 72.0),
+    "milk_temp_c": _number("C", 1, -2.0, 110.0, 0.0, 75.0),
+    "air_space_temp_c": _number("C", 1, -10.0, 130.0, 0.0, 95.0),
+    "jacket_temp_c": _number("C", 1, -10.0, 160.0, 0.0, 100.0),
+    "indicator_temp_c": _number("C", 1, -2.0, 110.0, 0.0, 75.0),
+    "recorder_temp_c": _number("C", 1, -2.0, 110.0, 0.0, 75.0),
+    "curd_temp_c": _number("C", 1, -2.0, 110.0, 10.0, 58.0),
+    "water_temp_c": _number("C", 1, -2.0, 110.0, 2.0, 90.0),
+    "room_temp_c": _number("C", 1, -30.0, 60.0, 5.0, 40.0),
+    "ph": _number("pH", 2, 0.0, 14.0, 4.0, 7.2),
+    "titratable_acidity_frac": _number("fraction lactic", 5, 0.0, 0.05, 0.0008, 0.012),
+    "fat_frac": _number("fraction", 4, 0.0, 0.6, 0.015, 0.09),
+    "snf_frac": _number("fraction", 4, 0.0, 0.4, 0.06, 0.13),
+    "whey_drained_l": _number("L", 0, 0.0, 50000.0, 1.0, 20000.0),
+    "water_added_l": _number("L", 0, 0.0, 50000.0, 1.0, 20000.0),
+    "bed_load_kg": _number("kg", 1, 0.0, 20000.0, 1.0, 2000.0),
+    "press_gauge_kpa": _number("kPa", 0, 0.0, 2000.0, 5.0, 800.0),
+    "wheel_mass_kg": _number("kg", 2, 0.0, 200.0, 0.1, 60.0),
+    "brine_temp_c": _number("C", 1, -20.0, 60.0, 4.0, 20.0),
+    # 0.2645 is the saturation of sodium chloride at 21 °C; a little is left for
+    # colder or warmer tanks. Source: salt solubility table, see facts in recipes.
+    "brine_salt_frac": _number("fraction", 4, 0.0, 0.2660, 0.15, 0.2640),
+    "brine_ph": _number("pH", 2, 0.0, 14.0, 4.5, 6.0),
+    "store_temp_c": _number("C", 1, -30.0, 60.0, 2.0, 20.0),
+    "store_humidity_frac": _number("fraction", 3, 0.0, 1.0, 0.6, 0.99),
+    "drug_test": {"type": "choice", "choices": ["negative", "positive"]},
+}
+
+
+def check_value(quantity: str, value: "float | str") -> "list[dict]":
+    """Return what makes a reading impossible, as a list of problems.
+
+    Args:
+        quantity: a key of QUANTITIES.
+        value: number in the quantity's own unit, or one of its choices.
+
+    Returns:
+        List of {"field", "key", "limit"}; empty when the value can be true.
+    """
+    row = QUANTITIES.get(quantity)
+    if row is None:
+        return [{"field": "quantity", "key": "unknown", "limit": quantity}]
+    if row["type"] == "choice":
+        if value in row["choices"]:
+            return []
+        return [{"field": "value", "key": "not_a_choice", "limit": row["choices"]}]
+    return check_number("value", value, row["low"], row["high"])
+
+
+def check_number(
+    field: str, value: "float", low: "float | None", high: "float | None"
+) -> "list[dict]":
+    """Return the problems of one number against inclusive limits.
+
+    Args:
+        field: name to report.
+        value: the number as received; anything else is a problem.
+        low: smallest possible value, or None.
+        high: largest possible value, or None.
+
+    Returns:
+        List of {"field", "key", "limit"}: "not_a_number", "below" or "above".
+    """
+    if value is True or value is False or not isinstance(value, (int, float)):
+        return [{"field": field, "key": "not_a_number", "limit": None}]
+    if value != value or value in (float("inf"), float("-inf")):
+        return [{"field": field, "key": "not_a_number", "limit": None}]
+    if low is not None and value < low:
+        return [{"field": field, "key": "below", "limit": low}]
+    if high is not None and value > high:
+        return [{"field": field, "key": "above", "limit": high}]
+    return []
+
+
+def needs_second_look(quantity: str, value: "float | str") -> "dict | None":
+    """Return the soft limit that a possible value lies outside of, if any.
+
+    Args:
+        quantity: a key of QUANTITIES.
+        value: a value that `check_value` finds possible.
+
+    Returns:
+        {"key": "unlikely_low" or "unlikely_high", "limit"} or None.
+    """
+    row = QUANTITIES[quantity]
+    if row["type"] == "choice":
+        return None
+    if value < row["ask_low"]:
+        return {"key": "unlikely_low", "limit": row["ask_low"]}
+    if value > row["ask_high"]:
+        return {"key": "unlikely_high", "limit": row["ask_high"]}
+    return None
