@@ -1,0 +1,52 @@
+"""Answer the page's calls into the core, as text in and text out.
+
+This file runs on the phone, beside the core shipped as package `core`, and in
+the tests. It alone turns JSON into values there: the core never sees text.
+"""
+
+import json
+
+
+def find(module, name):
+    """Return a public function of the core.
+
+    Args:
+        module: dotted name below `core`, such as "formulas.heat".
+        name: the function's name.
+
+    Raises:
+        ValueError: no such module or function, or a private one.
+    """
+    for part in module.split(".") + [name]:
+        if not part or part.startswith("_"):
+            raise ValueError("not a public name: %s.%s" % (module, name))
+    path = "core." + module
+    try:
+        found = __import__(path)
+        for part in path.split(".")[1:] + [name]:
+            found = getattr(found, part)
+    except (ImportError, AttributeError) as problem:
+        raise ValueError("the core has no %s.%s: %s" % (module, name, problem))
+    return found
+
+
+def call(request_text):
+    """Call one function of the core and return its answer as JSON.
+
+    Args:
+        request_text: {"module", "name", "args", "kwargs"}; the last two may
+            be left out.
+
+    Returns:
+        {"ok": value}, or {"error": {"type", "text"}} when the call failed.
+    """
+    try:
+        request = json.loads(request_text)
+        function = find(request["module"], request["name"])
+        value = function(*request.get("args", []), **request.get("kwargs", {}))
+        return json.dumps({"ok": value})
+    except Exception as problem:
+        # The page must always get an answer: a call that raised through the
+        # bridge would leave the screen waiting.
+        error = {"type": type(problem).__name__, "text": str(problem)}
+        return json.dumps({"error": error})

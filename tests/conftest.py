@@ -1,0 +1,119 @@
+import builtins
+import importlib
+import json
+import queue
+import socket
+import subprocess
+import threading
+from pathlib import Path
+
+import pytest
+from hypothesis import settings
+
+from deploy.fetch_modules import LIB, find_node
+
+ROOT = Path(__file__).resolve().parent.parent
+ANSWER_S = 60
+
+# The same examples on every run, so that a red run can be repeated anywhere.
+settings.register_profile("house", derandomize=True, deadline=None)
+settings.load_profile("house")
+
+
+def through_json(value):
+    return json.loads(json.dumps(value, allow_nan=False))
+
+
+def call_on_server(module, name, *args, **kwargs):
+    """Call the core here, with what the phone would get and give."""
+    function = getattr(importlib.import_module(f"server.core.{module}"), name)
+    return through_json(function(*through_json(args), **through_json(kwargs)))
+
+
+class Phone:
+    """The phone's interpreter, one process for as long as the tests run."""
+
+    def __init__(self, extra=None):
+        node = find_node()
+        if not node or not (LIB / "micropython.wasm").is_file():
+            pytest.fail(
+                "The phone's interpreter needs Node.js and static/lib: "
+                "run `sh tests/run`, or `python deploy/fetch_modules.py`.",
+                pytrace=False,
+            )
+        script = str(ROOT / "tests" / "phone" / "phone.mjs")
+        self.process = subprocess.Popen(
+            [node, script, *([str(extra)] if extra else [])],
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            text=True,
+            encoding="utf-8",
+            bufsize=1,
+        )
+        self.lines = queue.Queue()
+        self.reader = threading.Thread(target=self._read, daemon=True)
+        self.reader.start()
+        assert self._next() == {"ready": True}
+
+    def _read(self):
+        for line in self.process.stdout:
+            self.lines.put(line)
+        self.lines.put("")
+
+    def _next(self):
+        line = self.lines.get(timeout=ANSWER_S)
+        assert line, "the phone's interpreter ended; its words are on stderr"
+        return json.loads(line, parse_constant=pytest.fail)
+
+    def __call__(self, module, name, *args, **kwargs):
+        request = {"module": module, "name": name, "args": args, "kwargs": kwargs}
+        # As a browser writes it: the phone's parser does not join the two
+        # halves of an escaped character beyond U+FFFF.
+        line = json.dumps(request, allow_nan=False, ensure_ascii=False)
+        self.process.stdin.write(line + "\n")
+        answer = self._next()
+        if "error" in answer:
+            # The core's own exceptions are ValueErrors; others keep their kind.
+            kind = getattr(builtins, answer["error"]["type"], ValueError)
+            raise kind(answer["error"]["text"])
+        return answer["ok"]
+
+    def close(self):
+        self.process.stdin.close()
+        self.process.wait(timeout=ANSWER_S)
+        self.reader.join(timeout=ANSWER_S)
+        self.process.stdout.close()
+
+
+@pytest.fixture(scope="session")
+def phone():
+    process = Phone()
+    yield process
+    process.close()
+
+
+@pytest.fixture(scope="session", params=["server", "phone"])
+def core(request):
+    """Call the core by name: core("formulas.heat", "cooling_time_s", 38.0, …).
+
+    Each test that asks for it runs on both interpreters.
+    """
+    if request.param == "server":
+        return call_on_server
+    return request.getfixturevalue("phone")
+
+
+@pytest.fixture(autouse=True, scope="session")
+def network_off():
+    """Let tests reach this machine only."""
+    connect = socket.socket.connect
+
+    def connect_here(self, address):
+        host = address[0] if isinstance(address, tuple) else "localhost"
+        if host not in ("localhost", "127.0.0.1", "::1"):
+            raise OSError(f"tests may not reach the network: {host}")
+        return connect(self, address)
+
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(socket.socket, "connect", connect_here)
+        yield
