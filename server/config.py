@@ -1,0 +1,152 @@
+"""Where the data lies, which clock runs, and every other setting.
+
+Settings come from the command line or the environment and are fixed once the
+app is made. Nothing else in the server reads the environment.
+"""
+
+import os
+import time
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from flask import current_app
+
+HERE = Path(__file__).resolve().parent
+RECIPES_DIR = HERE / "recipes"
+CORE_DIR = HERE / "core"
+DATABASE_NAME = "vatside.sqlite3"
+DEFAULT_PORT = 8000
+THREADS = 32  # per worker; each live stream holds one for its life
+MAX_BODY_BYTES = 1 << 20
+
+
+def real_now_ms() -> int:
+    """Return the box's own wall clock [ms since 1970 UTC]."""
+    return time.time_ns() // 1_000_000
+
+
+@dataclass(frozen=True)
+class Clock:
+    """The server's clock: the real one, or a faster one for replay and practice.
+
+    All workers of one server must show the same time, so a fast clock is told
+    by two instants and a rate, never by when a process started.
+
+    Args:
+        rate: how many seconds pass here in one real second; 1 is the real clock.
+        real_ms: real instant at which the fast clock was set [ms].
+        shown_ms: what the fast clock showed at that instant [ms].
+    """
+
+    rate: float = 1.0
+    real_ms: int = 0
+    shown_ms: int = 0
+
+    def __post_init__(self) -> None:
+        """Refuse a clock that stands still, runs backwards or leaps."""
+        if not 1 <= self.rate <= 3600:
+            raise ValueError(f"a clock runs 1 to 3600 times as fast, not {self.rate:g}")
+
+    def now_ms(self) -> int:
+        """Return the server's time [ms since 1970 UTC]."""
+        real_ms = real_now_ms()
+        if self.rate == 1:
+            return real_ms
+        return self.shown_ms + int((real_ms - self.real_ms) * self.rate)
+
+
+def _static_dir() -> Path:
+    # A built wheel carries the page inside the package; a checkout has it beside.
+    packed = HERE / "_static"
+    return packed if packed.is_dir() else HERE.parent / "static"
+
+
+@dataclass(frozen=True)
+class Settings:
+    """Everything that may differ between two servers.
+
+    Args:
+        data_dir: folder of the database and its backups; made at need.
+        database_url: SQLAlchemy address; empty for SQLite in `data_dir`.
+        clock: the server's clock.
+        static_dir: folder of the page.
+        threads: threads a worker has; live viewers may hold half of them.
+        proxy_hops: reverse proxies in front whose headers are believed.
+        hosts: host names this server answers to; empty for any.
+        public_url: address that phones use, for links; empty to take the request's.
+    """
+
+    data_dir: Path
+    database_url: str = ""
+    clock: Clock = field(default_factory=Clock)
+    static_dir: Path = field(default_factory=_static_dir)
+    threads: int = THREADS
+    proxy_hops: int = 0
+    hosts: tuple[str, ...] = ()
+    public_url: str = ""
+
+    @property
+    def sqlalchemy_url(self) -> str:
+        """Return the database's address, with the driver that we ship named."""
+        if not self.database_url:
+            return f"sqlite:///{self.data_dir.resolve() / DATABASE_NAME}"
+        for scheme in ("postgres://", "postgresql://"):
+            if self.database_url.startswith(scheme):
+                return "postgresql+psycopg://" + self.database_url[len(scheme) :]
+        return self.database_url
+
+    @property
+    def database_file(self) -> Path | None:
+        """Return SQLite's file, or None when another database is used."""
+        prefix = "sqlite:///"
+        if not self.sqlalchemy_url.startswith(prefix):
+            return None
+        return Path(self.sqlalchemy_url[len(prefix) :])
+
+    @property
+    def viewers(self) -> int:
+        """Return how many live streams one worker holds before it answers 503."""
+        return max(1, self.threads // 2)
+
+
+def from_environment(environ: Mapping[str, str] | None = None) -> Settings:
+    """Read the settings from the environment.
+
+    Args:
+        environ: variables to read; None for the process's own.
+
+    Raises:
+        ValueError: a variable is set to something that cannot be meant.
+    """
+    values = os.environ if environ is None else environ
+    hosts = values.get("VATSIDE_HOSTS", "")
+    return Settings(
+        data_dir=Path(values.get("VATSIDE_DATA", "vatside-data")),
+        database_url=values.get("DATABASE_URL", ""),
+        threads=_whole(values, "VATSIDE_THREADS", THREADS, low=2),
+        proxy_hops=_whole(values, "VATSIDE_PROXY_HOPS", 0, low=0),
+        hosts=tuple(name.strip() for name in hosts.split(",") if name.strip()),
+        public_url=values.get("VATSIDE_URL", "").rstrip("/"),
+    )
+
+
+def _whole(values: Mapping[str, str], name: str, default: int, low: int) -> int:
+    text = values.get(name, "")
+    if not text:
+        return default
+    if not text.isdecimal() or int(text) < low:
+        raise ValueError(f"{name} must be a whole number from {low}, not {text!r}")
+    return int(text)
+
+
+def settings() -> Settings:
+    """Return the settings of the app that is answering."""
+    found = current_app.extensions["vatside"]
+    assert isinstance(found, Settings)
+    return found
+
+
+def now_ms() -> int:
+    """Return the server's time, by the clock of the app that is answering [ms]."""
+    return settings().clock.now_ms()
