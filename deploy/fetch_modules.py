@@ -103,7 +103,8 @@ def ensure_node(*, npm_too: bool = False) -> str:
     if node:
         return node
     if sys.prefix != sys.base_prefix:
-        print("No Node.js found: installing one into this Python environment.")
+        say = "No Node.js found: installing one into this Python environment."
+        print(say, file=sys.stderr)
         pip = [sys.executable, "-m", "pip", "install", "--quiet"]
         subprocess.run([*pip, "--require-hashes", "-r", str(NODE_LOCK)], check=False)
         node = find_node(npm_too=npm_too)
@@ -193,9 +194,12 @@ def fetch() -> None:
 
 
 def main() -> int:
-    """Fetch, and turn a failure into one clear line."""
+    """Fetch, or with --node print which Node.js to use; report in one line."""
     try:
-        fetch()
+        if "--node" in sys.argv[1:]:
+            print(ensure_node())
+        else:
+            fetch()
     except NoNodeError as problem:
         print(problem, file=sys.stderr)
         return 1
