@@ -1,0 +1,202 @@
+"""The check that every recipe passes before a make may follow it.
+
+A recipe is data. The check finds what would leave a maker stranded at the vat:
+a step that can never begin, an end that can never come, a figure without its
+source, a text nobody can read. It reports all it finds at once, each with a
+readable path such as "steps.heat.lasts.unit".
+"""
+
+from .checks import (
+    check_choice,
+    check_count,
+    check_key,
+    check_keys,
+    check_text,
+    mappings,
+    problem,
+)
+from .figures import check_figure, check_status, is_text
+from .quantities import check_number
+from .recipe_steps import check_steps
+
+SCHEMA = 1
+MAX_BYTES = 65536  # the recipe is frozen whole into each make
+
+DOSE_UNITS = ("mL", "g", "kg", "pack")
+DOSE_PER = {"kg_milk": "/kg", "l_milk": "/L", "make": ""}
+MOULD_UNITS = (
+    ("wheel_kg", "kg"),
+    ("diameter_m", "m"),
+    ("height_m", "m"),
+    ("share_frac", "fraction"),
+)
+
+
+def check_recipe(recipe: dict) -> "list[dict]":
+    """Return everything that is wrong with a recipe.
+
+    Args:
+        recipe: the recipe as received; JSON types only.
+
+    Returns:
+        List of {"field", "key", "limit"}; empty for a sound recipe. The key
+        "circular_wait" has the steps of the circle as its limit.
+    """
+    if not isinstance(recipe, dict):
+        return [problem("recipe", "not_a_mapping", None)]
+    if _is_larger(recipe, MAX_BYTES):
+        return [problem("recipe", "too_large", MAX_BYTES)]
+    problems = _check_head(recipe)
+    sources = recipe.get("sources")
+    if not isinstance(sources, dict):
+        return problems + [problem("sources", "missing", None)]
+    problems.extend(_check_sources(sources))
+    problems.extend(_check_milk(recipe.get("milk"), sources))
+    problems.extend(
+        check_figure("yield_frac", recipe.get("yield_frac"), sources, ["fraction"])
+    )
+    problems.extend(_check_moulds(recipe, sources))
+    ingredients, keys, found = _ingredients(recipe, sources)
+    problems.extend(found)
+    problems.extend(_check_figures(recipe.get("figures"), sources))
+    problems.extend(check_steps(recipe, keys))
+    return problems + _never_added(recipe, ingredients)
+
+
+def _is_larger(recipe, limit):
+    # Counted without a JSON writer, which the core does not have: close enough
+    # to the compact text, and without nesting calls.
+    size = 0
+    waiting = [recipe]
+    while waiting:
+        item = waiting.pop()
+        if isinstance(item, dict):
+            for name in item:
+                waiting.append(name)
+                waiting.append(item[name])
+            size += 2 + 2 * len(item)
+        elif isinstance(item, (list, tuple)):
+            waiting.extend(item)
+            size += 2 + len(item)
+        elif isinstance(item, str):
+            size += 2 + len(bytes(item, "utf-8"))
+        else:
+            size += len(str(item))
+        if size > limit:
+            return True
+    return False
+
+
+def _check_head(recipe):
+    problems = []
+    schema = recipe.get("schema")
+    if schema is True or schema != SCHEMA:
+        problems.append(problem("schema", "wrong_schema", SCHEMA))
+    problems.extend(check_key("id", recipe.get("id")))
+    problems.extend(check_count("version", recipe.get("version")))
+    problems.extend(check_text("title", recipe.get("title")))
+    if recipe.get("about") is not None:
+        problems.extend(check_text("about", recipe["about"]))
+    return problems
+
+
+def _check_sources(sources):
+    problems = []
+    for key in sorted(sources):
+        path = "sources." + key
+        source = sources[key]
+        if not isinstance(source, dict):
+            problems.append(problem(path, "not_a_mapping", None))
+            continue
+        if not is_text(source.get("title")):
+            problems.append(problem(path + ".title", "missing", None))
+        problems.extend(check_status(path + ".status", source.get("status")))
+    return problems
+
+
+def _check_milk(milk, sources):
+    if not isinstance(milk, dict):
+        return [problem("milk", "missing", None)]
+    problems = check_number("milk.low_l", milk.get("low_l"), 0, None)
+    if not problems:
+        low_l = milk["low_l"]
+        problems = check_number("milk.high_l", milk.get("high_l"), low_l, None)
+    if milk.get("fat_frac") is not None:
+        problems.extend(
+            check_figure("milk.fat_frac", milk["fat_frac"], sources, ["fraction"])
+        )
+    return problems
+
+
+def _check_figures(figures, sources):
+    if figures is None:
+        return []
+    if not isinstance(figures, dict):
+        return [problem("figures", "not_a_mapping", None)]
+    problems = []
+    for name in sorted(figures):
+        problems.extend(check_figure("figures." + name, figures[name], sources, None))
+    return problems
+
+
+def _check_moulds(recipe, sources):
+    moulds, problems = mappings("moulds", recipe.get("moulds"))
+    paths, _, found = check_keys("moulds", moulds, "size")
+    problems.extend(found)
+    total_frac = 0.0
+    for path, mould in zip(paths, moulds):
+        problems.extend(check_text(path + ".title", mould.get("title")))
+        for name, unit in MOULD_UNITS:
+            field = path + "." + name
+            problems.extend(check_figure(field, mould.get(name), sources, [unit]))
+        total_frac += _share_frac(mould)
+    # Thirds are written 0.33, so the sum may miss one by a little.
+    if moulds and not problems and abs(total_frac - 1.0) > 0.011:
+        problems.append(problem("moulds", "shares_not_one", 1))
+    return problems
+
+
+def _share_frac(mould):
+    share = mould.get("share_frac")
+    value = share.get("value") if isinstance(share, dict) else None
+    return 0.0 if check_number("share_frac", value, None, None) else value
+
+
+def _ingredients(recipe, sources):
+    ingredients, problems = mappings("ingredients", recipe.get("ingredients"))
+    paths, keys, found = check_keys("ingredients", ingredients, "key")
+    problems.extend(found)
+    for path, ingredient in zip(paths, ingredients):
+        problems.extend(check_text(path + ".title", ingredient.get("title")))
+        problems.extend(_check_dose(path, ingredient, sources))
+    return ingredients, keys, problems
+
+
+def _check_dose(path, ingredient, sources):
+    unit = ingredient.get("unit")
+    dose = ingredient.get("dose")
+    problems = check_choice(path + ".unit", unit, DOSE_UNITS, "unknown_unit")
+    if not isinstance(dose, dict):
+        return problems + [problem(path + ".dose", "missing", None)]
+    per = dose.get("per")
+    problems.extend(check_choice(path + ".dose.per", per, DOSE_PER, "not_a_choice"))
+    units = None if problems else [unit + DOSE_PER[per]]
+    problems.extend(
+        check_figure(path + ".dose.amount", dose.get("amount"), sources, units)
+    )
+    if ingredient.get("tolerance_frac") is not None:
+        field = path + ".tolerance_frac"
+        problems.extend(check_number(field, ingredient["tolerance_frac"], 0, 1))
+    return problems
+
+
+def _never_added(recipe, ingredients):
+    added = []
+    for step in mappings("steps", recipe.get("steps"))[0]:
+        adds = step.get("adds")
+        added.extend(adds if isinstance(adds, list) else [])
+    return [
+        problem("ingredients." + ingredient["key"], "never_added", None)
+        for ingredient in ingredients
+        if is_text(ingredient.get("key")) and ingredient["key"] not in added
+    ]

@@ -1,0 +1,65 @@
+"""Which step waits on which: find circles in which no step could ever begin."""
+
+
+def circular_waits(waits: "dict[str, list[str]]", order: "list[str]") -> "list[list]":
+    """Return every circle of steps that wait on each other, one circle a time.
+
+    Works with lists and loops: a hostile recipe may be long, and the phone's
+    interpreter allows about 150 nested calls.
+
+    Args:
+        waits: for each step the steps it waits on; unknown ones are ignored.
+        order: all keys of `waits`, in recipe order.
+
+    Returns:
+        List of circles; each names its steps so that every step waits on the
+        next one and the last on the first, beginning with the earliest in
+        `order`. Circles that share a step are reported as one.
+    """
+    circles = []
+    stuck = _stuck(waits, order)
+    while stuck:
+        circle = _one_circle(waits, stuck)
+        circles.append(_turned_to_earliest(circle, order))
+        stuck = _stuck(waits, [key for key in stuck if key not in circle])
+    return circles
+
+
+def _stuck(waits, order):
+    # Take away every step that could begin; what stays is in or behind a circle.
+    left = {}
+    followers = {}
+    for key in order:
+        left[key] = 0
+        followers[key] = []
+    for key in order:
+        for before in waits[key]:
+            if before in left:
+                left[key] += 1
+                followers[before].append(key)
+    free = [key for key in order if left[key] == 0]
+    while free:
+        for follower in followers[free.pop()]:
+            left[follower] -= 1
+            if left[follower] == 0:
+                free.append(follower)
+    return [key for key in order if left[key] > 0]
+
+
+def _one_circle(waits, stuck):
+    # Every stuck step waits on a stuck one, so walking back must meet itself.
+    stuck_keys = set(stuck)
+    place = {}
+    path = []
+    key = stuck[0]
+    while key not in place:
+        place[key] = len(path)
+        path.append(key)
+        key = next(before for before in waits[key] if before in stuck_keys)
+    return path[place[key] :]
+
+
+def _turned_to_earliest(circle, order):
+    first = min(order.index(key) for key in circle)
+    start = circle.index(order[first])
+    return circle[start:] + circle[:start]
