@@ -1,0 +1,431 @@
+// What must survive on the phone: IndexedDB, and the ways in which it fails.
+//
+// queue       entries not yet acknowledged; never deleted, only moved
+// sent        acknowledged entries, kept 14 days and until seen in a pull, so
+//             that a server restored from a backup gets them again
+// needs_look  entries that the server put aside, with its reasons
+// log         entries as the server told them; a cache
+// meta        device, counter, cursor, epoch
+// saved       what was painted last, recipes, people; a cache
+//
+// A write has happened only when its transaction is complete, with strict
+// durability: browsers default to relaxed, and a phone's battery can drop out.
+// Phones close the database of a page in the background and leave its handle
+// dead. So on a dead handle: drop it, open again, repeat, at most three times;
+// every piece of work below can be repeated without harm.
+
+import { openDB } from "idb";
+
+import { storage } from "./state.js";
+
+const NAME = "vatside";
+const VERSION = 1;
+const TRIES = 3;
+const WAIT_MS = 8000;
+const DAY_MS = 86400000;
+const KEEP_SENT_MS = 14 * DAY_MS;
+const KEEP_CLOSED_MS = 30 * DAY_MS;
+const DEAD = [
+  "InvalidStateError",
+  "UnknownError",
+  "AbortError",
+  "TransactionInactiveError",
+  "TimeoutError",
+];
+
+/** Says with a message key why the phone could not keep something. */
+export class StorageError extends Error {
+  constructor(key, cause) {
+    super(`${key}: ${cause?.name ?? ""} ${cause?.message ?? ""}`.trim());
+    this.name = "StorageError";
+    this.key = key;
+  }
+}
+
+function upgrade(db) {
+  // Only ever add: an old page must still be able to send what it holds.
+  if (!db.objectStoreNames.contains("queue")) {
+    db.createObjectStore("queue", { keyPath: "id" }).createIndex("seq", "seq");
+    db.createObjectStore("sent", { keyPath: "id" });
+    db.createObjectStore("needs_look", { keyPath: "id" });
+    db.createObjectStore("log", { keyPath: "id" }).createIndex("make", "make");
+    db.createObjectStore("meta");
+    db.createObjectStore("saved");
+  }
+}
+
+let opening = null;
+
+function problem(key) {
+  if (storage.value.problem !== key) {
+    storage.value = { ...storage.value, problem: key };
+  }
+}
+
+function drop() {
+  const old = opening;
+  opening = null;
+  old?.then((db) => db.close()).catch(() => {});
+}
+
+function within(promise, ms) {
+  let timer;
+  const late = new Promise((_, reject) => {
+    timer = setTimeout(() => reject(new DOMException("", "TimeoutError")), ms);
+  });
+  return Promise.race([promise, late]).finally(() => clearTimeout(timer));
+}
+
+function open() {
+  opening ??= openDB(NAME, VERSION, {
+    upgrade,
+    blocked: () => problem("storage_blocked"),
+    blocking: drop, // a newer page wants to upgrade: let go at once
+    terminated: drop,
+  });
+  return opening;
+}
+
+async function attempt(mode, stores, durability, work) {
+  const db = await open();
+  const tx = db.transaction(stores, mode, { durability });
+  tx.done.catch(() => {}); // reported below, never as "unhandled"
+  try {
+    const value = await work(tx);
+    await tx.done;
+    return value;
+  } catch (failure) {
+    try {
+      tx.abort();
+    } catch {
+      // It is over already.
+    }
+    throw tx.error ?? failure;
+  }
+}
+
+async function run(mode, stores, work, durability = "strict") {
+  let freed = false;
+  for (let tries = 1; ; tries += 1) {
+    try {
+      const value = await within(attempt(mode, stores, durability, work), WAIT_MS);
+      problem(null);
+      return value;
+    } catch (failure) {
+      if (failure.name === "QuotaExceededError" && !freed) {
+        freed = true;
+        if (await freeRoom()) continue;
+      }
+      if (failure.name === "QuotaExceededError") {
+        problem("storage_full");
+        throw new StorageError("storage_full", failure);
+      }
+      drop();
+      if (!DEAD.includes(failure.name) || tries >= TRIES) {
+        problem("storage_failed");
+        throw new StorageError("storage_failed", failure);
+      }
+    }
+  }
+}
+
+const read = (stores, work) => run("readonly", stores, work, "default");
+const write = (stores, work) => run("readwrite", stores, work);
+
+// Only the cache of finished makes may go; what the phone alone holds stays.
+async function freeRoom() {
+  try {
+    const [board, logged] = await attempt(
+      "readonly",
+      ["saved", "log"],
+      "default",
+      async (tx) => [
+        await tx.objectStore("saved").get("board"),
+        await tx.objectStore("log").count(),
+      ],
+    );
+    const closed = (board?.makes ?? []).filter((make) => isOver(make.state));
+    await attempt("readwrite", ["saved", "log", "meta"], "strict", (tx) =>
+      forgetMakes(
+        tx,
+        closed.map((make) => make.id),
+      ),
+    );
+    return closed.length > 0 && logged > 0;
+  } catch {
+    return false;
+  }
+}
+
+function isOver(state) {
+  return state === "closed" || state === "abandoned";
+}
+
+async function forgetMakes(tx, makes) {
+  const log = tx.objectStore("log");
+  for (const make of makes) {
+    for (const id of await log.index("make").getAllKeys(make)) log.delete(id);
+    tx.objectStore("saved").delete(`view:${make}`);
+  }
+  const meta = tx.objectStore("meta");
+  const forgotten = new Set([...((await meta.get("forgotten")) ?? []), ...makes]);
+  await meta.put([...forgotten], "forgotten");
+}
+
+/** Return a value of `meta`, or undefined. */
+export function getMeta(key) {
+  return read(["meta"], (tx) => tx.objectStore("meta").get(key));
+}
+
+/** Keep a value in `meta`. */
+export function setMeta(key, value) {
+  return write(["meta"], (tx) => tx.objectStore("meta").put(value, key));
+}
+
+/**
+ * Return several saved paintings at once, in the order asked.
+ *
+ * @param {string[]} keys
+ */
+export function getSaved(keys) {
+  return read(["saved"], (tx) =>
+    Promise.all(keys.map((key) => tx.objectStore("saved").get(key))),
+  );
+}
+
+/** Keep a painting; it can be had again, so a lost one does no harm. */
+export function setSaved(key, value) {
+  return run(
+    "readwrite",
+    ["saved"],
+    (tx) => tx.objectStore("saved").put(value, key),
+    "relaxed",
+  );
+}
+
+/**
+ * Return this installed copy's id, made at the first call.
+ *
+ * @param {() => string} make gives a new one
+ */
+export function deviceId(make) {
+  return write(["meta"], async (tx) => {
+    const meta = tx.objectStore("meta");
+    const known = await meta.get("device");
+    if (known) return known;
+    const device = make();
+    await meta.put(device, "device");
+    return device;
+  });
+}
+
+/**
+ * Keep an entry for sending, and count it in the same transaction.
+ *
+ * @param {object} event an envelope without `seq`
+ * @returns {Promise<object>} the entry with its `seq`, on disk
+ */
+export function enqueue(event) {
+  return write(["queue", "meta"], async (tx) => {
+    const queue = tx.objectStore("queue");
+    // A try that seemed to fail may have been written after all.
+    const known = await queue.get(event.id);
+    if (known) return known.event;
+    const meta = tx.objectStore("meta");
+    const seq = ((await meta.get("seq")) ?? 0) + 1;
+    const counted = { ...event, seq };
+    await Promise.all([
+      meta.put(seq, "seq"),
+      queue.put({ id: event.id, seq, event: counted }),
+    ]);
+    return counted;
+  });
+}
+
+/** Return the oldest unsent entries, at most `limit`. */
+export async function oldest(limit) {
+  const rows = await read(["queue"], (tx) =>
+    tx.objectStore("queue").index("seq").getAll(null, limit),
+  );
+  return rows.map((row) => row.event);
+}
+
+/** Return {count, oldestMs, aside} of what the server has not accepted. */
+export function pending() {
+  return read(["queue", "needs_look"], async (tx) => {
+    const queue = tx.objectStore("queue");
+    const first = await queue.index("seq").getAll(null, 1);
+    return {
+      count: await queue.count(),
+      oldestMs: first[0] ? first[0].event.at_ms + first[0].event.off_ms : null,
+      aside: await tx.objectStore("needs_look").count(),
+    };
+  });
+}
+
+/**
+ * Move entries by the server's verdicts; one without a verdict stays queued.
+ *
+ * @param {{id, st, n, why}[]} results
+ * @param {number} nowMs
+ */
+export function settle(results, nowMs) {
+  return write(["queue", "sent", "needs_look"], async (tx) => {
+    const queue = tx.objectStore("queue");
+    const rows = await Promise.all(results.map((result) => queue.get(result.id)));
+    results.forEach((result, at) => {
+      const row = rows[at];
+      if (!row) return;
+      const kept = { id: row.id, seq: row.seq, event: row.event, n: result.n };
+      if (result.st === "stored" || result.st === "duplicate") {
+        tx.objectStore("sent").put({ ...kept, acked_ms: nowMs, pulled: false });
+      } else if (result.st === "needs_look") {
+        tx.objectStore("needs_look").put({ ...kept, why: result.why, at_ms: nowMs });
+      } else {
+        return;
+      }
+      queue.delete(row.id);
+    });
+  });
+}
+
+/** Return what was put aside: [{id, event, why, n, at_ms}]. */
+export function putAside() {
+  return read(["needs_look"], (tx) => tx.objectStore("needs_look").getAll());
+}
+
+/** Return every entry that the server has not accepted, put aside or queued. */
+export async function unaccepted() {
+  const rows = await read(["queue", "needs_look"], async (tx) => [
+    ...(await tx.objectStore("queue").index("seq").getAll()),
+    ...(await tx.objectStore("needs_look").getAll()),
+  ]);
+  return rows.map((row) => row.event);
+}
+
+async function moveBack(tx, from, wanted) {
+  let moved = 0;
+  for (const row of await tx.objectStore(from).getAll()) {
+    if (!wanted(row)) continue;
+    const { id, seq, event } = row;
+    tx.objectStore("queue").put({ id, seq, event });
+    tx.objectStore(from).delete(id);
+    moved += 1;
+  }
+  return moved;
+}
+
+/**
+ * Queue again what the server turns out not to have.
+ *
+ * @param {(seq: number) => boolean} lacks
+ * @returns {Promise<number>} how many were moved
+ */
+export function offerAgain(lacks) {
+  return write(["queue", "sent"], (tx) =>
+    moveBack(tx, "sent", (row) => lacks(row.seq)),
+  );
+}
+
+/** Queue one entry again that was put aside, after a person asked for it. */
+export function sendAsideAgain(id) {
+  return write(["queue", "needs_look"], (tx) =>
+    moveBack(tx, "needs_look", (row) => row.id === id),
+  );
+}
+
+/**
+ * Meet a server that is new or was restored: offer everything, read from 0.
+ *
+ * @param {string} epoch the server's new name for its log
+ */
+export function beginEpoch(epoch) {
+  return write(["queue", "sent", "needs_look", "meta"], async (tx) => {
+    const meta = tx.objectStore("meta");
+    if ((await meta.get("epoch")) === epoch) return;
+    await moveBack(tx, "sent", () => true);
+    await moveBack(tx, "needs_look", () => true);
+    await Promise.all([meta.put(epoch, "epoch"), meta.put(0, "cursor")]);
+  });
+}
+
+/** Return {epoch, cursor}: where the next pull begins. */
+export function place() {
+  return read(["meta"], async (tx) => ({
+    epoch: (await tx.objectStore("meta").get("epoch")) ?? null,
+    cursor: (await tx.objectStore("meta").get("cursor")) ?? 0,
+  }));
+}
+
+/**
+ * Keep what the server told, and only then where to go on.
+ *
+ * @param {{n, recv_ms, event}[]} rows
+ * @param {string} epoch the log they belong to
+ * @param {number} next
+ * @returns {Promise<boolean>} false when the epoch changed meanwhile
+ */
+export function storePulled(rows, epoch, next) {
+  return write(["log", "sent", "meta"], async (tx) => {
+    const meta = tx.objectStore("meta");
+    if ((await meta.get("epoch")) !== epoch) return false;
+    const sent = tx.objectStore("sent");
+    const own = await Promise.all(rows.map((row) => sent.get(row.event.id)));
+    own.forEach((row) => row && !row.pulled && sent.put({ ...row, pulled: true }));
+    for (const { n, recv_ms: recvMs, event } of rows) {
+      tx.objectStore("log").put({ id: event.id, make: event.make, n, recvMs, event });
+    }
+    const cursor = (await meta.get("cursor")) ?? 0;
+    await meta.put(Math.max(cursor, next), "cursor");
+    return true;
+  });
+}
+
+/**
+ * Return every entry the phone knows of and the server did not put aside.
+ *
+ * In order of happening, because the core is quickest when told in order.
+ */
+export async function everything() {
+  const rows = await read(["log", "sent", "queue"], async (tx) => [
+    ...(await tx.objectStore("log").getAll()),
+    ...(await tx.objectStore("sent").getAll()),
+    ...(await tx.objectStore("queue").getAll()),
+  ]);
+  const byId = new Map(rows.map((row) => [row.id, row.event]));
+  return [...byId.values()].sort(
+    (a, b) => a.at_ms + a.off_ms - b.at_ms - b.off_ms || a.seq - b.seq,
+  );
+}
+
+/**
+ * Forget what nobody needs on a phone any more.
+ *
+ * @param {number} nowMs
+ * @param {{id, state, last_word_ms}[]} makes as the board lists them
+ */
+export function prune(nowMs, makes) {
+  const old = makes.filter(
+    (make) => isOver(make.state) && make.last_word_ms < nowMs - KEEP_CLOSED_MS,
+  );
+  return write(["log", "sent", "saved", "meta"], async (tx) => {
+    const sent = tx.objectStore("sent");
+    for (const row of await sent.getAll()) {
+      if (row.pulled && row.acked_ms < nowMs - KEEP_SENT_MS) sent.delete(row.id);
+    }
+    await forgetMakes(
+      tx,
+      old.map((make) => make.id),
+    );
+  });
+}
+
+/** Find out whether the database still answers, and open it again if not. */
+export async function probe() {
+  try {
+    await getMeta("device");
+    return true;
+  } catch {
+    return false;
+  }
+}

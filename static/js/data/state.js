@@ -1,0 +1,62 @@
+// What the screens show, as signals. Only modules in data/ write them.
+//
+// Nothing here is worked out in JavaScript: `view` and `board` are the core's
+// answers as they came. All instants are corrected (server) milliseconds.
+
+import { signal } from "@preact/signals";
+
+/** The paired phone: {person: {id, name, role}, device}, or null. */
+export const me = signal(null);
+/** Everyone of the creamery: [{id, name, role}]. */
+export const people = signal([]);
+/** Id of the person who taps now; entries carry it. */
+export const person = signal(null);
+/** The core's board over all makes, or null before the first one. */
+export const board = signal(null);
+/** Id of the make that the Make screen shows, or null. */
+export const openMakeId = signal(null);
+/** The core's view of the open make, or null. */
+export const view = signal(null);
+/** True while `view` and `board` are last time's and not yet confirmed. */
+export const remembered = signal(true);
+/** Whole recipes held on this phone, so that a make can be opened offline. */
+export const recipes = signal([]);
+
+/** Number of entries that the server has not acknowledged. */
+export const unsent = signal(0);
+/** Instant of the oldest of them, or null. */
+export const oldestUnsentMs = signal(null);
+/** Entries that could not be saved: [{id, kind, make, data, ref, key, problems}]. */
+export const unsaved = signal([]);
+/** Number of entries that the server put aside for a person to judge. */
+export const needsLook = signal(0);
+
+/** "online|offline|server_gone|not_paired|removed". */
+export const net = signal("offline");
+/** Last failure of an exchange: {key, text} or null. */
+export const netProblem = signal(null);
+/** True while an exchange with the server is under way. */
+export const syncing = signal(false);
+/** Instant of the last answer from the server, or null. */
+export const lastWordMs = signal(null);
+/** How the live view gets its news: "off|live|polling|waiting". */
+export const live = signal("off");
+
+/** "starting|ready|failed": the core on this phone. */
+export const core = signal("starting");
+/** Text of the core's failure, or null. */
+export const coreProblem = signal(null);
+/** {off_ms, jumped_ms}: the phone's clock is wrong or was moved; else null. */
+export const clockWarning = signal(null);
+
+/** A new version of the app waits for a tap. */
+export const updateReady = signal(false);
+/** "starting|ready|unavailable": whether the app opens without a network. */
+export const offlineReady = signal("starting");
+/** {persisted, usage, quota, problem}: problem is a message key or null. */
+export const storage = signal({
+  persisted: null,
+  usage: null,
+  quota: null,
+  problem: null,
+});
