@@ -1,0 +1,65 @@
+"""What a newcomer must find in the docs is asked from the program itself."""
+
+import re
+
+import pytest
+
+from server.core import events
+from tests.conftest import ROOT
+
+README = ROOT / "README.md"
+DEVELOPERS = ROOT / "DEVELOPERS.md"
+
+
+def options(script):
+    """Return the long options that a shell script understands."""
+    text = (ROOT / script).read_text(encoding="utf-8")
+    return sorted(set(re.findall(r"^ +(--[a-z-]+)\)", text, re.M)))
+
+
+def settings():
+    text = (ROOT / "server" / "config.py").read_text(encoding="utf-8")
+    return sorted(set(re.findall(r'"(VATSIDE_[A-Z_]+|DATABASE_URL)"', text)))
+
+
+def parts():
+    return sorted(
+        path.name
+        for path in (ROOT / "server").iterdir()
+        if path.is_dir() and not path.name.startswith("_")
+    )
+
+
+@pytest.mark.parametrize("kind", sorted(events.KINDS))
+def test_every_kind_of_event_is_explained(kind):
+    assert f"`{kind}`" in DEVELOPERS.read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("name", settings())
+def test_every_setting_is_explained(name):
+    assert f"`{name}`" in DEVELOPERS.read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("name", parts())
+def test_every_part_of_the_server_is_explained(name):
+    assert f"{name}/" in DEVELOPERS.read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("option", options("demo/run"))
+def test_every_option_of_the_demo_is_explained(option):
+    assert option in README.read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("command", ["sh demo/run", "sh tests/run"])
+def test_the_two_commands_are_told(command):
+    assert command in README.read_text(encoding="utf-8")
+
+
+def test_the_scripts_are_read_for_their_options():
+    assert options("demo/run") == [
+        "--check",
+        "--data",
+        "--no-seed",
+        "--port",
+        "--replay",
+    ]
