@@ -1,0 +1,135 @@
+"""One connection rule for both databases, and two ways to use it.
+
+The phone forgets an event once the server has answered for it, so that answer
+is the only copy's receipt: nothing is answered before COMMIT, and COMMIT means
+that the disk has it. On SQLite that is WAL with synchronous=FULL; NORMAL can
+lose the last commits when the power goes. Both are read back on each new
+connection, because a pragma that is not taken says nothing.
+
+A writer takes its lock at once (BEGIN IMMEDIATE). A deferred transaction that
+reads first and writes later fails when another writer came between.
+"""
+
+import sqlite3
+from collections.abc import Iterator
+from contextlib import contextmanager
+from typing import Any
+
+from flask import Flask
+from flask_sqlalchemy import SQLAlchemy
+from flask_sqlalchemy.session import Session
+from sqlalchemy import Connection, Engine, event
+from sqlalchemy.orm import scoped_session
+
+from server.store.models import Base
+
+BUSY_MS = 10_000  # how long one writer waits for another
+POOL = 40  # threads of a worker, and some
+
+db = SQLAlchemy(model_class=Base)
+_OPEN = "vatside_open"
+
+
+def prepare(app: Flask) -> Engine:
+    """Bind the database to the app and set the rules for its connections.
+
+    Args:
+        app: the app, its SQLALCHEMY_DATABASE_URI set.
+
+    Returns:
+        The engine, not yet connected.
+    """
+    url = app.config["SQLALCHEMY_DATABASE_URI"]
+    options: dict[str, Any] = {"pool_size": POOL, "max_overflow": 20}
+    if url.startswith("sqlite"):
+        options["connect_args"] = {"timeout": BUSY_MS / 1000}
+    else:
+        options["pool_pre_ping"] = True
+    app.config["SQLALCHEMY_ENGINE_OPTIONS"] = options
+    db.init_app(app)
+    with app.app_context():
+        engine = db.engine
+    if engine.dialect.name == "sqlite":
+        event.listen(engine, "connect", _on_sqlite_connect)
+        event.listen(engine, "begin", _on_sqlite_begin)
+    else:
+        event.listen(engine, "connect", _on_postgres_connect)
+    return engine
+
+
+def _on_sqlite_connect(connection: sqlite3.Connection, _record: object) -> None:
+    # The driver's own BEGIN comes late and is never IMMEDIATE; ours replaces it.
+    connection.isolation_level = None
+    for pragma, value, wanted in (
+        ("busy_timeout", str(BUSY_MS), BUSY_MS),
+        ("journal_mode", "wal", "wal"),
+        ("synchronous", "full", 2),
+        ("foreign_keys", "on", 1),
+    ):
+        found = connection.execute(f"PRAGMA {pragma}").fetchone()[0]
+        if found != wanted:
+            connection.execute(f"PRAGMA {pragma}={value}")
+            found = connection.execute(f"PRAGMA {pragma}").fetchone()[0]
+        if found != wanted:
+            connection.close()
+            raise RuntimeError(f"SQLite keeps {pragma}={found}, {wanted} is needed")
+
+
+def _on_sqlite_begin(connection: Connection) -> None:
+    writes = connection.get_execution_options().get("vatside_writes", False)
+    connection.exec_driver_sql("BEGIN IMMEDIATE" if writes else "BEGIN")
+
+
+def _on_postgres_connect(connection: Any, _record: object) -> None:
+    with connection.cursor() as cursor:
+        cursor.execute("SET synchronous_commit = on")
+    connection.commit()
+
+
+@contextmanager
+def reading() -> Iterator[scoped_session[Session]]:
+    """Give a session that sees one state, and let its connection go after.
+
+    Inside another `reading` or `writing` it joins that one.
+    """
+    session = db.session
+    if session().info.get(_OPEN):
+        yield session
+        return
+    with _alone(session):
+        yield session
+        session.rollback()
+
+
+@contextmanager
+def writing() -> Iterator[scoped_session[Session]]:
+    """Give a session whose work is on disk when the block is left, or not at all.
+
+    Inside another `writing` it joins that one; inside a `reading` it is misuse.
+    """
+    session = db.session
+    found = session().info.get(_OPEN)
+    if found == "reading":
+        raise RuntimeError("a reader cannot become a writer")
+    if found:
+        yield session
+        return
+    with _alone(session, writes=True):
+        yield session
+        session.commit()
+
+
+@contextmanager
+def _alone(session: scoped_session[Session], writes: bool = False) -> Iterator[None]:
+    session.rollback()
+    info = session().info
+    info[_OPEN] = "writing" if writes else "reading"
+    try:
+        if writes:
+            session.connection(execution_options={"vatside_writes": True})
+        yield
+    except BaseException:
+        session.rollback()
+        raise
+    finally:
+        info.pop(_OPEN, None)

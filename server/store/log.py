@@ -1,0 +1,123 @@
+"""The log of events: add at the end, read by number."""
+
+import json
+from collections.abc import Iterable, Sequence
+from typing import Any, NamedTuple
+
+from sqlalchemy import func, insert, select
+
+from server.store.database import reading, writing
+from server.store.head import locked_head
+from server.store.models import LoggedEvent
+
+
+class Logged(NamedTuple):
+    """One event of the log with what the server added to it."""
+
+    n: int
+    recv_ms: int
+    text: str
+
+    @property
+    def event(self) -> dict[str, Any]:
+        """Return the event as its phone wrote it."""
+        event: dict[str, Any] = json.loads(self.text)
+        return event
+
+
+class NewEvent(NamedTuple):
+    """What the log is to take; `text` is kept as it is."""
+
+    id: str
+    make: str | None
+    device: str | None
+    seq: int | None
+    kind: str | None
+    sha256: str
+    text: str
+
+
+class Taken(NamedTuple):
+    """Where an id already stands in the log."""
+
+    n: int
+    sha256: str
+
+
+_COLUMNS = (LoggedEvent.n, LoggedEvent.recv_ms, LoggedEvent.text)
+
+
+def add_events(events: Sequence[NewEvent], recv_ms: int) -> list[int]:
+    """Add events at the end of the log.
+
+    Args:
+        events: what to add, none of their ids in the log yet.
+        recv_ms: server time of their arrival [ms].
+
+    Returns:
+        The numbers given, in the same order.
+    """
+    if not events:
+        return []
+    with writing() as session:
+        head = locked_head()
+        numbers = list(range(head.n + 1, head.n + 1 + len(events)))
+        rows = [
+            {"n": n, "recv_ms": recv_ms, **event._asdict()}
+            for n, event in zip(numbers, events, strict=True)
+        ]
+        session.execute(insert(LoggedEvent), rows)
+        head.n = numbers[-1]
+        return numbers
+
+
+def taken_ids(ids: Iterable[str]) -> dict[str, Taken]:
+    """Return which of these ids the log holds, and where.
+
+    Args:
+        ids: ids of events.
+    """
+    columns = (LoggedEvent.id, LoggedEvent.n, LoggedEvent.sha256)
+    with reading() as session:
+        found = session.execute(select(*columns).where(LoggedEvent.id.in_(set(ids))))
+        return {id_: Taken(n, sha256) for id_, n, sha256 in found}
+
+
+def events_after(n: int, limit: int) -> list[Logged]:
+    """Return the events after a number, oldest first.
+
+    Args:
+        n: last number that the reader has; 0 for none.
+        limit: most events to return.
+    """
+    query = select(*_COLUMNS).where(LoggedEvent.n > n)
+    with reading() as session:
+        found = session.execute(query.order_by(LoggedEvent.n).limit(limit))
+        return [Logged(*row) for row in found]
+
+
+def events_of_make(make: str) -> list[Logged]:
+    """Return all events of one make, in the order of their arrival.
+
+    Args:
+        make: id of the make.
+    """
+    query = select(*_COLUMNS).where(LoggedEvent.make == make)
+    with reading() as session:
+        found = session.execute(query.order_by(LoggedEvent.n))
+        return [Logged(*row) for row in found]
+
+
+def every_event() -> list[Logged]:
+    """Return the whole log, in the order of arrival."""
+    with reading() as session:
+        found = session.execute(select(*_COLUMNS).order_by(LoggedEvent.n))
+        return [Logged(*row) for row in found]
+
+
+def count_events() -> int:
+    """Return how many events the log holds."""
+    with reading() as session:
+        return session.execute(
+            select(func.count()).select_from(LoggedEvent)
+        ).scalar_one()

@@ -1,0 +1,129 @@
+"""The tables.
+
+`events` is the log: rows are only ever added. Its one unique key besides the
+number is the event's id. A phone restored from a backup may repeat a counter,
+and a second uniqueness rule would make its record unsubmittable for ever.
+"""
+
+from sqlalchemy import BigInteger, ForeignKey, Index, Integer, String, Text
+from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
+
+# SQLite only takes a column of exactly this type for its row number.
+Number = BigInteger().with_variant(Integer, "sqlite")
+
+
+class Base(DeclarativeBase):
+    """What all tables share."""
+
+
+class Head(Base):
+    """One row: the last number given, and which life of the database this is."""
+
+    __tablename__ = "head"
+
+    one: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
+    n: Mapped[int] = mapped_column(Number)
+    look_n: Mapped[int] = mapped_column(Number)
+    epoch: Mapped[str] = mapped_column(String(36))
+
+
+class LoggedEvent(Base):
+    """One event as it came, with the number and the time it was given here."""
+
+    __tablename__ = "events"
+    __table_args__ = (
+        Index("ix_events_device_seq", "device", "seq"),
+        Index("ix_events_make", "make", "n"),
+    )
+
+    n: Mapped[int] = mapped_column(Number, primary_key=True, autoincrement=False)
+    id: Mapped[str] = mapped_column(String(36), unique=True)
+    recv_ms: Mapped[int] = mapped_column(BigInteger)
+    make: Mapped[str | None] = mapped_column(String(36))
+    device: Mapped[str | None] = mapped_column(String(36))
+    seq: Mapped[int | None] = mapped_column(BigInteger)
+    kind: Mapped[str | None] = mapped_column(String(60))
+    sha256: Mapped[str] = mapped_column(String(64))
+    text: Mapped[str] = mapped_column(Text)
+
+
+class LookedAt(Base):
+    """One pushed item that the log did not take, until a person settles it."""
+
+    __tablename__ = "needs_look"
+    __table_args__ = (Index("ix_needs_look_device_seq", "device", "seq"),)
+
+    n: Mapped[int] = mapped_column(Number, primary_key=True, autoincrement=False)
+    id: Mapped[str | None] = mapped_column(String(36))
+    device: Mapped[str] = mapped_column(String(36))
+    seq: Mapped[int | None] = mapped_column(BigInteger)
+    person: Mapped[str] = mapped_column(String(64))
+    recv_ms: Mapped[int] = mapped_column(BigInteger)
+    why: Mapped[str] = mapped_column(Text)
+    sha256: Mapped[str] = mapped_column(String(64), index=True)
+    text: Mapped[str] = mapped_column(Text)
+    settled_ms: Mapped[int | None] = mapped_column(BigInteger)
+    settled_by: Mapped[str | None] = mapped_column(String(64))
+    settled_as: Mapped[str | None] = mapped_column(String(20))
+    settled_why: Mapped[str | None] = mapped_column(Text)
+
+
+class Held(Base):
+    """How much of one phone's counting is known to be here without a gap."""
+
+    __tablename__ = "held"
+
+    device: Mapped[str] = mapped_column(String(36), primary_key=True)
+    solid_seq: Mapped[int] = mapped_column(BigInteger)
+    repeated: Mapped[str] = mapped_column(Text)
+
+
+class PersonRow(Base):
+    """Someone who works here or looks on."""
+
+    __tablename__ = "people"
+
+    id: Mapped[str] = mapped_column(String(64), primary_key=True)
+    name: Mapped[str] = mapped_column(String(80))
+    role: Mapped[str] = mapped_column(String(20))
+    active: Mapped[bool]
+    made_ms: Mapped[int] = mapped_column(BigInteger)
+
+
+class DeviceRow(Base):
+    """One paired copy of the app. A removed one stays, to know its late words."""
+
+    __tablename__ = "devices"
+
+    id: Mapped[str] = mapped_column(String(36), primary_key=True)
+    name: Mapped[str] = mapped_column(String(80))
+    person: Mapped[str] = mapped_column(ForeignKey("people.id"))
+    token_sha256: Mapped[str] = mapped_column(String(64), unique=True)
+    paired_ms: Mapped[int] = mapped_column(BigInteger)
+    seen_ms: Mapped[int] = mapped_column(BigInteger)
+    removed_ms: Mapped[int | None] = mapped_column(BigInteger)
+
+
+class PairingRow(Base):
+    """A code that pairs one phone once. Without a person it makes the owner."""
+
+    __tablename__ = "pairings"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    person: Mapped[str | None] = mapped_column(ForeignKey("people.id"))
+    long_sha256: Mapped[str] = mapped_column(String(64), unique=True)
+    short_sha256: Mapped[str | None] = mapped_column(String(64), index=True)
+    made_by: Mapped[str | None] = mapped_column(String(64))
+    expires_ms: Mapped[int | None] = mapped_column(BigInteger)
+    used_ms: Mapped[int | None] = mapped_column(BigInteger)
+
+
+class AttemptRow(Base):
+    """Wrong codes typed lately, kept here because workers share no memory."""
+
+    __tablename__ = "attempts"
+
+    key: Mapped[str] = mapped_column(String(100), primary_key=True)
+    wrong: Mapped[int]
+    last_ms: Mapped[int] = mapped_column(BigInteger)
+    until_ms: Mapped[int] = mapped_column(BigInteger)
