@@ -250,9 +250,7 @@ def _check_envelope(event):
     problems.extend(_check_int("v", event.get("v"), 1, 1000))
     problems.extend(_check_int("tz_min", event.get("tz_min"), -840, 840))
     century_ms = LATEST_MS - EARLIEST_MS
-    problems.extend(
-        _check_int("off_ms", event.get("off_ms"), -century_ms, century_ms)
-    )
+    problems.extend(_check_int("off_ms", event.get("off_ms"), -century_ms, century_ms))
     problems.extend(check_number("mono_ms", event.get("mono_ms"), 0, None))
     if event.get("off_q_ms") is not None:
         problems.extend(check_number("off_q_ms", event.get("off_q_ms"), 0, None))

@@ -1,0 +1,166 @@
+"""The desk: every make a device knows of, and the questions asked about them.
+
+Server and phone both talk to the core through these functions. A desk is one
+plain dict; views are kept in it until an event or the clock makes them stale,
+since a tap must not pay for the makes that it does not touch.
+"""
+
+from . import events as event_table
+from . import record as batch_record
+from . import run
+from .board import board as board_of
+from .order import corrected_ms
+from .readings import read_typed as read_typed_value
+from .view import view as view_of
+
+
+def new() -> dict:
+    """Return an empty desk: {"makes", "views", "last_words"}."""
+    return {"makes": {}, "views": {}, "last_words": {}}
+
+
+def take(desk: dict, events: "list[dict]") -> dict:
+    """File events of any makes, in any order; doubles are harmless.
+
+    Args:
+        desk: Desk; changed in place.
+        events: list of events.
+
+    Returns:
+        {"changed": ids of makes that changed, "problems": [{"id", "why"}]};
+        an event that is not sound is not filed and is told here.
+    """
+    changed = []
+    problems = []
+    for event in events:
+        why = event_table.check_event(event)
+        if why:
+            event_id = event.get("id") if isinstance(event, dict) else None
+            problems.append({"id": event_id, "why": why})
+            continue
+        if file(desk, event) and event["make"] not in changed:
+            changed.append(event["make"])
+    return {"changed": changed, "problems": problems}
+
+
+def file(desk: dict, event: dict) -> bool:
+    """File one event that is known to be sound.
+
+    Args:
+        desk: Desk; changed in place.
+        event: sound event.
+
+    Returns:
+        True when it was new.
+    """
+    make_id = event["make"]
+    state = desk["makes"].get(make_id)
+    if state is None:
+        state = desk["makes"][make_id] = run.new_state(make_id)
+    if not run.take(state, event):
+        return False
+    desk["views"].pop(make_id, None)
+    at_ms = corrected_ms(event)
+    if at_ms > desk["last_words"].get(make_id, 0):
+        desk["last_words"][make_id] = at_ms
+    return True
+
+
+def view(desk: dict, make_id: str, now_ms: int) -> "dict | None":
+    """Return the View of one make, or None when its opening is not known.
+
+    Args:
+        desk: Desk.
+        make_id: UUID of the make.
+        now_ms: now, by the server's clock [ms].
+    """
+    state = desk["makes"].get(make_id)
+    if state is None:
+        return None
+    kept = desk["views"].get(make_id)
+    if kept is not None and _is_fresh(kept, now_ms):
+        return kept
+    found = view_of(state, now_ms)
+    if found is not None:
+        desk["views"][make_id] = found
+    return found
+
+
+def _is_fresh(kept, now_ms):
+    change_ms = kept["next_change_ms"]
+    return kept["now_ms"] <= now_ms and (change_ms is None or now_ms < change_ms)
+
+
+def board(desk: dict, now_ms: int) -> dict:
+    """Return the Board over all makes whose opening is known.
+
+    Args:
+        desk: Desk.
+        now_ms: now, by the server's clock [ms].
+    """
+    views = []
+    for make_id in sorted(desk["makes"]):
+        found = view(desk, make_id, now_ms)
+        if found is not None:
+            views.append(found)
+    return board_of(views, desk["last_words"], now_ms)
+
+
+def record(desk: dict, make_id: str) -> "list[dict]":
+    """Return the whole batch record of a make, oldest line first.
+
+    Args:
+        desk: Desk.
+        make_id: UUID of the make.
+    """
+    state = desk["makes"].get(make_id)
+    return [] if state is None else batch_record.lines(state)
+
+
+def check(event: dict, role: str) -> "list[dict]":
+    """Return what speaks against an event, the role of who sends it included.
+
+    Args:
+        event: the event.
+        role: one of `events.ROLES`.
+
+    Returns:
+        List of {"field", "key", "limit"}.
+    """
+    problems = event_table.check_event(event)
+    kind = event.get("kind") if isinstance(event, dict) else None
+    if kind in event_table.KINDS and not event_table.may(role, kind):
+        limit = event_table.KINDS[kind]["role"]
+        problems.append({"field": "person", "key": "not_allowed", "limit": limit})
+    return problems
+
+
+def check_correction(desk: dict, make_id: str, ref: str, changes: dict) -> "list[dict]":
+    """Return what speaks against a correction, before it is recorded.
+
+    Args:
+        desk: Desk.
+        make_id: UUID of the make.
+        ref: id of the entry to correct.
+        changes: the fields to set.
+
+    Returns:
+        List of {"field", "key", "limit"}.
+    """
+    state = desk["makes"].get(make_id)
+    event = None if state is None else state["events"].get(ref)
+    if event is None:
+        return [{"field": "ref", "key": "unknown", "limit": None}]
+    data = run.effective(state, event)["data"]
+    return run.check_correction(event["kind"], data, changes)
+
+
+def read_typed(quantity: str, typed: str, typed_unit: str) -> dict:
+    """Return what a typed text means, see `readings.read_typed`.
+
+    Args:
+        quantity: key of `quantities.QUANTITIES`.
+        typed: text as typed, comma or point.
+        typed_unit: unit it was typed in; "" for the quantity's own.
+    """
+    return read_typed_value(quantity, typed, typed_unit)

@@ -1,0 +1,130 @@
+"""Alerts: what drifts, by how much, against which band, and what to do about it.
+
+An alert asks for an action; what asks for none is a plain line elsewhere. One
+alert a matter: a new reading replaces the alert of the reading before it, since
+each alert's id is made of what it is about. Acknowledging silences it and never
+hides it while the step runs; an alert of a step that has ended goes once it is
+acknowledged.
+"""
+
+from . import run
+from .step_alerts import alert, step_alerts, what_to_do
+
+LEVELS = ("act", "check")
+
+
+def alerts(context: dict, steps: "list[dict]") -> "list[dict]":
+    """Return every alert of a make, most urgent first.
+
+    Args:
+        context: as for `steps.step_view`.
+        steps: the Steps of the View.
+
+    Returns:
+        List of Alert as DEVELOPERS.md lays it out.
+    """
+    found = []
+    for step in steps:
+        found.extend(step_alerts(step))
+    found.extend(_drug_test_alerts(context, steps))
+    found.extend(_timer_alerts(context))
+    found.extend(_hold_alerts(context))
+    _acknowledge(context["state"], found)
+    ended = {step["key"]: step["status"] == "ended" for step in steps}
+    standing = [
+        row for row in found if not (row["acknowledged"] and ended.get(row["step"]))
+    ]
+    return sorted(standing, key=_urgency)
+
+
+def _urgency(row):
+    return (
+        row["acknowledged"] is not None,
+        LEVELS.index(row["level"]),
+        row["since_ms"],
+        row["id"],
+    )
+
+
+def _drug_test_alerts(context, steps):
+    """Return what the drug-residue test says, from the first step after receiving."""
+    asked = None
+    moved_ms = None
+    for step in steps:
+        for reading in step["readings"]:
+            if reading["quantity"] == "drug_test":
+                asked = step
+        if asked is not None and step is not asked and step["begun"] is not None:
+            at_ms = step["begun"]["at_ms"]
+            moved_ms = at_ms if moved_ms is None else min(moved_ms, at_ms)
+    if asked is None:
+        return []
+    test = run.last(context["state"], "reading_taken", "drug_test")
+    if test is not None and test["data"]["value"] == "positive":
+        return [
+            alert(
+                "drug_test/" + test["id"],
+                "quantity",
+                "act",
+                "drug_test_positive",
+                test["t_ms"],
+                step=asked["key"],
+                quantity="drug_test",
+                value="positive",
+                do=what_to_do(asked, "drug_test_positive"),
+            )
+        ]
+    if test is None and moved_ms is not None:
+        return [
+            alert(
+                "drug_test_missing",
+                "record",
+                "act",
+                "drug_test_missing",
+                moved_ms,
+                step=None,
+                quantity="drug_test",
+                do=what_to_do(asked, "reading_missed"),
+            )
+        ]
+    return []
+
+
+def _timer_alerts(context):
+    found = []
+    for timer in context["timers"]:
+        if timer["stopped_ms"] is None and context["now_ms"] >= timer["due_ms"]:
+            found.append(
+                alert(
+                    "timer/" + timer["id"],
+                    "time",
+                    "act",
+                    "timer_due",
+                    timer["due_ms"],
+                    step=timer["step"],
+                    value=timer["label"],
+                    by_s=(context["now_ms"] - timer["due_ms"]) / 1000.0,
+                )
+            )
+    return found
+
+
+def _hold_alerts(context):
+    return [
+        alert(
+            "hold/" + hold["id"],
+            "record",
+            "check",
+            "hold",
+            hold["at_ms"],
+            value=hold["why"],
+        )
+        for hold in context["holds"]
+    ]
+
+
+def _acknowledge(state, found):
+    for row in found:
+        entry = run.last(state, "alert_acknowledged", row["id"])
+        if entry is not None:
+            row["acknowledged"] = {"by": entry["by"], "at_ms": entry["t_ms"]}

@@ -1,0 +1,167 @@
+"""The bare facts of each step: what was begun, ended, skipped, and what it waits on.
+
+Everything here is read from the standing entries of `run`. `STATUS` says which
+status follows from which facts; nothing else decides it.
+"""
+
+from . import curd as curd_facts
+from . import run
+from .timers import step_due
+
+# (begun, ended, skipped, all that it waits on is done) -> status. An end or a
+# begin outweighs a skip that another phone sent: what was done was done.
+STATUS = (
+    ("ended", lambda fact: fact["ended"] is not None),
+    ("running", lambda fact: fact["begun"] is not None),
+    ("skipped", lambda fact: fact["skipped"] is not None),
+    ("ready", lambda fact: not fact["waits_on"]),
+    ("waiting", lambda fact: True),
+)
+
+# A step that a person ends is work under the hands when it is this short, and
+# may end at any time; a longer one (ripening, brine, store) first runs its
+# shortest time. Our own judgement, no source.
+HANDS_ON_S = 1500.0
+
+
+def facts(state: dict, steps: "list[dict]", figures: dict) -> dict:
+    """Return the bare facts of every step.
+
+    Args:
+        state: State of the make.
+        steps: steps of its recipe, any order.
+        figures: the recipe's own figures.
+
+    Returns:
+        {step key: Fact}; Fact is {"begun", "ended", "skipped": entry or None,
+        "begun_ms", "ended_ms", "skipped_ms", "due": answer of
+        `timers.step_due`, "due_ms", "floc", "waits_on", "status"}.
+    """
+    found = {}
+    for step in steps:
+        found[step["key"]] = _fact(state, step, figures)
+    for step in steps:
+        fact = found[step["key"]]
+        fact["waits_on"] = [
+            key for key in step.get("after", []) if not _is_over(found[key])
+        ]
+        for status, holds in STATUS:
+            if holds(fact):
+                fact["status"] = status
+                break
+    return found
+
+
+def _fact(state, step, figures):
+    key = step["key"]
+    begun = _first(run.entries(state, "step_begun", key))
+    ended = _first(run.entries(state, "step_ended", key))
+    skipped = _first(run.entries(state, "step_skipped", key))
+    if begun is None and ended is not None:
+        begun = ended  # ended without a begin: known only that it was done
+    floc = curd_facts.floc(state, step, figures)
+    due = step_due(step, None if begun is None else begun["t_ms"], floc)
+    return {
+        "begun": begun,
+        "ended": ended,
+        "skipped": skipped,
+        "begun_ms": None if begun is None else begun["t_ms"],
+        "ended_ms": None if ended is None else ended["t_ms"],
+        "skipped_ms": None if skipped is None else skipped["t_ms"],
+        "due": due,
+        "due_ms": due["due_ms"],
+        "floc": floc,
+        "waits_on": [],
+        "status": "waiting",
+    }
+
+
+def _first(found):
+    return found[0] if found else None
+
+
+def _is_over(fact):
+    return fact["ended"] is not None or (
+        fact["skipped"] is not None and fact["begun"] is None
+    )
+
+
+def readings_in(state: dict, fact: dict, quantity: str) -> "list[dict]":
+    """Return the readings of a quantity that belong to a step, oldest first.
+
+    A reading names its step; one that names none belongs to every step that
+    was running at the time.
+
+    Args:
+        state: State of the make.
+        fact: Fact of the step.
+        quantity: key of `quantities.QUANTITIES`.
+    """
+    if fact["begun"] is None:
+        return []
+    key = fact["begun"]["data"]["step"]
+    found = []
+    for entry in run.entries(state, "reading_taken", quantity):
+        named = entry["data"].get("step")
+        if named is not None:
+            if named == key:
+                found.append(entry)
+        elif entry["t_ms"] >= fact["begun_ms"] and (
+            fact["ended_ms"] is None or entry["t_ms"] <= fact["ended_ms"]
+        ):
+            found.append(entry)
+    return found
+
+
+def last_reading(state: dict, fact: dict, quantity: str) -> "dict | None":
+    """Return the newest reading of a quantity taken while a step ran, or None.
+
+    Args:
+        state: State of the make.
+        fact: Fact of the step.
+        quantity: key of `quantities.QUANTITIES`.
+    """
+    found = readings_in(state, fact, quantity)
+    return found[-1] if found else None
+
+
+def end_is_met(
+    state: dict, step: dict, fact: dict, judge: "dict | None", now_ms: int
+) -> bool:
+    """Tell whether what ends a step by its recipe has come.
+
+    Args:
+        state: State of the make.
+        step: step of the recipe.
+        fact: its Fact.
+        judge: answer of `curd.judging`.
+        now_ms: now [ms].
+    """
+    if fact["begun_ms"] is None:
+        return False
+    end = step["end"]
+    if end["by"] == "time":
+        return now_ms >= fact["due"]["low_ms"]
+    if end["by"] == "reading":
+        last = last_reading(state, fact, end["quantity"])
+        return last is not None and _reaches(last["data"]["value"], end)
+    if end["by"] == "judged":
+        return judge is not None and judge["met"]
+    if end["by"] == "floc":
+        if judge is not None and judge["met"]:
+            return True
+        return fact["floc"]["cut_ms"] is not None and now_ms >= fact["floc"]["cut_ms"]
+    if not step.get("lasts") or step["lasts"]["value"] < HANDS_ON_S:
+        return True
+    return now_ms >= fact["due"]["low_ms"]
+
+
+def _reaches(value, end):
+    if end.get("at_least") and value < end["at_least"]["value"]:
+        return False
+    return not (end.get("at_most") and value > end["at_most"]["value"])
+
+
+def who(entry: dict) -> dict:
+    """Return {"id", "at_ms", "by"} of an entry."""
+    return {"id": entry["id"], "at_ms": entry["t_ms"], "by": entry["by"]}

@@ -1,0 +1,45 @@
+"""One total order over events, whatever order they arrive in.
+
+Phones disagree about the time, lose their network and send late. Each event
+is placed by the instant its phone's clock is corrected to, then by device and
+that device's own counter, then by id, so that no two events are ever equal.
+The phone's sort is slow on input that is already in order, hence `insert`,
+which walks back from the end: nearly every new event belongs there.
+"""
+
+
+def corrected_ms(event: dict) -> int:
+    """Return the instant of an event by the server's clock [ms since 1970 UTC]."""
+    return event["at_ms"] + event["off_ms"]
+
+
+def sort_key(entry: dict) -> tuple:
+    """Return the total key of an entry: (t_ms, device, seq, id)."""
+    return (entry["t_ms"], entry["device"], entry["seq"], entry["id"])
+
+
+def insert(entries: "list[dict]", entry: dict) -> None:
+    """Put an entry into a list that is kept ordered by `sort_key`.
+
+    Args:
+        entries: list of entries in order; changed in place.
+        entry: dict with t_ms, device, seq and id.
+    """
+    key = sort_key(entry)
+    place = len(entries)
+    while place > 0 and sort_key(entries[place - 1]) > key:
+        place -= 1
+    entries.insert(place, entry)
+
+
+def remove(entries: "list[dict]", entry_id: str) -> None:
+    """Take the entry with this id out of a list, if it is there.
+
+    Args:
+        entries: list of entries; changed in place.
+        entry_id: id of the entry.
+    """
+    for place in range(len(entries) - 1, -1, -1):
+        if entries[place]["id"] == entry_id:
+            entries.pop(place)
+            return

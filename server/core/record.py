@@ -1,0 +1,132 @@
+"""The batch record: every entry of a make with its corrections in sight.
+
+An entry is never overwritten. A line shows the value that stands, the value as
+first entered, who changed it, when and why, and whether it was struck out.
+"""
+
+from . import run
+from .duplicates import DUPLICATE_KINDS, verdict_on_duplicate
+from .order import corrected_ms
+
+LATE_ENTRY_S = 120.0  # entered this long after it was observed: shown as late
+CLOCK_OFF_S = 120.0  # a phone clock this wrong is shown beside its entries
+
+# A correction, a strike and a word on a duplicate are shown with what they are
+# about, not as lines of their own.
+ABOUT_OTHERS = ("entry_corrected", "entry_struck", "duplicate_judged")
+
+
+def lines(state: dict, newest: "int | None" = None) -> "list[dict]":
+    """Return the lines of the batch record, oldest first.
+
+    Args:
+        state: State of the make.
+        newest: only this many of the newest lines; None for all.
+
+    Returns:
+        List of LogLine as DEVELOPERS.md lays it out.
+    """
+    found = []
+    for place in range(len(state["log"]) - 1, -1, -1):
+        event = state["events"][state["log"][place]["id"]]
+        if event["kind"] in ABOUT_OTHERS and event.get("ref") in state["events"]:
+            continue
+        found.append(line(state, event))
+        if newest is not None and len(found) >= newest:
+            break
+    found.reverse()
+    return found
+
+
+def line(state: dict, event: dict) -> dict:
+    """Return one LogLine.
+
+    Args:
+        state: State of the make.
+        event: an event of it.
+
+    Returns:
+        {"id", "kind", "at_ms", "entered_ms", "by", "device", "step", "data",
+        "original", "corrections", "struck", "late_entry_s", "clock_off_s",
+        "later_of", "same"}.
+    """
+    now = {"t_ms": corrected_ms(event), "data": _shown(event)}
+    original = now
+    corrections = []
+    for amend in run.standing_amends(state, event["id"]):
+        changes = amend["data"].get("set")
+        before = _picked(now, changes)
+        if event["kind"] != "make_opened":
+            now = run.corrected(event["kind"], now, changes)
+        corrections.append(
+            {
+                "id": amend["id"],
+                "set": changes,
+                "before": before,
+                "why": amend["data"]["why"],
+                "by": amend["person"],
+                "at_ms": corrected_ms(amend),
+            }
+        )
+    late_s = (event["entered_ms"] - event["at_ms"]) / 1000.0
+    off_s = event["off_ms"] / 1000.0
+    return {
+        "id": event["id"],
+        "kind": event["kind"],
+        "at_ms": now["t_ms"],
+        "entered_ms": event["entered_ms"] + event["off_ms"],
+        "by": event["person"],
+        "device": event["device"],
+        "step": now["data"].get("step"),
+        "data": now["data"],
+        "original": None
+        if not corrections
+        else {"at_ms": original["t_ms"], "data": original["data"]},
+        "corrections": corrections,
+        "struck": _struck(state, event["id"]),
+        "late_entry_s": late_s if late_s > LATE_ENTRY_S else None,
+        "clock_off_s": off_s if abs(off_s) > CLOCK_OFF_S else None,
+        "later_of": _later_of(state, event),
+        "same": verdict_on_duplicate(state, event["id"]),
+    }
+
+
+def _shown(event):
+    """Return the body, without the whole recipe that a make carries."""
+    if event["kind"] != "make_opened":
+        return event["data"]
+    data = dict(event["data"])
+    recipe = data.pop("recipe")
+    data["recipe_id"] = recipe["id"]
+    data["recipe_version"] = recipe["version"]
+    return data
+
+
+def _picked(now, changes):
+    found = {}
+    for name in changes:
+        found[name] = now["t_ms"] if name == "at_ms" else now["data"].get(name)
+    return found
+
+
+def _struck(state, event_id):
+    for entry in state["strikes"].get(event_id, []):
+        if not run.is_struck(state, entry["id"]):
+            strike = state["events"][entry["id"]]
+            return {
+                "id": strike["id"],
+                "why": strike["data"]["why"],
+                "by": strike["person"],
+                "at_ms": corrected_ms(strike),
+            }
+    return None
+
+
+def _later_of(state, event):
+    if event["kind"] not in DUPLICATE_KINDS:
+        return None
+    listed = run.entries(state, event["kind"], event["data"]["step"])
+    for entry in listed[1:]:
+        if entry["id"] == event["id"] and entry["device"] != listed[0]["device"]:
+            return listed[0]["id"]
+    return None

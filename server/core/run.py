@@ -1,0 +1,280 @@
+"""The state of one make: a fold over its events, whatever order they come in.
+
+Rules first.
+1. An event is never changed. A correction or a strike is another event that
+   names it; both stay.
+2. The state of a set of events is one thing: the order of arrival, doubles and
+   gaps do not matter. So nothing here asks "what is the state now?" when an
+   event is taken; each event is only filed.
+3. Taking one event touches that event's files, never the whole log.
+
+How. Each valid event becomes an entry (its effective time, person and body)
+in the list of its topic: "step_begun/heat", "reading_taken/ph". Lists are kept
+in the total order of `order`. When a correction or a strike arrives, the entry
+it is about is taken out and filed anew. When it arrives before that entry, it
+waits in `amends` or `strikes` and is found when the entry comes.
+
+Do not touch: `_is_struck` looks at most DEEPEST strikes deep, since two
+events could each strike the other.
+"""
+
+from .events import (
+    CORRECTABLE_ENVELOPE,
+    EARLIEST_MS,
+    KINDS,
+    LATEST_MS,
+    UNCORRECTABLE,
+    check_data,
+)
+from .order import corrected_ms, insert, remove
+from .quantities import check_number
+
+DEEPEST = 8
+
+# Which field of the body files an entry under its own topic.
+TOPIC_FIELD = {
+    "step_begun": "step",
+    "step_ended": "step",
+    "step_skipped": "step",
+    "task_taken": "step",
+    "task_released": "step",
+    "curd_judged": "step",
+    "reading_taken": "quantity",
+    "ingredient_added": "ingredient",
+    "wheels_moulded": "size",
+    "alert_acknowledged": "alert",
+}
+
+
+def new_state(make_id: str) -> dict:
+    """Return the state of a make of which nothing is known yet.
+
+    Args:
+        make_id: UUID of the make.
+
+    Returns:
+        State: {"make", "events", "log", "lists", "amends", "strikes",
+        "judged", "revision"}; JSON types only.
+    """
+    return {
+        "make": make_id,
+        "events": {},
+        "log": [],
+        "lists": {},
+        "amends": {},
+        "strikes": {},
+        "judged": {},
+        "revision": 0,
+    }
+
+
+def take(state: dict, event: dict) -> bool:
+    """File one event; the same event again changes nothing.
+
+    Args:
+        state: State; changed in place.
+        event: a sound event of this make, see `events.check_event`.
+
+    Returns:
+        True when the state changed.
+    """
+    if event["id"] in state["events"] or event["kind"] not in KINDS:
+        return False
+    state["events"][event["id"]] = event
+    state["revision"] += 1
+    insert(state["log"], _line(event))
+    kind = event["kind"]
+    ref = event.get("ref")
+    if kind == "entry_corrected":
+        insert(state["amends"].setdefault(ref, []), _line(event))
+        _file_again(state, ref)
+    elif kind == "entry_struck":
+        insert(state["strikes"].setdefault(ref, []), _line(event))
+        _file_again(state, ref)
+    elif kind == "duplicate_judged":
+        insert(state["judged"].setdefault(ref, []), _line(event))
+    _file(state, event)
+    return True
+
+
+def entries(state: dict, kind: str, name: "str | None" = None) -> "list[dict]":
+    """Return the standing entries of a topic, oldest first.
+
+    Args:
+        state: State.
+        kind: key of `events.KINDS`.
+        name: the step, quantity, ingredient, ... of the topic, where the kind
+            is filed by one; None for every other kind.
+
+    Returns:
+        List of {"id", "t_ms", "device", "seq", "by", "data", "ref"}. Not to be
+        changed.
+    """
+    return state["lists"].get(_topic(kind, name), [])
+
+
+def last(state: dict, kind: str, name: "str | None" = None) -> "dict | None":
+    """Return the newest standing entry of a topic, or None.
+
+    Args:
+        state: State.
+        kind: key of `events.KINDS`.
+        name: as for `entries`.
+    """
+    found = entries(state, kind, name)
+    return found[-1] if found else None
+
+
+def is_struck(state: dict, event_id: str) -> bool:
+    """Tell whether an event is struck out by a strike that itself stands.
+
+    Args:
+        state: State.
+        event_id: id of the event.
+    """
+    return _is_struck(state, event_id, 0)
+
+
+def standing_amends(state: dict, event_id: str) -> "list[dict]":
+    """Return the corrections of an event that stand, oldest first.
+
+    Args:
+        state: State.
+        event_id: id of the corrected event.
+
+    Returns:
+        List of the correcting events.
+    """
+    found = []
+    for line in state["amends"].get(event_id, []):
+        if not _is_struck(state, line["id"], 0):
+            found.append(state["events"][line["id"]])
+    return found
+
+
+def effective(state: dict, event: dict) -> dict:
+    """Return an event as its standing corrections leave it.
+
+    A correction that would make the entry impossible, or that changes what the
+    entry is about, is kept in the record and has no effect.
+
+    Args:
+        state: State.
+        event: an event of this make.
+
+    Returns:
+        {"t_ms", "data"}: corrected instant [ms] and body.
+    """
+    found = {"t_ms": corrected_ms(event), "data": event["data"]}
+    for amend in standing_amends(state, event["id"]):
+        found = corrected(event["kind"], found, amend["data"].get("set"))
+    return found
+
+
+def corrected(kind: str, before: dict, changes: dict) -> dict:
+    """Return {"t_ms", "data"} after one correction, or as before if it cannot be.
+
+    Args:
+        kind: key of `events.KINDS`.
+        before: {"t_ms", "data"}.
+        changes: the fields that the correction sets; at_ms is an instant by
+            the server's clock [ms].
+    """
+    if check_correction(kind, before["data"], changes):
+        return before
+    t_ms = before["t_ms"]
+    data = dict(before["data"])
+    for name in changes:
+        if name == "at_ms":
+            t_ms = int(changes[name])
+        else:
+            data[name] = changes[name]
+    if "value" in changes and "typed" not in changes:
+        data.pop("typed", None)
+        data.pop("typed_unit", None)
+    return {"t_ms": t_ms, "data": data}
+
+
+def check_correction(kind: str, data: dict, changes: dict) -> "list[dict]":
+    """Return what speaks against a correction of an entry.
+
+    Args:
+        kind: kind of the entry.
+        data: its body now.
+        changes: the fields that the correction sets.
+
+    Returns:
+        List of {"field", "key", "limit"}.
+    """
+    if not isinstance(changes, dict) or not changes:
+        return [{"field": "set", "key": "missing", "limit": None}]
+    problems = []
+    after = dict(data)
+    for name in changes:
+        if name in CORRECTABLE_ENVELOPE:
+            problems.extend(check_number(name, changes[name], EARLIEST_MS, LATEST_MS))
+        elif name in UNCORRECTABLE:
+            problems.append({"field": name, "key": "not_correctable", "limit": None})
+        else:
+            after[name] = changes[name]
+    return problems + check_data(kind, after)
+
+
+def _line(event):
+    return {
+        "id": event["id"],
+        "t_ms": corrected_ms(event),
+        "device": event["device"],
+        "seq": event["seq"],
+    }
+
+
+def _topic(kind, name):
+    return kind if name is None else kind + "/" + name
+
+
+def _topic_of(event):
+    field = TOPIC_FIELD.get(event["kind"])
+    if field is None:
+        return event["kind"]
+    return _topic(event["kind"], event["data"].get(field) or "")
+
+
+def _file(state, event):
+    if _is_struck(state, event["id"], 0):
+        return
+    now = effective(state, event)
+    insert(
+        state["lists"].setdefault(_topic_of(event), []),
+        {
+            "id": event["id"],
+            "t_ms": now["t_ms"],
+            "device": event["device"],
+            "seq": event["seq"],
+            "by": event["person"],
+            "data": now["data"],
+            "ref": event.get("ref"),
+        },
+    )
+
+
+def _file_again(state, event_id):
+    """File anew what a correction or strike is about, at whatever depth."""
+    for _ in range(DEEPEST):
+        event = state["events"].get(event_id)
+        if event is None:
+            return
+        remove(state["lists"].get(_topic_of(event), []), event_id)
+        _file(state, event)
+        if event["kind"] not in ("entry_corrected", "entry_struck"):
+            return
+        event_id = event.get("ref")
+
+
+def _is_struck(state, event_id, depth):
+    if depth >= DEEPEST:
+        return False
+    for line in state["strikes"].get(event_id, []):
+        if not _is_struck(state, line["id"], depth + 1):
+            return True
+    return False

@@ -1,0 +1,208 @@
+"""What every screen shows of one make: one JSON, numbers and message keys only.
+
+`view` is a function of the state and the instant, nothing else, so two phones
+with the same events show the same thing. `next_change_ms` says when it has to
+be asked again although nothing was entered: a deadline, a reading that falls
+due, a band that ends.
+"""
+
+from . import plan, run
+from .drift import alerts
+from .duplicates import duplicates
+from .facts import facts, who
+from .record import lines
+from .step_parts import moulds_view
+from .steps import step_view
+from .timers import timers
+
+LOG_LINES = 30
+MOVING_MS = 30000  # while something overruns, expected ends move with the clock
+
+
+def view(state: dict, now_ms: int) -> "dict | None":
+    """Return the View of a make.
+
+    Args:
+        state: State of the make.
+        now_ms: now, by the server's clock [ms].
+
+    Returns:
+        View as DEVELOPERS.md lays it out; None while the make's opening is not
+        known on this device.
+    """
+    opened_entry = _opened(state)
+    if opened_entry is None:
+        return None
+    context = _context(state, opened_entry, now_ms)
+    shown = [step_view(context, step) for step in context["recipe"]["steps"]]
+    found = {
+        "make": _make(context, opened_entry),
+        "now_ms": now_ms,
+        "focus": _focus(shown, now_ms),
+        "steps": shown,
+        "timers": context["timers"],
+        "alerts": alerts(context, shown),
+        "to_judge": _to_judge(state, shown),
+        "day": _span(context, plan.closing_step(context["ordered"])["key"]),
+        "whole": _span(context, context["ordered"][-1]["key"]),
+        "log": list(reversed(lines(state, LOG_LINES))),
+    }
+    found["next_change_ms"] = next_change_ms(found, now_ms)
+    return found
+
+
+def _opened(state):
+    found = run.entries(state, "make_opened")
+    return found[0] if found else None
+
+
+def _context(state, opened_entry, now_ms):
+    opened = opened_entry["data"]
+    recipe = opened["recipe"]
+    ordered = plan.in_order(recipe["steps"])
+    known = facts(state, recipe["steps"], recipe.get("figures", {}))
+    milk = plan.milk_kg(state, opened)
+    start_ms = opened_entry["t_ms"]
+    return {
+        "state": state,
+        "recipe": recipe,
+        "opened": opened,
+        "ordered": ordered,
+        "facts": known,
+        "planned": plan.planned(ordered, start_ms),
+        "expected": plan.expected(ordered, known, start_ms, now_ms),
+        "milk": milk,
+        "doses": plan.doses(recipe, milk),
+        "timers": timers(state),
+        "holds": _holds(state),
+        "now_ms": now_ms,
+    }
+
+
+def _make(context, opened_entry):
+    state = context["state"]
+    opened = context["opened"]
+    volume = run.last(state, "reading_taken", "milk_volume_l")
+    return {
+        "id": state["make"],
+        "name": opened["name"],
+        "batch": opened["batch"],
+        "recipe_id": context["recipe"]["id"],
+        "recipe_version": context["recipe"]["version"],
+        "recipe_title": context["recipe"]["title"],
+        "milk_l": opened["milk_l"],
+        "milk_measured_l": None if volume is None else volume["data"]["value"],
+        "milk_kg": context["milk"]["milk_kg"],
+        "milk_from": context["milk"]["milk_from"],
+        "vat": opened.get("vat"),
+        "opened_ms": opened_entry["t_ms"],
+        "opened_by": opened_entry["by"],
+        "state": _make_state(context),
+        "holds": context["holds"],
+        "moulds": moulds_view(context),
+    }
+
+
+def _make_state(context):
+    if run.entries(context["state"], "make_abandoned"):
+        return "abandoned"
+    if run.entries(context["state"], "make_closed"):
+        return "closed"
+    return "held" if context["holds"] else "running"
+
+
+def _holds(state):
+    lifted = [entry["ref"] for entry in run.entries(state, "hold_lifted")]
+    found = []
+    for entry in run.entries(state, "hold_placed"):
+        if entry["id"] not in lifted:
+            hold = who(entry)
+            hold["why"] = entry["data"]["why"]
+            found.append(hold)
+    return found
+
+
+def _to_judge(state, shown):
+    found = []
+    for step in shown:
+        found.extend(duplicates(state, step["key"]))
+    return found
+
+
+def _span(context, key):
+    planned_ms = context["planned"][key]["end_ms"]
+    expected_ms = context["expected"][key]["end_ms"]
+    return {
+        "planned_end_ms": planned_ms,
+        "expected_end_ms": expected_ms,
+        "late_s": (expected_ms - planned_ms) / 1000.0,
+    }
+
+
+def next_thing_ms(step: dict, now_ms: int) -> int:
+    """Return when a step next wants a hand: now, or the instant it will [ms].
+
+    Args:
+        step: Step of the View, running or ready.
+        now_ms: now [ms].
+    """
+    if step["button"]["act"] != "none":
+        return now_ms
+    instants = [reading["due_ms"] for reading in step["readings"]]
+    instants.append(step["due_ms"])
+    if step["judge"]:
+        instants.append(step["judge"]["from_ms"])
+    ahead = [ms for ms in instants if ms is not None and ms > now_ms]
+    return min(ahead) if ahead else now_ms
+
+
+def _focus(shown, now_ms):
+    """Return the step to open on: what wants a hand first, running before ready."""
+    best = None
+    for place, step in enumerate(shown):
+        if step["status"] not in ("running", "ready"):
+            continue
+        wants_ms = next_thing_ms(step, now_ms)
+        rank = (wants_ms, 0 if step["status"] == "running" else 1, place)
+        if best is None or rank < best[0]:
+            best = (rank, step["key"])
+    return None if best is None else best[1]
+
+
+def next_change_ms(found: dict, now_ms: int) -> "int | None":
+    """Return the next instant at which the View changes by itself, or None.
+
+    Args:
+        found: View without its next_change_ms.
+        now_ms: now [ms].
+    """
+    instants = [timer["due_ms"] for timer in found["timers"] if not timer["stopped_ms"]]
+    moving = False
+    for step in found["steps"]:
+        if step["status"] == "running":
+            instants.extend(_instants(step))
+            if step["due_ms"] is not None and step["due_ms"] <= now_ms:
+                moving = True
+        elif step["status"] == "ready":
+            moving = True
+    ahead = [ms for ms in instants if ms is not None and ms > now_ms]
+    if moving:
+        ahead.append(now_ms + MOVING_MS)
+    return min(ahead) if ahead else None
+
+
+def _instants(step):
+    instants = [step["due_ms"]]
+    if step["begun"] and step["lasts"]:
+        instants.append(step["begun"]["at_ms"] + int(step["lasts"]["low_s"] * 1000))
+        instants.append(
+            step["begun"]["at_ms"] + int(step["lasts"]["high_s"] * 1000) + 1
+        )
+    if step["floc"]:
+        instants.extend([step["floc"]["low_ms"], step["floc"]["high_ms"]])
+    if step["judge"]:
+        instants.append(step["judge"]["from_ms"])
+    for reading in step["readings"]:
+        if reading["due_ms"] is not None:
+            instants.extend([reading["due_ms"], reading["due_ms"] + 61000])
+    return instants
