@@ -1,0 +1,1 @@
+"""Formulas of the trade, one module a subject: numbers in, numbers out."""
