@@ -1,0 +1,57 @@
+"""Fold the log on the server, with the very code that runs on the phones.
+
+Each process keeps one desk and takes only what is new since its last look. A
+restored backup is another log, so a new epoch begins a new desk.
+"""
+
+import threading
+from collections.abc import Callable, Sequence
+from typing import Any
+
+from server.core import desk as core_desk
+from server.live.stream import ReadAfter
+
+BATCH = 2000
+
+
+class Folds:
+    """The makes of one server, as last folded.
+
+    Args:
+        read_epoch: returns which life of the database this is.
+        read_after: reads entries of the log in order.
+    """
+
+    def __init__(self, read_epoch: Callable[[], str], read_after: ReadAfter) -> None:
+        self._read_epoch = read_epoch
+        self._read_after = read_after
+        self._lock = threading.Lock()
+        self._epoch = ""
+        self._n = 0
+        self._desk: dict[str, Any] = core_desk.new()
+
+    def ask(self, question: Callable[..., Any], *args: object) -> Any:
+        """Put a question to the core about the log as it stands now.
+
+        Args:
+            question: function of the core that takes the desk first.
+            *args: its other arguments.
+
+        Returns:
+            What the core answers.
+        """
+        # The desk changes while it takes events, so one thread at a time.
+        with self._lock:
+            self._catch_up()
+            return question(self._desk, *args)
+
+    def _catch_up(self) -> None:
+        epoch = self._read_epoch()
+        if epoch != self._epoch:
+            self._epoch, self._n, self._desk = epoch, 0, core_desk.new()
+        while True:
+            rows: Sequence[dict[str, Any]] = self._read_after(self._n, BATCH)
+            if not rows:
+                return
+            core_desk.take(self._desk, [row["event"] for row in rows])
+            self._n = rows[-1]["n"]
