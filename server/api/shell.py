@@ -1,0 +1,199 @@
+"""What the page is made of, and what a phone keeps to start without a network.
+
+The service worker must list exactly what lies on disk: one file too many and
+its installation fails, one too few and the page breaks when the network is
+gone. So the list is read from disk and never written by hand.
+"""
+
+import base64
+import gzip
+import hashlib
+import json
+import re
+import threading
+from dataclasses import dataclass
+from pathlib import Path
+
+FOLDERS = ("js", "css", "lib", "icons")
+# Other files at the top of the folder belong to the package manager.
+TOP = ("index.html", "sw.js", "manifest.webmanifest", "favicon.ico")
+MIME = {
+    ".html": "text/html; charset=utf-8",
+    ".js": "text/javascript; charset=utf-8",
+    ".mjs": "text/javascript; charset=utf-8",
+    ".css": "text/css; charset=utf-8",
+    ".json": "application/json",
+    ".webmanifest": "application/manifest+json",
+    ".wasm": "application/wasm",
+    ".svg": "image/svg+xml",
+    ".png": "image/png",
+    ".ico": "image/x-icon",
+    ".woff2": "font/woff2",
+    ".txt": "text/plain; charset=utf-8",
+}
+# Licences must be readable; a phone need not keep them.
+NOT_KEPT = (".txt",)
+PACKED = (".png", ".woff2", ".ico")  # already compressed
+SHELL_LINE = re.compile(rb"^const SHELL = [^\n]*\n")
+IMPORT_MAP = re.compile(rb'<script type="importmap">(.*?)</script>', re.DOTALL)
+
+
+@dataclass(frozen=True)
+class Page:
+    """One file as it is sent.
+
+    Args:
+        body: its bytes.
+        packed: its bytes compressed with gzip, or None when that gains nothing.
+        mime: its content type.
+        etag: fingerprint of its bytes.
+    """
+
+    body: bytes
+    packed: bytes | None
+    mime: str
+    etag: str
+
+
+def make_page(body: bytes, suffix: str) -> Page:
+    """Make a page from its bytes.
+
+    Args:
+        body: its bytes.
+        suffix: ending of its name, such as ".js".
+    """
+    # mtime 0, so that two workers send the same bytes.
+    packed = None if suffix in PACKED else gzip.compress(body, 6, mtime=0)
+    if packed is not None and len(packed) >= len(body):
+        packed = None
+    return Page(body, packed, MIME[suffix], hashlib.sha256(body).hexdigest()[:32])
+
+
+def _is_sent(path: str) -> bool:
+    name = path.rsplit("/", 1)[-1]
+    return not name.startswith(".") and Path(name).suffix in MIME
+
+
+class Shell:
+    """The page's files, read once and again whenever one changes on disk.
+
+    Args:
+        static_dir: folder with index.html, sw.js and the folders of FOLDERS.
+        core_dir: folder of the core's Python files.
+    """
+
+    def __init__(self, static_dir: Path, core_dir: Path) -> None:
+        self.static_dir = static_dir
+        self.core_dir = core_dir
+        self._lock = threading.Lock()
+        self._kept: dict[str, tuple[tuple[int, int], Page]] = {}
+        self._made: dict[str, tuple[str, Page]] = {}
+
+    def files(self) -> list[str]:
+        """Return the addresses of the files on disk that are sent, sorted."""
+        found = [
+            "/" + path.relative_to(self.static_dir).as_posix()
+            for folder in FOLDERS
+            for path in (self.static_dir / folder).rglob("*")
+            if path.is_file() and _is_sent(path.name)
+        ]
+        if (self.static_dir / "manifest.webmanifest").is_file():
+            found.append("/manifest.webmanifest")
+        return sorted(found)
+
+    def kept_files(self) -> list[str]:
+        """Return the addresses that a phone keeps, the page itself first."""
+        kept = [name for name in self.files() if not name.endswith(NOT_KEPT)]
+        return ["/", *kept, "/core.json"]
+
+    def file(self, path: str) -> Page | None:
+        """Return one file on disk.
+
+        Args:
+            path: address below the static folder, without a leading slash.
+
+        Returns:
+            The page, or None when there is no such file or it is not for sending.
+        """
+        parts = path.split("/")
+        if ".." in parts or not _is_sent(path):
+            return None
+        if parts[0] not in (FOLDERS if len(parts) > 1 else TOP):
+            return None
+        full = self.static_dir / path
+        if not full.is_file():
+            return None
+        stat = full.stat()
+        mark = (stat.st_mtime_ns, stat.st_size)
+        with self._lock:
+            kept = self._kept.get(path)
+            if kept is None or kept[0] != mark:
+                kept = (mark, make_page(full.read_bytes(), full.suffix))
+                self._kept[path] = kept
+        return kept[1]
+
+    def core(self) -> Page:
+        """Return the core's Python files as one JSON document, for the phone."""
+        texts = {
+            "core/" + path.relative_to(self.core_dir).as_posix(): path.read_text(
+                "utf-8"
+            )
+            for path in sorted(self.core_dir.rglob("*.py"))
+        }
+        host = self.static_dir / "js" / "core" / "host.py"
+        texts["host.py"] = host.read_text("utf-8")
+        version = _fingerprint(json.dumps(texts, sort_keys=True))
+        return self._make("core", version, {"version": version, "files": texts})
+
+    def _make(self, name: str, version: str, document: object) -> Page:
+        made = self._made.get(name)
+        if made is None or made[0] != version:
+            body = json.dumps(document).encode()
+            made = (version, make_page(body, ".json"))
+            self._made[name] = made
+        return made[1]
+
+    def worker(self) -> Page | None:
+        """Return the service worker with its first line filled in from disk.
+
+        Raises:
+            ValueError: the file does not begin with the line to fill in.
+        """
+        file = self.file("sw.js")
+        if file is None:
+            return None
+        names = self.kept_files()
+        etags = [f"{name} {self._etag(name)}" for name in names]
+        version = _fingerprint("\n".join([*etags, file.etag]))
+        line = json.dumps({"version": version, "files": names})
+        made = self._made.get("worker")
+        if made is None or made[0] != version:
+            filled = f"const SHELL = {line};\n".encode()
+            body, count = SHELL_LINE.subn(lambda _: filled, file.body)
+            if count != 1:
+                raise ValueError("sw.js must begin with: const SHELL = ...")
+            made = (version, make_page(body, ".js"))
+            self._made["worker"] = made
+        return made[1]
+
+    def _etag(self, name: str) -> str:
+        if name == "/core.json":
+            return self.core().etag
+        page = self.file("index.html" if name == "/" else name[1:])
+        return page.etag if page else "none"
+
+
+def import_map_hashes(html: bytes) -> list[str]:
+    """Return the policy's sources that let a page's inline import maps run.
+
+    Args:
+        html: the page; a browser takes an import map only from within it.
+    """
+    return [
+        f"'sha256-{base64.b64encode(hashlib.sha256(text).digest()).decode()}'"
+        for text in IMPORT_MAP.findall(html)
+    ]
+
+
+def _fingerprint(text: str) -> str:
+    return hashlib.sha256(text.encode()).hexdigest()[:16]

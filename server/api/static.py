@@ -1,0 +1,105 @@
+"""Send the page, the core for the phone, and the headers that guard both."""
+
+from flask import Blueprint, Flask, Response, abort, current_app, request
+
+from server.api.shell import Page, Shell, import_map_hashes
+from server.config import CORE_DIR, Settings
+
+# `trusted-types` names the one policy that the page makes, for addresses of
+# its own workers. Source of the list: OWASP ASVS 5.0, chapter 3.4.
+POLICY = (
+    "default-src 'self'; script-src 'self' 'wasm-unsafe-eval'{hashes}; "
+    "style-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; "
+    "form-action 'self'; frame-ancestors 'none'; "
+    "require-trusted-types-for 'script'; trusted-types vatside"
+)
+HEADERS = {
+    "X-Content-Type-Options": "nosniff",
+    "Referrer-Policy": "no-referrer",
+    "Cross-Origin-Opener-Policy": "same-origin",
+    "Cross-Origin-Resource-Policy": "same-origin",
+}
+YEAR_S = 31_536_000
+
+pages = Blueprint("pages", __name__)
+
+
+def init_app(app: Flask) -> None:
+    """Send the page from the settings' folder, and guard every answer.
+
+    Args:
+        app: the app, with its settings in place.
+    """
+    settings = app.extensions["vatside"]
+    assert isinstance(settings, Settings)
+    app.extensions["vatside_shell"] = Shell(settings.static_dir, CORE_DIR)
+    app.register_blueprint(pages)
+    app.after_request(_guard)
+
+
+def _guard(response: Response) -> Response:
+    for name, value in HEADERS.items():
+        response.headers.setdefault(name, value)
+    response.headers.setdefault("Content-Security-Policy", POLICY.format(hashes=""))
+    if request.is_secure:
+        response.headers["Strict-Transport-Security"] = f"max-age={YEAR_S}"
+    if request.path.startswith("/api/"):
+        response.headers["Cache-Control"] = "no-store"
+    return response
+
+
+def _shell() -> Shell:
+    shell = current_app.extensions["vatside_shell"]
+    assert isinstance(shell, Shell)
+    return shell
+
+
+def _send(page: Page | None) -> Response:
+    if page is None:
+        abort(404)
+    takes_gzip = request.accept_encodings.quality("gzip") > 0
+    packed = page.packed if takes_gzip else None
+    response = Response(page.packed if packed else page.body, content_type=page.mime)
+    if packed:
+        response.headers["Content-Encoding"] = "gzip"
+    response.vary.add("Accept-Encoding")
+    # The same bytes packed are another representation, so another tag (RFC 9110
+    # section 8.8.3.3).
+    response.set_etag(page.etag + ("-gzip" if packed else ""))
+    # Kept, but asked about before each use: a phone never mixes two versions.
+    response.headers["Cache-Control"] = "no-cache"
+    response.make_conditional(request)
+    return response
+
+
+@pages.get("/")
+def index() -> Response:
+    """Send the page. Its import map is let through by fingerprint."""
+    page = _shell().file("index.html")
+    response = _send(page)
+    assert page is not None
+    hashes = "".join(f" {text}" for text in import_map_hashes(page.body))
+    response.headers["Content-Security-Policy"] = POLICY.format(hashes=hashes)
+    return response
+
+
+@pages.get("/core.json")
+def core() -> Response:
+    """Send the core's files, for the interpreter on the phone."""
+    return _send(_shell().core())
+
+
+@pages.get("/sw.js")
+def worker() -> Response:
+    """Send the service worker, which lists what a phone keeps."""
+    return _send(_shell().worker())
+
+
+@pages.get("/<path:path>")
+def file(path: str) -> Response:
+    """Send one file of the page; 404 for anything that is not for sending."""
+    if path.startswith("api/"):
+        abort(404)
+    if path == "index.html":
+        return index()
+    return _send(_shell().file(path))
