@@ -1,10 +1,21 @@
 """Put the server together."""
 
+import json
+from pathlib import Path
+
 from flask import Flask
 from werkzeug.middleware.proxy_fix import ProxyFix
 
-from server import api, store
-from server.config import MAX_BODY_BYTES, Settings, from_environment
+from server import api, live, store
+from server.config import (
+    MAX_BODY_BYTES,
+    RECIPES_DIR,
+    Settings,
+    from_environment,
+    now_ms,
+)
+from server.core.recipe import check_recipe
+from server.store.recipes import store_recipe
 
 
 def create_app(settings: Settings | None = None) -> Flask:
@@ -34,5 +45,28 @@ def create_app(settings: Settings | None = None) -> Flask:
         wsgi_app = ProxyFix(app.wsgi_app, hops, hops, hops, hops)
         app.wsgi_app = wsgi_app  # type: ignore[method-assign]
     store.init_app(app)
+    live.init_app(app, settings.viewers)
     api.init_app(app)
+    with app.app_context():
+        import_recipes(RECIPES_DIR)
     return app
+
+
+def import_recipes(folder: Path) -> None:
+    """Keep the recipes that came with the program, each content once.
+
+    A bundled recipe that has changed becomes a new version; what is kept is
+    never overwritten, for makes refer to it.
+
+    Args:
+        folder: where the recipes' files are.
+
+    Raises:
+        ValueError: a file is not a sound recipe.
+    """
+    for file in sorted(folder.glob("*.json")):
+        recipe = json.loads(file.read_text("utf-8"))
+        problems = check_recipe(recipe)
+        if problems:
+            raise ValueError(f"{file.name} is not a sound recipe: {problems[0]}")
+        store_recipe(recipe, now_ms(), None)
