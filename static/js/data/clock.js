@@ -161,3 +161,8 @@ export class Clock {
 
 /** The page's clock. */
 export const clock = new Clock();
+
+/** Corrected time now, whole milliseconds. */
+export function nowMs() {
+  return clock.nowMs();
+}

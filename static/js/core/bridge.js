@@ -1,0 +1,114 @@
+// The page's way to the core. Calls are answered in the order they were made.
+
+import { scriptAddress } from "../trusted.js";
+
+const BOOT_WAIT_MS = 30000;
+
+/** A call that the core could not answer. */
+export class CoreError extends Error {
+  constructor(type, text) {
+    super(text);
+    this.name = "CoreError";
+    this.type = type;
+  }
+}
+
+let running = null;
+let count = 0;
+const lostListeners = new Set();
+
+/**
+ * Be told when the core had to be started anew and knows nothing.
+ *
+ * @param {() => void} listener
+ */
+export function onLost(listener) {
+  lostListeners.add(listener);
+}
+
+function stop(mine, problem) {
+  if (running !== mine) return;
+  running = null;
+  mine.worker.terminate();
+  mine.reject(problem);
+  for (const { reject } of mine.waiting.values()) reject(problem);
+  mine.waiting.clear();
+}
+
+function answered(mine, data) {
+  const asked = mine.waiting.get(data.n);
+  mine.waiting.delete(data.n);
+  if (data.failed) {
+    asked?.reject(new CoreError("Lost", data.failed));
+    stop(mine, new CoreError("Lost", data.failed));
+    for (const listener of lostListeners) listener();
+    return;
+  }
+  const answer = JSON.parse(data.text);
+  if (answer.error) {
+    asked?.reject(new CoreError(answer.error.type, answer.error.text));
+  } else {
+    asked?.resolve(answer.ok);
+  }
+}
+
+/**
+ * Start the core if it does not run; resolves with its version when it answers.
+ *
+ * @returns {Promise<string>}
+ */
+export function start() {
+  if (running) return running.ready;
+  const mine = { waiting: new Map() };
+  running = mine;
+  mine.ready = new Promise((resolve, reject) => {
+    mine.resolve = resolve;
+    mine.reject = reject;
+  });
+  mine.ready.catch(() => {}); // each caller hears of it through its own call
+  mine.worker = new Worker(scriptAddress("/js/core/worker.js"), { type: "module" });
+  const late = setTimeout(
+    () => stop(mine, new CoreError("Boot", "the core did not start in time")),
+    BOOT_WAIT_MS,
+  );
+  mine.worker.onmessage = ({ data }) => {
+    if (data.ready || (data.failed && data.n === undefined)) clearTimeout(late);
+    if (data.ready) mine.resolve(data.version);
+    else if (data.n === undefined) stop(mine, new CoreError("Boot", data.failed));
+    else answered(mine, data);
+  };
+  mine.worker.onerror = (event) => {
+    clearTimeout(late);
+    stop(mine, new CoreError("Boot", event.message ?? "the worker did not load"));
+  };
+  return mine.ready;
+}
+
+/** Start the core anew with an empty desk. */
+export function restart() {
+  if (running) stop(running, new CoreError("Lost", "started anew"));
+  return start();
+}
+
+/**
+ * Call a function of the core.
+ *
+ * @param {string} module dotted name below the core, such as "desk"
+ * @param {string} name
+ * @param {any[]} args JSON values
+ * @param {{desk?: boolean}} options desk: put the phone's one desk first
+ * @returns {Promise<any>} rejects with CoreError
+ */
+export function call(module, name, args = [], { desk = false } = {}) {
+  start();
+  const mine = running;
+  count += 1;
+  const n = count;
+  return new Promise((resolve, reject) => {
+    mine.waiting.set(n, { resolve, reject });
+    mine.worker.postMessage({
+      n,
+      text: JSON.stringify({ module, name, args, desk }),
+    });
+  });
+}

@@ -1,0 +1,154 @@
+// Keeps the core's desk filled, and what is painted in step with it.
+//
+// The first painting is last time's, from the database. The core then takes all
+// entries and confirms; until it has, its answers are incomplete and not shown.
+
+import { call, onLost, restart, start } from "../core/bridge.js";
+import { clock } from "./clock.js";
+import { everything, getSaved, setSaved } from "./db.js";
+import { board, core, coreProblem, openMakeId, remembered, view } from "./state.js";
+
+const BATCH = 100;
+const SAVE_AFTER_MS = 400;
+const LONGEST_SLEEP_MS = 60000;
+const SHORTEST_SLEEP_MS = 250;
+
+let filled = null;
+let waking = null;
+const saving = new Map();
+
+async function fill() {
+  core.value = "starting";
+  try {
+    const known = everything();
+    await start();
+    const events = await known;
+    for (let at = 0; at < events.length; at += BATCH) {
+      // In pieces, so that a tap made meanwhile is answered between two.
+      await take(events.slice(at, at + BATCH));
+    }
+    core.value = "ready";
+    coreProblem.value = null;
+  } catch (problem) {
+    core.value = "failed";
+    coreProblem.value = String(problem.message ?? problem);
+    throw problem;
+  }
+}
+
+function whenFilled() {
+  if (filled) return filled;
+  const mine = fill();
+  filled = mine;
+  mine.catch(() => {
+    // The next question starts the core again.
+    if (filled === mine) filled = null;
+  });
+  return mine;
+}
+
+/** Give entries to the core; resolves with {changed, problems}. */
+export function take(events) {
+  return call("desk", "take", [events], { desk: true });
+}
+
+function saveSoon(key, value) {
+  const known = saving.has(key);
+  saving.set(key, value);
+  if (known) return;
+  setTimeout(() => {
+    const latest = saving.get(key);
+    saving.delete(key);
+    // A cache: the next painting will be saved again.
+    setSaved(key, latest).catch(() => {});
+  }, SAVE_AFTER_MS);
+}
+
+function wakeAtNextChange() {
+  clearTimeout(waking);
+  const next = [view.value?.next_change_ms, board.value?.next_change_ms].filter(
+    (atMs) => typeof atMs === "number",
+  );
+  if (!next.length) return;
+  const sleepMs = (Math.min(...next) - clock.nowMs()) / clock.rate;
+  waking = setTimeout(
+    refresh,
+    Math.min(LONGEST_SLEEP_MS, Math.max(SHORTEST_SLEEP_MS, sleepMs)),
+  );
+}
+
+// While one answer is worked out, further wishes for the same are one wish.
+function merged(work) {
+  let running = null;
+  let again = null;
+  return () => {
+    if (!running) {
+      running = work().finally(() => {
+        running = null;
+      });
+      return running;
+    }
+    again ??= running
+      .catch(() => {})
+      .then(() => {
+        again = null;
+        running = work().finally(() => {
+          running = null;
+        });
+        return running;
+      });
+    return again;
+  };
+}
+
+/** Ask the core for the open make's view, and show it. */
+export const refreshView = merged(async () => {
+  const id = openMakeId.value;
+  if (!id) return;
+  await whenFilled();
+  const answer = await call("desk", "view", [id, clock.nowMs()], { desk: true });
+  if (answer === null || openMakeId.value !== id) return;
+  view.value = answer;
+  saveSoon(`view:${id}`, answer);
+  wakeAtNextChange();
+});
+
+/** Ask the core for the board, and show it. */
+export const refreshBoard = merged(async () => {
+  await whenFilled();
+  const answer = await call("desk", "board", [clock.nowMs()], { desk: true });
+  board.value = answer;
+  remembered.value = false;
+  saveSoon("board", answer);
+  wakeAtNextChange();
+});
+
+/** Bring view and board up to this moment. */
+export async function refresh() {
+  await Promise.allSettled([refreshView(), refreshBoard()]);
+  wakeAtNextChange();
+}
+
+/** Show a make: last time's view at once, then the core's. */
+export async function showMake(id) {
+  openMakeId.value = id;
+  if (view.value?.make.id !== id) view.value = null;
+  if (!id) return;
+  if (!view.value) {
+    const [known] = await getSaved([`view:${id}`]).catch(() => []);
+    if (known && openMakeId.value === id && !view.value) view.value = known;
+  }
+  await refreshView();
+}
+
+/** Empty the core's desk and fill it with what the phone now holds. */
+export async function rebuild() {
+  filled = null;
+  restart();
+  await refresh();
+}
+
+onLost(() => {
+  filled = null;
+  refresh();
+});

@@ -1,0 +1,187 @@
+// From a tap to an entry that cannot get lost.
+//
+// Compose, let the core check, write to disk, give it to the core, show it, and
+// only then think of the server. Whatever fails before the write is complete
+// leaves the value in `unsaved`, in sight.
+
+import { call } from "../core/bridge.js";
+import { clock } from "./clock.js";
+import { enqueue, pending, StorageError } from "./db.js";
+import { refreshBoard, refreshView, take } from "./desk.js";
+import {
+  me,
+  needsLook,
+  oldestUnsentMs,
+  people,
+  person,
+  unsaved,
+  unsent,
+} from "./state.js";
+import { tell } from "./tabs.js";
+import { uuid4, uuid7 } from "./uuid.js";
+
+const VERSION = 1;
+const SPARE = "vatside-unsaved";
+const boot = uuid4();
+let writing = 0;
+let kick = () => {};
+
+/** What was refused, as the core's problems: [{field, key, limit}]. */
+export class RecordError extends Error {
+  constructor(problems) {
+    super(problems.map((one) => `${one.field ?? ""} ${one.key}`).join(", "));
+    this.name = "RecordError";
+    this.key = "refused";
+    this.problems = problems;
+  }
+}
+
+/** Name what is to be started after each entry: the exchange with the server. */
+export function afterRecord(start) {
+  kick = start;
+}
+
+/** True while an entry is between tap and disk. */
+export function isWriting() {
+  return writing > 0;
+}
+
+/** Count what the server has not acknowledged, for the screens. */
+export async function countUnsent() {
+  const { count, oldestMs, aside } = await pending();
+  unsent.value = count;
+  oldestUnsentMs.value = oldestMs;
+  needsLook.value = aside;
+}
+
+function compose(kind, { make = null, data = {}, ref = null, atMs = null }) {
+  const stamp = clock.stamp(atMs);
+  return {
+    id: uuid7(stamp.entered_ms),
+    make: make ?? (kind === "make_opened" ? uuid7(stamp.entered_ms) : null),
+    device: me.value?.device ?? null,
+    person: person.value,
+    tz_min: -new Date(stamp.entered_ms).getTimezoneOffset(),
+    boot,
+    ...stamp,
+    kind,
+    v: VERSION,
+    ref,
+    data,
+  };
+}
+
+async function check(event) {
+  // The counter is given on disk; any number stands in for it here.
+  const counted = { ...event, seq: 1 };
+  const tapping = people.value.find((one) => one.id === event.person);
+  const roles = new Set([me.value?.person.role, tapping?.role].filter(Boolean));
+  for (const role of roles) {
+    let problems;
+    try {
+      problems = await call("desk", "check", [counted, role]);
+    } catch {
+      // A core that does not run must not cost an entry: the server checks too.
+      return;
+    }
+    if (problems.length) throw new RecordError(problems);
+  }
+}
+
+function remember(rows) {
+  unsaved.value = rows;
+  try {
+    if (rows.length) localStorage.setItem(SPARE, JSON.stringify(rows));
+    else localStorage.removeItem(SPARE);
+  } catch {
+    // A second net only; the values are on the screen.
+  }
+}
+
+function keepUnsaved(event, failure) {
+  const { id, kind, make, data, ref } = event;
+  const row = {
+    id,
+    kind,
+    make,
+    data,
+    ref,
+    event,
+    key: failure.key ?? "storage_failed",
+    problems: failure.problems ?? [],
+  };
+  remember([...unsaved.value.filter((one) => one.id !== id), row]);
+}
+
+/** Show again what an earlier page could not save. */
+export function restoreUnsaved() {
+  try {
+    unsaved.value = JSON.parse(localStorage.getItem(SPARE) ?? "[]");
+  } catch {
+    unsaved.value = [];
+  }
+}
+
+async function save(event) {
+  writing += 1;
+  try {
+    await check(event);
+    return await enqueue(event);
+  } catch (failure) {
+    keepUnsaved(event, failure);
+    throw failure;
+  } finally {
+    writing -= 1;
+  }
+}
+
+async function show(event) {
+  // A core that fails here takes the entry from disk when it starts again.
+  await Promise.allSettled([take([event]), refreshView()]);
+  tell({ events: [event] });
+  setTimeout(() => refreshBoard().catch(() => {}));
+}
+
+async function put(event) {
+  const stored = await save(event);
+  const counted = countUnsent().catch(() => {});
+  await show(stored);
+  await counted;
+  kick("tap");
+  return stored;
+}
+
+/**
+ * Record what happened; resolves when it is on disk and the core knows it.
+ *
+ * @param {string} kind a kind of entry
+ * @param {{make?: string, data?: object, ref?: string, atMs?: number}} given
+ *     atMs: corrected instant of what was seen, when that was not now
+ * @returns {Promise<object>} the entry; rejects with RecordError or StorageError,
+ *     and the value then stands in `unsaved`
+ */
+export async function record(kind, given = {}) {
+  const event = compose(kind, given);
+  if (!event.device || !event.person) {
+    const failure = new StorageError("not_paired");
+    keepUnsaved(event, failure);
+    throw failure;
+  }
+  return put(event);
+}
+
+/** Try again to save a value that could not be saved, as it was entered. */
+export async function retryUnsaved(id) {
+  const row = unsaved.value.find((one) => one.id === id);
+  if (!row) return null;
+  const device = row.event.device ?? me.value?.device ?? null;
+  const who = row.event.person ?? person.value;
+  const stored = await put({ ...row.event, device, person: who });
+  dropUnsaved(id);
+  return stored;
+}
+
+/** Let go of a value that could not be saved, because a person says so. */
+export function dropUnsaved(id) {
+  remember(unsaved.value.filter((one) => one.id !== id));
+}

@@ -1,0 +1,124 @@
+// The order in which the phone comes to life: last time's painting, then the
+// core, then the network. No step waits for a later one.
+
+import { ApiError } from "./api.js";
+import { clock } from "./clock.js";
+import { deviceId, getMeta, getSaved, probe, prune } from "./db.js";
+import { refresh, showMake } from "./desk.js";
+import { readMe } from "./actions.js";
+import { start as startCore } from "../core/bridge.js";
+import { freshenRecipes } from "./recipes.js";
+import { afterRecord, countUnsent, restoreUnsaved } from "./record.js";
+import {
+  board,
+  clockWarning,
+  me,
+  net,
+  openMakeId,
+  people,
+  person,
+  recipes,
+  storage,
+  view,
+} from "./state.js";
+import { fromOtherTab, kick, setAppVersion } from "./sync.js";
+import { listen } from "./tabs.js";
+import { keepOffline } from "./update.js";
+import { uuid4 } from "./uuid.js";
+
+const CLOCK_LOOK_MS = 5000;
+const FRESHEN_MS = 60000;
+
+/** Bring back what was shown last; the only thing the first painting waits for. */
+export async function remember() {
+  restoreUnsaved();
+  const keys = ["me", "people", "person", "board", "recipes", "open"];
+  const saved = await getSaved(keys).catch(() => []);
+  const [mine, all, who, lastBoard, whole, open] = saved;
+  me.value = mine ?? null;
+  people.value = all ?? [];
+  person.value = who ?? mine?.person.id ?? null;
+  board.value = lastBoard ?? null;
+  recipes.value = whole ?? [];
+  if (open) {
+    const [lastView] = await getSaved([`view:${open}`]).catch(() => []);
+    openMakeId.value = open;
+    view.value = lastView ?? null;
+  }
+  const [clockThen] = await Promise.all([getMeta("clock").catch(() => null)]);
+  clock.restore(clockThen ?? null);
+}
+
+function lookAtClock() {
+  const hidden = document.visibilityState === "hidden";
+  if (clock.observe(hidden) && !hidden) kick("online");
+  clockWarning.value = clock.warning();
+}
+
+async function measureStorage() {
+  const kept = navigator.storage;
+  if (!kept) return;
+  // Some browsers ask the person and stay silent meanwhile: never wait for it.
+  kept.persist?.().then(
+    (persisted) => {
+      storage.value = { ...storage.value, persisted };
+    },
+    () => {},
+  );
+  const { usage, quota } = (await kept.estimate?.()) ?? {};
+  storage.value = { ...storage.value, usage, quota };
+}
+
+async function askServer() {
+  try {
+    await readMe();
+    await freshenRecipes();
+  } catch (failure) {
+    // The exchange itself tells how the network is; this only fills in names.
+    if (failure instanceof ApiError && failure.status === 401) {
+      net.value = "not_paired";
+    }
+  }
+}
+
+function wake() {
+  lookAtClock();
+  probe();
+  refresh();
+  kick("visible");
+}
+
+function listenAround() {
+  addEventListener("online", () => kick("online"));
+  addEventListener("offline", () => {
+    net.value = "offline";
+  });
+  addEventListener("pageshow", (event) => event.persisted && wake());
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "visible") wake();
+    else lookAtClock();
+  });
+  listen((told) => {
+    if (told.events) fromOtherTab(told.events).catch(() => {});
+    if (told.person) person.value = told.person;
+  });
+  setInterval(lookAtClock, CLOCK_LOOK_MS);
+  setInterval(() => {
+    if (document.visibilityState === "visible" && net.value === "online") askServer();
+  }, FRESHEN_MS);
+}
+
+/** Start the core, the exchange and the upkeep; call after the first painting. */
+export async function begin() {
+  afterRecord(kick);
+  listenAround();
+  startCore().then(setAppVersion, () => {});
+  keepOffline();
+  measureStorage().catch(() => {});
+  await deviceId(uuid4).catch(() => {}); // "storage.problem" tells of it
+  await countUnsent().catch(() => {});
+  askServer().then(() => kick("start"));
+  if (openMakeId.value) showMake(openMakeId.value).catch(() => {});
+  await refresh();
+  await prune(clock.nowMs(), board.value?.makes ?? []).catch(() => {});
+}

@@ -1,0 +1,225 @@
+// The exchange with the server: first what this phone has, then what others did.
+//
+// One exchange at a time, over all tabs. An entry leaves the queue only by a
+// verdict on its own id. The cursor moves only after what it covers is on disk.
+// A server with another epoch was restored or is new: it is offered everything.
+
+import { ApiError, get, post } from "./api.js";
+import { waitMs } from "./backoff.js";
+import { clock } from "./clock.js";
+import * as db from "./db.js";
+import { rebuild, refreshBoard, refreshView, take } from "./desk.js";
+import { countUnsent } from "./record.js";
+import {
+  clockWarning,
+  lastWordMs,
+  net,
+  netProblem,
+  openMakeId,
+  syncing,
+} from "./state.js";
+import { alone, tell } from "./tabs.js";
+
+const MOST = 200;
+const MOST_BYTES = 1000000; // the server takes 1 MiB
+const PAGE = 500;
+const EVERY_MS = 15000;
+const ROUNDS = 50;
+
+let app = "unknown";
+let batch = MOST;
+let failures = 0;
+let timer = null;
+let again = false;
+let notBeforeMs = 0;
+let selfChecked = false;
+
+/** Name this app's version in each exchange. */
+export function setAppVersion(version) {
+  app = version;
+}
+
+function heard() {
+  lastWordMs.value = clock.nowMs();
+  clockWarning.value = clock.warning();
+}
+
+/**
+ * Keep entries that the server told, then let the core and the screens know.
+ *
+ * @param {{n, recv_ms, event}[]} rows
+ * @param {string} epoch
+ * @param {number} next
+ */
+export async function absorb(rows, epoch, next) {
+  if (!(await db.storePulled(rows, epoch, next))) return false;
+  if (!rows.length) return true;
+  const events = rows.map((row) => row.event);
+  tell({ events });
+  await show(events);
+  return true;
+}
+
+async function show(events) {
+  // What the core missed here it finds on disk at its next start.
+  const taken = await take(events).catch(() => null);
+  if (!taken || taken.changed.includes(openMakeId.value)) {
+    refreshView().catch(() => {});
+  }
+  refreshBoard().catch(() => {});
+}
+
+/** Show what another tab recorded or pulled. */
+export function fromOtherTab(events) {
+  countUnsent().catch(() => {});
+  return show(events);
+}
+
+function cut(events) {
+  let fits = events.slice(0, batch);
+  while (fits.length > 1 && JSON.stringify(fits).length > MOST_BYTES) {
+    fits = fits.slice(0, Math.ceil(fits.length / 2));
+  }
+  return fits;
+}
+
+async function meetEpoch(epoch) {
+  const known = await db.place();
+  if (known.epoch === epoch) return false;
+  await db.beginEpoch(epoch);
+  await countUnsent();
+  return true;
+}
+
+async function pushOnce(events, epoch) {
+  const body = { api: 1, app, epoch, t0: Date.now(), events };
+  try {
+    return await post("/sync/push", body, { pack: true });
+  } catch (failure) {
+    if (failure.status !== 413 || events.length === 1) throw failure;
+    batch = Math.max(1, Math.floor(events.length / 2));
+    return null;
+  }
+}
+
+async function push() {
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const events = cut(await db.oldest(batch));
+    if (!events.length) return;
+    const { epoch } = await db.place();
+    const answer = await pushOnce(events, epoch);
+    if (!answer) continue;
+    heard();
+    await db.settle(answer.results, clock.nowMs());
+    const aside = answer.results.some((result) => result.st === "needs_look");
+    await meetEpoch(answer.epoch);
+    await offerMissing(answer.have);
+    await countUnsent();
+    // The core took it at the tap; the server did not, so it must go again.
+    if (aside) await rebuild();
+    if (!answer.results.length) return;
+  }
+}
+
+// Counters that the server lacks although it acknowledged them once.
+async function offerMissing(have) {
+  if (!have?.missing?.length) return 0;
+  const missing = new Set(have.missing);
+  return db.offerAgain((seq) => missing.has(seq));
+}
+
+async function pull() {
+  for (let round = 0; round < ROUNDS * 4; round += 1) {
+    const { epoch, cursor } = await db.place();
+    let answer;
+    try {
+      answer = await get(
+        `/sync/pull?epoch=${epoch ?? ""}&after=${cursor}&limit=${PAGE}`,
+      );
+    } catch (failure) {
+      const told = failure.body?.epoch ?? failure.body?.error?.epoch;
+      if (failure.status !== 409 || !told) throw failure;
+      await meetEpoch(told);
+      again = true; // what is offered again goes up in the next round
+      continue;
+    }
+    heard();
+    if (epoch === null) await meetEpoch(answer.epoch);
+    await absorb(answer.events, answer.epoch, answer.next);
+    if (!answer.more) return;
+  }
+}
+
+// Once per page: a server restored from a backup that kept its epoch would
+// otherwise never be offered what it lost.
+async function selfCheck(device) {
+  if (selfChecked || !device) return;
+  const have = await get(`/sync/have?device=${device}`);
+  const missing = new Set(have.missing ?? []);
+  await db.offerAgain((seq) => seq > have.upto || missing.has(seq));
+  selfChecked = true;
+  await countUnsent();
+}
+
+async function exchange() {
+  const device = await db.getMeta("device");
+  await selfCheck(device);
+  await push();
+  await pull();
+  await db.setMeta("clock", clock.save());
+}
+
+function failed(failure) {
+  failures += 1;
+  netProblem.value = { key: failure.key ?? "unexpected", text: failure.message };
+  if (!(failure instanceof ApiError)) return null; // ours, not the network's
+  if (failure.status === 401) net.value = "not_paired";
+  else if (failure.status === 403) net.value = "removed";
+  else net.value = navigator.onLine === false ? "offline" : "server_gone";
+  if (failure.retryAfterS) notBeforeMs = Date.now() + failure.retryAfterS * 1000;
+  return failure.retryAfterS;
+}
+
+async function run() {
+  syncing.value = true;
+  again = false;
+  let delayMs = EVERY_MS;
+  try {
+    await alone("vatside-sync", exchange);
+    failures = 0;
+    net.value = "online";
+    netProblem.value = null;
+    if (again) delayMs = 0; // something was recorded meanwhile
+  } catch (failure) {
+    delayMs = waitMs(failures + 1, failed(failure));
+  } finally {
+    syncing.value = false;
+  }
+  clearTimeout(timer);
+  timer = setTimeout(tick, delayMs);
+}
+
+function tick() {
+  // Out of sight nothing is gained by asking; coming back into sight kicks.
+  if (document.visibilityState === "hidden" && failures === 0 && !again) {
+    timer = setTimeout(tick, EVERY_MS);
+    return;
+  }
+  if (!syncing.value) run();
+}
+
+/**
+ * Exchange now: at a start, a tap, a return of the network or of the eyes.
+ *
+ * @param {string} why "start|tap|online|visible|asked"
+ */
+export function kick(why) {
+  if (syncing.value) {
+    again = true;
+    return;
+  }
+  if (Date.now() < notBeforeMs && why !== "asked") return;
+  failures = 0;
+  clearTimeout(timer);
+  run();
+}

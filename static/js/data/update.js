@@ -1,0 +1,72 @@
+// The app's own files: kept for offline, and renewed only when a person says so.
+//
+// Installed copies may not look for a new version for days, so the page asks. A
+// new version waits; a tap lets it in while nothing is being written or sent.
+
+import { scriptAddress } from "../trusted.js";
+import { isWriting } from "./record.js";
+import { offlineReady, syncing, unsaved, updateReady } from "./state.js";
+
+const HOUR_MS = 3600000;
+
+let registration = null;
+let letIn = false;
+
+function look() {
+  registration?.update().catch(() => {}); // no network: the next look finds it
+}
+
+function watchFor(worker) {
+  worker?.addEventListener("statechange", () => {
+    if (worker.state === "installed" && navigator.serviceWorker.controller) {
+      updateReady.value = true;
+    }
+  });
+}
+
+/** Keep the app for offline use; plain http on a network cannot. */
+export async function keepOffline() {
+  if (!("serviceWorker" in navigator)) {
+    offlineReady.value = "unavailable";
+    return;
+  }
+  const workers = navigator.serviceWorker;
+  const hadOne = Boolean(workers.controller);
+  workers.addEventListener("controllerchange", () => {
+    if (letIn) location.reload();
+    // Another tab let the new version in: this one still runs the old.
+    else if (hadOne) updateReady.value = true;
+  });
+  try {
+    registration = await workers.register(scriptAddress("/sw.js"), {
+      updateViaCache: "none",
+    });
+  } catch {
+    offlineReady.value = workers.controller ? "ready" : "unavailable";
+    return;
+  }
+  if (registration.waiting && workers.controller) updateReady.value = true;
+  watchFor(registration.installing);
+  registration.addEventListener("updatefound", () => watchFor(registration.installing));
+  workers.ready.then(() => {
+    offlineReady.value = "ready";
+  });
+  setInterval(look, HOUR_MS);
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "visible") look();
+  });
+}
+
+/**
+ * Let the new version in, after a tap on "new version ready".
+ *
+ * @returns {boolean} false when something is being written or sent just now, or
+ *     a value on the screen is not saved yet
+ */
+export function applyUpdate() {
+  if (isWriting() || syncing.value || unsaved.value.length) return false;
+  letIn = true;
+  if (registration?.waiting) registration.waiting.postMessage("activate");
+  else location.reload();
+  return true;
+}

@@ -1,0 +1,47 @@
+const SHELL = { version: "from disk", files: ["/"] };
+// The line above is filled in by the server from what lies on its disk.
+//
+// This worker does one thing: it keeps the app's own files, all of one version,
+// and hands them out without asking the network. It never touches /api/: entries
+// are kept and sent by the page, where a failure can be seen. A new version is
+// fetched whole, then waits until the page says "activate".
+
+const PREFIX = "vatside-shell-";
+const NAME = PREFIX + SHELL.version;
+
+async function keep() {
+  const cache = await caches.open(NAME);
+  // "no-cache" asks the server about each file, so that no older copy of the
+  // browser's own cache gets mixed in. One failure fails the whole installation.
+  await cache.addAll(SHELL.files.map((file) => new Request(file, { cache: "no-cache" })));
+}
+
+async function forgetOld() {
+  for (const name of await caches.keys()) {
+    if (name.startsWith(PREFIX) && name !== NAME) await caches.delete(name);
+  }
+  await self.clients.claim();
+}
+
+async function answer(request) {
+  const cache = await caches.open(NAME);
+  const file = request.mode === "navigate" ? "/" : request;
+  // Vary names the compression, which is undone by now.
+  const kept = await cache.match(file, { ignoreVary: true });
+  return kept ?? fetch(request);
+}
+
+self.addEventListener("install", (event) => event.waitUntil(keep()));
+self.addEventListener("activate", (event) => event.waitUntil(forgetOld()));
+
+self.addEventListener("message", (event) => {
+  if (event.data === "activate") self.skipWaiting();
+});
+
+self.addEventListener("fetch", (event) => {
+  const { request } = event;
+  const address = new URL(request.url);
+  if (request.method !== "GET" || address.origin !== self.location.origin) return;
+  if (address.pathname.startsWith("/api/")) return;
+  event.respondWith(answer(request));
+});
