@@ -31,7 +31,7 @@ COMPOUND = {*UNITS, "per", "mol", "j", "kj", "w", "v", "mm", "n", "mg"}
 # A fraction may say a narrower range, such as [0..0.4] or [0.8..1].
 PART_OF_ONE = re.compile(r"\[(0(\.\d+)?)\.\.(0\.\d+|1)\]")
 SECTION = re.compile(r"^(Args|Returns|Raises|Yields|Source|Changed|Valid|Check):")
-ENTRY = re.compile(r"^    (\w+): ")
+ENTRY = re.compile(r"^    \*{0,2}(\w+): ")
 
 
 def functions(source):
@@ -93,7 +93,8 @@ def problems_of(function):
     if not docstring:
         return [f"{function.name}: has no docstring"]
     args = function.args
-    names = [arg.arg for arg in args.args + args.kwonlyargs]
+    spread = [arg for arg in (args.vararg, args.kwarg) if arg]
+    names = [arg.arg for arg in args.args + args.kwonlyargs + spread]
     documented = entries(section(docstring, "Args"))
     found = []
     if (len(names) > 1 or documented) and list(documented) != names:

@@ -4,6 +4,9 @@ import re
 
 import pytest
 
+from server import cli
+from server.app import create_app
+from server.config import Settings
 from server.core import events
 from tests.conftest import ROOT
 
@@ -43,6 +46,22 @@ def test_every_setting_is_explained(name):
 @pytest.mark.parametrize("name", parts())
 def test_every_part_of_the_server_is_explained(name):
     assert f"{name}/" in DEVELOPERS.read_text(encoding="utf-8")
+
+
+def test_every_command_is_explained():
+    commands = re.findall(r"^    ([a-z-]+)(?: |$)", cli.parser().format_help(), re.M)
+    docs = README.read_text(encoding="utf-8") + DEVELOPERS.read_text(encoding="utf-8")
+    assert "serve" in commands
+    assert [name for name in commands if f"vatside {name}" not in docs] == []
+
+
+def test_every_resource_of_the_api_is_explained(tmp_path):
+    rules = create_app(Settings(data_dir=tmp_path)).url_map.iter_rules()
+    found = {re.match(r"/api/v1/[a-z.]+", rule.rule) for rule in rules}
+    resources = sorted({match[0] for match in found if match})
+    docs = DEVELOPERS.read_text(encoding="utf-8")
+    assert resources
+    assert [name for name in resources if name not in docs] == []
 
 
 @pytest.mark.parametrize("option", options("demo/run"))
