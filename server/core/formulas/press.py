@@ -43,7 +43,7 @@ def cylinder_force_n(
         bore_m: bore of one cylinder [m]; above 0.
         cylinder_count: cylinders that push together; 1 or more.
         lever_ratio: force at the cheese over force at the cylinder; 1 when direct.
-        efficiency_frac: share left after friction; above 0, at most 1.
+        efficiency_frac: share left after friction [0..1]; above 0, at most 1.
 
     Returns:
         Force on the press plate [N].
@@ -183,7 +183,7 @@ def gauge_for_pressure_pa(
         bore_m: bore of one cylinder [m]; above 0.
         cylinder_count: cylinders that push together; 1 or more.
         lever_ratio: force at the cheese over force at the cylinder; 1 when direct.
-        efficiency_frac: share left after friction; above 0, at most 1.
+        efficiency_frac: share left after friction [0..1]; above 0, at most 1.
 
     Returns:
         Pressure to set on the gauge [Pa].

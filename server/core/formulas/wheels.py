@@ -16,8 +16,8 @@ def fill_kg(ripe_kg: float, brine_loss_frac: float, store_loss_frac: float) -> f
 
     Args:
         ripe_kg: mass wanted when ripe [kg]; above 0.
-        brine_loss_frac: share lost in brine; 0 to 0.3. Below 0 is a gain.
-        store_loss_frac: share of the brined wheel lost in the store; 0 to 0.7.
+        brine_loss_frac: share lost in brine [0..0.3]. Below 0 is a gain.
+        store_loss_frac: share of the brined wheel lost in the store [0..0.7].
 
     Returns:
         Mass out of the press [kg].
@@ -45,7 +45,7 @@ def fill_check(
     Args:
         filled_kg: mass filled [kg]; above 0.
         wanted_kg: mass wanted [kg]; above 0.
-        tolerance_frac: how far off is accepted, as a share; 0 to 0.5, usually .02.
+        tolerance_frac: how far off is accepted, as a share [0..0.5], usually .02.
 
     Returns:
         {"value", "low", "high", "basis"}: the mass, its limits, and "in_band",

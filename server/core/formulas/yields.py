@@ -29,11 +29,11 @@ def casein_frac(protein_frac: float, casein_number: float) -> float:
     """Return the casein in milk from its protein.
 
     Args:
-        protein_frac: true protein of the milk, mass fraction; 0 to 0.2.
+        protein_frac: true protein of the milk [0..0.2].
         casein_number: casein over protein; 0.5 to 1, about 0.77 for cows' milk.
 
     Returns:
-        Casein of the milk, mass fraction.
+        Casein of the milk [0..1].
 
     Raises:
         ValueError: an argument outside its range.
@@ -55,12 +55,12 @@ def van_slyke_yield_frac(
     """Return the cheese yield by the Van Slyke and Price formula.
 
     Args:
-        fat_frac: fat of the milk, mass fraction; 0 to 0.2.
-        casein_frac: casein of the milk, mass fraction; 0.002 to 0.2.
-        moisture_frac: moisture wanted in the cheese, mass fraction; 0.2 to 0.85.
+        fat_frac: fat of the milk [0..0.2].
+        casein_frac: casein of the milk [0.002..0.2].
+        moisture_frac: moisture wanted in the cheese [0.2..0.85].
 
     Returns:
-        Yield, kg of cheese for a kg of milk, as a fraction.
+        Yield, kg of cheese for a kg of milk [0..1].
 
     Raises:
         ValueError: an argument outside its range.
@@ -92,19 +92,18 @@ def general_yield_frac(
     """Return the cheese yield from the fat and casein that stay in the cheese.
 
     Args:
-        fat_frac: fat of the milk, mass fraction; 0 to 0.2.
-        casein_frac: casein of the milk, mass fraction; 0 to 0.2.
-        moisture_frac: moisture of the cheese, mass fraction; 0.2 to 0.85.
-        salt_frac: salt of the cheese, mass fraction; 0 to 0.1.
-        fat_kept_frac: share of the fat that stays; 0.5 to 1, about .88 to .93.
-        casein_kept_frac: share of the casein that stays; 0.5 to 1, about .95 to .97.
+        fat_frac: fat of the milk [0..0.2].
+        casein_frac: casein of the milk [0..0.2].
+        moisture_frac: moisture of the cheese [0.2..0.85].
+        salt_frac: salt of the cheese [0..0.1].
+        fat_kept_frac: share of the fat that stays [0.5..1], about .88 to .93.
+        casein_kept_frac: share of the casein that stays [0.5..1], about .95 to .97.
         ash_ratio: ash that goes with the casein, over the casein; 0 to 0.2,
             about .08 to .09.
-        whey_solids_frac: dry whey solids of the cheese, mass fraction; 0 to 0.1,
-            about .005 to .02.
+        whey_solids_frac: dry whey solids of the cheese [0..0.1], about .005 to .02.
 
     Returns:
-        Yield, kg of cheese for a kg of milk, as a fraction.
+        Yield, kg of cheese for a kg of milk [0..1].
 
     Raises:
         ValueError: an argument outside its range, or no room left for the curd.
@@ -219,12 +218,13 @@ def moisture_adjusted_frac(
     """Return a yield as it would be at a standard moisture.
 
     Args:
-        yield_frac: yield as made, kg of cheese for a kg of milk; above 0, below 1.
-        moisture_frac: moisture of that cheese, mass fraction; 0 to 0.9.
-        standard_frac: moisture to compare at, mass fraction; 0 to 0.9.
+        yield_frac: yield as made, kg of cheese for a kg of milk [0..1]; above 0, below
+            1.
+        moisture_frac: moisture of that cheese [0..0.9].
+        standard_frac: moisture to compare at [0..0.9].
 
     Returns:
-        Yield at the standard moisture, as a fraction.
+        Yield at the standard moisture [0..1].
 
     Raises:
         ValueError: an argument outside its range.
@@ -252,14 +252,15 @@ def moisture_salt_adjusted_frac(
     """Return a yield as it would be at a standard moisture and salt.
 
     Args:
-        yield_frac: yield as made, kg of cheese for a kg of milk; above 0, below 1.
-        moisture_frac: moisture of that cheese, mass fraction; 0 to 0.9.
-        salt_frac: salt of that cheese, mass fraction; 0 to 0.1.
-        standard_frac: moisture to compare at, mass fraction; 0 to 0.9.
-        standard_salt_frac: salt to compare at, mass fraction; 0 to 0.1.
+        yield_frac: yield as made, kg of cheese for a kg of milk [0..1]; above 0, below
+            1.
+        moisture_frac: moisture of that cheese [0..0.9].
+        salt_frac: salt of that cheese [0..0.1].
+        standard_frac: moisture to compare at [0..0.9].
+        standard_salt_frac: salt to compare at [0..0.1].
 
     Returns:
-        Yield at the standard moisture and salt, as a fraction.
+        Yield at the standard moisture and salt [0..1].
 
     Raises:
         ValueError: an argument outside its range.
@@ -283,12 +284,12 @@ def kept_frac(
 
     Args:
         milk_kg: milk in the vat [kg]; above 0.
-        milk_frac: fat, or casein, of the milk, mass fraction; above 0.
+        milk_frac: fat, or casein, of the milk [0..1]; above 0.
         cheese_kg: cheese made [kg]; 0 or more.
-        cheese_frac: the same component of the cheese, mass fraction; 0 to 1.
+        cheese_frac: the same component of the cheese [0..1].
 
     Returns:
-        Share kept; above 1 when the figures cannot all be right.
+        Share kept [0..1]; above 1 when the figures cannot all be right.
 
     Raises:
         ValueError: an argument outside its range.
@@ -311,12 +312,12 @@ def cheese_fat_frac(milk_fat_frac: float, kept: float, yield_frac: float) -> flo
     """Return the fat of the cheese that a yield implies.
 
     Args:
-        milk_fat_frac: fat of the milk, mass fraction; 0 to 0.2.
+        milk_fat_frac: fat of the milk [0..0.2].
         kept: share of the fat that stays in the cheese; 0 to 1.
-        yield_frac: kg of cheese for a kg of milk; above 0, below 1.
+        yield_frac: kg of cheese for a kg of milk [0..1]; above 0, below 1.
 
     Returns:
-        Fat of the cheese, mass fraction.
+        Fat of the cheese [0..1].
 
     Raises:
         ValueError: an argument outside its range, or more fat than cheese.
