@@ -11,6 +11,7 @@ from . import run
 from .board import board as board_of
 from .order import corrected_ms
 from .readings import read_typed as read_typed_value
+from .view import step as step_of
 from .view import view as view_of
 
 
@@ -84,6 +85,19 @@ def view(desk: dict, make_id: str, now_ms: int) -> "dict | None":
     if found is not None:
         desk["views"][make_id] = found
     return found
+
+
+def step(desk: dict, make_id: str, key: str, now_ms: int) -> "dict | None":
+    """Return one Step in full, whatever its status; None when it is not known.
+
+    Args:
+        desk: Desk.
+        make_id: UUID of the make.
+        key: key of the step.
+        now_ms: now, by the server's clock [ms].
+    """
+    state = desk["makes"].get(make_id)
+    return None if state is None else step_of(state, key, now_ms)
 
 
 def _is_fresh(kept, now_ms):

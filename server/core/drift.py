@@ -8,31 +8,33 @@ acknowledged.
 """
 
 from . import run
-from .step_alerts import alert, step_alerts, what_to_do
+from .step_alerts import alert, what_to_do
 
 LEVELS = ("act", "check")
 
 
-def alerts(context: dict, steps: "list[dict]") -> "list[dict]":
+def alerts(context: dict, of_steps: "list[dict]") -> "list[dict]":
     """Return every alert of a make, most urgent first.
 
     Args:
         context: as for `steps.step_view`.
-        steps: the Steps of the View.
+        of_steps: the alerts that its steps give rise to, see `step_alerts`.
 
     Returns:
         List of Alert as DEVELOPERS.md lays it out.
     """
-    found = []
-    for step in steps:
-        found.extend(step_alerts(step))
-    found.extend(_drug_test_alerts(context, steps))
+    found = list(of_steps)
+    found.extend(_drug_test_alerts(context))
     found.extend(_timer_alerts(context))
     found.extend(_hold_alerts(context))
     _acknowledge(context["state"], found)
-    ended = {step["key"]: step["status"] == "ended" for step in steps}
+    facts = context["facts"]
     standing = [
-        row for row in found if not (row["acknowledged"] and ended.get(row["step"]))
+        row
+        for row in found
+        if not row["acknowledged"]
+        or row["step"] is None
+        or facts[row["step"]]["status"] != "ended"
     ]
     return sorted(standing, key=_urgency)
 
@@ -46,17 +48,17 @@ def _urgency(row):
     )
 
 
-def _drug_test_alerts(context, steps):
+def _drug_test_alerts(context):
     """Return what the drug-residue test says, from the first step after receiving."""
     asked = None
     moved_ms = None
-    for step in steps:
-        for reading in step["readings"]:
+    for step in context["recipe"]["steps"]:
+        for reading in step.get("readings", []):
             if reading["quantity"] == "drug_test":
                 asked = step
-        if asked is not None and step is not asked and step["begun"] is not None:
-            at_ms = step["begun"]["at_ms"]
-            moved_ms = at_ms if moved_ms is None else min(moved_ms, at_ms)
+        begun_ms = context["facts"][step["key"]]["begun_ms"]
+        if asked is not None and step is not asked and begun_ms is not None:
+            moved_ms = begun_ms if moved_ms is None else min(moved_ms, begun_ms)
     if asked is None:
         return []
     test = run.last(context["state"], "reading_taken", "drug_test")
@@ -126,5 +128,6 @@ def _hold_alerts(context):
 def _acknowledge(state, found):
     for row in found:
         entry = run.last(state, "alert_acknowledged", row["id"])
-        if entry is not None:
-            row["acknowledged"] = {"by": entry["by"], "at_ms": entry["t_ms"]}
+        row["acknowledged"] = (
+            None if entry is None else {"by": entry["by"], "at_ms": entry["t_ms"]}
+        )

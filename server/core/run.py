@@ -14,6 +14,10 @@ in the total order of `order`. When a correction or a strike arrives, the entry
 it is about is taken out and filed anew. When it arrives before that entry, it
 waits in `amends` or `strikes` and is found when the entry comes.
 
+4. What was worked out for a step that is over is kept (`kept`) until an event
+   may have changed it. `_touch` decides, and in doubt forgets everything: a
+   wrong "unchanged" would show a wrong record, a wrong "changed" costs 20 ms.
+
 Do not touch: `_is_struck` looks at most DEEPEST strikes deep, since two
 events could each strike the other.
 """
@@ -46,6 +50,27 @@ TOPIC_FIELD = {
 }
 
 
+CHANGE_NO_STEP = (
+    "timer_started",
+    "timer_stopped",
+    "note_added",
+    "alert_acknowledged",
+    "hold_placed",
+    "hold_lifted",
+    "signed_off",
+    "make_closed",
+    "make_abandoned",
+)
+CHANGE_ANY_STEP = (
+    "make_opened",
+    "ingredient_added",
+    "entry_corrected",
+    "entry_struck",
+    "duplicate_judged",
+)
+CHANGE_ALL_DOSES = ("milk_volume_l", "milk_mass_kg")
+
+
 def new_state(make_id: str) -> dict:
     """Return the state of a make of which nothing is known yet.
 
@@ -54,7 +79,7 @@ def new_state(make_id: str) -> dict:
 
     Returns:
         State: {"make", "events", "log", "lists", "amends", "strikes",
-        "judged", "revision"}; JSON types only.
+        "judged", "kept"}; JSON types only.
     """
     return {
         "make": make_id,
@@ -64,7 +89,7 @@ def new_state(make_id: str) -> dict:
         "amends": {},
         "strikes": {},
         "judged": {},
-        "revision": 0,
+        "kept": {},
     }
 
 
@@ -81,8 +106,8 @@ def take(state: dict, event: dict) -> bool:
     if event["id"] in state["events"] or event["kind"] not in KINDS:
         return False
     state["events"][event["id"]] = event
-    state["revision"] += 1
     insert(state["log"], _line(event))
+    _touch(state, event)
     kind = event["kind"]
     ref = event.get("ref")
     if kind == "entry_corrected":
@@ -218,6 +243,23 @@ def check_correction(kind: str, data: dict, changes: dict) -> "list[dict]":
         else:
             after[name] = changes[name]
     return problems + check_data(kind, after)
+
+
+def _touch(state, event):
+    """Forget what was kept of the steps that this event may change."""
+    kind = event["kind"]
+    if kind in CHANGE_NO_STEP:
+        return
+    step = event["data"].get("step")
+    if (
+        step is None
+        or kind in CHANGE_ANY_STEP
+        or event["data"].get("quantity") in CHANGE_ALL_DOSES
+        or state["log"][-1]["id"] != event["id"]
+    ):
+        state["kept"] = {}
+    else:
+        state["kept"].pop(step, None)
 
 
 def _line(event):

@@ -10,8 +10,42 @@ from .step_parts import add_view, moulds_view, reading_view, target_view, task_v
 from .timers import high_s, low_s
 
 
+def brief_view(context: dict, step: dict) -> dict:
+    """Return a Step of the View without what only a step at hand needs.
+
+    Args:
+        context: as for `step_view`.
+        step: step of the recipe.
+
+    Returns:
+        The part of Step that the list of steps shows; "full" is False.
+    """
+    fact = context["facts"][step["key"]]
+    key = step["key"]
+    return {
+        "full": False,
+        "key": key,
+        "title": step["title"],
+        "place": step.get("place"),
+        "round": step.get("round"),
+        "rounds": step.get("rounds"),
+        "status": fact["status"],
+        "waits_on": fact["waits_on"],
+        "planned_begin_ms": context["planned"][key]["begin_ms"],
+        "planned_end_ms": context["planned"][key]["end_ms"],
+        "expected_begin_ms": context["expected"][key]["begin_ms"],
+        "expected_end_ms": context["expected"][key]["end_ms"],
+        "begun": None if fact["begun"] is None else who(fact["begun"]),
+        "ended": _with_why(fact["ended"]),
+        "skipped": _with_why(fact["skipped"]),
+        "due_ms": fact["due_ms"],
+        "due_basis": fact["due"]["basis"],
+        "timing": timing(fact, False, context["now_ms"]),
+    }
+
+
 def step_view(context: dict, step: dict) -> dict:
-    """Return one Step of the View.
+    """Return one Step of the View in full.
 
     Args:
         context: {"state", "recipe", "facts", "planned", "expected", "doses",
@@ -33,39 +67,27 @@ def step_view(context: dict, step: dict) -> dict:
     ]
     adds = [add_view(context, name, fact) for name in step.get("adds", [])]
     moulds = moulds_view(context) if step.get("mould") else None
-    found = {
-        "key": key,
-        "title": step["title"],
-        "do": step.get("do", []),
-        "place": step.get("place"),
-        "round": step.get("round"),
-        "rounds": step.get("rounds"),
-        "status": fact["status"],
-        "waits_on": fact["waits_on"],
-        "planned_begin_ms": context["planned"][key]["begin_ms"],
-        "planned_end_ms": context["planned"][key]["end_ms"],
-        "expected_begin_ms": context["expected"][key]["begin_ms"],
-        "expected_end_ms": context["expected"][key]["end_ms"],
-        "begun": None if fact["begun"] is None else who(fact["begun"]),
-        "ended": _with_why(fact["ended"]),
-        "skipped": _with_why(fact["skipped"]),
-        "lasts": _lasts(step),
-        "due_ms": fact["due_ms"],
-        "due_basis": fact["due"]["basis"],
-        "timing": timing(fact, met and step["end"]["by"] != "person", now_ms),
-        "end": _end(step, fact),
-        "targets": targets,
-        "readings": readings,
-        "adds": adds,
-        "judge": None
-        if judge is None
-        else {name: judge[name] for name in ("choices", "from_ms", "last")},
-        "floc": fact["floc"],
-        "moulds": moulds,
-        "cautions": step.get("cautions", []),
-        "drift": step.get("drift", []),
-        "task": task_view(state, key),
-    }
+    found = brief_view(context, step)
+    found.update(
+        {
+            "full": True,
+            "do": step.get("do", []),
+            "lasts": _lasts(step),
+            "timing": timing(fact, met and step["end"]["by"] != "person", now_ms),
+            "end": _end(step, fact),
+            "targets": targets,
+            "readings": readings,
+            "adds": adds,
+            "judge": None
+            if judge is None
+            else {name: judge[name] for name in ("choices", "from_ms", "last")},
+            "floc": fact["floc"],
+            "moulds": moulds,
+            "cautions": step.get("cautions", []),
+            "drift": step.get("drift", []),
+            "task": task_view(state, key),
+        }
+    )
     found["end_blockers"] = _end_blockers(step, fact, found, judge, met, now_ms)
     found["button"] = _button(step, found, judge, met, now_ms)
     found["main"] = _main(step, found)

@@ -11,8 +11,9 @@ from .drift import alerts
 from .duplicates import duplicates
 from .facts import facts, who
 from .record import lines
+from .step_alerts import step_alerts
 from .step_parts import moulds_view
-from .steps import step_view
+from .steps import brief_view, step_view
 from .timers import timers
 
 LOG_LINES = 30
@@ -34,20 +35,60 @@ def view(state: dict, now_ms: int) -> "dict | None":
     if opened_entry is None:
         return None
     context = _context(state, opened_entry, now_ms)
-    shown = [step_view(context, step) for step in context["recipe"]["steps"]]
+    shown = [_shown(context, step) for step in context["recipe"]["steps"]]
     found = {
         "make": _make(context, opened_entry),
         "now_ms": now_ms,
         "focus": _focus(shown, now_ms),
         "steps": shown,
         "timers": context["timers"],
-        "alerts": alerts(context, shown),
+        "alerts": alerts(context, _step_alerts(context, shown)),
         "to_judge": _to_judge(state, shown),
         "day": _span(context, plan.closing_step(context["ordered"])["key"]),
         "whole": _span(context, context["ordered"][-1]["key"]),
         "log": list(reversed(lines(state, LOG_LINES))),
     }
     found["next_change_ms"] = next_change_ms(found, now_ms)
+    return found
+
+
+def step(state: dict, key: str, now_ms: int) -> "dict | None":
+    """Return one Step in full, whatever its status; None when there is none.
+
+    Args:
+        state: State of the make.
+        key: key of the step.
+        now_ms: now, by the server's clock [ms].
+    """
+    opened_entry = _opened(state)
+    if opened_entry is None:
+        return None
+    context = _context(state, opened_entry, now_ms)
+    for row in context["recipe"]["steps"]:
+        if row["key"] == key:
+            return step_view(context, row)
+    return None
+
+
+def _shown(context, row):
+    """Return a step in full where work is at hand, in brief elsewhere."""
+    if context["facts"][row["key"]]["status"] in ("running", "ready"):
+        return step_view(context, row)
+    return brief_view(context, row)
+
+
+def _step_alerts(context, shown):
+    """Return the alerts of all steps; those of steps that are over are kept."""
+    kept = context["state"]["kept"]
+    found = []
+    for place, row in enumerate(context["recipe"]["steps"]):
+        status = shown[place]["status"]
+        if status == "running":
+            found.extend(step_alerts(shown[place]))
+        elif status == "ended":
+            if row["key"] not in kept:
+                kept[row["key"]] = step_alerts(step_view(context, row))
+            found.extend(kept[row["key"]])
     return found
 
 
