@@ -3,13 +3,18 @@
 from . import run
 from .duplicates import verdict_on_duplicate
 from .facts import last_reading, readings_in
+from .quantities import QUANTITIES
+
+PER_MILK = "L/L"  # unit of a recipe's figure: litres a litre of milk
 
 
-def target_view(state: dict, fact: dict, row: dict) -> dict:
+def target_view(context: dict, fact: dict, row: dict) -> dict:
     """Return a target of a step with its band and the last reading against it.
 
+    A target given per litre of milk is shown for the milk in this make.
+
     Args:
-        state: State of the make.
+        context: as for `steps.step_view`.
         fact: Fact of the step.
         row: target of the recipe's step: {"quantity", "figure"}.
 
@@ -17,13 +22,20 @@ def target_view(state: dict, fact: dict, row: dict) -> dict:
         {"quantity", "value", "low", "high", "unit", "source", "status", "last"}.
     """
     figure = row["figure"]
-    last = last_reading(state, fact, row["quantity"])
+    times = 1.0
+    unit = figure["unit"]
+    if unit == PER_MILK:
+        times = context["milk"]["milk_l"]
+        unit = QUANTITIES[row["quantity"]]["unit"]
+    low = _times(figure.get("low"), times)
+    high = _times(figure.get("high"), times)
+    last = last_reading(context["state"], fact, row["quantity"])
     return {
         "quantity": row["quantity"],
-        "value": figure["value"],
-        "low": figure.get("low"),
-        "high": figure.get("high"),
-        "unit": figure["unit"],
+        "value": figure["value"] * times,
+        "low": low,
+        "high": high,
+        "unit": unit,
         "source": figure["source"],
         "status": figure["status"],
         "last": None
@@ -32,11 +44,13 @@ def target_view(state: dict, fact: dict, row: dict) -> dict:
             "id": last["id"],
             "value": last["data"]["value"],
             "at_ms": last["t_ms"],
-            "verdict": verdict(
-                last["data"]["value"], figure.get("low"), figure.get("high")
-            ),
+            "verdict": verdict(last["data"]["value"], low, high),
         },
     }
+
+
+def _times(limit, times):
+    return None if limit is None else limit * times
 
 
 def verdict(value: float, low: "float | None", high: "float | None") -> str:

@@ -49,7 +49,7 @@ def step_view(context: dict, step: dict) -> dict:
 
     Args:
         context: {"state", "recipe", "facts", "planned", "expected", "doses",
-            "opened", "now_ms"} of the make, see `view.view`.
+            "milk", "opened", "now_ms"} of the make, see `view.view`.
         step: step of the recipe.
 
     Returns:
@@ -60,7 +60,7 @@ def step_view(context: dict, step: dict) -> dict:
     now_ms = context["now_ms"]
     key = step["key"]
     judge = curd_facts.judging(state, step, fact["begun_ms"], fact["floc"])
-    targets = [target_view(state, fact, row) for row in step.get("targets", [])]
+    targets = [target_view(context, fact, row) for row in step.get("targets", [])]
     met = end_is_met(state, step, fact, judge, now_ms)
     readings = [
         reading_view(state, fact, row, met, now_ms) for row in step.get("readings", [])
