@@ -36,7 +36,12 @@ export async function refresh() {
  */
 export async function readMe() {
   const answer = await get("/me");
-  await learnMe({ person: answer.person, device: answer.device }, answer.people);
+  const device = idOf(answer.device);
+  if ((await db.getMeta("device")) !== device) {
+    const { upto } = await get(`/sync/have?device=${device}`);
+    await db.adoptDevice(device, upto ?? 0);
+  }
+  await learnMe({ person: answer.person, device }, answer.people);
   return me.value;
 }
 
@@ -45,7 +50,7 @@ function idOf(device) {
 }
 
 async function learnMe(mine, all) {
-  me.value = { person: mine.person, device: idOf(mine.device) };
+  me.value = mine;
   people.value = all ?? people.value;
   if (!people.value.some((one) => one.id === person.value)) {
     person.value = mine.person.id;

@@ -220,6 +220,24 @@ export function deviceId(make) {
 }
 
 /**
+ * Go on as the copy that the server knows, when the database was lost and the
+ * pairing was not; counts on from what the server has of it.
+ *
+ * @param {string} device
+ * @param {number} upto highest counter the server has
+ */
+export function adoptDevice(device, upto) {
+  return write(["meta"], async (tx) => {
+    const meta = tx.objectStore("meta");
+    const seq = (await meta.get("seq")) ?? 0;
+    await Promise.all([
+      meta.put(device, "device"),
+      meta.put(Math.max(seq, upto), "seq"),
+    ]);
+  });
+}
+
+/**
  * Keep an entry for sending, and count it in the same transaction.
  *
  * @param {object} event an envelope without `seq`
@@ -342,7 +360,6 @@ export function sendAsideAgain(id) {
 export function beginEpoch(epoch) {
   return write(["queue", "sent", "needs_look", "meta"], async (tx) => {
     const meta = tx.objectStore("meta");
-    if ((await meta.get("epoch")) === epoch) return;
     await moveBack(tx, "sent", () => true);
     await moveBack(tx, "needs_look", () => true);
     await Promise.all([meta.put(epoch, "epoch"), meta.put(0, "cursor")]);

@@ -61,7 +61,7 @@ function compose(kind, { make = null, data = {}, ref = null, atMs = null }) {
     make: make ?? (kind === "make_opened" ? uuid7(stamp.entered_ms) : null),
     device: me.value?.device ?? null,
     person: person.value,
-    tz_min: -new Date(stamp.entered_ms).getTimezoneOffset(),
+    tz_min: 0 - new Date(stamp.entered_ms).getTimezoneOffset(),
     boot,
     ...stamp,
     kind,

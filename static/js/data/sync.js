@@ -85,10 +85,13 @@ function cut(events) {
 
 async function meetEpoch(epoch) {
   const known = await db.place();
-  if (known.epoch === epoch) return false;
+  if (known.epoch !== epoch) await startOver(epoch);
+}
+
+async function startOver(epoch) {
   await db.beginEpoch(epoch);
   await countUnsent();
-  return true;
+  again = true; // what is offered again goes up in the next round
 }
 
 async function pushOnce(events, epoch) {
@@ -139,8 +142,8 @@ async function pull() {
     } catch (failure) {
       const told = failure.body?.epoch ?? failure.body?.error?.epoch;
       if (failure.status !== 409 || !told) throw failure;
-      await meetEpoch(told);
-      again = true; // what is offered again goes up in the next round
+      // Also with the epoch we know: then the server's log is shorter than we read.
+      await startOver(told);
       continue;
     }
     heard();
