@@ -1,0 +1,294 @@
+"""Fill a folder with an invented creamery: people, phones and three makes.
+
+One make is in the middle of its day, one lies in brine, one is closed and in
+store. All of it is invented, and all of it went through the same door as a
+phone's entries do.
+
+Use: python demo/seed.py --data DIR
+"""
+
+import argparse
+import hashlib
+import json
+import random
+import secrets
+import sys
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parent.parent
+sys.path.insert(0, str(ROOT))
+
+from demo.recorded import (  # noqa: E402
+    HOUR_MS,
+    MIN_MS,
+    Crew,
+    Phone,
+    Recorder,
+    new_id,
+    wheels,
+)
+from server import store, sync  # noqa: E402
+from server.app import create_app  # noqa: E402
+from server.config import RECIPES_DIR, from_environment, real_now_ms  # noqa: E402
+from server.store.people import (  # noqa: E402
+    StoredDevice,
+    StoredPerson,
+    save_device,
+    save_person,
+)
+
+RECIPE = RECIPES_DIR / "washed-wheel.json"
+SEED = 2026  # the same makes on every run, so that a fault can be seen again
+DAY_MS = 24 * HOUR_MS
+BATCH = 200
+
+MAKER = StoredPerson("quernbeck-maker", "Maren Okello", "maker", True)
+HELPER = StoredPerson("quernbeck-helper-1", "Tobi Farrant", "helper", True)
+SECOND_HELPER = StoredPerson("quernbeck-helper-2", "Iris Vance", "helper", True)
+VIEWER = StoredPerson("quernbeck-viewer", "Buyer in town", "viewer", True)
+PEOPLE = (MAKER, HELPER, SECOND_HELPER, VIEWER)
+
+
+# Clocks of phones in a creamery are seldom all right.
+OFFSETS_MS = {MAKER.id: 400, HELPER.id: -1800, SECOND_HELPER.id: 210_000}
+TRIAL_MS = 1_700_000_000_000
+
+
+@dataclass(frozen=True)
+class Plan:
+    """One make of the creamery, and how far it has come.
+
+    Args:
+        name: its name.
+        batch: its batch number.
+        milk_l: milk in the vat [L].
+        vat: name of the vat.
+        step: step that it has reached.
+        past_ms: how long ago that step began [ms].
+    """
+
+    name: str
+    batch: str
+    milk_l: float
+    vat: str
+    step: str
+    past_ms: int
+
+
+PLANS = (
+    Plan("Harvest vat", "QB-240", 1150.0, "Long vat", "store", 32 * DAY_MS),
+    Plan("Sunday vat", "QB-259", 860.0, "Round vat", "brine_large", 21 * HOUR_MS),
+    Plan("Evening vat", "QB-261", 1150.0, "Long vat", "wash_1", 6 * MIN_MS),
+)
+
+
+def phones():
+    """Return the creamery's phones by the person who carries them."""
+    chance = random.Random(SEED)
+    return {
+        person: Phone(new_id(chance, TRIAL_MS), person, chance, off_ms)
+        for person, off_ms in OFFSETS_MS.items()
+    }
+
+
+def begin(recipe, plan, by_person, start_ms):
+    """Return a make just opened, the same one each time but for its instant.
+
+    Args:
+        recipe: the recipe that it follows.
+        plan: the make.
+        by_person: answer of `phones`.
+        start_ms: when it is opened [ms].
+    """
+    chance = random.Random(f"{SEED} {plan.batch}")
+    for phone in by_person.values():
+        phone.chance = chance
+    helper, second = by_person[HELPER.id], by_person[SECOND_HELPER.id]
+    places = {"table": helper, "press": helper}
+    places.update(tank=second, brine=second, store=second)
+    return Recorder(
+        recipe,
+        Crew(by_person[MAKER.id], places),
+        chance,
+        start_ms,
+        plan.name,
+        plan.batch,
+        plan.milk_l,
+        wheels(recipe, plan.milk_l),
+        plan.vat,
+    )
+
+
+def reached(recipe, plan, by_person, now_ms):
+    """Return a make that has come as far as its plan says.
+
+    Args:
+        recipe: the recipe that it follows.
+        plan: the make.
+        by_person: answer of `phones`.
+        now_ms: now [ms].
+    """
+    trial = begin(recipe, plan, phones(), TRIAL_MS)
+    trial.run(TRIAL_MS + 400 * DAY_MS, stop_at=plan.step)
+    start_ms = now_ms - plan.past_ms - (trial.now_ms - TRIAL_MS)
+    make = begin(recipe, plan, by_person, start_ms)
+    make.run(now_ms)
+    return make
+
+
+def write_between(make, phone, kind, at_ms, data, ref=None):
+    """Write an entry at an earlier instant, as a person who comes back to it.
+
+    Args:
+        make: the make.
+        phone: who writes it.
+        kind: its kind.
+        at_ms: when [ms].
+        data: its body.
+        ref: id of the entry that it is about.
+    """
+    now_ms, make.now_ms = make.now_ms, at_ms
+    make.record(phone, kind, data, ref)
+    make.now_ms = now_ms
+
+
+def add_slips(make):
+    """Add what the one large button never asks for: a note and a correction.
+
+    Args:
+        make: the make.
+    """
+    maker = make.crew.maker
+    ph = next(row for row in make.events if row["data"].get("quantity") == "ph")
+    at_ms = ph["at_ms"] + ph["off_ms"] + 3 * MIN_MS
+    value = round(ph["data"]["value"] - 0.02, 2)
+    data = {"set": {"value": value}, "why": "Probe rinsed and read again."}
+    write_between(make, maker, "entry_corrected", at_ms, data, ph["id"])
+    note = {"text": "Evening and morning milk, filter clean.", "step": "to_vat"}
+    begun = next(row for row in make.events if row["data"].get("step") == "to_vat")
+    write_between(make, maker, "note_added", begun["at_ms"] + 5 * MIN_MS, note)
+
+
+def begin_twice(make, step):
+    """Let a second phone begin a step that was begun, as happens without network.
+
+    Args:
+        make: the make.
+        step: key of the step.
+    """
+    first = next(
+        row
+        for row in make.events
+        if row["kind"] == "step_begun" and row["data"]["step"] == step
+    )
+    phone = make.crew.at("store")
+    at_ms = first["at_ms"] + first["off_ms"] + 40_000
+    write_between(make, phone, "step_begun", at_ms, {"step": step})
+
+
+def close(make):
+    """Sign a finished make off and close it.
+
+    Args:
+        make: the make.
+    """
+    maker = make.crew.maker
+    statement = "Record read through; the wheels are in store."
+    make.record(maker, "signed_off", {"statement": statement})
+    make.record(maker, "make_closed", {})
+
+
+def all_makes(recipe, now_ms):
+    """Return the phones and the three makes that they hold.
+
+    Args:
+        recipe: the recipe that the makes follow.
+        now_ms: now [ms].
+
+    Returns:
+        ({person id: Phone}, list of Recorder).
+    """
+    by_person = phones()
+    found = [reached(recipe, plan, by_person, now_ms) for plan in PLANS]
+    for make in found:
+        add_slips(make)
+    close(found[0])
+    begin_twice(found[-1], "drain_1")
+    return by_person, found
+
+
+def pair(by_person, now_ms):
+    """Write down the people and their phones, whose tokens nobody knows.
+
+    Args:
+        by_person: answer of `phones`.
+        now_ms: now [ms].
+    """
+    for person in PEOPLE:
+        save_person(person, now_ms)
+    for person, phone in by_person.items():
+        token = hashlib.sha256(secrets.token_bytes(32)).hexdigest()
+        name = f"Phone of {next(row.name for row in PEOPLE if row.id == person)}"
+        device = StoredDevice(phone.device, name, person, now_ms, now_ms, None)
+        save_device(device, token)
+
+
+def send(events, by_person):
+    """Push events as their phones would have, when they would have.
+
+    Args:
+        events: the events, in any order.
+        by_person: answer of `phones`.
+
+    Raises:
+        ValueError: one was not stored.
+    """
+    events = sorted(events, key=lambda row: row["at_ms"] + row["off_ms"])
+    while events:
+        person = events[0]["person"]
+        count = next(
+            (i for i, row in enumerate(events) if row["person"] != person), len(events)
+        )
+        batch, events = events[: min(count, BATCH)], events[min(count, BATCH) :]
+        sender = sync.Sender(by_person[person].device, person, False)
+        at_ms = batch[-1]["at_ms"] + batch[-1]["off_ms"]
+        for result in sync.push(batch, None, sender, at_ms).results:
+            if result["st"] != "stored":
+                raise ValueError(f"not stored: {result}")
+
+
+def seed(data_dir):
+    """Fill a folder with the creamery.
+
+    Args:
+        data_dir: the folder; its database must hold no events yet.
+
+    Raises:
+        ValueError: it already holds some.
+    """
+    app = create_app(replace(from_environment(), data_dir=data_dir))
+    with app.app_context():
+        if store.count_events():
+            raise ValueError(f"{data_dir} already holds makes; seed an empty folder")
+        now_ms = real_now_ms()
+        recipe = json.loads(RECIPE.read_text("utf-8"))
+        by_person, found = all_makes(recipe, now_ms)
+        with store.writing():
+            pair(by_person, now_ms)
+            send([event for make in found for event in make.events], by_person)
+        print(f"Quernbeck Creamery: {len(found)} makes, {store.head_n()} entries.")
+
+
+def main():
+    """Read the command line and fill the folder."""
+    parser = argparse.ArgumentParser(description=__doc__.split("\n\n")[0])
+    parser.add_argument("--data", type=Path, required=True, metavar="DIR")
+    try:
+        seed(parser.parse_args().data)
+    except ValueError as problem:
+        sys.exit(str(problem))
+
+
+if __name__ == "__main__":
+    main()
