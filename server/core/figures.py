@@ -32,6 +32,7 @@ UNITS = (
     "pH",
     "kPa",
     "multiple",
+    "m2/s",
 )
 
 STATUSES = ("read", "abstract", "practice", "memory", "derived")
