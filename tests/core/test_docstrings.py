@@ -26,8 +26,8 @@ UNITS = {
     "kpa": "kPa",
     "frac": "0..1",
 }
-# A unit after one of these is part of a compound: `k_per_h`, `mol_l`, `w_m_k`.
-COMPOUND = {*UNITS, "per", "mol", "j", "kj", "w", "v", "mm", "n", "mg"}
+# A unit after one of these is part of a compound: `k_per_h`, `ph_s`, `w_m_k`.
+COMPOUND = {*UNITS, "per", "ph", "mol", "j", "kj", "w", "v", "mm", "n", "mg"}
 # A fraction may say a narrower range, such as [0..0.4] or [0.8..1].
 PART_OF_ONE = re.compile(r"\[(0(\.\d+)?)\.\.(0\.\d+|1)\]")
 SECTION = re.compile(r"^(Args|Returns|Raises|Yields|Source|Changed|Valid|Check):")

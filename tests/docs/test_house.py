@@ -90,11 +90,33 @@ def test_the_import_map_names_modules_that_are_fetched():
         assert place.rsplit("/", 1)[-1] in FILES, name
 
 
+NAME = r"""["']([^"'./][^"']*)["']"""
+BARE_IMPORT = re.compile(
+    r"^import\b[^\"';(]*" + NAME + r"|^export\s*[{*][^\"';]*from\s*" + NAME, re.M
+)
+LATE_IMPORT = re.compile(r"\bimport\(\s*" + NAME)
+
+
+def bare_imports(code):
+    found = [first or second for first, second in BARE_IMPORT.findall(code)]
+    return set(found + LATE_IMPORT.findall(code))
+
+
 def test_every_bare_import_of_the_page_is_in_the_import_map():
     names = set(import_map())
-    bare = re.compile(r"""(?:from|import)\s*\(?\s*["']([^"'./][^"']*)["']""")
-    for file in (ROOT / "static" / "js").rglob("*.js"):
-        code = re.sub(
-            r"/\*.*?\*/|^\s*//.*$", "", file.read_text("utf-8"), flags=re.S | re.M
-        )
-        assert set(bare.findall(code)) <= names, file.name
+    for file in sorted((ROOT / "static" / "js").rglob("*.js")):
+        code = file.read_text(encoding="utf-8")
+        assert bare_imports(code) <= names, file.name
+
+
+def test_bare_imports_are_found_in_each_of_their_forms():
+    code = """
+import { h,
+  render } from "one";
+import "two";
+export { x } from 'three';
+import local from "./local.js";
+const late = () => import("four");
+export const word = 'five';
+"""
+    assert bare_imports(code) == {"one", "two", "three", "four"}
