@@ -346,6 +346,25 @@ def test_moulds_may_be_left_out_only_when_none_are_filled(core):
     assert core("recipe", "check_recipe", recipe) == []
 
 
+@pytest.mark.parametrize(
+    "path",
+    [
+        "about",
+        "ingredients/0/tolerance_frac",
+        "steps/0/cautions",
+        "steps/0/drift",
+        "steps/0/targets",
+        "steps/0/readings",
+        "steps/0/readings/0/every_s",
+        "steps/2/judge",
+        "steps/2/judge/from_frac",
+        "steps/5/closes_day",
+    ],
+)
+def test_what_is_optional_may_be_left_out(core, path):
+    assert core("recipe", "check_recipe", without(path)) == []
+
+
 def test_shares_written_as_thirds_are_accepted(core):
     recipe = sound_recipe()
     recipe["moulds"] = [mould("a", 0.33), mould("b", 0.33), mould("c", 0.33)]

@@ -206,6 +206,16 @@ def test_whey_acid_lies_round_the_published_range():
     assert target("drain_1", "ph")["value"] == pytest.approx((6.40 + 6.45) / 2)
 
 
+def test_acid_at_the_last_turn_lies_on_the_published_line():
+    # EBOOK, Gouda: 6.35 at 3 h and 5.40 at 8 h; the recipe's own durations put
+    # the last turn at 6 h 20 min from the starter (added up by hand below).
+    minutes = [5, 30, 3, 30, 9, 5, 15, 25, 17.5, 5, 10, 15, 15, 10]  # to the table
+    minutes += [10, 2, 10, 3, 10, 20, 30, 10, 90]  # bed, blocks, moulds, press
+    hours = sum(minutes) / 60
+    on_the_line = 6.35 + (5.40 - 6.35) * (hours - 3) / (8 - 3)
+    assert target("turn_2", "ph")["value"] == pytest.approx(on_the_line, abs=0.02)
+
+
 def test_the_cut_comes_within_ten_minutes():
     assert STEPS["cut"]["lasts"]["value"] < 600  # common practice, no source
     assert STEPS["cut"]["lasts"]["high"] == 600
