@@ -2,17 +2,16 @@
 
 A phone counts its events 1, 2, 3 … A gap says that something is still to come
 or was lost on the phone; a repeat says that the phone was set back. Neither
-refuses anything. `held` remembers up to where there is no gap, so that a push
-after a year does not count the year again.
+refuses anything. The gaps are kept as ranges and brought on with each push, so
+that a push after a year does not count the year again.
 """
 
 import json
+from collections.abc import Iterable
 from typing import NamedTuple
 
-from sqlalchemy import select, union_all
-
-from server.store.database import writing
-from server.store.models import Held, LoggedEvent, LookedAt
+from server.store.database import reading, writing
+from server.store.models import Held
 
 MOST_LISTED = 500  # of a list of gaps; a phone asks again when those are filled
 
@@ -25,57 +24,56 @@ class Have(NamedTuple):
     repeated: list[int]
 
 
-def count_held(device: str, repeated: set[int]) -> Have:
-    """Count what is here of one phone, and remember it for the next time.
+def held_of(device: str) -> Have:
+    """Return what is here of one phone.
 
     Args:
         device: id of the phone.
-        repeated: its numbers just seen to be used twice.
+    """
+    with reading() as session:
+        held = session.get(Held, device)
+        return Have(0, [], []) if held is None else _have(held)
+
+
+def count_held(device: str, seqs: Iterable[int]) -> Have:
+    """Count numbers that have just come, and return what is here then.
+
+    Args:
+        device: id of the phone.
+        seqs: its numbers of events not counted before.
     """
     with writing() as session:
         held = session.get(Held, device)
         if held is None:
-            held = Held(device=device, solid_seq=0, repeated="[]")
+            held = Held(device=device, upto_seq=0, missing="[]", repeated="[]")
             session.add(held)
-        numbers = sorted(_numbers_above(device, held.solid_seq))
-        missing: list[int] = []
-        expected = held.solid_seq + 1
-        for seq in numbers:
-            missing.extend(range(expected, min(seq, expected + MOST_LISTED)))
-            if not missing:
-                held.solid_seq = seq
-            expected = seq + 1
-            if len(missing) >= MOST_LISTED:
-                break
-        if repeated:
-            known = repeated.union(json.loads(held.repeated))
-            held.repeated = json.dumps(sorted(known)[:MOST_LISTED])
-        upto = numbers[-1] if numbers else held.solid_seq
-        return Have(upto, missing[:MOST_LISTED], json.loads(held.repeated))
+        gaps: list[list[int]] = json.loads(held.missing)
+        repeated = set(json.loads(held.repeated))
+        for seq in seqs:
+            if seq > held.upto_seq:
+                if seq > held.upto_seq + 1:
+                    gaps.append([held.upto_seq + 1, seq - 1])
+                held.upto_seq = seq
+            elif not _fill(gaps, seq):
+                repeated.add(seq)
+        held.missing = json.dumps(gaps)
+        held.repeated = json.dumps(sorted(repeated)[:MOST_LISTED])
+        return _have(held)
 
 
-def _numbers_above(device: str, seq: int) -> set[int]:
-    with writing() as session:
-        found = session.execute(
-            union_all(
-                *(
-                    select(table.seq).where(table.device == device, table.seq > seq)
-                    for table in (LoggedEvent, LookedAt)
-                )
-            )
-        )
-        return {seq for seq in found.scalars() if seq is not None}
+def _fill(gaps: list[list[int]], seq: int) -> bool:
+    for index, (first, last) in enumerate(gaps):
+        if first <= seq <= last:
+            rest = [[first, seq - 1], [seq + 1, last]]
+            gaps[index : index + 1] = [gap for gap in rest if gap[0] <= gap[1]]
+            return True
+    return False
 
 
-def seqs_taken(device: str, seqs: set[int]) -> set[int]:
-    """Return which of a phone's numbers the log holds already.
-
-    Args:
-        device: id of the phone.
-        seqs: numbers to look for.
-    """
-    with writing() as session:
-        query = select(LoggedEvent.seq).where(
-            LoggedEvent.device == device, LoggedEvent.seq.in_(seqs)
-        )
-        return {seq for seq in session.execute(query).scalars() if seq is not None}
+def _have(held: Held) -> Have:
+    missing: list[int] = []
+    for first, last in json.loads(held.missing):
+        missing.extend(range(first, min(last, first + MOST_LISTED) + 1))
+        if len(missing) >= MOST_LISTED:
+            break
+    return Have(held.upto_seq, missing[:MOST_LISTED], json.loads(held.repeated))

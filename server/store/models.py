@@ -42,7 +42,7 @@ class LoggedEvent(Base):
     make: Mapped[str | None] = mapped_column(String(36))
     device: Mapped[str | None] = mapped_column(String(36))
     seq: Mapped[int | None] = mapped_column(BigInteger)
-    kind: Mapped[str | None] = mapped_column(String(60))
+    kind: Mapped[str | None] = mapped_column(String(64))
     sha256: Mapped[str] = mapped_column(String(64))
     text: Mapped[str] = mapped_column(Text)
 
@@ -51,8 +51,6 @@ class LookedAt(Base):
     """One pushed item that the log did not take, until a person settles it."""
 
     __tablename__ = "needs_look"
-    __table_args__ = (Index("ix_needs_look_device_seq", "device", "seq"),)
-
     n: Mapped[int] = mapped_column(Number, primary_key=True, autoincrement=False)
     id: Mapped[str | None] = mapped_column(String(36))
     device: Mapped[str] = mapped_column(String(36))
@@ -69,12 +67,13 @@ class LookedAt(Base):
 
 
 class Held(Base):
-    """How much of one phone's counting is known to be here without a gap."""
+    """How far one phone has counted, and what lacks below."""
 
     __tablename__ = "held"
 
     device: Mapped[str] = mapped_column(String(36), primary_key=True)
-    solid_seq: Mapped[int] = mapped_column(BigInteger)
+    upto_seq: Mapped[int] = mapped_column(BigInteger)
+    missing: Mapped[str] = mapped_column(Text)
     repeated: Mapped[str] = mapped_column(Text)
 
 

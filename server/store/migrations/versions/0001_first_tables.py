@@ -36,7 +36,7 @@ def _create_log() -> None:
         sa.Column("make", sa.String(36)),
         sa.Column("device", sa.String(36)),
         sa.Column("seq", sa.BigInteger),
-        sa.Column("kind", sa.String(60)),
+        sa.Column("kind", sa.String(64)),
         sa.Column("sha256", sa.String(64), nullable=False),
         sa.Column("text", sa.Text, nullable=False),
     )
@@ -58,11 +58,11 @@ def _create_log() -> None:
         sa.Column("settled_as", sa.String(20)),
         sa.Column("settled_why", sa.Text),
     )
-    op.create_index("ix_needs_look_device_seq", "needs_look", ["device", "seq"])
     op.create_table(
         "held",
         sa.Column("device", sa.String(36), primary_key=True),
-        sa.Column("solid_seq", sa.BigInteger, nullable=False),
+        sa.Column("upto_seq", sa.BigInteger, nullable=False),
+        sa.Column("missing", sa.Text, nullable=False),
         sa.Column("repeated", sa.Text, nullable=False),
     )
 

@@ -1,0 +1,218 @@
+"""Take a batch of events from a phone.
+
+Rules. Each item gets its own verdict; nothing an item holds can refuse its
+neighbours. What the log cannot take is kept beside it, as it came, with the
+reason, so that a phone may let go of anything that got a verdict. Sending
+again is harmless. A clock is never a reason to refuse.
+
+How. Items are read and checked first. Then one transaction holds the head row:
+what is here already is looked up under that lock, so two copies of one batch
+that arrive together cannot both be new. The answer is made from what was
+committed, never before.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any, NamedTuple
+
+from server.core import events
+from server.shapes import Problem, Verdict
+from server.shapes.events import Note
+from server.store import held, log, look, people, writing
+from server.store.head import locked_head
+from server.sync.items import Item, read_item, whole
+
+MAX_EVENTS = 200
+CLOCK_S = 120  # a phone's clock this wrong is told about
+
+
+class Sender(NamedTuple):
+    """The paired phone that sends, and whose it is."""
+
+    device: str
+    person: str
+    removed: bool
+
+
+@dataclass(frozen=True)
+class PushAnswer:
+    """What a push came to; true only after its transaction was committed."""
+
+    epoch: str
+    head: int
+    results: list[Verdict]
+    have: held.Have
+    notes: list[Note]
+
+
+def push(items: list[Any], t0_ms: Any, sender: Sender, now_ms: int) -> PushAnswer:
+    """Keep every item of a batch, in the log or aside.
+
+    Args:
+        items: what the phone sent under "events"; any JSON values.
+        t0_ms: the phone's clock when it sent [ms]; anything else is ignored.
+        sender: the phone.
+        now_ms: server time [ms].
+
+    Returns:
+        One verdict an item, in the same order, and what is here of this phone.
+    """
+    batch = [read_item(raw) for raw in items]
+    with writing():
+        head = locked_head()
+        desk = _Desk(batch, sender)
+        results = [desk.judge(item) for item in batch]
+        desk.keep(results, now_ms)
+        answer = PushAnswer(
+            epoch=head.epoch,
+            head=head.n,
+            results=results,
+            have=held.count_held(sender.device, desk.seqs),
+            notes=_clock_notes(t0_ms, now_ms),
+        )
+    for item, result in zip(batch, results, strict=True):
+        notes = _clock_notes(_entered_ms(item), now_ms, only_ahead=True)
+        if notes:
+            result["notes"] = notes
+    return answer
+
+
+class _Desk:
+    """What must be known to judge one batch, and what is to be kept of it."""
+
+    def __init__(self, batch: list[Item], sender: Sender) -> None:
+        self.sender = sender
+        self.people = {person.id: person for person in people.all_people()}
+        self.taken = log.taken_ids(item.id for item in batch if item.id)
+        self.aside = look.looks_by_hash(item.sha256 for item in batch)
+        self.seqs: list[int] = []  # this phone's numbers that are new here
+        self.new: dict[str, Item] = {}  # by id, in order
+        self.new_aside: dict[str, look.NewLook] = {}  # by hash, in order
+        self.healed: list[int] = []
+
+    def judge(self, item: Item) -> Verdict:
+        """Give one verdict; numbers of new events are filled in by `keep`."""
+        same = self._kept_hash(item.id)
+        if same == item.sha256:
+            return _verdict(item, "duplicate")
+        before = self.aside.get(item.sha256)
+        if before is not None and before.settled_as == "keep_aside":
+            return _verdict(item, "needs_look", before.why)
+        why = self._why_not(item, same)
+        if why:
+            if before is None and item.sha256 not in self.new_aside:
+                self._set_aside(item, why)
+            return _verdict(item, "needs_look", why)
+        assert item.id is not None
+        self.new[item.id] = item
+        if before is not None:
+            self.healed.append(before.n)
+        else:
+            self._count(item)
+        return _verdict(item, "stored")
+
+    def keep(self, results: list[Verdict], now_ms: int) -> None:
+        """Write what was judged, and put the log's numbers into the verdicts."""
+        rows = [_new_event(item) for item in self.new.values()]
+        numbers = log.add_events(rows, now_ms)
+        look.add_looks(list(self.new_aside.values()), now_ms)
+        if self.healed:
+            look.settle_looks(
+                self.healed, "accept", "sent again and found sound", None, now_ms
+            )
+        where = {id_: taken.n for id_, taken in self.taken.items()}
+        where.update(zip(self.new, numbers, strict=True))
+        for result in results:
+            if result["st"] != "needs_look" and result["id"]:
+                result["n"] = where[result["id"]]
+
+    def _kept_hash(self, id_: str | None) -> str | None:
+        if id_ is None:
+            return None
+        if id_ in self.new:
+            return self.new[id_].sha256
+        taken = self.taken.get(id_)
+        return taken.sha256 if taken else None
+
+    def _why_not(self, item: Item, same: str | None) -> list[Problem]:
+        if same is not None:
+            hashes = {"kept": same, "sent": item.sha256}
+            return [{"field": "id", "key": "other_content", "limit": hashes}]
+        if self.sender.removed:
+            return [{"field": "device", "key": "removed_device", "limit": None}]
+        return item.problems or self._not_allowed(item)
+
+    def _not_allowed(self, item: Item) -> list[Problem]:
+        if item.field("device") != self.sender.device:
+            return [{"field": "device", "key": "other_device", "limit": None}]
+        kind = item.raw["kind"]
+        for id_ in (item.raw["person"], self.sender.person):
+            person = self.people.get(id_)
+            if person is None:
+                return [{"field": "person", "key": "unknown_person", "limit": None}]
+            if not person.active:
+                return [{"field": "person", "key": "inactive_person", "limit": None}]
+            # Both must be allowed: the lower of the two roles decides.
+            if not events.may(person.role, kind):
+                needed = events.KINDS[kind]["role"]
+                return [{"field": "kind", "key": "not_allowed", "limit": needed}]
+        return []
+
+    def _set_aside(self, item: Item, why: list[Problem]) -> None:
+        self._count(item)
+        self.new_aside[item.sha256] = look.NewLook(
+            id=item.id,
+            device=self.sender.device,
+            seq=item.seq(),
+            person=item.plain("person") or self.sender.person,
+            why=why,
+            sha256=item.sha256,
+            text=item.text,
+        )
+
+    def _count(self, item: Item) -> None:
+        seq = item.seq()
+        if seq is not None and item.field("device") == self.sender.device:
+            self.seqs.append(seq)
+
+
+def _new_event(item: Item) -> log.NewEvent:
+    assert item.id is not None
+    return log.NewEvent(
+        id=item.id,
+        make=item.uuid("make"),
+        device=item.uuid("device"),
+        seq=item.seq(),
+        kind=item.plain("kind"),
+        sha256=item.sha256,
+        text=item.text,
+    )
+
+
+def _verdict(item: Item, st: str, why: list[Problem] | None = None) -> Verdict:
+    return {"id": item.said_id, "st": st, "n": None, "why": why}
+
+
+def _entered_ms(item: Item) -> int | None:
+    entered_ms, off_ms = whole(item.field("entered_ms")), whole(item.field("off_ms"))
+    return None if entered_ms is None or off_ms is None else entered_ms + off_ms
+
+
+def _clock_notes(then_ms: Any, now_ms: int, only_ahead: bool = False) -> list[Note]:
+    then_ms = whole(then_ms)
+    if then_ms is None:
+        return []
+    off_s = (now_ms - then_ms) / 1000
+    if abs(off_s) <= CLOCK_S or (only_ahead and off_s > 0):
+        return []
+    return [{"key": "clock", "off_s": off_s}]
+
+
+def new_event_of(raw: Mapping[str, Any]) -> log.NewEvent | None:
+    """Return an item as the log would take it, None when it has no usable id.
+
+    Args:
+        raw: the item as it was sent.
+    """
+    item = read_item(dict(raw))
+    return _new_event(item) if item.id else None

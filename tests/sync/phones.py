@@ -1,0 +1,72 @@
+"""Builders for tests of the server: an app of its own, people, phones, events."""
+
+import random
+import uuid
+from dataclasses import dataclass, field
+
+from server import auth, store
+from server.app import create_app
+from server.config import Clock, Settings
+
+NOON_MS = 1_790_000_000_000  # an instant in September 2026
+
+
+@dataclass(frozen=True)
+class HandClock(Clock):
+    """A clock that a test sets by hand."""
+
+    hands: list = field(default_factory=lambda: [NOON_MS])
+
+    def now_ms(self):
+        return self.hands[0]
+
+    def tick(self, ms):
+        self.hands[0] += ms
+
+
+def make_app(folder, database_url="", clock=None):
+    return create_app(
+        Settings(
+            data_dir=folder,
+            database_url=database_url,
+            clock=clock or HandClock(),
+            static_dir=folder,
+        )
+    )
+
+
+def close_app(app):
+    with app.app_context():
+        store.db.session.remove()
+        store.db.engine.dispose()
+
+
+def a_person(role="maker", name="Ada", now_ms=NOON_MS):
+    return auth.add_person(name, role, now_ms)
+
+
+def a_uuid(rng=random):
+    return str(uuid.UUID(int=rng.getrandbits(128), version=4))
+
+
+def note(device, seq, person, text="warm", **changed):
+    """Build one sound event of the simplest kind."""
+    event = {
+        "id": a_uuid(),
+        "make": "00000000-0000-4000-8000-00000000aaaa",
+        "device": device,
+        "seq": seq,
+        "person": person,
+        "at_ms": NOON_MS,
+        "entered_ms": NOON_MS,
+        "tz_min": 60,
+        "mono_ms": 1234.5,
+        "boot": "00000000-0000-4000-8000-00000000bbbb",
+        "off_ms": 0,
+        "off_q_ms": None,
+        "kind": "note_added",
+        "v": 1,
+        "ref": None,
+        "data": {"text": text},
+    }
+    return event | changed
