@@ -1,0 +1,37 @@
+"""People, their paired phones, and what each may do. No web framework here.
+
+A person has a role; a phone is paired to a person by a code that the owner
+shows, and holds a token from then on. All need the store, thus a running
+app's context.
+"""
+
+from server.auth.pairing import (
+    Asking,
+    NewCodes,
+    Pairing,
+    owner_code,
+    pair,
+    start_pairing,
+)
+from server.auth.people import add_person, change_person, devices, people, remove_device
+from server.auth.refused import RefusedError
+from server.auth.sessions import IDLE_DAYS, Session, note_seen, session_of
+
+__all__ = [
+    "IDLE_DAYS",
+    "Asking",
+    "NewCodes",
+    "Pairing",
+    "RefusedError",
+    "Session",
+    "add_person",
+    "change_person",
+    "devices",
+    "note_seen",
+    "owner_code",
+    "pair",
+    "people",
+    "remove_device",
+    "session_of",
+    "start_pairing",
+]
