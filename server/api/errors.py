@@ -1,0 +1,197 @@
+"""Every error in one shape: {"error": {"key", "text", "field", "limit"}}.
+
+The page puts `key` into its own words; `text` is for whoever reads a log or
+calls the interface by hand.
+"""
+
+import logging
+from typing import Any
+
+from flask import Flask, Response, current_app, jsonify
+from flask_smorest import Api
+from sqlalchemy.exc import DBAPIError
+from werkzeug.exceptions import HTTPException
+
+from server.auth import RefusedError
+from server.shapes import http
+
+logger = logging.getLogger(__name__)
+RETRY_S = 2
+
+STATUS = {
+    "not_paired": 401,
+    "removed_device": 403,
+    "inactive_person": 403,
+    "role_too_low": 403,
+    "other_origin": 403,
+    "header_missing": 403,
+    "wrong_code": 403,
+    "unknown_person": 404,
+    "unknown_device": 404,
+    "unknown_item": 404,
+    "unknown_make": 404,
+    "unknown_recipe": 404,
+    "epoch": 409,
+    "device_in_use": 409,
+    "settled_already": 409,
+    "id_taken": 409,
+    "own_device": 409,
+    "last_owner": 409,
+    "too_large": 413,
+    "too_many_events": 413,
+    "not_json_type": 415,
+    "unknown_encoding": 415,
+    "not_json": 400,
+    "not_gzip": 400,
+    "too_many_tries": 429,
+    "busy": 503,
+}  # a key that is not here is 422: the request was read and something is wrong
+
+TEXT = {
+    "not_paired": "This phone is not paired. Ask the owner for a code.",
+    "removed_device": "This phone was removed. Ask the owner for a new code.",
+    "inactive_person": "This person no longer acts here.",
+    "role_too_low": "This asks for the role {limit}.",
+    "other_origin": "The request comes from another site.",
+    "header_missing": "The header {field} is missing; it must be {limit}.",
+    "wrong_code": "This code is wrong, was used, or has ended.",
+    "unknown_person": "There is no such person.",
+    "unknown_device": "There is no such phone.",
+    "unknown_item": "There is no such item.",
+    "unknown_make": "There is no such make, or its opening has not come yet.",
+    "unknown_recipe": "There is no such recipe.",
+    "unsound_recipe": "No make could follow this recipe; see the problems.",
+    "no_place": "All live places are taken. Pull every few seconds instead.",
+    "epoch": "The database was set back. Offer all events again, read from 0.",
+    "device_in_use": "This phone is paired to another person. Remove it first.",
+    "settled_already": "This was settled before.",
+    "id_taken": "The log holds another event of this id.",
+    "own_device": "A phone cannot remove itself.",
+    "last_owner": "There must be an owner. Make another person owner first.",
+    "too_large": "The request is larger than {limit} bytes.",
+    "too_many_events": "The request holds more than {limit} events.",
+    "not_json_type": "The request's Content-Type must be application/json.",
+    "unknown_encoding": "The request's Content-Encoding must be {limit} or none.",
+    "not_json": "The request is not JSON.",
+    "not_gzip": "The request is not sound gzip.",
+    "too_many_tries": "Too many wrong codes. Wait {limit} s.",
+    "busy": "The database is busy. Nothing was changed; try again.",
+    "failed": "The server failed on this request. Nothing was changed.",
+    "missing": "{field} is missing.",
+    "unknown_field": "{field} is not known here.",
+    "not_a_mapping": "{field} must be an object.",
+    "not_a_list": "{field} must be a list.",
+    "not_text": "{field} must be plain text.",
+    "too_long": "{field} is longer than {limit} letters.",
+    "not_a_choice": "{field} must be one of {limit}.",
+    "not_a_uuid": "{field} must be a UUID in lower case.",
+    "not_whole": "{field} must be a whole number.",
+    "too_low": "{field} must be at least {limit}.",
+    "too_high": "{field} must be at most {limit}.",
+    "not_yes_or_no": "{field} must be true or false.",
+}
+
+
+class DocumentedApi(Api):
+    """The interface, its errors documented in the shape they really have."""
+
+    ERROR_SCHEMA = http.ErrorAnswer
+
+
+def init_app(app: Flask) -> None:
+    """Answer every error of this app in the one shape.
+
+    Args:
+        app: the app; other handlers of HTTPException are registered already.
+    """
+    app.register_error_handler(RefusedError, _on_refused)
+    app.register_error_handler(HTTPException, _on_http)
+    app.register_error_handler(DBAPIError, _on_database)
+    app.register_error_handler(Exception, _on_failure)
+
+
+def error_answer(
+    status: int,
+    key: str,
+    field: str | None = None,
+    limit: Any = None,
+    **beside: Any,
+) -> Response:
+    """Return an error as it is sent.
+
+    Args:
+        status: HTTP status.
+        key: what went wrong.
+        field: what it is about, if one field.
+        limit: the limit that was met, if there is one.
+        **beside: what else the caller of this path needs.
+    """
+    words = TEXT.get(key, key.replace("_", " ").capitalize() + ".")
+    text = words.format(field=field or "It", limit=limit)
+    error = {"key": key, "text": text, "field": field, "limit": limit}
+    answer = jsonify(error=error, **beside)
+    answer.status_code = status
+    return answer
+
+
+def _on_refused(error: RefusedError) -> Response:
+    status = STATUS.get(error.key, 422)
+    answer = error_answer(status, error.key, error.field, error.limit)
+    if error.wait_s is not None:
+        answer.headers["Retry-After"] = str(error.wait_s)
+    return answer
+
+
+def _on_http(error: HTTPException) -> Response | HTTPException:
+    status = error.code or 500
+    if status < 400:  # a redirect is an exception too
+        return error
+    messages = (getattr(error, "data", None) or {}).get("messages")
+    if messages:
+        field, key, limit = _first_problem(messages)
+        answer = error_answer(status, key, field, limit)
+    elif status == 413:
+        limit = current_app.config["MAX_CONTENT_LENGTH"]
+        answer = error_answer(status, "too_large", limit=limit)
+    else:
+        answer = error_answer(status, error.name.lower().replace(" ", "_"))
+    for name, value in error.get_headers():
+        if name in ("Allow", "Retry-After", "Location"):
+            answer.headers[name] = value
+    return answer
+
+
+def _first_problem(messages: Any) -> tuple[str | None, str, Any]:
+    # marshmallow nests as {"json": {"moulds": {0: {"size": ["missing"]}}}}
+    path: list[str] = []
+    while isinstance(messages, dict) and messages:
+        name = next(iter(messages))
+        path.append(str(name))
+        messages = messages[name]
+    said = messages[0] if isinstance(messages, list) and messages else messages
+    field = ".".join(part for part in path[1:] if part != "_schema") or None
+    if said == "Invalid JSON body.":
+        return None, "not_json", None
+    key, _, limit = str(said).partition(":")
+    return field, key, _limit(limit)
+
+
+def _limit(text: str) -> Any:
+    if not text:
+        return None
+    if text.lstrip("-").isdecimal():
+        return int(text)
+    return text.split(",")
+
+
+def _on_database(error: DBAPIError) -> Response:
+    # Locked, full or gone: whatever it is, the phone keeps its queue and waits.
+    logger.error("the database refused: %s", error.orig)
+    answer = error_answer(503, "busy")
+    answer.headers["Retry-After"] = str(RETRY_S)
+    return answer
+
+
+def _on_failure(error: Exception) -> Response:
+    logger.exception("a request failed", exc_info=error)
+    return error_answer(500, "failed")

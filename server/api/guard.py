@@ -1,0 +1,126 @@
+"""Who may come in: every path of the interface asks for a paired phone.
+
+Paths are closed unless named here, so that a new one cannot be left open by
+forgetting. A request that changes something must also prove that it comes from
+our own page: another site's form can send neither the header nor JSON.
+"""
+
+from collections.abc import Callable
+from functools import wraps
+from typing import ParamSpec, TypeVar
+from urllib.parse import urlsplit
+
+from flask import Flask, Response, g, request
+
+from server import auth
+from server.config import settings
+
+P = ParamSpec("P")
+R = TypeVar("R")
+
+PREFIX = "/api/v1"
+OPEN = ("/health", "/pair", "/openapi.json")
+REMOVED_MAY = ("/sync/push",)  # what they still hold is kept for a look
+COOKIE_S = auth.IDLE_DAYS * 86_400
+
+
+def init_app(app: Flask) -> None:
+    """Guard every path of the interface.
+
+    Args:
+        app: the app.
+    """
+    app.before_request(_check)
+
+
+def _check() -> None:
+    if not request.path.startswith(PREFIX + "/"):
+        return
+    path = request.path.removeprefix(PREFIX)
+    if request.method not in ("GET", "HEAD", "OPTIONS"):
+        _check_own_page()
+    if path in OPEN:
+        return
+    session = paired()
+    if path in REMOVED_MAY:
+        return
+    if session.is_removed:
+        raise auth.RefusedError("removed_device")
+    if not session.person.active:
+        raise auth.RefusedError("inactive_person")
+
+
+def _check_own_page() -> None:
+    if request.headers.get("X-Vatside") != "1":
+        raise auth.RefusedError("header_missing", "X-Vatside", "1")
+    if request.mimetype != "application/json":
+        raise auth.RefusedError("not_json_type", "Content-Type", "application/json")
+    origin = request.headers.get("Origin")
+    if origin is not None and urlsplit(origin).netloc != request.host:
+        raise auth.RefusedError("other_origin", "Origin")
+    if request.headers.get("Sec-Fetch-Site", "none") not in ("same-origin", "none"):
+        raise auth.RefusedError("other_origin", "Sec-Fetch-Site")
+
+
+def paired() -> auth.Session:
+    """Return who sends this request.
+
+    Raises:
+        RefusedError: no paired phone does.
+    """
+    if "session" not in g:
+        clock = settings().clock
+        token = sent_token()
+        found = token and auth.session_of(token, clock.now_ms(), clock.rate)
+        if not found:
+            raise auth.RefusedError("not_paired")
+        g.session = found
+    session: auth.Session = g.session
+    return session
+
+
+def require(role: str) -> Callable[[Callable[P, R]], Callable[P, R]]:
+    """Ask for a role before a view is entered.
+
+    Args:
+        role: the lowest role that may.
+    """
+
+    def wrap(view: Callable[P, R]) -> Callable[P, R]:
+        @wraps(view)
+        def guarded(*args: P.args, **kwargs: P.kwargs) -> R:
+            if not paired().is_at_least(role):
+                raise auth.RefusedError("role_too_low", limit=role)
+            return view(*args, **kwargs)
+
+        return guarded
+
+    return wrap
+
+
+def _cookie_name() -> str:
+    # The prefix makes browsers hold it to this host and to https.
+    return "__Host-vatside" if request.is_secure else "vatside"
+
+
+def sent_token() -> str | None:
+    """Return the token that came with this request, if one did."""
+    return request.cookies.get(_cookie_name())
+
+
+def send_token(answer: Response, token: str) -> None:
+    """Let the phone keep its token, out of reach of any script.
+
+    Args:
+        answer: what is sent.
+        token: the token.
+    """
+    answer.set_cookie(
+        _cookie_name(),
+        token,
+        max_age=COOKIE_S,
+        secure=request.is_secure,
+        httponly=True,
+        samesite="Strict",
+        path="/",
+    )
