@@ -1,0 +1,232 @@
+// The only place where a number becomes text, and where typed text without a
+// quantity of its own becomes a number. Nothing here is used to decide: the
+// core decides on the number itself, and what is shown is rounded only here.
+
+const MINUTE_S = 60;
+const HOUR_S = 3600;
+const DAY_S = 86400;
+
+// How many decimals an instrument of this kind is read to, and how the number
+// is shown. `scale` turns a fraction into percent.
+const PERCENT = { unit: '%', scale: 100 };
+const LITRES = { unit: 'L', decimals: 0 };
+const CELSIUS = { unit: 'C', decimals: 1, signed: true };
+const QUANTITY_FORMS = {
+  milk_volume_l: LITRES,
+  milk_mass_kg: { unit: 'kg', decimals: 1 },
+  milk_age_h: { unit: 'h', decimals: 1 },
+  milk_temp_c: CELSIUS,
+  air_space_temp_c: CELSIUS,
+  jacket_temp_c: CELSIUS,
+  indicator_temp_c: CELSIUS,
+  recorder_temp_c: CELSIUS,
+  curd_temp_c: CELSIUS,
+  water_temp_c: CELSIUS,
+  room_temp_c: CELSIUS,
+  brine_temp_c: CELSIUS,
+  store_temp_c: CELSIUS,
+  ph: { unit: '', decimals: 2 },
+  brine_ph: { unit: '', decimals: 2 },
+  titratable_acidity_frac: { ...PERCENT, decimals: 3 },
+  fat_frac: { ...PERCENT, decimals: 2 },
+  snf_frac: { ...PERCENT, decimals: 2 },
+  whey_drained_l: LITRES,
+  water_added_l: LITRES,
+  bed_load_kg: { unit: 'kg', decimals: 1 },
+  press_gauge_kpa: { unit: 'kPa', decimals: 0 },
+  wheel_mass_kg: { unit: 'kg', decimals: 2 },
+  brine_salt_frac: { ...PERCENT, decimals: 2 },
+  store_humidity_frac: { ...PERCENT, decimals: 1 },
+};
+const UNIT_NAMES = {
+  C: '°C', F: '°F', K: 'K', fraction: '%', 'fraction lactic': '%', pH: '',
+  multiple: '×', min: 'min',
+};
+
+/** How a quantity is typed and shown: {unit, decimals, scale, signed}. */
+export function formOf(quantity) {
+  const form = QUANTITY_FORMS[quantity];
+  return { unit: '', decimals: 2, scale: 1, signed: false, ...form };
+}
+
+/** Degrees Fahrenheit of a temperature in °C, for rooms that read °F. */
+export function fahrenheit(tempC) {
+  return tempC * 1.8 + 32;
+}
+
+/** A number with a fixed count of decimals. */
+export function number(value, decimals) {
+  if (value === null || value === undefined || Number.isNaN(value)) return '–';
+  const text = Math.abs(value).toFixed(decimals);
+  const isNegative = value < 0 && Number(text) !== 0;
+  const [whole, part] = text.split('.');
+  const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, '\u202f') : whole;
+  return (isNegative ? '−' : '') + grouped + (part ? '.' + part : '');
+}
+
+export function count(value) {
+  return number(value, 0);
+}
+
+/** A number as it stands, without zeros that nobody measured. */
+export function plain(value) {
+  if (value === null || value === undefined) return '–';
+  return String(Number(value.toPrecision(6))).replace('-', '−');
+}
+
+export function unitName(unit) {
+  return unit in UNIT_NAMES ? UNIT_NAMES[unit] : unit || '';
+}
+
+/** The unit a quantity is shown in. */
+export function unitOf(quantity) {
+  return unitName(formOf(quantity).unit);
+}
+
+function withUnit(text, unit) {
+  if (unit === '') return text;
+  return unit === '%' ? text + '\u00a0%' : text + '\u00a0' + unit;
+}
+
+/** A value of a quantity without its unit: "31.5". */
+export function bare(quantity, value) {
+  if (typeof value === 'string') return value;
+  const form = formOf(quantity);
+  return value === null || value === undefined
+    ? '–'
+    : number(value * form.scale, form.decimals);
+}
+
+/** A value of a quantity with its unit: "31.5 °C". */
+export function quantity(name, value) {
+  return withUnit(bare(name, value), unitOf(name));
+}
+
+/** How far a value moved from the one before: "+0.4 °C". */
+export function change(name, value, before) {
+  const sign = value - before > 0 ? '+' : '';
+  return sign + quantity(name, value - before);
+}
+
+/** What a keypad starts from when a known value is edited. */
+export function typedFrom(name, value) {
+  const form = formOf(name);
+  return value === null || value === undefined
+    ? ''
+    : (value * form.scale).toFixed(form.decimals);
+}
+
+/** A percentage as typed, as a fraction's text: the point moves, no digit changes. */
+export function fractionText(typed) {
+  const [, sign, whole, part] = /^(-?)(\d*)[.,]?(\d*)$/.exec(typed) ?? [];
+  if (whole === undefined) return typed;
+  const digits = whole.padStart(3, '0');
+  return `${sign}${digits.slice(0, -2)}.${digits.slice(-2)}${part}`;
+}
+
+/** A measured amount: three figures, for a dose read off a scale or cylinder. */
+export function amount(value, unit) {
+  if (value === null || value === undefined) return '–';
+  const size = Math.abs(value);
+  const decimals = size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
+  return withUnit(number(value, decimals), unitName(unit));
+}
+
+/** Any value in a named unit of a recipe: temperatures, shares, times, masses. */
+export function inUnit(value, unit) {
+  if (value === null || value === undefined) return '–';
+  if (unit === 's') return span(value);
+  if (unit === 'fraction' || unit === 'fraction lactic') {
+    return plain(value * 100) + '\u00a0%';
+  }
+  if (unit === 'multiple') return plain(value) + '\u00a0×';
+  return withUnit(plain(value), unitName(unit));
+}
+
+/** A band: "30.0 to 32.0 °C", "at least 6.30", or "" when there is none. */
+export function band(name, low, high) {
+  if (hasNot(low) && hasNot(high)) return '';
+  if (hasNot(high)) return '≥ ' + quantity(name, low);
+  if (hasNot(low)) return '≤ ' + quantity(name, high);
+  return bare(name, low) + ' – ' + quantity(name, high);
+}
+
+/** A band in a recipe's own unit. */
+export function bandIn(low, high, unit) {
+  if (hasNot(low) && hasNot(high)) return '';
+  if (hasNot(high)) return '≥ ' + inUnit(low, unit);
+  if (hasNot(low)) return '≤ ' + inUnit(high, unit);
+  return inUnit(low, unit) + ' – ' + inUnit(high, unit);
+}
+
+function hasNot(value) {
+  return value === null || value === undefined;
+}
+
+function two(value) {
+  return String(value).padStart(2, '0');
+}
+
+/** A running clock: "4:07", "1:02:34". Always of a positive span. */
+export function ticks(seconds) {
+  const whole = Math.floor(Math.abs(seconds));
+  const hours = Math.floor(whole / HOUR_S);
+  const minutes = Math.floor((whole % HOUR_S) / MINUTE_S);
+  const tail = two(whole % MINUTE_S);
+  if (hours >= 24) return span(whole);
+  return hours > 0 ? `${hours}:${two(minutes)}:${tail}` : `${minutes}:${tail}`;
+}
+
+/** A span in words: "45 s", "12 min", "1 h 05 min", "3 days". */
+export function span(seconds) {
+  if (hasNot(seconds)) return '–';
+  const size = Math.abs(seconds);
+  if (size < 90) return `${Math.round(size)}\u00a0s`;
+  const minutes = Math.round(size / MINUTE_S);
+  if (minutes < 60) return `${minutes}\u00a0min`;
+  if (size < 2 * DAY_S) {
+    const rest = minutes % 60;
+    const hours = `${Math.floor(minutes / 60)}\u00a0h`;
+    return rest ? `${hours}\u00a0${two(rest)}\u00a0min` : hours;
+  }
+  const days = Math.round(size / DAY_S);
+  return `${days}\u00a0days`;
+}
+
+/** The time of day on this phone: "14:05". */
+export function clock(ms) {
+  if (hasNot(ms)) return '–';
+  const at = new Date(ms);
+  return `${two(at.getHours())}:${two(at.getMinutes())}`;
+}
+
+/** The day: "Tue 25 Nov". */
+export function day(ms) {
+  return new Date(ms).toLocaleDateString('en-GB', {
+    weekday: 'short', day: 'numeric', month: 'short',
+  });
+}
+
+/** The time, with its day when that is not the day of `nowMs`. */
+export function clockDay(ms, nowMs) {
+  if (hasNot(ms)) return '–';
+  const isToday = new Date(ms).toDateString() === new Date(nowMs).toDateString();
+  return isToday ? clock(ms) : `${day(ms)} ${clock(ms)}`;
+}
+
+/** How old something is. */
+export function age(ms) {
+  return span(Math.max(0, ms) / 1000);
+}
+
+export function bytes(value) {
+  if (hasNot(value)) return '–';
+  if (value < 1e6) return `${number(value / 1e3, 0)}\u00a0kB`;
+  return `${number(value / 1e6, 1)}\u00a0MB`;
+}
+
+/** Text typed on the keypad as a number; null when it is not one. */
+export function readNumber(typed) {
+  const text = typed.replace(',', '.').replace('−', '-');
+  return /^-?\d+(\.\d*)?$/.test(text) ? Number(text) : null;
+}

@@ -1,0 +1,87 @@
+import { signal } from '@preact/signals';
+import { call, dropUnsaved, nowMs, record, unsaved } from './source.js';
+import { plain, quantity, readNumber } from '../format.js';
+import { has, t, tFirst, words } from '../messages/index.js';
+
+export const UNDO_MS = 12000;
+
+/** The last everyday tap, while it can still be undone: {event, said, untilMs}. */
+export const lastAct = signal(null);
+/** What could not be saved, in words; stays until the person puts it away. */
+export const trouble = signal(null);
+
+/**
+ * Record one fact, say what was recorded, and offer to undo it.
+ *
+ * @returns the event, or null when it could not be saved (then `trouble` says why)
+ */
+export async function act(kind, { make, data = {}, ref = null }, said) {
+  try {
+    const event = await record(kind, { make, data, ref });
+    forget(kind, make, data);
+    trouble.value = null;
+    if (said) lastAct.value = { event, said, untilMs: nowMs() + UNDO_MS };
+    return event;
+  } catch (problem) {
+    trouble.value = t('trouble.not_saved', { what: said ?? t('kind.' + kind), why: whyOf(problem) });
+    return null;
+  }
+}
+
+// The same value entered again and saved: the copy that failed is done with.
+function forget(kind, make, data) {
+  const text = JSON.stringify(data);
+  for (const row of unsaved.value) {
+    const isSame = row.kind === kind && row.make === make && JSON.stringify(row.data) === text;
+    if (isSame) dropUnsaved(row.id);
+  }
+}
+
+/** Strike the last everyday tap; the record keeps both. */
+export async function undo() {
+  const last = lastAct.value;
+  lastAct.value = null;
+  if (!last) return;
+  await act('entry_struck', {
+    make: last.event.make, ref: last.event.id, data: { why: t('undo.why') },
+  });
+}
+
+/** Why something failed, in words: the core's problems, the server's, or the text. */
+export function whyOf(problem) {
+  if (Array.isArray(problem?.problems)) return problemsText(problem.problems);
+  if (has('error.' + problem?.key)) return t('error.' + problem.key);
+  return problem?.text ?? problem?.message ?? String(problem);
+}
+
+/** A list of {field, key, limit} as one line of words. */
+export function problemsText(problems, name) {
+  return problems.map((problem) => problemText(problem, name)).join(' ');
+}
+
+function limitText(field, limit, name) {
+  if (Array.isArray(limit)) return limit.map(words).join(', ');
+  if (typeof limit !== 'number') return limit ?? '';
+  return name && field === 'value' ? quantity(name, limit) : plain(limit);
+}
+
+/** One problem in words; `name` is the quantity that a "value" is of. */
+export function problemText({ field, key, limit }, name) {
+  const last = String(field).split('.').pop();
+  const what = name && field === 'value' ? t('quantity.' + name) : tFirst(['field.' + last]);
+  return t('problem.' + key, { field: what, limit: limitText(field, limit, name) });
+}
+
+/** Read a number with no quantity of its own, checked by the core's own table. */
+export async function readField(kind, field, typed, whole = false) {
+  const value = readNumber(typed);
+  if (value === null) {
+    return { value: null, problems: [{ field, key: 'not_a_number', limit: null }], ask: null };
+  }
+  if (whole && !Number.isInteger(value)) {
+    return { value: null, problems: [{ field, key: 'not_whole', limit: null }], ask: null };
+  }
+  const all = await call('events', 'check_data', [kind, { [field]: value }]);
+  const problems = all.filter((one) => one.field === field && one.key !== 'missing');
+  return { value: problems.length ? null : value, problems, ask: null };
+}

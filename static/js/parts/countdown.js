@@ -1,0 +1,26 @@
+import { html } from './html.js';
+import { secondMs } from './ticker.js';
+import { clock, ticks } from '../format.js';
+import { t } from '../messages/index.js';
+
+/** Time left to an instant, or how far past it: absolute, never a tick count. */
+export function Countdown({ dueMs, lowMs, class: name = '' }) {
+  const leftS = (dueMs - secondMs.value) / 1000;
+  const isOver = leftS <= 0;
+  const shown = isOver ? Math.floor(-leftS) : Math.ceil(leftS);
+  return html`<div class=${`countdown ${isOver ? 'is-over' : ''} ${name}`} role="timer">
+    <div class="timer">${isOver ? '+' : ''}${ticks(shown)}</div>
+    <div class="timer-words">
+      ${t(isOver ? 'countdown.over' : 'countdown.left', { at: clock(dueMs) })}
+      ${!isOver && lowMs ? html`<span> ${t('countdown.from', { at: clock(lowMs) })}</span>` : null}
+    </div>
+  </div>`;
+}
+
+/** The same in one short line, for lists. */
+export function CountdownWords({ dueMs }) {
+  const leftS = (dueMs - secondMs.value) / 1000;
+  return leftS > 0
+    ? t('countdown.line_left', { time: ticks(Math.ceil(leftS)) })
+    : t('countdown.line_over', { time: ticks(-leftS) });
+}

@@ -1,0 +1,146 @@
+import { useEffect, useState } from 'preact/hooks';
+import { html } from './html.js';
+import { Tap } from './tap.js';
+import { problemsText } from './acts.js';
+import { t } from '../messages/index.js';
+
+// The phone's own keyboard covers the screen, gives a comma where a point is
+// meant, and takes its focus from a wet drop. This pad is the whole entry.
+
+const BOUNCE_MS = 75; // a key bounces within this; a real double digit is slower
+const DIGITS = ['7', '8', '9', '4', '5', '6', '1', '2', '3'];
+
+/** What the typed text becomes when a key is pressed; null refuses the key. */
+export function pressed(typed, key, { decimals, signed, longest = 9 }) {
+  if (key === 'back') return typed.slice(0, -1);
+  if (key === 'sign') {
+    if (!signed) return null;
+    return typed.startsWith('-') ? typed.slice(1) : '-' + typed;
+  }
+  if (key === '.') {
+    if (decimals === 0 || typed.includes('.')) return null;
+    return /\d$/.test(typed) ? typed + '.' : typed + '0.';
+  }
+  const part = typed.split('.')[1];
+  if (part !== undefined && part.length >= decimals) return null;
+  if (typed.replace(/\D/g, '').length >= longest) return null;
+  return typed === '0' || typed === '-0' ? typed.slice(0, -1) + key : typed + key;
+}
+
+/** The typed text moved by one step of its last decimal; starts from `last`. */
+export function stepped(typed, way, decimals, last) {
+  const from = typed === '' || typed === '-' ? Number(last ?? 0) : Number(typed);
+  return (from + way / 10 ** decimals).toFixed(decimals);
+}
+
+const KEY_OF = { ',': '.', '.': '.', Backspace: 'back', '-': 'sign', Decimal: '.' };
+
+function keyOf(event) {
+  return /^\d$/.test(event.key) ? event.key : KEY_OF[event.key] ?? null;
+}
+
+/**
+ * Number entry: what is asked, what was typed, and one large key to save it.
+ *
+ * @param {object} props
+ *   title, unit, decimals, signed; start: typed text to begin with;
+ *   last: {typed, text} of the value before; read(typed): the core's answer
+ *   {value, problems, ask}; difference(value): text beside the last value;
+ *   askText(ask, typed): words of a second look; quantity: whose limits are
+ *   named in problems; save(value, typed): true when
+ *   kept; saveWord; children: shown above the keys
+ */
+export function Keypad({
+  title, unit, decimals, signed = false, start = '', last, read, difference,
+  askText, save, saveWord, hint, quantity, children,
+}) {
+  const [typed, setTyped] = useState(start);
+  const [answer, setAnswer] = useState(null);
+  const [phase, setPhase] = useState('typing'); // typing, asking, saving, unsaved
+
+  useEffect(() => {
+    let isCurrent = true;
+    if (typed === '' || typed === '-') {
+      setAnswer(null);
+      return undefined;
+    }
+    read(typed).then((found) => isCurrent && setAnswer({ ...found, typed }));
+    return () => { isCurrent = false; };
+  }, [typed]);
+
+  const press = (key) => {
+    const next = pressed(typed, key, { decimals, signed });
+    if (next === null || phase === 'saving') return;
+    setTyped(next);
+    setPhase('typing');
+  };
+  const step = (way) => {
+    setTyped(stepped(typed, way, decimals, last?.typed));
+    setPhase('typing');
+  };
+  const isReady = answer?.typed === typed && answer.value !== null && answer.problems.length === 0;
+  const keep = async () => {
+    setPhase('saving');
+    const isKept = await save(answer.value, typed);
+    setPhase(isKept ? 'typing' : 'unsaved');
+  };
+  const onSave = () => {
+    if (!isReady || phase === 'saving') return;
+    if (answer.ask && phase !== 'asking') setPhase('asking');
+    else keep();
+  };
+  useEffect(() => {
+    const onKey = (event) => {
+      if (event.target.matches?.('input, textarea')) return;
+      const key = keyOf(event);
+      if (key) {
+        event.preventDefault();
+        press(key);
+      }
+    };
+    addEventListener('keydown', onKey);
+    return () => removeEventListener('keydown', onKey);
+  });
+
+  const key = (name, shown, spoken) => html`<${Tap}
+    class="key" guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => press(name)}>${shown}</${Tap}>`;
+  const isAsking = phase === 'asking';
+  const isRefused = answer?.typed === typed && answer.problems.length > 0;
+  return html`<section class="keypad" aria-label=${title}>
+    <div class="keypad-head">
+      <h2>${title}</h2>
+      ${hint ? html`<p class="quiet">${hint}</p>` : null}
+      <div class=${`entered ${phase === 'unsaved' || isRefused ? 'is-bad' : ''}`} aria-live="polite">
+        <span class="entered-value">${(typed || '–').replace('-', '−')}</span>
+        <span class="entered-unit">${unit}</span>
+      </div>
+      <p class="keypad-last">
+        ${last ? t('keypad.last', { value: last.text }) : t('keypad.no_last')}
+        ${isReady && last && difference ? html` <b>${difference(answer.value)}</b>` : null}
+      </p>
+      <p class=${isRefused || isAsking || phase === 'unsaved' ? 'keypad-says is-bad' : 'keypad-says'} role="status">
+        ${phase === 'unsaved' ? t('keypad.unsaved')
+          : isRefused ? problemsText(answer.problems, quantity)
+          : isAsking ? askText(answer.ask, typed) : ''}
+      </p>
+      ${children}
+    </div>
+    <div class="keys">
+      ${DIGITS.map((digit) => key(digit, digit))}
+      ${decimals > 0 ? key('.', '.', t('keypad.point')) : html`<span></span>`}
+      ${key('0', '0')}
+      ${key('back', '⌫', t('keypad.back'))}
+      <${Tap} class="key key-quiet" guardMs=${BOUNCE_MS} label=${t('keypad.less')} onTap=${() => step(-1)}>−</${Tap}>
+      ${signed ? key('sign', '+/−', t('keypad.sign')) : html`<span></span>`}
+      <${Tap} class="key key-quiet" guardMs=${BOUNCE_MS} label=${t('keypad.more')} onTap=${() => step(1)}>+</${Tap}>
+    </div>
+    <div class="foot">
+      ${isAsking
+        ? html`<${Tap} class="second" onTap=${() => setPhase('typing')}>${t('keypad.change')}</${Tap}>`
+        : null}
+      <${Tap} class=${isAsking ? 'primary is-check' : 'primary'} disabled=${!isReady || phase === 'saving'} onTap=${onSave}>
+        ${isAsking ? t('keypad.keep_it', { value: typed, unit }) : saveWord ?? t('keypad.save')}
+      </${Tap}>
+    </div>
+  </section>`;
+}

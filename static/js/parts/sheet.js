@@ -1,0 +1,36 @@
+import { html } from './html.js';
+import { Tap } from './tap.js';
+import { t } from '../messages/index.js';
+
+/** A screen opened over another: a title, a way back, its content and its foot. */
+export function Sheet({ title, onBack, backWord, foot, children, class: name = '' }) {
+  return html`<div class=${'sheet ' + name}>
+    <div class="sheet-head">
+      <${Tap} class="back" onTap=${onBack}>‹ ${backWord ?? t('word.back')}</${Tap}>
+      ${title ? html`<h1>${title}</h1>` : null}
+    </div>
+    <div class="scroll">${children}</div>
+    ${foot ? html`<div class="foot">${foot}</div>` : null}
+  </div>`;
+}
+
+/** A row of a list that opens something. */
+export function Row({ onTap, title, detail, side, class: name = '', disabled }) {
+  return html`<${Tap} class=${'row ' + name} onTap=${onTap} disabled=${disabled}>
+    <span class="row-main"><span class="row-title">${title}</span>
+      ${detail ? html`<span class="row-detail">${detail}</span>` : null}</span>
+    ${side ? html`<span class="row-side">${side}</span>` : null}
+  </${Tap}>`;
+}
+
+/** One choice among several, as large rows. */
+export function Choices({ options, chosen, onChoose, label }) {
+  return html`<div class="choices" role="group" aria-label=${label}>
+    ${options.map((option) => html`<${Tap}
+      key=${option.key} class=${'choice ' + (option.key === chosen ? 'is-chosen' : '')}
+      pressed=${option.key === chosen} onTap=${() => onChoose(option.key)}>
+      <span class="choice-title">${option.title}</span>
+      ${option.detail ? html`<span class="row-detail">${option.detail}</span>` : null}
+    </${Tap}>`)}
+  </div>`;
+}

@@ -1,0 +1,15 @@
+// Where the screens get facts from and send acts to: one door, so that a screen
+// never knows how the phone keeps or sends them.
+export {
+  me, people, person, board, view, recipes, unsent, oldestUnsentMs, unsaved, net,
+  netProblem, lastWordMs, live, core, coreProblem, updateReady, offlineReady,
+  clockWarning, needsLook, storage,
+} from '../data/state.js';
+export { record } from '../data/record.js';
+export {
+  applyUpdate, canKeepAwake, dropUnsaved, exportQueue, freshenRecipes, keepAwake, openMake,
+  pair, putAside, refresh, retryUnsaved, sendAgain, setPerson, watch,
+} from '../data/actions.js';
+export { nowMs } from '../data/clock.js';
+export { get, post, remove } from '../data/api.js';
+export { call } from '../core/bridge.js';

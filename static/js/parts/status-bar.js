@@ -1,0 +1,40 @@
+import { html } from './html.js';
+import { Tap } from './tap.js';
+import { secondMs } from './ticker.js';
+import { tapper } from './people-names.js';
+import {
+  applyUpdate, clockWarning, lastWordMs, needsLook, net, oldestUnsentMs, unsent, updateReady,
+} from './source.js';
+import { go } from '../router.js';
+import { age } from '../format.js';
+import { t, tn } from '../messages/index.js';
+
+function unsentWords() {
+  if (!unsent.value) return t('status.all_sent');
+  const oldest = oldestUnsentMs.value;
+  return tn('status.unsent', unsent.value, {
+    age: oldest ? age(secondMs.value - oldest) : t('word.moment'),
+  });
+}
+
+/** Always on top: what is not yet on the server, the network, who is tapping. */
+export function StatusBar({ title }) {
+  const person = tapper();
+  const isCut = net.value !== 'online';
+  return html`<header class="status">
+    <div class="status-row">
+      <${Tap} class="status-button" onTap=${() => go('menu')}>${t('nav.menu')}</${Tap}>
+      <span class="status-title">${title}</span>
+      ${person ? html`<${Tap} class="status-button" label=${t('status.person', { name: person.name })} onTap=${() => go('who')}>${person.name}</${Tap}>` : null}
+    </div>
+    <div class=${`status-words ${isCut || unsent.value ? 'is-check' : ''}`} role="status">
+      <span>${t('net.' + (net.value ?? 'offline'))}</span>
+      <span>${unsentWords()}</span>
+      ${isCut && lastWordMs.value ? html`<span>${t('status.last_word', { age: age(secondMs.value - lastWordMs.value) })}</span>` : null}
+      ${clockWarning.value ? html`<span>${t('status.clock')}</span>` : null}
+      ${needsLook.value ? html`<span>${tn('status.needs_look', needsLook.value)}</span>` : null}
+    </div>
+    ${updateReady.value ? html`<div class="bar"><span class="bar-text">${t('update.ready')}</span>
+      <${Tap} class="bar-button" onTap=${applyUpdate}>${t('update.take')}</${Tap}></div>` : null}
+  </header>`;
+}

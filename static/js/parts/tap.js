@@ -1,0 +1,99 @@
+import { useRef } from 'preact/hooks';
+import { html } from './html.js';
+
+// One button for wet and gloved hands.
+//
+// A browser sends no click when two contacts touch at once (a finger and a drop
+// of water), and none after a finger drifts. So the tap is the pointerup inside
+// the button of the pointer that went down on it. A click is taken only when no
+// pointer made it: that is the Enter or Space key, a pedal, or a screen reader.
+//
+// Two contacts: when the first one lies on a button, the second is ignored (two
+// buttons must never fire at once). When the first lies on nothing, it is water
+// or a thumb on the edge, and the second one is the tap.
+
+const GUARD_MS = 350; // wet fingers bounce; a second act this soon is no act
+const AFTER_POINTER_MS = 1000; // a click this soon after a pointer belongs to it
+
+const holders = new Map(); // pointerId -> was it put down on a Tap
+let lastPointerMs = -Infinity;
+
+function noteDown(event) {
+  lastPointerMs = performance.now();
+  holders.set(event.pointerId, Boolean(event.target.closest?.('[data-tap]')));
+}
+
+function noteUp(event) {
+  lastPointerMs = performance.now();
+  holders.delete(event.pointerId);
+}
+
+addEventListener('pointerdown', noteDown, true);
+addEventListener('pointerup', noteUp, true);
+addEventListener('pointercancel', noteUp, true);
+
+function isAnotherTapHeld(pointerId) {
+  return [...holders].some(([id, onTap]) => id !== pointerId && onTap);
+}
+
+function isInside(event, box) {
+  return (
+    event.clientX >= box.left && event.clientX <= box.right &&
+    event.clientY >= box.top && event.clientY <= box.bottom
+  );
+}
+
+/**
+ * A button that takes wet, drifting and double touches as a person meant them.
+ *
+ * @param {object} props onTap, class, disabled, label (spoken), guardMs, pressed
+ */
+export function Tap({
+  onTap, class: name = '', disabled = false, label, guardMs = GUARD_MS,
+  pressed, children, ...rest
+}) {
+  const held = useRef(null);
+  const lastMs = useRef(-Infinity);
+
+  const act = () => {
+    const nowMs = performance.now();
+    if (disabled || nowMs - lastMs.current < guardMs) return;
+    lastMs.current = nowMs;
+    onTap();
+  };
+  const release = (event) => {
+    event.currentTarget.classList.remove('is-down');
+    held.current = null;
+  };
+  const onPointerDown = (event) => {
+    if (disabled || event.button > 0 || isAnotherTapHeld(event.pointerId)) return;
+    held.current = event.pointerId;
+    event.currentTarget.classList.add('is-down');
+  };
+  const onPointerUp = (event) => {
+    if (held.current !== event.pointerId) return;
+    const box = event.currentTarget.getBoundingClientRect();
+    release(event);
+    if (isInside(event, box)) act();
+  };
+  const onPointerCancel = (event) => {
+    if (held.current === event.pointerId) release(event);
+  };
+  const onClick = () => {
+    if (performance.now() - lastPointerMs > AFTER_POINTER_MS) act();
+  };
+  const onKeyDown = (event) => {
+    if (event.repeat && (event.key === 'Enter' || event.key === ' ')) {
+      event.preventDefault(); // a held key is one press
+    } else if (event.key === 'Enter' || event.key === ' ') {
+      lastPointerMs = -Infinity; // the click that follows is the key's own
+    }
+  };
+  return html`<button
+    type="button" data-tap class=${'tap ' + name} disabled=${disabled}
+    aria-label=${label} aria-pressed=${pressed}
+    onPointerDown=${onPointerDown} onPointerUp=${onPointerUp}
+    onPointerCancel=${onPointerCancel} onClick=${onClick} onKeyDown=${onKeyDown}
+    onContextMenu=${(event) => event.preventDefault()} ...${rest}
+  >${children}</button>`;
+}

@@ -1,0 +1,35 @@
+import { useState } from 'preact/hooks';
+import { html } from './html.js';
+import { Tap } from './tap.js';
+import { Choices, Sheet } from './sheet.js';
+import { TextField } from './text-field.js';
+import { t } from '../messages/index.js';
+
+/**
+ * Ask for a reason: a ready one or own words. Nothing is done without one.
+ *
+ * @param {object} props title, lead, reasons: keys of "reason.*", doWord, onDone(why), onBack
+ */
+export function WhyPad({ title, lead, reasons = [], doWord, onDone, onBack, isGrave = false, children }) {
+  const [key, setKey] = useState(null);
+  const [text, setText] = useState('');
+  const [isBusy, setBusy] = useState(false);
+  const ready = key ? t('reason.' + key) : '';
+  const why = [ready, text.trim()].filter(Boolean).join(': ');
+  const done = async () => {
+    setBusy(true);
+    await onDone(why);
+    setBusy(false);
+  };
+  return html`<${Sheet} title=${title} onBack=${onBack}
+    foot=${html`<${Tap} class=${isGrave ? 'primary is-act' : 'primary'} disabled=${why === '' || isBusy} onTap=${done}>${doWord}</${Tap}>`}>
+    ${lead ? html`<p class="lead">${lead}</p>` : null}
+    ${children}
+    <h2>${t('why.title')}</h2>
+    ${reasons.length
+      ? html`<${Choices} label=${t('why.title')} chosen=${key} onChoose=${(next) => setKey(next === key ? null : next)}
+          options=${reasons.map((name) => ({ key: name, title: t('reason.' + name) }))} />`
+      : null}
+    <${TextField} label=${reasons.length ? t('why.more') : t('why.words')} value=${text} onInput=${setText} longest=${300} />
+  </${Sheet}>`;
+}

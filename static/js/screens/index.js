@@ -1,0 +1,52 @@
+import { render } from 'preact';
+import { html } from '../parts/html.js';
+import { StatusBar } from '../parts/status-bar.js';
+import { UndoBar } from '../parts/undo-bar.js';
+import { me, net } from '../parts/source.js';
+import { t } from '../messages/index.js';
+import { route } from '../router.js';
+import { DeviceScreen } from './device.js';
+import { LiveScreen } from './live.js';
+import { MakeScreen } from './make.js';
+import { MenuScreen, SideNav } from './menu.js';
+import { NeedsLookScreen } from './needs-look.js';
+import { NewMakeScreen } from './new-make.js';
+import { MakesScreen, NowScreen } from './now.js';
+import { PairScreen } from './pair.js';
+import { PeopleScreen } from './people.js';
+import { RecipesScreen } from './recipes.js';
+import { WhoScreen } from './who.js';
+
+const SCREENS = {
+  now: () => html`<${NowScreen} />`,
+  make: ([make, ...rest]) => html`<${MakeScreen} key=${make} make=${make} rest=${rest} />`,
+  makes: () => html`<${MakesScreen} />`,
+  new: () => html`<${NewMakeScreen} />`,
+  live: () => html`<${LiveScreen} />`,
+  recipes: ([id]) => html`<${RecipesScreen} id=${id} />`,
+  people: () => html`<${PeopleScreen} />`,
+  look: () => html`<${NeedsLookScreen} />`,
+  device: () => html`<${DeviceScreen} />`,
+  who: () => html`<${WhoScreen} />`,
+  menu: () => html`<${MenuScreen} />`,
+  pair: ([code]) => html`<${PairScreen} code=${code} />`,
+};
+
+function App() {
+  const [asked = 'now', ...rest] = route.value;
+  const mustPair = me.value === null || net.value === 'removed';
+  const name = mustPair && asked !== 'device' ? 'pair' : asked in SCREENS ? asked : 'now';
+  return html`<div class="app">
+    ${mustPair ? null : html`<${SideNav} current=${name} />`}
+    <div class="main">
+      <${StatusBar} title=${t('nav.' + name)} />
+      <main class="screen" key=${name}>${SCREENS[name](name === asked ? rest : [])}</main>
+      <${UndoBar} />
+    </div>
+  </div>`;
+}
+
+/** Paint the screens into an element; they follow the signals from there on. */
+export function startScreens(root) {
+  render(html`<${App} />`, root);
+}

@@ -1,0 +1,54 @@
+import { useEffect } from 'preact/hooks';
+import { html } from '../parts/html.js';
+import { alertText } from '../parts/alert-line.js';
+import { CountdownWords } from '../parts/countdown.js';
+import { StateMark } from '../parts/state-mark.js';
+import { Tap } from '../parts/tap.js';
+import { secondMs } from '../parts/ticker.js';
+import { board, lastWordMs, live, net, watch } from '../parts/source.js';
+import { age, clockDay, quantity, span } from '../format.js';
+import { own, t } from '../messages/index.js';
+import { go } from '../router.js';
+
+const STALE_MS = 45000; // the server says something at least each 15 s
+
+function StepLine({ step }) {
+  const main = step.main;
+  return html`<div class="live-step">
+    <b>${own(step.title)}${step.rounds ? ' ' + t('step.round', { n: step.round, total: step.rounds }) : ''}</b>
+    <span>${t('step.' + step.status)}</span>
+    ${step.due_ms ? html`<span class="live-time"><${CountdownWords} dueMs=${step.due_ms} /></span>` : null}
+    ${main?.kind === 'target' ? html`<span>${t('quantity.' + main.quantity)} ${main.last ? quantity(main.quantity, main.last.value ?? main.last) : '–'} → ${quantity(main.quantity, main.value)}</span>` : null}
+  </div>`;
+}
+
+function LiveCard({ make, nowMs }) {
+  const steps = make.running?.length ? make.running : make.focus ? [make.focus] : [];
+  const late = make.day.late_s;
+  const state = make.alerts[0]?.level ?? 'ok';
+  return html`<article class="card live-card">
+    <header class="card-head"><b>${make.name}</b><span>${t('make.batch', { batch: make.batch })}${make.vat ? ' · ' + make.vat : ''}</span></header>
+    ${make.alerts.length === 0 ? html`<${StateMark} state="ok" />` : null}
+    ${make.alerts.slice(0, 3).map((one) => html`<p key=${one.id} class="card-state"><${StateMark} state=${one.level} /> ${alertText(one, steps)}${one.acknowledged ? ' ' + t('alert.seen_short') : ''}</p>`)}
+    ${steps.map((step) => html`<${StepLine} key=${step.key} step=${step} />`)}
+    <p>${t('make.day_end', { at: clockDay(make.day.expected_end_ms, nowMs) })}${late > 60 ? ', ' + t('make.late', { by: span(late) }) : late < -60 ? ', ' + t('make.early', { by: span(late) }) : ''}</p>
+    <p class="quiet" data-state=${state}>${make.last_word_ms ? t('live.last_entry', { age: age(secondMs.value - make.last_word_ms) }) : t('live.no_entry')}</p>
+    <${Tap} class="second" onTap=${() => go('make', make.id)}>${t('live.open')}</${Tap}>
+  </article>`;
+}
+
+/** Every make as it moves, for who is elsewhere; what is old looks old. */
+export function LiveScreen() {
+  useEffect(() => watch(), []);
+  const shown = board.value;
+  const oldMs = lastWordMs.value ? secondMs.value - lastWordMs.value : Infinity;
+  const isStale = net.value !== 'online' || oldMs > STALE_MS;
+  const makes = (shown?.makes ?? []).filter((one) => one.state === 'running' || one.state === 'held');
+  const heard = Number.isFinite(oldMs) ? t('live.heard', { age: age(oldMs) }) : t('live.never_heard');
+  return html`<div class=${isStale ? 'sheet is-stale' : 'sheet'}><div class="scroll">
+    <h1>${t('nav.live')}</h1>
+    <p class="live-word"><${StateMark} state=${isStale ? 'check' : 'ok'} word=${t(isStale ? 'live.stale' : 'live.' + live.value)} /> ${heard}</p>
+    <div class="cards">${makes.map((make) => html`<${LiveCard} key=${make.id} make=${make} nowMs=${shown.now_ms} />`)}</div>
+    ${makes.length ? null : html`<p class="lead">${t('now.no_makes')}</p>`}
+  </div></div>`;
+}

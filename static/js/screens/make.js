@@ -1,0 +1,111 @@
+import { useEffect } from 'preact/hooks';
+import { html } from '../parts/html.js';
+import { AlertLine } from '../parts/alert-line.js';
+import { NotePad } from '../parts/note-pad.js';
+import { StepCard } from '../parts/step-card.js';
+import { Tap } from '../parts/tap.js';
+import { openMake, view } from '../parts/source.js';
+import { mayAs } from '../parts/people-names.js';
+import { clock, span } from '../format.js';
+import { own, t } from '../messages/index.js';
+import { swap } from '../router.js';
+import { AddSheet } from './make/add-sheet.js';
+import { BatchSheet } from './make/batch-sheet.js';
+import { Adds, Curd, Moulds, Readings, Timers } from './make/blocks.js';
+import { Cautions, hasUnreadCautions } from './make/cautions.js';
+import { chooseStep, stepShown } from './make/chosen.js';
+import { JudgeSheet } from './make/curd.js';
+import { JudgeDuplicates } from './make/judge-duplicates.js';
+import { More } from './make/more.js';
+import { MouldSheet } from './make/mould-sheet.js';
+import { NextList } from './make/next-list.js';
+import { OtherReading, TimerSheet } from './make/other-sheets.js';
+import { PrimaryButton } from './make/primary.js';
+import { ReadingSheet } from './make/reading-sheet.js';
+import { BeginWhy, EndWhy, SkipWhy } from './make/why-sheets.js';
+import { RecordScreen } from './record.js';
+import { StepsScreen } from './steps.js';
+
+function lastOf(shown, step, quantity) {
+  const own_ = step?.readings.find((one) => one.quantity === quantity)?.last
+    ?? step?.targets.find((one) => one.quantity === quantity)?.last;
+  if (own_) return own_;
+  const lasts = shown.steps.flatMap((one) => [...one.readings, ...one.targets])
+    .filter((one) => one.quantity === quantity && one.last).map((one) => one.last);
+  return lasts.sort((a, b) => b.at_ms - a.at_ms)[0] ?? null;
+}
+
+function sheetFor(make, shown, rest) {
+  const [name, key, arg] = rest;
+  const step = shown.steps.find((one) => one.key === key);
+  const onBack = () => swap('make', make);
+  if (name === 'steps') return html`<${StepsScreen} make=${make} view=${shown} onBack=${onBack} />`;
+  if (name === 'record') return html`<${RecordScreen} make=${make} view=${shown} entry=${key} onBack=${onBack} />`;
+  if (name === 'batch') return html`<${BatchSheet} make=${make} view=${shown} onBack=${onBack} />`;
+  if (name === 'note') return html`<${NotePad} make=${make} step=${key} onBack=${onBack} />`;
+  if (name === 'other') return html`<${OtherReading} make=${make} step=${key} onBack=${onBack} />`;
+  if (name === 'timer') return html`<${TimerSheet} make=${make} step=${key} onBack=${onBack} />`;
+  if (name === 'reading') return html`<${ReadingSheet} make=${make} step=${step?.key} name=${arg} last=${lastOf(shown, step, arg)} onBack=${onBack} />`;
+  if (!step) return null;
+  const add = step.adds.find((one) => one.ingredient === arg);
+  if (name === 'add' && add) return html`<${AddSheet} make=${make} step=${step.key} add=${add} onBack=${onBack} />`;
+  if (name === 'judge' && step.judge) return html`<${JudgeSheet} make=${make} step=${step} onBack=${onBack} />`;
+  if (name === 'mould') return html`<${MouldSheet} make=${make} step=${step} size=${arg} onBack=${onBack} />`;
+  if (name === 'begin') return html`<${BeginWhy} make=${make} view=${shown} step=${step} onBack=${onBack} />`;
+  if (name === 'end') return html`<${EndWhy} make=${make} step=${step} onBack=${onBack} />`;
+  if (name === 'skip') return html`<${SkipWhy} make=${make} step=${step} onBack=${onBack} />`;
+  return null;
+}
+
+function MakeHead({ shown }) {
+  const late = shown.day.late_s;
+  const words = t('make.day_end', { at: clock(shown.day.expected_end_ms) });
+  return html`<div class="make-head">
+    <b>${shown.make.name}</b>
+    <span>${t('make.batch', { batch: shown.make.batch })}${shown.make.vat ? ' · ' + shown.make.vat : ''}</span>
+    <span>${words}${late > 60 ? ', ' + t('make.late', { by: span(late) }) : late < -60 ? ', ' + t('make.early', { by: span(late) }) : ''}</span>
+  </div>`;
+}
+
+function Tabs({ make, shown, step }) {
+  const open = shown.steps.filter((one) => one.status === 'running' || one.key === step?.key || one.key === shown.focus);
+  if (open.length < 2) return null;
+  return html`<div class="tabs" role="group" aria-label=${t('make.side_by_side')}>${open.map((one) => html`<${Tap}
+    key=${one.key} class=${'tab ' + (one.key === step?.key ? 'is-chosen' : '')} pressed=${one.key === step?.key}
+    onTap=${() => chooseStep(make, one.key)}>${own(one.title)}</${Tap}>`)}</div>`;
+}
+
+/** One step at a time: what to do, its number, and one large button. */
+export function MakeScreen({ make, rest }) {
+  useEffect(() => { openMake(make); }, [make]);
+  const shown = view.value;
+  if (shown?.make.id !== make) return html`<div class="sheet"><div class="scroll"><p class="lead">${t('make.loading')}</p></div></div>`;
+  const sheet = sheetFor(make, shown, rest);
+  if (sheet) return html`<div class="sheet-frame" key=${rest.join('/')}>${sheet}</div>`;
+  const step = stepShown(shown);
+  if (step && mayAs('helper') && hasUnreadCautions(make, step)) return html`<${Cautions} make=${make} step=${step} />`;
+  const place = step ? shown.steps.indexOf(step) + 1 : 0;
+  const canAct = mayAs('helper') && (shown.make.state === 'running' || shown.make.state === 'held');
+  return html`<div class="sheet make">
+    <${MakeHead} shown=${shown} />
+    <${Tabs} make=${make} shown=${shown} step=${step} />
+    <div class="scroll">
+      <div class="columns">
+        <div class="column">
+          ${shown.make.state !== 'running' ? html`<p class="lead">${t('make_state.' + shown.make.state)}</p>` : null}
+          ${shown.alerts.map((one) => html`<${AlertLine} key=${one.id} alert=${one} make=${make} steps=${shown.steps} isReadOnly=${!canAct} />`)}
+          <${JudgeDuplicates} make=${make} view=${shown} />
+          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} />` : html`<p class="lead">${t('make.no_step')}</p>`}
+        </div>
+        <div class="column">
+          ${step ? html`<${Curd} make=${make} step=${step} /><${Readings} make=${make} step=${step} />
+            <${Adds} make=${make} step=${step} /><${Moulds} make=${make} step=${step} />` : null}
+          <${Timers} make=${make} timers=${shown.timers} />
+          <${NextList} make=${make} view=${shown} step=${step} />
+          <${More} make=${make} step=${step} />
+        </div>
+      </div>
+    </div>
+    ${step && canAct ? html`<div class="foot"><${PrimaryButton} make=${make} step=${step} /></div>` : null}
+  </div>`;
+}

@@ -1,0 +1,41 @@
+import { html } from '../../parts/html.js';
+import { StateMark } from '../../parts/state-mark.js';
+import { Tap } from '../../parts/tap.js';
+import { act } from '../../parts/acts.js';
+import { signal } from '@preact/signals';
+import { own, t } from '../../messages/index.js';
+
+// Cautions come before the step they belong to, once for each make and step.
+// The record says who read them; this phone remembers so as not to ask again.
+const read = signal(JSON.parse(localStorage.getItem('cautions') ?? '[]'));
+const KEPT = 200;
+
+function nameFor(make, step) {
+  return `${make}:${step}`;
+}
+
+/** Tell whether this step's cautions must still be read on this phone. */
+export function hasUnreadCautions(make, step) {
+  const isOpen = step.status === 'ready' || step.status === 'running';
+  return isOpen && step.cautions.length > 0 && !read.value.includes(nameFor(make, step.key));
+}
+
+export function Cautions({ make, step }) {
+  const accept = async () => {
+    const event = await act('alert_acknowledged', { make, data: { alert: 'caution:' + step.key } });
+    if (!event) return;
+    read.value = [...read.value, nameFor(make, step.key)].slice(-KEPT);
+    localStorage.setItem('cautions', JSON.stringify(read.value));
+  };
+  return html`<div class="sheet">
+    <div class="scroll">
+      <p class="quiet">${t('caution.before', { step: own(step.title) })}</p>
+      <h1>${t('caution.title')}</h1>
+      <ul class="cautions">${step.cautions.map((key) => html`<li key=${key}>
+        <${StateMark} state="check" word=${t('caution.' + key)} />
+        <p>${t('caution_do.' + key)}</p>
+      </li>`)}</ul>
+    </div>
+    <div class="foot"><${Tap} class="primary" onTap=${accept}>${t('caution.read')}</${Tap}></div>
+  </div>`;
+}

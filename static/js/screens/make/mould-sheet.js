@@ -1,0 +1,36 @@
+import { html } from '../../parts/html.js';
+import { Keypad } from '../../parts/keypad.js';
+import { Row, Sheet } from '../../parts/sheet.js';
+import { Tap } from '../../parts/tap.js';
+import { act, readField } from '../../parts/acts.js';
+import { count } from '../../format.js';
+import { own, t } from '../../messages/index.js';
+import { swap } from '../../router.js';
+
+/** Say how many wheels of one mould size were filled. */
+export function MouldSheet({ make, step, size, onBack }) {
+  const moulds = step.moulds ?? [];
+  const chosen = moulds.find((one) => one.size === size) ?? (moulds.length === 1 ? moulds[0] : null);
+  if (!chosen) {
+    return html`<${Sheet} title=${t('mould.title')} onBack=${onBack}>
+      ${moulds.map((one) => html`<${Row} key=${one.size} title=${own(one.title)}
+        detail=${t('mould.counts', { done: count(one.moulded), planned: count(one.planned) })}
+        onTap=${() => swap('make', make, 'mould', step.key, one.size)} />`)}
+    </${Sheet}>`;
+  }
+  const left = Math.max(0, (chosen.planned ?? 0) - (chosen.moulded ?? 0));
+  const save = async (value) => {
+    const data = { size: chosen.size, count: value, step: step.key };
+    const said = t('said.moulded', { n: count(value), size: own(chosen.title) });
+    const event = await act('wheels_moulded', { make, data }, said);
+    if (event) onBack();
+    return Boolean(event);
+  };
+  return html`<div class="sheet">
+    <div class="sheet-head"><${Tap} class="back" onTap=${onBack}>‹ ${t('word.back')}</${Tap}></div>
+    <${Keypad} title=${t('mould.how_many', { size: own(chosen.title) })} unit=${t('mould.wheels')} decimals=${0}
+      start=${left ? String(left) : ''}
+      hint=${t('mould.counts', { done: count(chosen.moulded), planned: count(chosen.planned) })}
+      read=${(typed) => readField('wheels_moulded', 'count', typed, true)} save=${save} />
+  </div>`;
+}

@@ -1,0 +1,23 @@
+import { html } from '../../parts/html.js';
+import { Row } from '../../parts/sheet.js';
+import { StateMark } from '../../parts/state-mark.js';
+import { clock, clockDay } from '../../format.js';
+import { own, t } from '../../messages/index.js';
+import { go } from '../../router.js';
+import { chooseStep } from './chosen.js';
+
+const SHOWN = 3;
+
+/** The next few steps, and the way to the whole list. */
+export function NextList({ make, view, step }) {
+  const next = view.steps.filter((one) => one.key !== step?.key && (one.status === 'ready' || one.status === 'waiting'));
+  return html`<section class="block"><h2>${t('block.next')}</h2>
+    <div class="rows">
+      ${next.slice(0, SHOWN).map((one) => html`<${Row} key=${one.key} title=${own(one.title)}
+        detail=${t('next.at', { at: clockDay(one.expected_begin_ms, view.now_ms) })}
+        side=${one.status === 'ready' ? html`<${StateMark} state="due" word=${t('step.ready')} />` : ''}
+        onTap=${() => chooseStep(make, one.key)} />`)}
+      <${Row} title=${t('next.all')} detail=${t('next.day_end', { at: clock(view.day.expected_end_ms) })} onTap=${() => go('make', make, 'steps')} />
+    </div>
+  </section>`;
+}

@@ -1,0 +1,59 @@
+import { useState } from 'preact/hooks';
+import { html } from '../../parts/html.js';
+import { Keypad } from '../../parts/keypad.js';
+import { Choices, Sheet } from '../../parts/sheet.js';
+import { Tap } from '../../parts/tap.js';
+import { act } from '../../parts/acts.js';
+import { call } from '../../parts/source.js';
+import { bare, change, formOf, fractionText, quantity, typedFrom, unitOf } from '../../format.js';
+import { t } from '../../messages/index.js';
+
+/** The unit the keypad types in where that is not the quantity's own. */
+export function typedUnit(name) {
+  return formOf(name).unit === '%' ? '%' : '';
+}
+
+/** Ask the core what was typed: value, problems, and whether to look twice. */
+export function readQuantity(name) {
+  // The core keeps shares as fractions; a person types percent.
+  const asCore = typedUnit(name) === '%' ? fractionText : (typed) => typed;
+  return (typed) => call('desk', 'read_typed', [name, asCore(typed), '']);
+}
+
+export function askWords(name, last) {
+  return (ask, typed) => t(last ? 'keypad.ask_last' : 'keypad.ask', {
+    value: typed, last: last ? bare(name, last.value) : '',
+    limit: quantity(name, ask.limit), side: t('keypad.' + ask.key),
+  });
+}
+
+function ChoiceReading({ name, onSave, onBack }) {
+  const [chosen, setChosen] = useState(null);
+  const options = ['negative', 'positive'].map((key) => ({ key, title: t('choice.' + key) }));
+  return html`<${Sheet} title=${t('quantity.' + name)} onBack=${onBack}
+    foot=${html`<${Tap} class="primary" disabled=${!chosen} onTap=${() => onSave(chosen, chosen)}>${t('keypad.save')}</${Tap}>`}>
+    <${Choices} label=${t('quantity.' + name)} options=${options} chosen=${chosen} onChoose=${setChosen} />
+  </${Sheet}>`;
+}
+
+/** Enter one reading of a quantity into the make. */
+export function ReadingSheet({ make, step, name, last, hint, onBack }) {
+  const form = formOf(name);
+  const save = async (value, typed) => {
+    const data = { quantity: name, value, typed, typed_unit: typedUnit(name) };
+    if (step) data.step = step;
+    const said = t('said.reading', { what: t('quantity.' + name), value: quantity(name, value) });
+    const event = await act('reading_taken', { make, data }, said);
+    if (event) onBack();
+    return Boolean(event);
+  };
+  if (name === 'drug_test') return html`<${ChoiceReading} name=${name} onSave=${save} onBack=${onBack} />`;
+  return html`<div class="sheet">
+    <div class="sheet-head"><${Tap} class="back" onTap=${onBack}>‹ ${t('word.back')}</${Tap}></div>
+    <${Keypad} title=${t('quantity.' + name)} quantity=${name} unit=${unitOf(name)} decimals=${form.decimals}
+      signed=${form.signed} hint=${hint} read=${readQuantity(name)} save=${save}
+      last=${last ? { typed: typedFrom(name, last.value), text: quantity(name, last.value) } : null}
+      difference=${last ? (value) => change(name, value, last.value) : null}
+      askText=${askWords(name, last)} />
+  </div>`;
+}

@@ -1,0 +1,46 @@
+import { html } from '../../parts/html.js';
+import { WhyPad } from '../../parts/why-pad.js';
+import { act } from '../../parts/acts.js';
+import { own, t } from '../../messages/index.js';
+
+function blockerText(blocker) {
+  const what = blocker.key === 'add_missing' ? blocker.title : blocker.arg ? t('quantity.' + blocker.arg) : '';
+  return t('blocker.' + blocker.key, { what });
+}
+
+/** End a step although something is missing: the record keeps the reason. */
+export function EndWhy({ make, step, onBack }) {
+  const blockers = step.end_blockers.map((one) => ({
+    ...one, title: own(step.adds.find((add) => add.ingredient === one.arg)?.title),
+  }));
+  const done = async (why) => {
+    const event = await act('step_ended', { make, data: { step: step.key, why } }, t('said.ended', { step: own(step.title) }));
+    if (event) onBack();
+  };
+  return html`<${WhyPad} title=${t('end.early_title', { step: own(step.title) })}
+    reasons=${['curd_ready', 'instrument_missing', 'done_not_written', 'maker_decides']} doWord=${t('end.early_do')} onDone=${done} onBack=${onBack}>
+    <ul class="lines">${blockers.map((one) => html`<li key=${one.key + one.arg}>${blockerText(one)}</li>`)}</ul>
+  </${WhyPad}>`;
+}
+
+/** Begin a step before those it waits on are over. */
+export function BeginWhy({ make, step, view, onBack }) {
+  const waits = view.steps.filter((one) => step.waits_on.includes(one.key));
+  const done = async (why) => {
+    const event = await act('step_begun', { make, data: { step: step.key, why } }, t('said.begun', { step: own(step.title) }));
+    if (event) onBack();
+  };
+  return html`<${WhyPad} title=${t('begin.early_title', { step: own(step.title) })}
+    reasons=${['done_not_written', 'order_changed', 'maker_decides']} doWord=${t('begin.early_do')} onDone=${done} onBack=${onBack}>
+    ${waits.length ? html`<p class="lead">${t('begin.waits_on')}</p><ul class="lines">${waits.map((one) => html`<li key=${one.key}>${own(one.title)}</li>`)}</ul>` : null}
+  </${WhyPad}>`;
+}
+
+export function SkipWhy({ make, step, onBack }) {
+  const done = async (why) => {
+    const event = await act('step_skipped', { make, data: { step: step.key, why } }, t('said.skipped', { step: own(step.title) }));
+    if (event) onBack();
+  };
+  return html`<${WhyPad} title=${t('skip.title', { step: own(step.title) })} lead=${t('skip.lead')}
+    reasons=${['not_this_time', 'done_not_written', 'maker_decides']} doWord=${t('skip.do')} onDone=${done} onBack=${onBack} />`;
+}

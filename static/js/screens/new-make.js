@@ -1,0 +1,104 @@
+import { useEffect, useState } from 'preact/hooks';
+import { html } from '../parts/html.js';
+import { Keypad } from '../parts/keypad.js';
+import { Choices, Row, Sheet } from '../parts/sheet.js';
+import { Tap } from '../parts/tap.js';
+import { TextField } from '../parts/text-field.js';
+import { act, readField } from '../parts/acts.js';
+import { call, freshenRecipes, nowMs, recipes } from '../parts/source.js';
+import { amount, band, clock, count, day } from '../format.js';
+import { own, t } from '../messages/index.js';
+import { go, swap } from '../router.js';
+
+function batchCode(ms) {
+  const at = new Date(ms);
+  const two = (value) => String(value).padStart(2, '0');
+  return `${at.getFullYear()}${two(at.getMonth() + 1)}${two(at.getDate())}-1`;
+}
+
+function newest(all) {
+  const byId = new Map();
+  for (const recipe of all) {
+    const known = byId.get(recipe.id);
+    if (!known || known.version < recipe.version) byId.set(recipe.id, recipe);
+  }
+  return [...byId.values()];
+}
+
+async function readCount(typed) {
+  const problems = await call('events', 'check_data', ['wheels_moulded', { size: 'any', count: Number(typed) }]);
+  return { value: problems.length ? null : Number(typed), problems, ask: null };
+}
+
+function askMilk(recipe) {
+  const { low_l: lowL, high_l: highL } = recipe.milk;
+  return async (typed) => {
+    const found = await readField('make_opened', 'milk_l', typed);
+    const isOutside = found.value !== null && (found.value < lowL || found.value > highL);
+    return { ...found, ask: isOutside ? { key: 'recipe_milk', limit: band('milk_volume_l', lowL, highL) } : null };
+  };
+}
+
+/** Open a make: recipe, milk, batch code, vat, wheels of each size. */
+export function NewMakeScreen() {
+  const [recipe, setRecipe] = useState(null);
+  const [milkL, setMilkL] = useState(null);
+  const [pad, setPad] = useState(null); // "milk" or a mould size
+  const [moulds, setMoulds] = useState({});
+  const [batch, setBatch] = useState(batchCode(nowMs()));
+  const [vat, setVat] = useState('');
+  const [name, setName] = useState('');
+  useEffect(() => { freshenRecipes().catch(() => {}); }, []);
+  const all = newest(recipes.value);
+
+  if (!recipe) {
+    return html`<${Sheet} title=${t('new.which')} onBack=${() => go('now')}>
+      ${all.length ? html`<${Choices} label=${t('new.which')} onChoose=${(id) => setRecipe(all.find((one) => one.id === id))}
+        options=${all.map((one) => ({ key: one.id, title: own(one.title), detail: t('recipe.version', { n: one.version }) }))} />`
+        : html`<p class="lead">${t('new.no_recipes')}</p>`}
+    </${Sheet}>`;
+  }
+  if (pad === 'milk' || milkL === null) {
+    const back = () => (milkL === null ? setRecipe(null) : setPad(null));
+    return html`<div class="sheet"><div class="sheet-head"><${Tap} class="back" onTap=${back}>‹ ${t('word.back')}</${Tap}></div>
+      <${Keypad} key="milk" title=${t('new.milk')} unit="L" decimals=${0} start=${milkL === null ? '' : String(milkL)}
+        hint=${t('new.milk_band', { band: band('milk_volume_l', recipe.milk.low_l, recipe.milk.high_l) })}
+        askText=${(ask) => t('new.milk_outside', { band: ask.limit })}
+        read=${askMilk(recipe)} saveWord=${t('word.next')} save=${async (value) => { setMilkL(value); setPad(null); return true; }} /></div>`;
+  }
+  if (pad) {
+    const mould = recipe.moulds.find((one) => one.size === pad);
+    return html`<div class="sheet"><div class="sheet-head"><${Tap} class="back" onTap=${() => setPad(null)}>‹ ${t('word.back')}</${Tap}></div>
+      <${Keypad} key=${pad} title=${t('new.moulds_of', { size: own(mould.title) })} unit=${t('mould.wheels')} decimals=${0}
+        start=${moulds[pad] === undefined ? '' : String(moulds[pad])} read=${readCount} saveWord=${t('word.next')}
+        save=${async (value) => { setMoulds({ ...moulds, [pad]: value }); setPad(null); return true; }} /></div>`;
+  }
+  const open = async () => {
+    const rows = Object.entries(moulds).map(([size, n]) => ({ size, count: n }));
+    const data = { name: name.trim() || `${own(recipe.title)}`.slice(0, 80), batch: batch.trim(), recipe, milk_l: milkL };
+    if (vat.trim()) data.vat = vat.trim();
+    if (rows.length) data.moulds = rows;
+    const event = await act('make_opened', { data }, t('said.opened'));
+    if (event) swap('make', event.make);
+  };
+  return html`<${Sheet} title=${t('new.title')} onBack=${() => setMilkL(null)}
+    foot=${html`<${Tap} class="primary" disabled=${batch.trim() === ''} onTap=${open}>${t('new.open')}</${Tap}>`}>
+    <p class="quiet">${t('new.lead', { day: day(nowMs()), at: clock(nowMs()) })}</p>
+    <div class="rows">
+      <${Row} title=${own(recipe.title)} detail=${t('recipe.version', { n: recipe.version })} side=${t('word.change')} onTap=${() => setRecipe(null)} />
+      <${Row} title=${t('new.milk_row', { amount: amount(milkL, 'L') })} side=${t('word.change')} onTap=${() => setPad('milk')} />
+    </div>
+    <div class="columns">
+      <div class="column">
+        <${TextField} label=${t('new.batch')} value=${batch} onInput=${setBatch} longest=${20} />
+        <${TextField} label=${t('new.vat')} value=${vat} onInput=${setVat} longest=${60} />
+        <${TextField} label=${t('new.name')} hint=${t('new.name_hint')} value=${name} onInput=${setName} longest=${80} />
+      </div>
+      <div class="column"><h2>${t('new.moulds')}</h2>
+        <div class="rows">${recipe.moulds.map((mould) => html`<${Row} key=${mould.size} title=${own(mould.title)}
+          detail=${t('new.wheel_kg', { amount: amount(mould.wheel_kg.value, 'kg') })}
+          side=${moulds[mould.size] === undefined ? t('new.not_set') : count(moulds[mould.size])} onTap=${() => setPad(mould.size)} />`)}</div>
+      </div>
+    </div>
+  </${Sheet}>`;
+}

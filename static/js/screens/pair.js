@@ -1,0 +1,41 @@
+import { useState } from 'preact/hooks';
+import { html } from '../parts/html.js';
+import { Tap } from '../parts/tap.js';
+import { TextField } from '../parts/text-field.js';
+import { whyOf } from '../parts/acts.js';
+import { net, pair } from '../parts/source.js';
+import { has, t } from '../messages/index.js';
+import { swap } from '../router.js';
+
+/** Join this phone to the creamery, by the link's code or a typed one. */
+export function PairScreen({ code: given }) {
+  const [code, setCode] = useState(given ?? '');
+  const [device, setDevice] = useState('');
+  const [name, setName] = useState('');
+  const [problem, setProblem] = useState('');
+  const [isBusy, setBusy] = useState(false);
+  const join = async () => {
+    setBusy(true);
+    setProblem('');
+    const names = { device_name: device.trim() || t('pair.phone') };
+    if (name.trim()) names.person_name = name.trim();
+    try {
+      await pair(code.trim(), names);
+      swap('now');
+    } catch (failure) {
+      setProblem(has('error.' + failure.key) ? t('error.' + failure.key) : whyOf(failure));
+    }
+    setBusy(false);
+  };
+  return html`<div class="sheet">
+    <div class="scroll narrow">
+      <h1>${t('pair.title')}</h1>
+      <p class="lead">${t(net.value === 'removed' ? 'pair.removed' : 'pair.lead')}</p>
+      <${TextField} label=${t('pair.code')} value=${code} onInput=${setCode} longest=${80} />
+      <${TextField} label=${t('pair.device')} hint=${t('pair.device_hint')} value=${device} onInput=${setDevice} longest=${60} />
+      <${TextField} label=${t('pair.name')} hint=${t('pair.name_hint')} value=${name} onInput=${setName} longest=${60} />
+      ${problem ? html`<p class="is-bad" role="alert">${problem}</p>` : null}
+    </div>
+    <div class="foot"><${Tap} class="primary" disabled=${code.trim() === '' || isBusy} onTap=${join}>${t('pair.join')}</${Tap}></div>
+  </div>`;
+}

@@ -1,0 +1,106 @@
+import { useState } from 'preact/hooks';
+import { html } from '../../parts/html.js';
+import { Keypad } from '../../parts/keypad.js';
+import { Row, Sheet } from '../../parts/sheet.js';
+import { Tap } from '../../parts/tap.js';
+import { TextField } from '../../parts/text-field.js';
+import { TimePad } from '../../parts/time-pad.js';
+import { WhyPad } from '../../parts/why-pad.js';
+import { act, problemsText, readField } from '../../parts/acts.js';
+import { nameOf } from '../../parts/people-names.js';
+import { call, nowMs } from '../../parts/source.js';
+import { clock, day, formOf, plain, quantity, typedFrom, unitName, unitOf } from '../../format.js';
+import { t } from '../../messages/index.js';
+import { readQuantity } from '../make/reading-sheet.js';
+import { lineText, setText } from './line-text.js';
+
+// What can be corrected by a number, by kind of entry: field, decimals.
+const NUMBERS = {
+  ingredient_added: ['amount', 3],
+  wheels_moulded: ['count', 0],
+};
+const TEXTS = { note_added: 'text', ingredient_added: 'lot', timer_started: 'label' };
+
+function NumberPad({ line, onValue, onBack }) {
+  const name = line.kind === 'reading_taken' ? line.data.quantity : null;
+  const [field, decimals] = name ? ['value', formOf(name).decimals] : NUMBERS[line.kind];
+  const before = line.data[field];
+  const save = async (value) => { onValue({ [field]: value }); return true; };
+  return html`<div class="sheet">
+    <div class="sheet-head"><${Tap} class="back" onTap=${onBack}>‹ ${t('word.back')}</${Tap}></div>
+    <${Keypad} title=${t('correct.number', { what: name ? t('quantity.' + name) : t('field.' + field) })} quantity=${name}
+      unit=${name ? unitOf(name) : unitName(line.data.unit)} decimals=${decimals} signed=${name ? formOf(name).signed : false}
+      last=${{ typed: name ? typedFrom(name, before) : String(before), text: name ? quantity(name, before) : plain(before) }}
+      askText=${(ask) => t('keypad.ask', { limit: name ? quantity(name, ask.limit) : '', side: t('keypad.' + ask.key) })}
+      read=${name ? readQuantity(name) : (typed) => readField(line.kind, field, typed, decimals === 0)}
+      save=${save} saveWord=${t('correct.next')} />
+  </div>`;
+}
+
+function TimeSheet({ line, onValue, onBack }) {
+  const [ms, setMs] = useState(line.at_ms);
+  return html`<${Sheet} title=${t('correct.time')} onBack=${onBack}
+    foot=${html`<${Tap} class="primary" disabled=${ms === line.at_ms} onTap=${() => onValue({ at_ms: ms })}>${t('correct.next')}</${Tap}>`}>
+    <${TimePad} startMs=${line.at_ms} latestMs=${nowMs()} onChange=${setMs} />
+  </${Sheet}>`;
+}
+
+function TextSheet({ line, onValue, onBack }) {
+  const field = TEXTS[line.kind];
+  const [text, setText_] = useState(line.data[field] ?? '');
+  return html`<${Sheet} title=${t('field.' + field)} onBack=${onBack}
+    foot=${html`<${Tap} class="primary" disabled=${text.trim() === ''} onTap=${() => onValue({ [field]: text.trim() })}>${t('correct.next')}</${Tap}>`}>
+    <${TextField} isLong=${field === 'text'} label=${t('field.' + field)} value=${text} onInput=${setText_} longest=${field === 'text' ? 2000 : 40} />
+  </${Sheet}>`;
+}
+
+/** Ask why, let the core look at the change, and record it beside the first value. */
+function Confirm({ make, line, set, onBack, onDone }) {
+  const [refused, setRefused] = useState('');
+  const before = Object.fromEntries(Object.keys(set).map((name) => [name, name === 'at_ms' ? line.at_ms : line.data[name]]));
+  const done = async (why) => {
+    const problems = await call('desk', 'check_correction', [make, line.id, set], { desk: true });
+    if (problems.length) return setRefused(problemsText(problems, line.data.quantity));
+    const event = await act('entry_corrected', { make, ref: line.id, data: { set, why } }, t('said.corrected'));
+    if (event) onDone();
+    return undefined;
+  };
+  return html`<${WhyPad} title=${t('correct.why')} reasons=${['mistyped', 'looked_again', 'wrong_step', 'entered_late']}
+    doWord=${t('correct.save')} onDone=${done} onBack=${onBack}>
+    <p class="lead">${setText({ set, before }, line)}</p>
+    ${refused ? html`<p class="is-bad" role="alert">${refused}</p>` : null}
+  </${WhyPad}>`;
+}
+
+/** One entry: what it says, what was changed, and the ways to put it right. */
+export function EntrySheet({ make, line, steps, canChange, onBack }) {
+  const [open, setOpen] = useState(null); // number, time, text, strike
+  const [set, setSet] = useState(null);
+  const close = () => { setOpen(null); setSet(null); };
+  if (set) return html`<${Confirm} make=${make} line=${line} set=${set} onBack=${close} onDone=${close} />`;
+  if (open === 'number') return html`<${NumberPad} line=${line} onValue=${setSet} onBack=${close} />`;
+  if (open === 'time') return html`<${TimeSheet} line=${line} onValue=${setSet} onBack=${close} />`;
+  if (open === 'text') return html`<${TextSheet} line=${line} onValue=${setSet} onBack=${close} />`;
+  if (open === 'strike') {
+    const strike = async (why) => {
+      const event = await act('entry_struck', { make, ref: line.id, data: { why } }, t('said.struck'));
+      if (event) close();
+    };
+    return html`<${WhyPad} title=${t('strike.title')} lead=${t('strike.lead')} reasons=${['mistyped', 'wrong_step', 'not_done', 'twice']}
+      isGrave doWord=${t('strike.do')} onDone=${strike} onBack=${close} />`;
+  }
+  const isNumber = line.kind in NUMBERS || (line.kind === 'reading_taken' && typeof line.data.value === 'number');
+  const isStruck = Boolean(line.struck);
+  return html`<${Sheet} title=${t('entry.title')} onBack=${onBack} backWord=${t('record.title')}>
+    <p class=${isStruck ? 'lead struck' : 'lead'}>${lineText(line, steps)}</p>
+    <p>${t('entry.when', { day: day(line.at_ms), at: clock(line.at_ms), name: nameOf(line.by) })}</p>
+    ${line.corrections.map((one) => html`<p key=${one.id}>${t('record.corrected', { what: setText(one, line), why: one.why, name: nameOf(one.by), at: clock(one.at_ms) })}</p>`)}
+    ${isStruck ? html`<p>${t('record.struck', { why: line.struck.why, name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</p>` : null}
+    ${canChange && !isStruck ? html`<div class="rows">
+      ${isNumber ? html`<${Row} title=${t('correct.value')} onTap=${() => setOpen('number')} />` : null}
+      ${line.kind in TEXTS ? html`<${Row} title=${t('correct.text', { field: t('field.' + TEXTS[line.kind]) })} onTap=${() => setOpen('text')} />` : null}
+      <${Row} title=${t('correct.time')} onTap=${() => setOpen('time')} />
+    </div>
+    <div class="rows rows-apart"><${Row} class="is-destructive" title=${t('strike.title')} detail=${t('strike.detail')} onTap=${() => setOpen('strike')} /></div>` : null}
+  </${Sheet}>`;
+}

@@ -1,0 +1,65 @@
+import { amount, clock, count, plain, quantity, span } from '../../format.js';
+import { own, t, tFirst, words } from '../../messages/index.js';
+
+function stepName(key, steps) {
+  const title = steps.find((one) => one.key === key)?.title;
+  return own(title) || words(key ?? '');
+}
+
+function ingredientName(key, steps) {
+  const add = steps.flatMap((one) => one.adds).find((one) => one.ingredient === key);
+  return own(add?.title) || words(key);
+}
+
+/** What one entry of the record says, in words and figures. */
+export function lineText(line, steps) {
+  const data = line.data;
+  const values = { step: line.step ? stepName(line.step, steps) : '', why: data.why ?? '', text: data.text ?? '' };
+  if (line.kind === 'reading_taken') {
+    Object.assign(values, { what: t('quantity.' + data.quantity), value: readingText(data.quantity, data.value) });
+  } else if (line.kind === 'ingredient_added') {
+    Object.assign(values, { what: ingredientName(data.ingredient, steps), amount: amount(data.amount, data.unit) });
+  } else if (line.kind === 'curd_judged') {
+    values.what = t('judgement.' + data.judgement);
+  } else if (line.kind === 'timer_started') {
+    Object.assign(values, { label: data.label, span: span(data.lasts_s) });
+  } else if (line.kind === 'wheels_moulded' || line.kind === 'wheel_turned') {
+    Object.assign(values, { n: data.count ?? '', size: data.size ? words(data.size) : '' });
+  } else if (line.kind === 'make_opened') {
+    Object.assign(values, { name: data.name, batch: data.batch, milk: amount(data.milk_l, 'L'), recipe: words(data.recipe_id ?? '') });
+  } else if (line.kind === 'alert_acknowledged') {
+    values.what = String(data.alert).startsWith('caution:')
+      ? t('record.caution', { step: stepName(String(data.alert).slice(8), steps) })
+      : t('record.alert');
+  } else if (line.kind === 'signed_off') {
+    values.text = data.statement;
+  }
+  const text = t('line.' + line.kind, values);
+  const lot = line.kind === 'ingredient_added' && data.lot ? ', ' + t('add.lot_short', { lot: data.lot }) : '';
+  const why = data.why && line.kind.startsWith('step_') ? ` (${data.why})` : '';
+  return text + lot + why;
+}
+
+export function readingText(name, value) {
+  return typeof value === 'string' ? t('choice.' + value) : quantity(name, value);
+}
+
+function valueText(name, value, line) {
+  if (value === null || value === undefined) return '–';
+  if (name === 'at_ms') return clock(value);
+  if (name === 'value') return readingText(line.data.quantity, value);
+  if (name === 'amount') return amount(value, line.data.unit);
+  if (name === 'count') return count(value);
+  return typeof value === 'number' ? plain(value) : String(value);
+}
+
+/** A correction as "field: before → after". */
+export function setText(correction, line) {
+  return Object.entries(correction.set)
+    .map(([name, value]) => t('record.set', {
+      field: tFirst(['field.' + name]),
+      before: valueText(name, correction.before?.[name], line),
+      after: valueText(name, value, line),
+    }))
+    .join('; ');
+}

@@ -1,0 +1,19 @@
+import { html } from '../parts/html.js';
+import { Choices, Sheet } from '../parts/sheet.js';
+import { people, setPerson } from '../parts/source.js';
+import { tapper } from '../parts/people-names.js';
+import { t } from '../messages/index.js';
+
+/** Say who taps on this phone from now on. */
+export function WhoScreen() {
+  const all = (people.value ?? []).filter((one) => one.active !== false);
+  const choose = async (id) => {
+    await setPerson(id);
+    history.back();
+  };
+  return html`<${Sheet} title=${t('who.title')} onBack=${() => history.back()}>
+    <p class="lead">${t('who.lead')}</p>
+    <${Choices} label=${t('who.title')} chosen=${tapper()?.id} onChoose=${choose}
+      options=${all.map((one) => ({ key: one.id, title: one.name, detail: t('role.' + one.role) }))} />
+  </${Sheet}>`;
+}
