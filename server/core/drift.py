@@ -73,7 +73,7 @@ def _drug_test_alerts(context):
                 step=asked["key"],
                 quantity="drug_test",
                 value="positive",
-                do=what_to_do(asked, "drug_test_positive"),
+                do=what_to_do(asked, "record_missing"),
             )
         ]
     if test is None and moved_ms is not None:
@@ -86,7 +86,7 @@ def _drug_test_alerts(context):
                 moved_ms,
                 step=None,
                 quantity="drug_test",
-                do=what_to_do(asked, "reading_missed"),
+                do=what_to_do(asked, "record_missing"),
             )
         ]
     return []

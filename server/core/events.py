@@ -23,20 +23,9 @@ Envelope:
 
 from .quantities import check_number, check_value
 from .recipe import check_recipe
+from .recipe_steps import JUDGEMENTS
 
 ROLES = ("viewer", "helper", "maker", "owner")  # each may do what those before may
-
-JUDGEMENTS = (
-    "not_flocculated",
-    "flocculated",
-    "soft",
-    "clean_break",
-    "past_it",
-    "uneven",
-    "even",
-    "not_knitted",
-    "knitted",
-)
 
 # A clock may be wrong by hours and is corrected; outside 2000..2100 it is noise.
 EARLIEST_MS = 946684800000

@@ -6,6 +6,7 @@ status follows from which facts; nothing else decides it.
 
 from . import curd as curd_facts
 from . import run
+from .figures import scaled_figure
 from .timers import step_due
 
 # (begun, ended, skipped, all that it waits on is done) -> status. An end or a
@@ -21,7 +22,7 @@ STATUS = (
 # A step that a person ends is work under the hands when it is this short, and
 # may end at any time; a longer one (ripening, brine, store) first runs its
 # shortest time. Our own judgement, no source.
-HANDS_ON_S = 1500.0
+HANDS_ON_S = 7200.0
 
 
 def facts(state: dict, steps: "list[dict]", figures: dict) -> dict:
@@ -125,41 +126,78 @@ def last_reading(state: dict, fact: dict, quantity: str) -> "dict | None":
     return found[-1] if found else None
 
 
-def end_is_met(
-    state: dict, step: dict, fact: dict, judge: "dict | None", now_ms: int
-) -> bool:
-    """Tell whether what ends a step by its recipe has come.
+def end_met_ms(
+    context: dict, step: dict, fact: dict, judge: "dict | None"
+) -> "int | None":
+    """Return since when what ends a step by its recipe has come, or None.
 
     Args:
-        state: State of the make.
+        context: as for `steps.step_view`.
         step: step of the recipe.
         fact: its Fact.
         judge: answer of `curd.judging`.
-        now_ms: now [ms].
+
+    Returns:
+        Instant [ms], not after now; None when the step has not begun or its end
+        has not come.
     """
     if fact["begun_ms"] is None:
-        return False
+        return None
+    met_ms = _end_comes_ms(context, step, fact, judge)
+    if met_ms is None or met_ms > context["now_ms"]:
+        return None
+    return met_ms
+
+
+def _end_comes_ms(context, step, fact, judge):
+    by = step["end"]["by"]
+    if by == "time":
+        return fact["due"]["low_ms"]
+    if by == "reading":
+        return _reached_ms(context, step, fact)
+    if by in ("judged", "floc") and judge is not None and judge["met"]:
+        return judge["last"]["at_ms"]
+    if by == "judged":
+        return None
+    if by == "floc":
+        return fact["floc"]["cut_ms"]
+    return fact["begun_ms"] if is_hands_on(step) else fact["due"]["low_ms"]
+
+
+def is_hands_on(step: dict) -> bool:
+    """Tell whether a step is short work under the hands, see `HANDS_ON_S`.
+
+    Args:
+        step: step of the recipe.
+    """
+    return not step.get("lasts") or step["lasts"]["value"] < HANDS_ON_S
+
+
+def _reached_ms(context, step, fact):
+    """Return since when the newest readings in a row have reached the end's figure."""
+    since_ms = None
+    milk_l = context["milk"]["milk_l"]
     end = step["end"]
-    if end["by"] == "time":
-        return now_ms >= fact["due"]["low_ms"]
-    if end["by"] == "reading":
-        last = last_reading(state, fact, end["quantity"])
-        return last is not None and _reaches(last["data"]["value"], end)
-    if end["by"] == "judged":
-        return judge is not None and judge["met"]
-    if end["by"] == "floc":
-        if judge is not None and judge["met"]:
-            return True
-        return fact["floc"]["cut_ms"] is not None and now_ms >= fact["floc"]["cut_ms"]
-    if not step.get("lasts") or step["lasts"]["value"] < HANDS_ON_S:
-        return True
-    return now_ms >= fact["due"]["low_ms"]
+    for entry in reversed(readings_in(context["state"], fact, end["quantity"])):
+        if not reaches(entry["data"]["value"], end, milk_l):
+            break
+        since_ms = entry["t_ms"]
+    return since_ms
 
 
-def _reaches(value, end):
-    if end.get("at_least") and value < end["at_least"]["value"]:
+def reaches(value: float, end: dict, milk_l: float) -> bool:
+    """Tell whether a reading has reached the figures that end a step.
+
+    Args:
+        value: the reading.
+        end: end of a recipe's step, with "at_least" and "at_most".
+        milk_l: milk in the make [L].
+    """
+    at_least = end.get("at_least")
+    if at_least and value < scaled_figure(at_least, milk_l)["value"]:
         return False
-    return not (end.get("at_most") and value > end["at_most"]["value"])
+    at_most = end.get("at_most")
+    return not (at_most and value > scaled_figure(at_most, milk_l)["value"])
 
 
 def who(entry: dict) -> dict:

@@ -112,7 +112,7 @@ def closing_step(steps: "list[dict]") -> dict:
     return steps[-1]
 
 
-def milk_kg(state: dict, opened: dict) -> dict:
+def milk_in(state: dict, opened: dict) -> dict:
     """Return the mass of milk in the make and what that rests on.
 
     A weighed mass goes before a metered volume, and a metered volume before
@@ -156,7 +156,7 @@ def doses(recipe: dict, milk: dict) -> dict:
 
     Args:
         recipe: the recipe frozen into the make.
-        milk: answer of `milk_kg`.
+        milk: answer of `milk_in`.
 
     Returns:
         {ingredient key: {"value", "low", "high", "unit", "basis"}}; low and high

@@ -36,8 +36,7 @@ DRIFT_FORMS = (
     "quantity_high",
     "record_missing",
 )
-# The same words as an event's judgements; they stand here because the table of
-# events reads recipes and not the other way round.
+# The words of an event's judgement, too: the table of events reads them here.
 JUDGEMENTS = (
     "not_flocculated",
     "flocculated",

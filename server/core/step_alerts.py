@@ -115,7 +115,7 @@ def _overdue_alerts(step):
                 step=step["key"],
                 quantity=reading["quantity"],
                 by_s=reading["overdue_s"],
-                do=what_to_do(step, "reading_missed"),
+                do=what_to_do(step, "record_missing"),
             )
         )
     return found
@@ -162,7 +162,7 @@ def _record_alerts(step):
                     step["ended"]["at_ms"],
                     step=step["key"],
                     quantity=reading["quantity"],
-                    do=what_to_do(step, "reading_missed"),
+                    do=what_to_do(step, "record_missing"),
                 )
             )
     return found

@@ -3,9 +3,9 @@
 from . import run
 from .duplicates import verdict_on_duplicate
 from .facts import last_reading, readings_in
-from .quantities import QUANTITIES
+from .figures import scaled_figure
 
-PER_MILK = "L/L"  # unit of a recipe's figure: litres a litre of milk
+END_SLACK_MS = 120000  # a reading this long before the end counts; practice
 
 
 def target_view(context: dict, fact: dict, row: dict) -> dict:
@@ -21,21 +21,19 @@ def target_view(context: dict, fact: dict, row: dict) -> dict:
     Returns:
         {"quantity", "value", "low", "high", "unit", "source", "status", "last"}.
     """
-    figure = row["figure"]
-    times = 1.0
-    unit = figure["unit"]
-    if unit == PER_MILK:
-        times = context["milk"]["milk_l"]
-        unit = QUANTITIES[row["quantity"]]["unit"]
-    low = _times(figure.get("low"), times)
-    high = _times(figure.get("high"), times)
+    milk_l = context["milk"]["milk_l"]
+    if row["quantity"] == "milk_volume_l":
+        milk_l = context["opened"]["milk_l"]  # what was measured is what it judges
+    figure = scaled_figure(row["figure"], milk_l)
+    low = figure.get("low")
+    high = figure.get("high")
     last = last_reading(context["state"], fact, row["quantity"])
     return {
         "quantity": row["quantity"],
-        "value": figure["value"] * times,
+        "value": figure["value"],
         "low": low,
         "high": high,
-        "unit": unit,
+        "unit": figure["unit"],
         "source": figure["source"],
         "status": figure["status"],
         "last": None
@@ -47,10 +45,6 @@ def target_view(context: dict, fact: dict, row: dict) -> dict:
             "verdict": verdict(last["data"]["value"], low, high),
         },
     }
-
-
-def _times(limit, times):
-    return None if limit is None else limit * times
 
 
 def verdict(value: float, low: "float | None", high: "float | None") -> str:
@@ -68,51 +62,84 @@ def verdict(value: float, low: "float | None", high: "float | None") -> str:
     return "in_band"
 
 
-def reading_view(state: dict, fact: dict, row: dict, met: bool, now_ms: int) -> dict:
-    """Return a reading that a step wants, when it is due and how late it is.
+def readings_view(
+    context: dict, step: dict, fact: dict, met_ms: "int | None"
+) -> "list[dict]":
+    """Return the readings that a step wants, when each is due and how late it is.
+
+    One quantity may be wanted at the begin, during and at the end. A reading at
+    the end counts from shortly before what ends the step has come, so that one
+    taken at the begin does not pass for it.
 
     Args:
-        state: State of the make.
-        fact: Fact of the step.
-        row: reading of the recipe's step: {"quantity", "when", "every_s",
-            "required"}.
-        met: whether what ends the step has come.
-        now_ms: now [ms].
+        context: as for `steps.step_view`.
+        step: step of the recipe.
+        fact: its Fact.
+        met_ms: since when what ends the step has come, or None [ms].
 
     Returns:
-        {"quantity", "when", "every_s", "required", "due_ms", "overdue_s",
-        "count", "last"}; due_ms None while nothing is wanted [ms].
+        List of {"quantity", "when", "every_s", "required", "due_ms",
+        "overdue_s", "count", "last"}; due_ms None while nothing is wanted [ms].
     """
-    taken = readings_in(state, fact, row["quantity"])
-    every_s = row.get("every_s")
-    due_ms = None
-    if fact["status"] == "running":
-        if row["when"] == "begin":
-            due_ms = None if taken else fact["begun_ms"]
-        elif row["when"] == "during" and every_s:
-            since_ms = taken[-1]["t_ms"] if taken else fact["begun_ms"]
-            due_ms = since_ms + int(every_s * 1000)
-        elif not taken:
-            due_ms = now_ms if met else fact["due_ms"]
-    overdue_s = 0.0
-    if due_ms is not None and now_ms > due_ms:
-        overdue_s = (now_ms - due_ms) / 1000.0
-    return {
-        "quantity": row["quantity"],
-        "when": row["when"],
-        "every_s": every_s,
-        "required": bool(row.get("required")),
-        "due_ms": due_ms,
-        "overdue_s": overdue_s,
-        "count": len(taken),
-        "last": None
-        if not taken
-        else {
-            "id": taken[-1]["id"],
-            "value": taken[-1]["data"]["value"],
-            "at_ms": taken[-1]["t_ms"],
-        },
-    }
+    found = []
+    for row in step.get("readings", []):
+        taken = readings_in(context["state"], fact, row["quantity"])
+        counted = taken
+        if row["when"] == "end":
+            counted = _at_the_end(step, row, taken, met_ms)
+        due_ms = None
+        if fact["status"] == "running":
+            due_ms = _reading_due_ms(row, fact, step, taken, counted, met_ms)
+        overdue_ms = 0 if due_ms is None else context["now_ms"] - due_ms
+        found.append(
+            {
+                "quantity": row["quantity"],
+                "when": row["when"],
+                "every_s": row.get("every_s"),
+                "required": bool(row.get("required")),
+                "due_ms": due_ms,
+                "overdue_s": max(0, overdue_ms) / 1000.0,
+                "count": len(counted),
+                "last": None
+                if not taken
+                else {
+                    "id": taken[-1]["id"],
+                    "value": taken[-1]["data"]["value"],
+                    "at_ms": taken[-1]["t_ms"],
+                },
+            }
+        )
+    return found
+
+
+def _at_the_end(step, row, taken, met_ms):
+    if met_ms is None:
+        return []
+    if step["end"]["by"] != "person":
+        return [entry for entry in taken if entry["t_ms"] >= met_ms - END_SLACK_MS]
+    # A person ends it at any time: the reading that met the begin is not the end.
+    for other in step["readings"]:
+        if other["when"] == "begin" and other["quantity"] == row["quantity"]:
+            return taken[1:]
+    return taken
+
+
+def _reading_due_ms(row, fact, step, taken, counted, met_ms):
+    if row["when"] == "begin":
+        return None if taken else fact["begun_ms"]
+    if row["when"] == "during":
+        if not row.get("every_s"):
+            return None
+        since_ms = taken[-1]["t_ms"] if taken else fact["begun_ms"]
+        return since_ms + int(row["every_s"] * 1000)
+    if counted:
+        return None
+    if step["end"]["by"] == "person":
+        return fact["due_ms"]
+    if met_ms is None:
+        # Only a clock says beforehand when the end will come.
+        return fact["due_ms"] if step["end"]["by"] in ("time", "floc") else None
+    return met_ms
 
 
 def add_view(context: dict, name: str, fact: dict) -> dict:

@@ -5,8 +5,9 @@ matters now and the one thing to do next.
 """
 
 from . import curd as curd_facts
-from .facts import end_is_met, who
-from .step_parts import add_view, moulds_view, reading_view, target_view, task_view
+from .facts import end_met_ms, is_hands_on, who
+from .figures import scaled_figure
+from .step_parts import add_view, moulds_view, readings_view, target_view, task_view
 from .timers import high_s, low_s
 
 
@@ -61,10 +62,9 @@ def step_view(context: dict, step: dict) -> dict:
     key = step["key"]
     judge = curd_facts.judging(state, step, fact["begun_ms"], fact["floc"])
     targets = [target_view(context, fact, row) for row in step.get("targets", [])]
-    met = end_is_met(state, step, fact, judge, now_ms)
-    readings = [
-        reading_view(state, fact, row, met, now_ms) for row in step.get("readings", [])
-    ]
+    met_ms = end_met_ms(context, step, fact, judge)
+    met = met_ms is not None
+    readings = readings_view(context, step, fact, met_ms)
     adds = [add_view(context, name, fact) for name in step.get("adds", [])]
     moulds = moulds_view(context) if step.get("mould") else None
     found = brief_view(context, step)
@@ -74,7 +74,7 @@ def step_view(context: dict, step: dict) -> dict:
             "do": step.get("do", []),
             "lasts": _lasts(step),
             "timing": timing(fact, met and step["end"]["by"] != "person", now_ms),
-            "end": _end(step, fact),
+            "end": _end(context, step, fact),
             "targets": targets,
             "readings": readings,
             "adds": adds,
@@ -135,13 +135,16 @@ def _lasts(step):
     return {"value_s": lasts["value"], "low_s": low_s(lasts), "high_s": high_s(lasts)}
 
 
-def _end(step, fact):
+def _end(context, step, fact):
     end = step["end"]
     found = {"by": end["by"]}
     if end["by"] == "reading":
         found["quantity"] = end["quantity"]
         for side in ("at_least", "at_most"):
-            found[side] = end[side]["value"] if end.get(side) else None
+            figure = end.get(side)
+            if figure:
+                figure = scaled_figure(figure, context["milk"]["milk_l"])
+            found[side] = figure["value"] if figure else None
     if end["by"] == "judged":
         found["judgement"] = end.get("judgement")
     if end["by"] == "floc":
@@ -195,10 +198,27 @@ def _button(step, found, judge, met, now_ms):
         if reading["due_ms"] is not None and reading["due_ms"] <= now_ms:
             return {"act": "reading", "arg": reading["quantity"]}
     if met:
+        missing = _missing_at_end(step, found)
+        if missing is not None:
+            return {"act": "reading", "arg": missing}
         return {"act": "end", "arg": None}
     if step["end"]["by"] == "reading":
         return {"act": "reading", "arg": step["end"]["quantity"]}
     return {"act": "none", "arg": None}
+
+
+def _missing_at_end(step, found):
+    """Return a reading that the end wants first, where the end is near for sure.
+
+    A long step that a person ends (a rest overnight) may have met its end for
+    hours: its last reading belongs to the moment the person ends it.
+    """
+    if step["end"]["by"] == "person" and not is_hands_on(step):
+        return None
+    for reading in found["readings"]:
+        if reading["when"] == "end" and reading["required"] and not reading["count"]:
+            return reading["quantity"]
+    return None
 
 
 def _main(step, found):
@@ -222,7 +242,7 @@ def _main(step, found):
         return {
             "kind": "target",
             "quantity": quantity,
-            "value": step["end"][side]["value"],
+            "value": found["end"][side],
             "last": last,
         }
     if found["status"] == "running" and found["due_ms"] is not None:

@@ -102,7 +102,7 @@ def _context(state, opened_entry, now_ms):
     recipe = opened["recipe"]
     ordered = plan.in_order(recipe["steps"])
     known = facts(state, recipe["steps"], recipe.get("figures", {}))
-    milk = plan.milk_kg(state, opened)
+    milk = plan.milk_in(state, opened)
     start_ms = opened_entry["t_ms"]
     return {
         "state": state,
