@@ -4,6 +4,7 @@ import { clock } from "./clock.js";
 import * as db from "./db.js";
 import * as desk from "./desk.js";
 import { get, post } from "./api.js";
+import { freshenRecipes } from "./recipes.js";
 import { countUnsent } from "./record.js";
 import { me, net, people, person, unsaved } from "./state.js";
 import { kick } from "./sync.js";
@@ -74,7 +75,8 @@ export async function pair(code, names) {
   const answer = await post("/pair", { ...names, code, device });
   person.value = answer.person.id;
   await learnMe({ person: answer.person, device }, null);
-  await readMe().catch(() => {}); // the exchange asks again
+  await readMe().catch(() => {}); // asked again each minute
+  freshenRecipes({ now: true }).catch(() => {});
   net.value = "online";
   kick("asked");
   return me.value;

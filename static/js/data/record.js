@@ -21,6 +21,9 @@ import { tell } from "./tabs.js";
 import { uuid4, uuid7 } from "./uuid.js";
 
 const VERSION = 1;
+// A core that starts on an old phone takes up to two seconds; one that takes
+// longer must not hold up the writing.
+const CORE_WAIT_MS = 4000;
 const SPARE = "vatside-unsaved";
 const boot = uuid4();
 let writing = 0;
@@ -71,6 +74,13 @@ function compose(kind, { make = null, data = {}, ref = null, atMs = null }) {
   };
 }
 
+function fromCore(answer) {
+  const late = new Promise((_, reject) => {
+    setTimeout(() => reject(new Error("the core is late")), CORE_WAIT_MS);
+  });
+  return Promise.race([answer, late]);
+}
+
 async function check(event) {
   // The counter is given on disk; any number stands in for it here.
   const counted = { ...event, seq: 1 };
@@ -79,9 +89,9 @@ async function check(event) {
   for (const role of roles) {
     let problems;
     try {
-      problems = await call("desk", "check", [counted, role]);
+      problems = await fromCore(call("desk", "check", [counted, role]));
     } catch {
-      // A core that does not run must not cost an entry: the server checks too.
+      // A core that does not answer must not cost an entry: the server checks too.
       return;
     }
     if (problems.length) throw new RecordError(problems);
@@ -137,7 +147,7 @@ async function save(event) {
 
 async function show(event) {
   // A core that fails here takes the entry from disk when it starts again.
-  await Promise.allSettled([take([event]), refreshView()]);
+  await Promise.allSettled([fromCore(take([event])), fromCore(refreshView())]);
   tell({ events: [event] });
   setTimeout(() => refreshBoard().catch(() => {}));
 }

@@ -156,18 +156,19 @@ async function pull() {
 // Once per page: a server restored from a backup that kept its epoch would
 // otherwise never be offered what it lost.
 async function selfCheck(device) {
-  if (selfChecked || !device) return;
+  if (selfChecked || !device) return 0;
   const have = await get(`/sync/have?device=${device}`);
   const missing = new Set(have.missing ?? []);
-  await db.offerAgain((seq) => seq > have.upto || missing.has(seq));
+  const offered = await db.offerAgain((seq) => seq > have.upto || missing.has(seq));
   selfChecked = true;
   await countUnsent();
+  return offered;
 }
 
 async function exchange() {
   const device = await db.getMeta("device");
-  await selfCheck(device);
   await push();
+  if (await selfCheck(device)) await push();
   await pull();
   await db.setMeta("clock", clock.save());
 }

@@ -1,0 +1,297 @@
+"""Real phones against a real server: Chromium with a phone's profile, and gunicorn.
+
+A `Phone` keeps its profile folder when its browser is killed, so it can be
+opened again as the same phone. Page code is asked with `phone.run`, whose text
+sees the app's own modules: the ones that the screens use.
+"""
+
+import contextlib
+import http.cookiejar
+import json
+import os
+import re
+import shutil
+import signal
+import socket
+import subprocess
+import sys
+import time
+import urllib.request
+import uuid
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Error, sync_playwright
+
+ROOT = Path(__file__).resolve().parent.parent.parent
+FLAGS = [
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+]
+WAIT_S = 30
+MODULES = """
+const [state, actions, { record }, db, desk, bridge, { clock, nowMs }, sync] =
+  await Promise.all([
+    import("/js/data/state.js"), import("/js/data/actions.js"),
+    import("/js/data/record.js"), import("/js/data/db.js"),
+    import("/js/data/desk.js"), import("/js/core/bridge.js"),
+    import("/js/data/clock.js"), import("/js/data/sync.js"),
+  ]);
+"""
+
+
+def pytest_collection_modifyitems(items):
+    here = Path(__file__).parent
+    for item in items:
+        if here in item.path.parents:
+            item.add_marker(pytest.mark.browser)
+
+
+def until(question, what, wait_s=WAIT_S):
+    """Ask again until the answer is true; return it, or fail with what was wanted."""
+    end = time.monotonic() + wait_s
+    while True:
+        answer = question()
+        if answer:
+            return answer
+        if time.monotonic() > end:
+            pytest.fail(f"not within {wait_s} s: {what}; last answer {answer!r}")
+        time.sleep(0.05)
+
+
+def free_port():
+    with socket.socket() as probe:
+        probe.bind(("127.0.0.1", 0))
+        return probe.getsockname()[1]
+
+
+class Creamery:
+    """One server with its own data, and the owner's way in."""
+
+    def __init__(self, folder):
+        self.folder = folder
+        self.port = free_port()
+        self.url = f"http://127.0.0.1:{self.port}"
+        self.process = None
+        self.starts = 0
+        jar = http.cookiejar.CookieJar()
+        self.opener = urllib.request.build_opener(
+            urllib.request.HTTPCookieProcessor(jar)
+        )
+
+    def start(self):
+        """Start the server; the same data, the same port, each time."""
+        self.starts += 1
+        self.words = self.folder / f"server-{self.starts}.txt"
+        command = [sys.executable, "-m", "server.cli", "serve"]
+        with self.words.open("wb") as words:
+            self.process = subprocess.Popen(
+                [*command, "--data", str(self.data), "--port", str(self.port)],
+                cwd=ROOT,
+                stdout=words,
+                stderr=subprocess.STDOUT,
+                # A group of its own, so that a kill takes the workers too.
+                start_new_session=True,
+            )
+        until(self.is_up, f"the server to answer: {self.words.read_text()}")
+
+    @property
+    def data(self):
+        return self.folder / "data"
+
+    def is_up(self):
+        if self.process.poll() is not None:
+            pytest.fail(f"the server ended: {self.words.read_text()}")
+        try:
+            with urllib.request.urlopen(self.url + "/api/v1/health", timeout=5):
+                return True
+        except OSError:
+            return False
+
+    def kill(self):
+        """End the server and its workers as a power cut would."""
+        if self.process:
+            with contextlib.suppress(ProcessLookupError):
+                os.killpg(self.process.pid, signal.SIGKILL)
+            self.process.wait(timeout=WAIT_S)
+            self.process = None
+
+    def ask(self, method, path, body=None):
+        """Ask the server as its owner."""
+        request = urllib.request.Request(
+            f"{self.url}/api/v1{path}",
+            method=method,
+            data=None if body is None else json.dumps(body).encode(),
+            headers={"Content-Type": "application/json", "X-Vatside": "1"},
+        )
+        with self.opener.open(request, timeout=WAIT_S) as answer:
+            return json.loads(answer.read())
+
+    def own(self):
+        """Pair the owner's desk, with the code printed at the first start."""
+        code = re.search(r"code (\S+)", self.words.read_text())[1]
+        names = {"device": str(uuid.uuid4()), "device_name": "Office desk"}
+        self.ask("POST", "/pair", {**names, "code": code, "person_name": "Orla"})
+
+    def invite(self, name, role):
+        """Return a code that pairs one phone for a new person."""
+        person = self.ask("POST", "/people", {"name": name, "role": role})
+        return self.ask("POST", f"/people/{person['id']}/pairing", {})["code"]
+
+    def events(self):
+        """Return the whole log as the server tells it."""
+        rows, after = [], 0
+        while True:
+            path = f"/sync/pull?epoch={self.epoch()}&after={after}&limit=500"
+            page = self.ask("GET", path)
+            rows += page["events"]
+            after = page["next"]
+            if not page["more"]:
+                return [row["event"] for row in rows]
+
+    def epoch(self):
+        return self.ask("GET", "/me")["server"]["epoch"]
+
+
+class Phone:
+    """One phone: a browser profile that outlives its browser."""
+
+    def __init__(self, play, folder, url):
+        self.play = play
+        self.folder = folder
+        self.url = url
+        self.problems = []
+        self.context = None
+        self.scripts = []
+        self.flags = []
+
+    def open(self, offline=False):
+        device = dict(self.play.devices["Pixel 7"])
+        device.pop("default_browser_type", None)
+        found = os.environ.get("CHROMIUM") or shutil.which("chromium")
+        self.context = self.play.chromium.launch_persistent_context(
+            str(self.folder),
+            executable_path=found or None,
+            headless=True,
+            args=[*FLAGS, *self.flags],
+            **device,
+        )
+        self.context.set_default_timeout(WAIT_S * 1000)
+        for script in self.scripts:
+            self.context.add_init_script(script)
+        self.context.set_offline(offline)
+        self.page = self.context.pages[0]
+        self.watch(self.page)
+        self.page.goto(self.url)
+
+    def watch(self, page):
+        page.on("pageerror", lambda error: self.problems.append(str(error)))
+        page.on("console", self._hear)
+
+    def _hear(self, message):
+        # A browser reports what the policy blocked on its console only.
+        if "Content Security Policy" in message.text or "Trusted" in message.text:
+            self.problems.append(message.text)
+
+    def run(self, body, *args, page=None):
+        """Run page code that sees the app's modules; `args` is its list."""
+        text = f"async (args) => {{ {MODULES} {body} }}"
+        return (page or self.page).evaluate(text, list(args))
+
+    def record(self, kind, **given):
+        return self.run("return record(args[0], args[1])", kind, given)
+
+    def pair(self, code):
+        self.run("return actions.pair(args[0], {device_name: args[1]})", code, "Phone")
+        self.until("state.recipes.value.length > 0", "the recipes")
+
+    def until(self, claim, what, wait_s=WAIT_S):
+        until(lambda: self.run(f"return {claim}"), what, wait_s)
+
+    def sent(self):
+        """Wait until the server has acknowledged everything."""
+        self.run('sync.kick("asked")')
+        self.until(
+            "(await db.pending()).count === 0 && !state.syncing.value",
+            "all entries to be sent",
+        )
+
+    def kept_offline(self):
+        self.until('state.offlineReady.value === "ready"', "the app to be kept")
+        self.page.reload()
+        until(
+            lambda: self.page.evaluate("navigator.serviceWorker.controller !== null"),
+            "the service worker to answer",
+        )
+
+    def open_make(self, **data):
+        """Open a make with the first recipe on the phone; return its id."""
+        body = """
+          const recipe = state.recipes.value[0];
+          const made = await record("make_opened", {data: {
+            name: "Vat one", batch: "B1", milk_l: recipe.milk.low_l, recipe, ...args[0],
+          }});
+          await actions.openMake(made.make);
+          return made.make;
+        """
+        return self.run(body, data)
+
+    def kill(self):
+        """End the browser as an empty battery would."""
+        mark = f"--user-data-dir={self.folder}".encode()
+        for entry in Path("/proc").iterdir():
+            try:
+                words = (entry / "cmdline").read_bytes().split(b"\0")
+            except OSError:
+                continue  # not a process, or gone meanwhile
+            if mark in words and not any(word.startswith(b"--type=") for word in words):
+                os.kill(int(entry.name), signal.SIGKILL)
+        self.close()
+
+    def close(self):
+        with contextlib.suppress(Error):  # it may have been killed
+            self.context.close()
+
+
+@pytest.fixture(scope="session")
+def play():
+    with sync_playwright() as playing:
+        yield playing
+
+
+@pytest.fixture
+def creamery(tmp_path):
+    """A server that runs, with its owner paired."""
+    server = Creamery(tmp_path)
+    try:
+        server.start()
+        server.own()
+        yield server
+    finally:
+        server.kill()
+
+
+@pytest.fixture
+def new_phone(play, creamery, tmp_path):
+    """Return a maker of phones; all are closed at the end, without page errors."""
+    made = []
+
+    def make(name="Mara", role="maker", paired=True, scripts=(), flags=(), url=None):
+        folder = tmp_path / f"phone-{len(made)}"
+        phone = Phone(play, folder, url or creamery.url)
+        phone.scripts, phone.flags = list(scripts), list(flags)
+        made.append(phone)
+        phone.open()
+        if paired:
+            phone.pair(creamery.invite(name, role))
+        return phone
+
+    yield make
+    for phone in made:
+        phone.close()
+    assert [phone.problems for phone in made] == [[] for _ in made]

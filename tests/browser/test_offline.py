@@ -1,0 +1,224 @@
+"""What one phone can do with no network, a dead database or a dead core."""
+
+import json
+
+from tests.browser.conftest import until
+
+NOTES = """
+  const made = [];
+  for (let n = 0; n < args[1]; n += 1) {
+    const text = `Note ${args[2] + n}`;
+    made.push((await record("note_added", {make: args[0], data: {text}})).id);
+  }
+  return made;
+"""
+# Makes the database's next transactions fail as a phone's browser does.
+BROKEN = """
+  globalThis.failures = 0;
+  globalThis.failing = 0;
+  const whole = IDBDatabase.prototype.transaction;
+  IDBDatabase.prototype.transaction = function (stores, mode, options) {
+    if (globalThis.failing > 0 && mode === "readwrite") {
+      globalThis.failing -= 1;
+      globalThis.failures += 1;
+      throw new DOMException("planted", globalThis.failureName);
+    }
+    return whole.call(this, stores, mode, options);
+  };
+"""
+SILENT_CORE = """
+  globalThis.Worker = class {
+    postMessage() {}
+    terminate() {}
+  };
+"""
+BREAK = "globalThis.failureName = args[0]; globalThis.failing = args[1];"
+
+
+def note_ids(creamery):
+    return [one["id"] for one in creamery.events() if one["kind"] == "note_added"]
+
+
+def test_fifty_entries_made_without_a_network_reach_the_server_once(
+    creamery, new_phone
+):
+    phone = new_phone()
+    phone.kept_offline()
+    make = phone.open_make()
+    phone.sent()
+    phone.context.set_offline(True)
+    phone.page.reload()
+    phone.until('state.core.value === "ready"', "the core, from what the phone keeps")
+    made = phone.run(NOTES, make, 25, 0)
+    assert phone.run("return state.unsent.value") == 25
+    # An empty battery in the middle, and a start with no network at all.
+    phone.kill()
+    phone.open(offline=True)
+    phone.until('state.core.value === "ready"', "the core after an empty battery")
+    phone.until("state.unsent.value === 25", "what was recorded before")
+    made += phone.run(NOTES, make, 25, 25)
+    texts = phone.run("return state.view.value.log.map((line) => line.data.text)")
+    assert texts[:3] == ["Note 49", "Note 48", "Note 47"]
+    phone.context.set_offline(False)
+    phone.sent()
+    assert note_ids(creamery) == made
+
+
+def test_an_entry_is_on_disk_before_it_counts_as_recorded(new_phone):
+    phone = new_phone()
+    make = phone.open_make()
+    phone.context.set_offline(True)
+    made = phone.record("note_added", make=make, data={"text": "Rennet in"})
+    phone.kill()
+    phone.open(offline=False)
+    kept = phone.run("return [...await db.unaccepted(), ...await db.everything()]")
+    assert made["id"] in [event["id"] for event in kept]
+
+
+def test_a_dead_database_handle_is_replaced_and_the_entry_written_once(
+    creamery, new_phone
+):
+    phone = new_phone(scripts=[BROKEN])
+    make = phone.open_make()
+    phone.sent()
+    for name in ("InvalidStateError", "UnknownError"):
+        phone.run(BREAK, name, 2)
+        made = phone.record("note_added", make=make, data={"text": name})
+        assert phone.run("return globalThis.failures") >= 2
+        assert made["seq"] > 1
+    phone.sent()
+    texts = [
+        event["data"]["text"]
+        for event in creamery.events()
+        if event["kind"] == "note_added"
+    ]
+    assert texts == ["InvalidStateError", "UnknownError"]
+    assert phone.run("return state.unsaved.value.length") == 0
+
+
+def test_a_value_that_cannot_be_saved_stays_in_sight_until_it_is(creamery, new_phone):
+    phone = new_phone(scripts=[BROKEN])
+    make = phone.open_make()
+    for name, key in (
+        ("InvalidStateError", "storage_failed"),
+        ("QuotaExceededError", "storage_full"),
+    ):
+        phone.run(BREAK, name, 1000)
+        said = phone.run(
+            """
+            const data = {quantity: "curd_temp_c", value: 31.5, typed: "31,5"};
+            try { await record("reading_taken", {make: args[0], data}); }
+            catch (failure) { return failure.key; }
+            """,
+            make,
+        )
+        assert said == key
+        (row,) = phone.run("return state.unsaved.value")
+        assert (row["key"], row["data"]["typed"]) == (key, "31,5")
+        assert phone.run("return state.storage.value.problem") == key
+        phone.run(BREAK, name, 0)
+        # A page that is closed in despair must not lose it either.
+        phone.page.reload()
+        assert phone.run("return state.unsaved.value.length") == 1
+        phone.run("return actions.retryUnsaved(args[0])", row["id"])
+        assert phone.run("return state.unsaved.value") == []
+    phone.sent()
+    values = [
+        event["data"]["value"]
+        for event in creamery.events()
+        if event["kind"] == "reading_taken"
+    ]
+    assert values == [31.5, 31.5]
+
+
+def test_an_impossible_value_is_refused_with_field_and_limit_and_kept(new_phone):
+    phone = new_phone()
+    make = phone.open_make()
+    said = phone.run(
+        """
+        try {
+          const data = {quantity: "ph", value: 65};
+          await record("reading_taken", {make: args[0], data});
+        } catch (failure) { return [failure.key, failure.problems]; }
+        """,
+        make,
+    )
+    # The pH scale of the table of quantities ends at 14.
+    assert said == ["refused", [{"field": "value", "key": "above", "limit": 14}]]
+    (row,) = phone.run("return state.unsaved.value")
+    assert row["data"] == {"quantity": "ph", "value": 65}
+    assert phone.run("return (await db.everything()).length") == 1  # the opening
+
+
+def test_the_last_view_is_painted_and_a_tap_is_kept_though_the_core_is_dead(
+    creamery, new_phone
+):
+    phone = new_phone()
+    make = phone.open_make()
+    phone.sent()
+    phone.until(
+        f'(await db.getSaved(["view:{make}"]))[0] !== undefined', "the view to be saved"
+    )
+    phone.close()
+    phone.scripts = [SILENT_CORE]
+    phone.open()
+    assert phone.run("return state.view.value.make.id") == make
+    assert phone.run("return state.core.value") == "starting"
+    made = phone.record("note_added", make=make, data={"text": "Still here"})
+    phone.sent()
+    assert made["id"] in note_ids(creamery)
+
+
+def test_what_is_unsent_can_be_taken_out_as_a_file(new_phone):
+    phone = new_phone()
+    make = phone.open_make()
+    phone.sent()
+    phone.context.set_offline(True)
+    made = phone.run(NOTES, make, 3, 0)
+    with phone.page.expect_download() as waiting:
+        file = phone.run("return actions.exportQueue()")
+    assert waiting.value.suggested_filename == file["name"]
+    assert [one["id"] for one in json.loads(file["text"])["events"]] == made
+
+
+def test_plain_http_on_a_network_works_online_and_says_that_offline_does_not(
+    creamery, new_phone
+):
+    # Chromium takes 127.0.0.1 for secure, so the box gets a name of its own.
+    phone = new_phone(
+        paired=True,
+        flags=["--host-resolver-rules=MAP vat.test 127.0.0.1"],
+        url=f"http://vat.test:{creamery.port}",
+    )
+    assert phone.page.evaluate("isSecureContext") is False
+    phone.until('state.offlineReady.value === "unavailable"', "a clear word")
+    make = phone.open_make()
+    made = phone.record("note_added", make=make, data={"text": "Over plain http"})
+    phone.sent()
+    assert note_ids(creamery) == [made["id"]]
+
+
+def test_a_new_version_waits_until_a_person_lets_it_in(creamery, new_phone):
+    phone = new_phone()
+    phone.kept_offline()
+    first = phone.page.evaluate("caches.keys()")
+    assert len(first) == 1
+    # A new version is another first line in sw.js: the same files, renamed.
+    phone.context.route(
+        "**/sw.js",
+        lambda route: route.fulfill(
+            response=(answer := route.fetch()),
+            body=answer.text().replace('"version": "', '"version": "next-', 1),
+        ),
+    )
+    phone.page.evaluate("navigator.serviceWorker.ready.then((one) => one.update())")
+    phone.until("state.updateReady.value", "word of the new version")
+    assert phone.page.evaluate("caches.keys()") != first
+    assert first[0] in phone.page.evaluate("caches.keys()")
+    with phone.page.expect_navigation():
+        assert phone.run("return actions.applyUpdate()") is True
+    until(
+        lambda: first[0] not in phone.page.evaluate("caches.keys()"),
+        "the old version to be gone",
+    )
+    phone.until('state.core.value === "ready"', "the new version to run")
