@@ -95,11 +95,20 @@ def worker() -> Response:
     return _send(_shell().worker())
 
 
-@pages.get("/<path:path>")
-def file(path: str) -> Response:
+@pages.get("/index.html")
+def index_by_name() -> Response:
+    """Send the page under its file's name too."""
+    return index()
+
+
+# Named one by one: a rule for every path would also take the interface's.
+@pages.get("/<any(js, css, lib, icons):folder>/<path:path>")
+def file(folder: str, path: str) -> Response:
     """Send one file of the page; 404 for anything that is not for sending."""
-    if path.startswith("api/"):
-        abort(404)
-    if path == "index.html":
-        return index()
-    return _send(_shell().file(path))
+    return _send(_shell().file(f"{folder}/{path}"))
+
+
+@pages.get("/<any('manifest.webmanifest', 'favicon.ico'):name>")
+def top_file(name: str) -> Response:
+    """Send one of the few files that browsers look for at the top."""
+    return _send(_shell().file(name))

@@ -1,0 +1,211 @@
+import base64
+import gzip
+import hashlib
+import json
+import re
+from pathlib import Path
+
+import pytest
+
+from server.app import create_app
+from server.config import CORE_DIR, Settings
+from tests.sync.phones import close_app
+
+IMPORT_MAP = '{"imports": {"preact": "/lib/preact.js"}}'
+FILES = {
+    "index.html": f'<!doctype html><script type="importmap">{IMPORT_MAP}</script>',
+    "sw.js": "const SHELL = {};\nself.addEventListener('install', () => SHELL);\n",
+    "manifest.webmanifest": '{"name": "Vatside"}',
+    "js/app.js": "export const one = 1;\n" * 40,
+    "js/core/host.py": "import json\n",
+    "js/screens/make.js": "export default 1;\n",
+    "css/main.css": "body { margin: 0 }\n",
+    "lib/preact.js": "export const h = 1;\n",
+    "lib/preact.js.gz": "packed",
+    "lib/.stamp": "stamp",
+    "lib/core.wasm": "\0asm",
+    "lib/THIRD_PARTY_NOTICES.txt": "MIT License",
+    "icons/192.png": "png",
+    "package.json": "{}",
+    "node_modules/x/index.js": "export {}",
+}
+KEPT = [
+    "/",
+    "/css/main.css",
+    "/icons/192.png",
+    "/js/app.js",
+    "/js/screens/make.js",
+    "/lib/core.wasm",
+    "/lib/preact.js",
+    "/manifest.webmanifest",
+    "/core.json",
+]
+
+
+@pytest.fixture
+def folder(tmp_path):
+    for name, text in FILES.items():
+        path = tmp_path / "static" / name
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_text(text)
+    return tmp_path / "static"
+
+
+@pytest.fixture
+def http(tmp_path, folder):
+    app = create_app(Settings(data_dir=tmp_path / "data", static_dir=folder))
+    yield app.test_client()
+    close_app(app)
+
+
+def shell(http):
+    first, rest = http.get("/sw.js").text.split("\n", 1)
+    match = re.fullmatch(r"const SHELL = (.*);", first)
+    return json.loads(match[1]), rest
+
+
+def policy(answer):
+    rows = answer.headers["Content-Security-Policy"].split("; ")
+    return {row.split(" ")[0]: row.split(" ")[1:] for row in rows}
+
+
+def test_the_kept_list_equals_what_is_on_disk(http, folder):
+    listed, rest = shell(http)
+    assert listed["files"] == KEPT
+    assert rest == FILES["sw.js"].split("\n", 1)[1]
+    (folder / "js" / "new.js").write_text("export {}")
+    (folder / "css" / "main.css").unlink()
+    listed, _ = shell(http)
+    assert "/js/new.js" in listed["files"]
+    assert "/css/main.css" not in listed["files"]
+
+
+def test_every_kept_file_can_be_fetched(http):
+    for path in shell(http)[0]["files"]:
+        assert http.get(path).status_code == 200, path
+
+
+def test_the_version_changes_with_any_kept_file(http, folder):
+    before = shell(http)[0]["version"]
+    assert shell(http)[0]["version"] == before
+    for name in ("index.html", "js/app.js", "js/core/host.py", "sw.js"):
+        path = folder / name
+        path.write_text(path.read_text() + "\n")
+        now = shell(http)[0]["version"]
+        assert now != before, name
+        before = now
+
+
+def test_a_worker_without_the_line_to_fill_in_is_refused(http, folder):
+    (folder / "sw.js").write_text("self.skipWaiting();\n")
+    assert http.get("/sw.js").status_code == 500
+
+
+def test_core_json_holds_every_file_of_the_core_and_its_host(http):
+    document = http.get("/core.json").json
+    on_disk = {f"core/{path.relative_to(CORE_DIR)}" for path in CORE_DIR.rglob("*.py")}
+    assert set(document["files"]) == on_disk | {"host.py"}
+    assert document["files"]["core/events.py"] == (CORE_DIR / "events.py").read_text()
+    assert document["files"]["host.py"] == FILES["js/core/host.py"]
+    assert re.fullmatch("[0-9a-f]{16}", document["version"])
+
+
+@pytest.mark.parametrize(
+    "path",
+    [
+        "/package.json",
+        "/node_modules/x/index.js",
+        "/lib/.stamp",
+        "/lib/preact.js.gz",
+        "/js/core/host.py",
+        "/js/../package.json",
+        "/js/%2e%2e/package.json",
+        "/js/nothing.js",
+        "/js",
+        "/favicon.ico",
+    ],
+)
+def test_what_is_not_for_sending_is_not_found(http, path):
+    answer = http.get(path)
+    assert answer.status_code == 404
+    assert answer.json["error"]["key"] == "not_found"
+
+
+@pytest.mark.parametrize(
+    ("path", "mime"),
+    [
+        ("/", "text/html; charset=utf-8"),
+        ("/js/app.js", "text/javascript; charset=utf-8"),
+        ("/lib/core.wasm", "application/wasm"),
+        ("/manifest.webmanifest", "application/manifest+json"),
+        ("/core.json", "application/json"),
+        ("/sw.js", "text/javascript; charset=utf-8"),
+        ("/lib/THIRD_PARTY_NOTICES.txt", "text/plain; charset=utf-8"),
+    ],
+)
+def test_each_file_has_its_type_and_is_asked_about_before_use(http, path, mime):
+    answer = http.get(path)
+    assert answer.headers["Content-Type"] == mime
+    assert answer.headers["Cache-Control"] == "no-cache"
+    etag = answer.headers["ETag"]
+    again = http.get(path, headers={"If-None-Match": etag})
+    assert (again.status_code, again.data) == (304, b"")
+    assert again.headers["Content-Security-Policy"]
+
+
+def test_text_is_packed_for_those_who_take_it_under_a_tag_of_its_own(http):
+    plain = http.get("/js/app.js")
+    packed = http.get("/js/app.js", headers={"Accept-Encoding": "br, gzip"})
+    assert "Content-Encoding" not in plain.headers
+    assert packed.headers["Content-Encoding"] == "gzip"
+    assert gzip.decompress(packed.data) == plain.data
+    assert packed.headers["ETag"] != plain.headers["ETag"]
+    assert "Accept-Encoding" in packed.headers["Vary"]
+    refused = http.get("/js/app.js", headers={"Accept-Encoding": "gzip;q=0"})
+    assert refused.data == plain.data
+
+
+@pytest.mark.parametrize("path", ["/", "/js/app.js", "/nothing", "/api/v1/me"])
+def test_every_answer_is_guarded(http, path):
+    answer = http.get(path)
+    rules = policy(answer)
+    assert rules["default-src"] == ["'self'"]
+    assert rules["script-src"][:2] == ["'self'", "'wasm-unsafe-eval'"]
+    assert rules["style-src"] == ["'self'"]
+    for name in ("object-src", "base-uri", "frame-ancestors"):
+        assert rules[name] == ["'none'"]
+    assert rules["require-trusted-types-for"] == ["'script'"]
+    assert "'unsafe-inline'" not in answer.headers["Content-Security-Policy"]
+    assert answer.headers["X-Content-Type-Options"] == "nosniff"
+    assert answer.headers["Referrer-Policy"] == "no-referrer"
+
+
+def test_only_the_pages_own_import_map_may_run(http):
+    digest = base64.b64encode(hashlib.sha256(IMPORT_MAP.encode()).digest()).decode()
+    for path in ("/", "/index.html"):
+        assert policy(http.get(path))["script-src"][2:] == [f"'sha256-{digest}'"]
+    assert policy(http.get("/js/app.js"))["script-src"][2:] == []
+
+
+def test_encrypted_connections_are_kept_encrypted(http):
+    assert "Strict-Transport-Security" not in http.get("/").headers
+    secure = http.get("/", base_url="https://vat.example")
+    assert secure.headers["Strict-Transport-Security"] == "max-age=31536000"
+
+
+def test_answers_of_the_interface_are_never_kept(http):
+    for path in ("/api/v1/health", "/api/v1/me", "/api/v1/openapi.json"):
+        assert http.get(path).headers["Cache-Control"] == "no-store"
+
+
+def test_the_page_in_this_checkout_can_be_kept_whole(tmp_path):
+    settings = Settings(data_dir=tmp_path)
+    app = create_app(settings)
+    http = app.test_client()
+    listed, _ = shell(http)
+    for path in listed["files"]:
+        assert http.get(path).status_code == 200, path
+    names = {path[1:] for path in listed["files"]}
+    modules = Path(settings.static_dir / "js").rglob("*.js")
+    assert {str(path.relative_to(settings.static_dir)) for path in modules} <= names
+    close_app(app)
