@@ -8,25 +8,13 @@ from flask import Flask, current_app
 from server import store
 from server.live.folds import Folds
 from server.live.follower import Follower
+from server.live.log import read_after
 from server.live.stream import stream
 
 __all__ = ["Folds", "Follower", "ask", "close", "follower", "init_app", "stream"]
 
 _FOLLOWER = "vatside_follower"
 _FOLDS = "vatside_folds"
-
-
-def read_after(n: int, limit: int) -> list[dict[str, Any]]:
-    """Return the log's entries after a number, as viewers get them.
-
-    Args:
-        n: last number that the reader has.
-        limit: most entries to return.
-    """
-    return [
-        {"n": row.n, "recv_ms": row.recv_ms, "event": row.event}
-        for row in store.events_after(n, limit)
-    ]
 
 
 def init_app(app: Flask, places: int) -> None:
