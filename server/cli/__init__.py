@@ -1,0 +1,165 @@
+"""The command `vatside`: serve, check, back up, restore."""
+
+import argparse
+import json
+import sys
+from collections.abc import Sequence
+from dataclasses import replace
+from pathlib import Path
+
+from server import store
+from server.app import create_app
+from server.auth import owner_code
+from server.cli import backup, checks
+from server.cli.serve import start, with_clock
+from server.config import DEFAULT_PORT, Clock, Settings, from_environment
+from server.core.recipe import check_recipe
+
+WORKERS = 2
+
+
+def _settings(args: argparse.Namespace) -> Settings:
+    settings = from_environment()
+    if args.data is not None:
+        settings = replace(settings, data_dir=Path(args.data))
+    return settings
+
+
+def _database(args: argparse.Namespace) -> Path:
+    file = _settings(args).database_file
+    if file is None:
+        raise backup.BackupError(
+            "This copies SQLite only; use pg_dump and pg_restore for PostgreSQL."
+        )
+    return file
+
+
+def run_serve(args: argparse.Namespace) -> int:
+    """Serve until the process is told to stop."""
+    settings = _settings(args)
+    start(with_clock(settings, args.replay), args.host, args.port, args.workers)
+    return 0
+
+
+def run_check(args: argparse.Namespace) -> int:
+    """Tell whether all is well with the data, the recipes and the page."""
+    problems = checks.problems(_settings(args), args.port)
+    for problem in problems:
+        print(problem, file=sys.stderr)
+    if not problems:
+        print("All is well.")
+    return 1 if problems else 0
+
+
+def run_owner_code(args: argparse.Namespace) -> int:
+    """Print a new one-time code for the owner, also when one is paired already."""
+    with create_app(_settings(args)).app_context():
+        print(owner_code(even_if_paired=True))
+    return 0
+
+
+def run_backup(args: argparse.Namespace) -> int:
+    """Copy the database into a file while the server runs."""
+    backup.copy(_database(args), args.file)
+    print(f"Copied to {args.file}.")
+    return 0
+
+
+def run_restore(args: argparse.Namespace) -> int:
+    """Put a copy back, and let the phones offer again what they still hold."""
+    kept = backup.put_back(args.file, _database(args))
+    with create_app(_settings(args)).app_context():
+        store.new_epoch()
+        count = store.head_n()
+    if kept is not None:
+        print(f"The database as it was is kept as {kept}.")
+    print(f"Put back {args.file}, with {count} events.")
+    print("Phones will offer again what they still hold.")
+    return 0
+
+
+def run_recipe_check(args: argparse.Namespace) -> int:
+    """Tell what is wrong with a recipe in a file."""
+    try:
+        recipe = json.loads(args.file.read_text("utf-8"))
+    except (OSError, ValueError) as failure:
+        print(f"{args.file} cannot be read: {failure}", file=sys.stderr)
+        return 1
+    problems = check_recipe(recipe)
+    for problem in problems:
+        print(checks.in_words(problem), file=sys.stderr)
+    if not problems:
+        print(f"{args.file} is a sound recipe.")
+    return 1 if problems else 0
+
+
+def _rate(text: str) -> float:
+    rate = float(text)
+    Clock(rate)
+    return rate
+
+
+def _port(text: str) -> int:
+    port = int(text)
+    if not 1 <= port <= 65535:
+        raise ValueError(text)
+    return port
+
+
+def parser() -> argparse.ArgumentParser:
+    """Return what the command line may hold."""
+    top = argparse.ArgumentParser(prog="vatside", description=__doc__)
+    commands = top.add_subparsers(required=True, metavar="COMMAND")
+    data = argparse.ArgumentParser(add_help=False)
+    data.add_argument("--data", metavar="DIR", help="folder of the data")
+
+    serving = commands.add_parser("serve", parents=[data], help=run_serve.__doc__)
+    serving.add_argument("--host", default="0.0.0.0")
+    serving.add_argument("--port", type=_port, default=DEFAULT_PORT)
+    serving.add_argument("--workers", type=int, default=WORKERS)
+    serving.add_argument(
+        "--replay",
+        type=_rate,
+        default=1.0,
+        metavar="RATE",
+        help="let the clock run RATE times as fast (1 to 3600), for practice",
+    )
+    serving.set_defaults(run=run_serve)
+
+    check = commands.add_parser("check", parents=[data], help=run_check.__doc__)
+    check.add_argument("--port", type=_port, help="also start there, ask, and stop")
+    check.set_defaults(run=run_check)
+
+    code = commands.add_parser(
+        "owner-code", parents=[data], help=run_owner_code.__doc__
+    )
+    code.set_defaults(run=run_owner_code)
+
+    for name, run in (("backup", run_backup), ("restore", run_restore)):
+        copying = commands.add_parser(name, parents=[data], help=run.__doc__)
+        copying.add_argument("file", type=Path)
+        copying.set_defaults(run=run)
+
+    recipes = commands.add_parser("recipes", help="look at recipes")
+    about = recipes.add_subparsers(required=True, metavar="COMMAND")
+    checking = about.add_parser("check", help=run_recipe_check.__doc__)
+    checking.add_argument("file", type=Path)
+    checking.set_defaults(run=run_recipe_check)
+    return top
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run one command.
+
+    Args:
+        arguments: the command line; None for the process's own.
+
+    Returns:
+        0 when all went well, 1 when not, 2 when the command was not understood.
+    """
+    args = parser().parse_args(arguments)
+    try:
+        return int(args.run(args))
+    except (backup.BackupError, ValueError) as problem:
+        print(problem, file=sys.stderr)
+        return 1
