@@ -12,6 +12,11 @@ START_MS = 1_790_000_000_000
 MIN = 60_000
 
 
+def at(minutes):
+    """Return the instant so many minutes after the start, by the server's clock."""
+    return START_MS + int(minutes * MIN)
+
+
 def figure(value, unit, low=None, high=None):
     return {
         "value": value,
@@ -155,8 +160,9 @@ def recipe():
 class Phone:
     """Makes events as one installed copy of the app would."""
 
-    def __init__(self, device=0, clock_off_ms=0, person="ida"):
+    def __init__(self, device=0, clock_off_ms=0, person="ida", make=MAKE):
         self.device = DEVICES[device]
+        self.make = make
         self.clock_off_ms = clock_off_ms
         self.person = person
         self.seq = 0
@@ -164,11 +170,11 @@ class Phone:
     def event(self, kind, at_min, ref=None, **data):
         """Return an event observed `at_min` minutes after the start, true time."""
         self.seq += 1
-        at_ms = START_MS + int(at_min * MIN) - self.clock_off_ms
-        number = uuid.uuid5(uuid.UUID(self.device), str(self.seq))
+        at_ms = at(at_min) - self.clock_off_ms
+        number = uuid.uuid5(uuid.UUID(self.device), self.make + str(self.seq))
         return {
             "id": str(number),
-            "make": MAKE,
+            "make": self.make,
             "device": self.device,
             "seq": self.seq,
             "person": self.person,

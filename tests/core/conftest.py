@@ -1,0 +1,136 @@
+"""One make asked on both interpreters: events in, answers out, in one call.
+
+What the core keeps (a desk, a state) changes in place, and a call through JSON
+would change a copy. So a small module beside the core makes it, fills it and
+asks it, on the server and on the phone alike.
+"""
+
+import importlib.util
+import sys
+
+import pytest
+
+from tests.conftest import Phone, call_on_server
+from tests.core.builders import MAKE, at
+
+ASKED = '''
+import json
+
+from . import board, curd, desk, drift, duplicates, events, facts, order, plan
+from . import quantities, readings, record, run, step_alerts, step_parts, steps
+from . import timers, view
+
+MODULES = {
+    "board": board, "curd": curd, "desk": desk, "drift": drift,
+    "duplicates": duplicates, "events": events, "facts": facts, "order": order,
+    "plan": plan, "quantities": quantities, "readings": readings,
+    "record": record, "run": run, "step_alerts": step_alerts,
+    "step_parts": step_parts, "steps": steps, "timers": timers, "view": view,
+}
+
+
+def of_desk(calls):
+    """Ask one new desk call after call; each answer as it was at that moment."""
+    kept = desk.new()
+    answers = []
+    for name, args in calls:
+        answer = kept if name == "desk" else getattr(desk, name)(kept, *args)
+        answers.append(json.loads(json.dumps(answer)))
+    return answers
+
+
+def of_state(make_id, events, calls):
+    """Take events into one new state, then ask it call after call."""
+    state = run.new_state(make_id)
+    taken = [run.take(state, event) for event in events]
+    answers = []
+    for module, name, args in calls:
+        if name == "state":
+            answer = state
+        elif name == "taken":
+            answer = taken
+        else:
+            answer = getattr(MODULES[module], name)(state, *args)
+        answers.append(json.loads(json.dumps(answer)))
+    return answers
+
+
+def changed(module, name, args):
+    """Call a function that changes its arguments; return them after the call."""
+    answer = getattr(MODULES[module], name)(*args)
+    return {"answer": answer, "args": args}
+'''
+
+
+class Ask:
+    def __init__(self, call):
+        self.call = call
+
+    def desk(self, *calls):
+        """Return the answers of one new desk to (name, argument, ...) calls."""
+        return self.call(
+            "asked", "of_desk", [[name, list(args)] for name, *args in calls]
+        )
+
+    def state(self, events, *calls):
+        """Return the answers of one state to (module, name, argument, ...) calls."""
+        return self.call(
+            "asked",
+            "of_state",
+            MAKE,
+            events,
+            [[module, name, list(args)] for module, name, *args in calls],
+        )
+
+    def one(self, events, module, name, *args):
+        """Return the one answer of a state that took these events."""
+        return self.state(events, (module, name, *args))[0]
+
+    def changed(self, module, name, *args):
+        return self.call("asked", "changed", module, name, list(args))
+
+    def view(self, events, at_min):
+        """Return the View that a new desk shows after these events."""
+        return self.desk(("take", events), ("view", MAKE, at(at_min)))[1]
+
+    def step(self, events, key, at_min):
+        return self.desk(("take", events), ("step", MAKE, key, at(at_min)))[1]
+
+    def alerts(self, events, at_min):
+        """Return the keys of the alerts that stand, most urgent first."""
+        found = self.view(events, at_min)["alerts"]
+        return [row["key"][len("alert.") :] for row in found]
+
+
+@pytest.fixture(scope="session")
+def asked_folder(tmp_path_factory):
+    folder = tmp_path_factory.mktemp("asked")
+    (folder / "core").mkdir()
+    (folder / "core" / "asked.py").write_text(ASKED, encoding="utf-8")
+    return folder
+
+
+@pytest.fixture(scope="session")
+def ask_server(asked_folder):
+    name = "server.core.asked"
+    spec = importlib.util.spec_from_file_location(
+        name, asked_folder / "core" / "asked.py"
+    )
+    module = importlib.util.module_from_spec(spec)
+    sys.modules[name] = module
+    spec.loader.exec_module(module)
+    yield Ask(call_on_server)
+    del sys.modules[name]
+
+
+@pytest.fixture(scope="session")
+def ask_phone(asked_folder):
+    process = Phone(asked_folder)
+    yield Ask(process)
+    process.close()
+
+
+@pytest.fixture(scope="session", params=["server", "phone"])
+def ask(request):
+    """Ask the core of what it keeps; each such test runs on both interpreters."""
+    return request.getfixturevalue("ask_" + request.param)
