@@ -130,7 +130,7 @@ class Creamery:
             headers={"Content-Type": "application/json", "X-Vatside": "1"},
         )
         with self.opener.open(request, timeout=WAIT_S) as answer:
-            return json.loads(answer.read())
+            return json.loads(answer.read() or "null")
 
     def own(self):
         """Pair the owner's desk, with the code printed at the first start."""
@@ -188,6 +188,14 @@ class Phone:
         self.page = self.context.pages[0]
         self.watch(self.page)
         self.page.goto(self.url)
+        self.painted()
+
+    def reload(self):
+        self.page.reload()
+        self.painted()
+
+    def painted(self):
+        self.page.locator("#app > *").first.wait_for(state="attached")
 
     def watch(self, page):
         page.on("pageerror", lambda error: self.problems.append(str(error)))
@@ -223,7 +231,7 @@ class Phone:
 
     def kept_offline(self):
         self.until('state.offlineReady.value === "ready"', "the app to be kept")
-        self.page.reload()
+        self.reload()
         until(
             lambda: self.page.evaluate("navigator.serviceWorker.controller !== null"),
             "the service worker to answer",

@@ -47,7 +47,7 @@ def test_fifty_entries_made_without_a_network_reach_the_server_once(
     make = phone.open_make()
     phone.sent()
     phone.context.set_offline(True)
-    phone.page.reload()
+    phone.reload()
     phone.until('state.core.value === "ready"', "the core, from what the phone keeps")
     made = phone.run(NOTES, make, 25, 0)
     assert phone.run("return state.unsent.value") == 25
@@ -118,7 +118,7 @@ def test_a_value_that_cannot_be_saved_stays_in_sight_until_it_is(creamery, new_p
         assert phone.run("return state.storage.value.problem") == key
         phone.run(BREAK, name, 0)
         # A page that is closed in despair must not lose it either.
-        phone.page.reload()
+        phone.reload()
         assert phone.run("return state.unsaved.value.length") == 1
         phone.run("return actions.retryUnsaved(args[0])", row["id"])
         assert phone.run("return state.unsaved.value") == []

@@ -32,6 +32,8 @@ const FRESHEN_MS = 60000;
 /** Bring back what was shown last; the only thing the first painting waits for. */
 export async function remember() {
   restoreUnsaved();
+  // Before anything can be tapped: an entry's time depends on it.
+  clock.restore((await getMeta("clock").catch(() => null)) ?? null);
   const keys = ["me", "people", "person", "board", "recipes", "open"];
   const saved = await getSaved(keys).catch(() => []);
   const [mine, all, who, lastBoard, whole, open] = saved;
@@ -45,8 +47,6 @@ export async function remember() {
     openMakeId.value = open;
     view.value = lastView ?? null;
   }
-  const [clockThen] = await Promise.all([getMeta("clock").catch(() => null)]);
-  clock.restore(clockThen ?? null);
 }
 
 function lookAtClock() {
