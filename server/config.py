@@ -50,7 +50,14 @@ class Clock:
 
     def now_ms(self) -> int:
         """Return the server's time [ms since 1970 UTC]."""
-        real_ms = real_now_ms()
+        return self.at(real_now_ms())
+
+    def at(self, real_ms: int) -> int:
+        """Return what this clock shows at a real instant [ms].
+
+        Args:
+            real_ms: the real instant [ms].
+        """
         if self.rate == 1:
             return real_ms
         return self.shown_ms + int((real_ms - self.real_ms) * self.rate)
