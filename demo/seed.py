@@ -43,11 +43,12 @@ SEED = 2026  # the same makes on every run, so that a fault can be seen again
 DAY_MS = 24 * HOUR_MS
 BATCH = 200
 
+OWNER = StoredPerson("quernbeck-owner", "Asta Quern", "owner", True)
 MAKER = StoredPerson("quernbeck-maker", "Maren Okello", "maker", True)
 HELPER = StoredPerson("quernbeck-helper-1", "Tobi Farrant", "helper", True)
 SECOND_HELPER = StoredPerson("quernbeck-helper-2", "Iris Vance", "helper", True)
 VIEWER = StoredPerson("quernbeck-viewer", "Buyer in town", "viewer", True)
-PEOPLE = (MAKER, HELPER, SECOND_HELPER, VIEWER)
+PEOPLE = (OWNER, MAKER, HELPER, SECOND_HELPER, VIEWER)
 
 
 # Clocks of phones in a creamery are seldom all right.
@@ -83,9 +84,13 @@ PLANS = (
 )
 
 
-def phones():
-    """Return the creamery's phones by the person who carries them."""
-    chance = random.Random(SEED)
+def phones(chance=None):
+    """Return the creamery's phones by the person who carries them.
+
+    Args:
+        chance: where their ids come from; None for the same ones each time.
+    """
+    chance = chance or random.Random(SEED)
     return {
         person: Phone(new_id(chance, TRIAL_MS), person, chance, off_ms)
         for person, off_ms in OFFSETS_MS.items()
@@ -120,7 +125,7 @@ def begin(recipe, plan, by_person, start_ms):
     )
 
 
-def reached(recipe, plan, by_person, now_ms):
+def reached(recipe, plan, by_person, now_ms, until_ms=None):
     """Return a make that has come as far as its plan says.
 
     Args:
@@ -128,12 +133,13 @@ def reached(recipe, plan, by_person, now_ms):
         plan: the make.
         by_person: answer of `phones`.
         now_ms: now [ms].
+        until_ms: go on until then [ms]; None for now.
     """
     trial = begin(recipe, plan, phones(), TRIAL_MS)
     trial.run(TRIAL_MS + 400 * DAY_MS, stop_at=plan.step)
     start_ms = now_ms - plan.past_ms - (trial.now_ms - TRIAL_MS)
     make = begin(recipe, plan, by_person, start_ms)
-    make.run(now_ms)
+    make.run(now_ms if until_ms is None else until_ms)
     return make
 
 
@@ -218,18 +224,19 @@ def all_makes(recipe, now_ms):
     return by_person, found
 
 
-def pair(by_person, now_ms):
+def pair(by_person, now_ms, words="Phone of"):
     """Write down the people and their phones, whose tokens nobody knows.
 
     Args:
         by_person: answer of `phones`.
         now_ms: now [ms].
+        words: what the phones are called, before the person's name.
     """
     for person in PEOPLE:
         save_person(person, now_ms)
     for person, phone in by_person.items():
         token = hashlib.sha256(secrets.token_bytes(32)).hexdigest()
-        name = f"Phone of {next(row.name for row in PEOPLE if row.id == person)}"
+        name = f"{words} {next(row.name for row in PEOPLE if row.id == person)}"
         device = StoredDevice(phone.device, name, person, now_ms, now_ms, None)
         save_device(device, token)
 

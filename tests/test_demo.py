@@ -1,0 +1,104 @@
+import json
+
+import pytest
+
+from demo import replay, seed
+from demo.recorded import new_id
+from server.core import desk
+from server.core.events import check_event
+
+NOW_MS = 1_795_600_000_000
+
+
+@pytest.fixture(scope="module")
+def creamery():
+    recipe = json.loads(seed.RECIPE.read_text("utf-8"))
+    return seed.all_makes(recipe, NOW_MS)
+
+
+@pytest.fixture(scope="module")
+def board(creamery):
+    mine = desk.new()
+    for make in creamery[1]:
+        assert desk.take(mine, make.events)["problems"] == []
+    return desk.board(mine, NOW_MS)
+
+
+def events(creamery):
+    return [event for make in creamery[1] for event in make.events]
+
+
+def test_every_entry_is_sound_and_none_lies_in_the_future(creamery):
+    for event in events(creamery):
+        assert check_event(event) == []
+        assert event["at_ms"] + event["off_ms"] <= NOW_MS
+
+
+def test_each_phone_counts_without_gap_or_repeat(creamery):
+    counted = {}
+    for event in events(creamery):
+        counted.setdefault(event["device"], []).append(event["seq"])
+    assert len(counted) == 3
+    for numbers in counted.values():
+        assert sorted(numbers) == list(range(1, len(numbers) + 1))
+
+
+def test_ids_are_all_different_and_of_version_seven(creamery):
+    ids = [event["id"] for event in events(creamery)]
+    assert len(set(ids)) == len(ids)
+    assert {id_[14] for id_ in ids} == {"7"}
+    assert {id_[19] for id_ in ids} <= set("89ab")
+
+
+def test_one_make_runs_one_lies_in_brine_and_one_is_closed(board):
+    rows = {row["name"]: row for row in board["makes"]}
+    running, brined, closed = (
+        rows[name] for name in ("Evening vat", "Sunday vat", "Harvest vat")
+    )
+    assert (running["state"], running["focus"]["key"]) == ("running", "wash_1")
+    assert running["focus"]["status"] == "running"
+    assert (brined["state"], brined["focus"]["place"]) == ("running", "brine")
+    assert closed["state"] == "closed"
+
+
+def test_a_step_begun_on_two_phones_waits_to_be_judged(creamery):
+    mine = desk.new()
+    make = creamery[1][-1]
+    desk.take(mine, make.events)
+    view = desk.view(mine, make.make, NOW_MS)
+    assert [(row["step"], row["kind"]) for row in view["to_judge"]] == [
+        ("drain_1", "step_begun")
+    ]
+
+
+def test_the_record_shows_a_correction_beside_what_was_typed(creamery):
+    mine = desk.new()
+    make = creamery[1][0]
+    desk.take(mine, make.events)
+    lines = [row for row in desk.record(mine, make.make) if row["corrections"]]
+    assert len(lines) == 1
+    assert lines[0]["original"]["data"]["value"] != lines[0]["data"]["value"]
+
+
+def test_seeding_twice_is_refused_and_adds_nothing(tmp_path, capsys):
+    seed.seed(tmp_path)
+    said = capsys.readouterr().out
+    assert "3 makes" in said
+    with pytest.raises(ValueError, match="already holds makes"):
+        seed.seed(tmp_path)
+
+
+def test_a_recording_sends_each_entry_when_it_falls_due():
+    entries = [{"at_ms": at_ms, "off_ms": 100} for at_ms in (0, 900, 901, 2000)]
+    ready, waiting = replay.due(entries, 1000)
+    assert [row["at_ms"] for row in ready] == [0, 900]
+    assert replay.due(waiting, 1000) == ([], waiting)
+
+
+def test_an_id_begins_with_its_instant():
+    class Zero:
+        def getrandbits(self, count):
+            return 0
+
+    # RFC 9562, section 5.7: 48 bits of Unix time in ms, then version and variant.
+    assert new_id(Zero(), 0x017F22E279B0) == "017f22e2-79b0-7000-8000-000000000000"
