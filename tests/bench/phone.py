@@ -1,0 +1,213 @@
+"""How fast a slow phone answers: tap to paint, offline reopening, first load.
+
+Not a test: machines differ. It starts a real server, gives a real Chromium
+with a phone's profile a make of many events, slows its processor down, and
+prints medians and worst cases beside the figures asked for.
+
+Use: python -m tests.bench.phone [--events 500] [--slow 4] [--taps 40]
+"""
+
+import argparse
+import os
+import random
+import shutil
+import statistics
+import tempfile
+import time
+from pathlib import Path
+
+from playwright.sync_api import sync_playwright
+
+from demo.recorded import MIN_MS, Crew, Recorder
+from demo.recorded import Phone as Crewman
+from tests.bench.table import Row, percentile, print_table
+from tests.browser.conftest import FLAGS, Creamery, Phone
+
+# Painted is when the frame after the change has been handed over: a message
+# posted from the frame's own callback is delivered once it has been drawn.
+WATCH = """
+() => {
+  window.answers = [];
+  let tappedMs = null, before = '';
+  const shown = () => document.querySelector('.primary')?.textContent ?? '';
+  addEventListener('pointerup', (event) => {
+    tappedMs = event.timeStamp;
+    before = shown();
+  }, true);
+  const painted = (then) => requestAnimationFrame(() => {
+    const channel = new MessageChannel();
+    channel.port1.onmessage = () => then(performance.now());
+    channel.port2.postMessage(0);
+  });
+  new MutationObserver(() => {
+    if (tappedMs === null || shown() === before) return;
+    const fromMs = tappedMs;
+    tappedMs = null;
+    painted((ms) => window.answers.push(ms - fromMs));
+  }).observe(document.body, {subtree: true, childList: true, characterData: true});
+}
+"""
+
+# Marks of a page that opens: when the step's large button could first be used,
+# that is, when the core has confirmed what was painted from the saved view.
+OPENING = """
+() => {
+  if (window.openedMs) return window.openedMs;
+  const button = document.querySelector('.primary:not([disabled])');
+  return button ? (window.openedMs = performance.now()) : 0;
+}
+"""
+FIRST_PAINT = """
+() => performance.getEntriesByType('paint')
+  .filter((entry) => entry.name === 'first-contentful-paint')
+  .map((entry) => entry.startTime)[0] ?? 0
+"""
+
+
+def long_make(recipe, person, device, count):
+    """Return (make id, events) of a make of `count` events that waits for a hand."""
+    chance = random.Random(500)
+    start_ms = time.time_ns() // 1_000_000 - 24 * 60 * MIN_MS
+    maker = Crewman(device, person, chance)
+    moulds = [{"size": row["size"], "count": 6} for row in recipe["moulds"]]
+    recorder = Recorder(
+        recipe, Crew(maker), chance, start_ms, "Bench", "B-1", 900.0, moulds, "Vat"
+    )
+    recorder.run(start_ms + 48 * 60 * MIN_MS, stop_at="bed_rotate")
+    struck = recorder.events[-1]
+    why = {"why": "the bench begins here"}
+    recorder.record(maker, "entry_struck", why, struck["id"])
+    missing = count - len(recorder.events)
+    for _ in range(max(0, missing)):
+        recorder.now_ms += 1000
+        data = {"quantity": "curd_temp_c", "value": 37.0, "step": "stir_2"}
+        recorder.record(maker, "reading_taken", data)
+    return recorder.make, recorder.events
+
+
+def push(creamery, events):
+    for first in range(0, len(events), 200):
+        body = {
+            "api": 1,
+            "app": "bench",
+            "epoch": creamery.epoch(),
+            "t0": time.time_ns() // 1_000_000,
+            "events": events[first : first + 200],
+        }
+        answer = creamery.ask("POST", "/sync/push", body)
+        odd = [row for row in answer["results"] if row["st"] != "stored"]
+        if odd:
+            raise RuntimeError(f"the server did not take {odd[0]}")
+
+
+def slow_down(phone, rate):
+    session = phone.context.new_cdp_session(phone.page)
+    session.send("Emulation.setCPUThrottlingRate", {"rate": rate})
+    return session
+
+
+def first_load_kb(play, url):
+    """Return what a first visit transfers, compressed [KB]."""
+    found = os.environ.get("CHROMIUM") or shutil.which("chromium")
+    browser = play.chromium.launch(executable_path=found or None, args=FLAGS)
+    page = browser.new_page()
+    session = page.context.new_cdp_session(page)
+    session.send("Network.enable")
+    sizes = []
+    session.on(
+        "Network.loadingFinished", lambda row: sizes.append(row["encodedDataLength"])
+    )
+    page.goto(url)
+    page.wait_for_timeout(4000)
+    browser.close()
+    return sum(sizes) / 1024
+
+
+def tap_times(phone, make, taps, rate):
+    """Return milliseconds from each tap to its painted answer."""
+    page = phone.page
+    page.goto(f"{phone.url}/#/make/{make}")
+    page.locator(".primary").wait_for()
+    page.evaluate(WATCH)
+    slow_down(phone, rate)
+    for _ in range(taps):
+        before = page.evaluate("answers.length")
+        page.locator(".primary").tap()
+        page.wait_for_function("n => answers.length > n", arg=before)
+        page.wait_for_timeout(450)  # longer than the guard against repeats
+        if page.locator(".undo-area .bar-button").count():
+            before = page.evaluate("answers.length")
+            page.locator(".undo-area .bar-button").first.tap()
+            page.wait_for_function("n => answers.length > n", arg=before)
+            page.wait_for_timeout(450)
+    return page.evaluate("answers")
+
+
+def reopen_times(phone, make, runs, rate):
+    """Return ([first paint], [usable]) of the app reopened offline [ms]."""
+    paints, usable = [], []
+    for _ in range(runs):
+        phone.context.set_offline(True)
+        page = phone.context.new_page()
+        session = phone.context.new_cdp_session(page)
+        session.send("Emulation.setCPUThrottlingRate", {"rate": rate})
+        page.goto(f"{phone.url}/#/make/{make}")
+        page.locator(".primary").wait_for()
+        usable.append(page.evaluate(OPENING))
+        paints.append(page.evaluate(FIRST_PAINT))
+        page.close()
+        phone.context.set_offline(False)
+    return paints, usable
+
+
+def main():
+    words = argparse.ArgumentParser(description=__doc__)
+    words.add_argument("--events", type=int, default=500)
+    words.add_argument("--slow", type=float, default=4.0)
+    words.add_argument("--taps", type=int, default=20)
+    words.add_argument("--runs", type=int, default=7)
+    args = words.parse_args()
+    folder = Path(tempfile.mkdtemp(prefix="vatside-bench-"))
+    creamery = Creamery(folder)
+    try:
+        with sync_playwright() as play:
+            creamery.start()
+            creamery.own()
+            measure(play, creamery, folder, args)
+    finally:
+        creamery.kill()
+        shutil.rmtree(folder, ignore_errors=True)
+
+
+def measure(play, creamery, folder, args):
+    recipe = creamery.ask("GET", "/recipes/washed-wheel")
+    me = creamery.ask("GET", "/me")
+    make, events = long_make(recipe, me["person"]["id"], me["device"], args.events)
+    push(creamery, events)
+    load_kb = first_load_kb(play, creamery.url)
+    phone = Phone(play, folder / "phone", creamery.url)
+    phone.open()
+    phone.pair(creamery.invite("Mara", "maker"))
+    phone.kept_offline()
+    phone.run("await actions.openMake(args[0])", make)
+    taps = tap_times(phone, make, args.taps, args.slow)
+    phone.page.wait_for_timeout(3000)  # the saved view is written in quiet time
+    phone.page.goto("about:blank")
+    paints, usable = reopen_times(phone, make, args.runs, args.slow)
+    phone.close()
+    title = f"Pixel 7 profile, processor slowed {args.slow:g}x, {len(events)} events"
+    print_table(
+        title,
+        [
+            Row("tap to painted answer, median", statistics.median(taps), "ms", None),
+            Row("tap to painted answer, p95", percentile(taps, 0.95), "ms", 100),
+            Row("offline reopen, first paint", statistics.median(paints), "ms", 500),
+            Row("offline reopen, usable step", statistics.median(usable), "ms", 1500),
+            Row("offline reopen, usable, worst", max(usable), "ms", None),
+            Row("first load, compressed", load_kb, "KB", 400),
+        ],
+    )
+
+
+if __name__ == "__main__":
+    main()
