@@ -102,7 +102,8 @@ def test_a_body_that_cannot_be_read_is_named(paired, data, status, key):
 )
 def test_a_broken_item_is_kept_and_its_neighbours_are_stored(paired, item, app):
     sound = note(paired.device, 1, paired.person)
-    data = '{"events":[%s,%s],"t0":%s}' % (item, json.dumps(sound), "9" * 400)
+    events = f"[{item},{json.dumps(sound)}]"
+    data = f'{{"events":{events},"t0":{"9" * 400}}}'
     answer = paired.post("/sync/push", data=data)
     assert answer.status_code == 200, answer.text
     broken, stored = answer.json["results"]

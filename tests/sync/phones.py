@@ -4,9 +4,12 @@ import random
 import uuid
 from dataclasses import dataclass, field
 
+from flask import Flask
+
 from server import auth, store
 from server.app import create_app
 from server.config import Clock, Settings
+from server.sync import Sender
 
 NOON_MS = 1_790_000_000_000  # an instant in September 2026
 
@@ -33,6 +36,14 @@ def make_app(folder, database_url="", clock=None):
             static_dir=folder,
         )
     )
+
+
+def bare_app(url):
+    """Make an app with a store and nothing else: quick to start."""
+    app = Flask("server", static_folder=None)
+    app.config["SQLALCHEMY_DATABASE_URI"] = url
+    store.init_app(app)
+    return app
 
 
 def close_app(app):
@@ -70,3 +81,8 @@ def note(device, seq, person, text="warm", **changed):
         "data": {"text": text},
     }
     return event | changed
+
+
+def a_phone(person="ada", device=None, removed=False):
+    """Build the sender of a push; `person` is an id."""
+    return Sender(device or a_uuid(), person, removed)

@@ -1,0 +1,264 @@
+"""Phones, a server and everything that may go wrong between them, at random.
+
+The model is plain: `truth` is what the server must hold. It grows with every
+push that was committed, whether or not the phone heard of it, and goes back
+with the server when a backup is restored. At the end every phone sends until
+it has nothing unsent. Then the server must hold each event that any phone
+still has or had been told was stored, once, and every reader must have read
+exactly the server's log.
+"""
+
+import contextlib
+import random
+import shutil
+import tempfile
+from pathlib import Path
+
+from hypothesis import settings
+from hypothesis import strategies as st
+from hypothesis.stateful import RuleBasedStateMachine, initialize, precondition, rule
+from sqlalchemy import event as sql_event
+
+from server import auth, store, sync
+from server.store import look
+from server.store.backup import backup_to
+from tests.sync.phones import NOON_MS, a_uuid, bare_app, close_app, note
+
+PHONES = st.integers(0, 2)
+DAY_MS = 86_400_000
+
+
+class PowerCutError(Exception):
+    """The server went down before COMMIT."""
+
+
+class Phone:
+    """What the page keeps: unsent, sent but kept, and what was read."""
+
+    def __init__(self, person, rng):
+        self.sender = sync.Sender(a_uuid(rng), person, False)
+        self.rng = rng
+        self.seq = 0
+        self.clock_off_ms = 0
+        self.unsent = {}
+        self.sent = {}
+        self.epoch = ""
+        self.cursor = 0
+        self.read = {}
+
+    def tap(self, **changed):
+        self.seq += 1
+        at_ms = NOON_MS + self.clock_off_ms + self.seq
+        event = note(self.sender.device, self.seq, self.sender.person)
+        event |= {"id": a_uuid(self.rng), "at_ms": at_ms, "entered_ms": at_ms} | changed
+        self.unsent[event["id"]] = event
+        return event
+
+    def hear(self, answer):
+        self.meet_epoch(answer.epoch)
+        for result in answer.results:
+            # Only an item that got a verdict may leave the queue.
+            if result["id"] in self.unsent:
+                self.sent[result["id"]] = self.unsent.pop(result["id"])
+
+    def meet_epoch(self, epoch):
+        if self.epoch and epoch != self.epoch:
+            self.unsent |= self.sent
+            self.sent = {}
+            self.cursor, self.read = 0, {}
+        self.epoch = epoch
+
+    def pull(self, limit):
+        try:
+            page = sync.pull(self.epoch, self.cursor, limit)
+        except sync.WrongEpoch as wrong:
+            self.meet_epoch(wrong.epoch)
+            return True
+        self.epoch = page.epoch
+        for one in page.events:
+            assert one["n"] not in self.read
+            self.read[one["n"]] = one["event"]
+        self.cursor = page.next
+        return page.more
+
+
+class PhonesAndServer(RuleBasedStateMachine):
+    @initialize(seed=st.integers(0, 2**32))
+    def start(self, seed):
+        self.rng = random.Random(seed)
+        self.folder = Path(tempfile.mkdtemp())
+        self.file = self.folder / "vatside.sqlite3"
+        self._serve()
+        self.person = auth.add_person("Ada", "maker", NOON_MS).id
+        self.phones = [Phone(self.person, self.rng) for _ in range(3)]
+        self.truth = {}
+        self.aside = {}
+        self.backups = []
+
+    def _serve(self):
+        self.app = bare_app(f"sqlite:///{self.file}")
+        self.context = self.app.app_context()
+        self.context.push()
+
+    def _stop(self):
+        store.db.session.remove()
+        self.context.pop()
+        close_app(self.app)
+
+    def teardown(self):
+        try:
+            self._drain()
+            self._check()
+        finally:
+            self._stop()
+            shutil.rmtree(self.folder)
+
+    # What people do.
+
+    @rule(which=PHONES, times=st.integers(1, 4))
+    def tap(self, which, times):
+        for _ in range(times):
+            self.phones[which].tap()
+
+    @rule(which=PHONES)
+    def tap_on_a_newer_app(self, which):
+        self.phones[which].tap(kind="whey_tasted")
+
+    @rule(which=PHONES, known=st.booleans())
+    def strike(self, which, known):
+        phone = self.phones[which]
+        ids = [*phone.unsent, *phone.sent] if known else []
+        ref = self.rng.choice(ids) if ids else a_uuid(self.rng)
+        phone.tap(kind="entry_struck", ref=ref, data={"why": "slip"})
+
+    @rule(which=PHONES, days=st.integers(-1, 1))
+    def clock_jumps(self, which, days):
+        self.phones[which].clock_off_ms += days * DAY_MS
+
+    @rule(which=PHONES)
+    def install_anew(self, which):
+        # What was not sent is gone with the phone; the server cannot know it.
+        self.phones[which] = Phone(self.person, self.rng)
+
+    @rule(which=PHONES, back=st.integers(1, 3))
+    def phone_is_set_back(self, which, back):
+        phone = self.phones[which]
+        phone.seq = max(0, phone.seq - back)
+
+    # What the network does.
+
+    def _batch(self, phone, size, with_sent):
+        offered = list(phone.unsent.values())
+        if with_sent:
+            offered += list(phone.sent.values())
+        self.rng.shuffle(offered)
+        batch = offered[:size]
+        return batch + batch[: size // 3]  # some twice
+
+    @rule(
+        which=PHONES,
+        size=st.integers(1, 9),
+        with_sent=st.booleans(),
+        is_heard=st.booleans(),
+    )
+    def push(self, which, size, with_sent, is_heard):
+        phone = self.phones[which]
+        batch = self._batch(phone, size, with_sent)
+        answer = sync.push(batch, None, phone.sender, NOON_MS)
+        for event, result in zip(batch, answer.results, strict=True):
+            known = event["kind"] != "whey_tasted"
+            assert (result["st"] == "needs_look") is not known
+            (self.truth if known else self.aside)[event["id"]] = event
+        self._check()
+        if is_heard:
+            phone.hear(answer)
+
+    @rule(which=PHONES, size=st.integers(1, 9))
+    def push_into_a_power_cut(self, which, size):
+        def cut(_connection):
+            raise PowerCutError
+
+        phone = self.phones[which]
+        engine = store.db.engine
+        sql_event.listen(engine, "commit", cut)
+        with contextlib.suppress(PowerCutError):
+            sync.push(self._batch(phone, size, False), None, phone.sender, NOON_MS)
+            raise AssertionError("answered before COMMIT")
+        sql_event.remove(engine, "commit", cut)
+        self._check()
+
+    @rule(which=PHONES, limit=st.integers(1, 5))
+    def pull(self, which, limit):
+        self.phones[which].pull(limit)
+
+    # What happens to the server.
+
+    @rule()
+    def server_restarts(self):
+        self._stop()
+        self._serve()
+        self._check()
+
+    @precondition(lambda self: len(self.backups) < 4)
+    @rule()
+    def back_up(self):
+        path = self.folder / f"backup-{len(self.backups)}"
+        backup_to(path)
+        self.backups.append((path, dict(self.truth), dict(self.aside)))
+
+    @precondition(lambda self: self.backups)
+    @rule(data=st.data())
+    def restore(self, data):
+        path, truth, aside = data.draw(st.sampled_from(self.backups))
+        self._stop()
+        for old in self.folder.glob("vatside.sqlite3*"):
+            old.unlink()
+        shutil.copy(path, self.file)
+        self._serve()
+        store.new_epoch()
+        self.truth, self.aside = dict(truth), dict(aside)
+        self._check()
+
+    # What must hold.
+
+    def _check(self):
+        rows = store.every_event()
+        assert [row.n for row in rows] == list(range(1, len(rows) + 1))
+        assert {row.event["id"]: row.event for row in rows} == self.truth
+        assert len(rows) == len(self.truth)
+        aside = [one.event for one in look.open_looks()]
+        assert {event["id"]: event for event in aside} == self.aside
+        assert len(aside) == len(self.aside)
+
+    def _drain(self):
+        for phone in self.phones:
+            # Twice: the first answer may tell of a new epoch.
+            for _ in range(2):
+                events = list(phone.unsent.values())
+                answer = sync.push(events, None, phone.sender, NOON_MS)
+                phone.hear(answer)
+            assert not phone.unsent
+            for event in phone.sent.values():
+                known = event["kind"] != "whey_tasted"
+                (self.truth if known else self.aside)[event["id"]] = event
+        log = {row.n: row.event for row in store.every_event()}
+        for phone in self.phones:
+            while phone.pull(3):
+                pass
+            assert phone.read == log
+            self._check_counting(phone.sender.device)
+
+    def _check_counting(self, device):
+        held = [*self.truth.values(), *self.aside.values()]
+        seqs = [event["seq"] for event in held if event["device"] == device]
+        have = sync.have(device)
+        upto = max(seqs, default=0)
+        missing = [seq for seq in range(1, upto) if seq not in seqs]
+        repeated = sorted({seq for seq in seqs if seqs.count(seq) > 1})
+        assert have == (upto, missing, repeated)
+
+
+TestPhonesAndServer = PhonesAndServer.TestCase
+TestPhonesAndServer.settings = settings(
+    settings.get_profile("house"), max_examples=40, stateful_step_count=30
+)
