@@ -20,7 +20,7 @@ def problem(field: str, key: str, limit: object) -> dict:
     return {"field": field, "key": key, "limit": limit}
 
 
-def check_text(field: str, value: dict) -> "list[dict]":
+def check_text(field: str, value: object) -> "list[dict]":
     """Return a problem when a text for people has no English wording.
 
     Args:
@@ -35,7 +35,9 @@ def check_text(field: str, value: dict) -> "list[dict]":
     return []
 
 
-def check_choice(field: str, value: str, choices: "list[str]", key: str) -> "list":
+def check_choice(
+    field: str, value: object, choices: "list | tuple | dict", key: str
+) -> "list[dict]":
     """Return a problem when a word is missing or not one of those known.
 
     Args:
@@ -54,7 +56,7 @@ def check_choice(field: str, value: str, choices: "list[str]", key: str) -> "lis
     return []
 
 
-def check_key(field: str, value: str) -> "list[dict]":
+def check_key(field: str, value: "str | None") -> "list[dict]":
     """Return what is wrong with the key of a recipe, step or ingredient.
 
     Args:
@@ -66,12 +68,12 @@ def check_key(field: str, value: str) -> "list[dict]":
     """
     if not is_text(value):
         return [problem(field, "missing", None)]
-    if len(value) > MAX_KEY:
+    if len(str(value)) > MAX_KEY:
         return [problem(field, "too_long", MAX_KEY)]
     return []
 
 
-def check_count(field: str, value: int) -> "list[dict]":
+def check_count(field: str, value: float) -> "list[dict]":
     """Return a problem when a value is not a whole number of at least one.
 
     Args:
@@ -87,7 +89,7 @@ def check_count(field: str, value: int) -> "list[dict]":
     return problems
 
 
-def mappings(field: str, value: list) -> "tuple[list, list]":
+def mappings(field: str, value: object) -> "tuple[list, list]":
     """Return the mappings of a list, and the problems of all that is not one.
 
     Args:
@@ -128,7 +130,7 @@ def check_keys(field: str, rows: "list[dict]", name: str) -> "tuple[list, list, 
     problems = []
     for index, row in enumerate(rows):
         key = row.get(name)
-        label = key if is_text(key) else str(index)
+        label = str(key) if is_text(key) else str(index)
         path = field + "." + label
         problems.extend(check_key(path + "." + name, key))
         if label in keys:

@@ -143,7 +143,9 @@ def check(event: dict, role: str) -> "list[dict]":
     """
     problems = event_table.check_event(event)
     kind = event.get("kind") if isinstance(event, dict) else None
-    if kind in event_table.KINDS and not event_table.may(role, kind):
+    if not isinstance(kind, str) or kind not in event_table.KINDS:
+        return problems
+    if not event_table.may(role, kind):
         limit = event_table.KINDS[kind]["role"]
         problems.append({"field": "person", "key": "not_allowed", "limit": limit})
     return problems

@@ -52,7 +52,7 @@ def _kind(role, fields, ref="none"):
     return {"v": 1, "role": role, "ref": ref, "fields": fields}
 
 
-_STEP = _field("step", "key", high=60)
+_STEP = _field("step", "key", low=1, high=60)
 _STEP_OPTIONAL = _field("step", "key", required=False, high=60)
 _WHY = _text("why", 400)
 _WHY_OPTIONAL = _text("why", 400, required=False)
@@ -87,7 +87,7 @@ KINDS = {
     "ingredient_added": _kind(
         "helper",
         [
-            _field("ingredient", "key", high=60),
+            _field("ingredient", "key", low=1, high=60),
             _field("amount", "number", low=0.0, high=100000.0),
             _text("unit", 12),
             _field("planned", "number", required=False, low=0.0, high=100000.0),
@@ -112,7 +112,7 @@ KINDS = {
     "wheels_moulded": _kind(
         "helper",
         [
-            _field("size", "key", high=60),
+            _field("size", "key", low=1, high=60),
             _field("count", "int", low=0, high=5000),
             _field("mass_kg", "number", False, low=0.0, high=50000.0, unit="kg"),
             _STEP_OPTIONAL,
@@ -178,12 +178,14 @@ def check_event(event: dict) -> "list[dict]":
     if not isinstance(event, dict):
         return [{"field": "event", "key": "not_a_mapping", "limit": None}]
     problems = _check_envelope(event)
-    kind = KINDS.get(event.get("kind"))
-    if kind is None:
+    name = event.get("kind")
+    if not isinstance(name, str) or name not in KINDS:
         problems.append({"field": "kind", "key": "unknown_kind", "limit": None})
         return problems
+    kind = KINDS[name]
     version = event.get("v")
-    if isinstance(version, int) and version > kind["v"]:
+    # 2.0 is newer than 1 too: JSON has one sort of number.
+    if not check_number("v", version, kind["v"] + 1, None):
         problems.append({"field": "v", "key": "newer_version", "limit": kind["v"]})
         return problems
     if kind["ref"] == "required" and not event.get("ref"):
@@ -192,7 +194,7 @@ def check_event(event: dict) -> "list[dict]":
     if not isinstance(data, dict):
         problems.append({"field": "data", "key": "not_a_mapping", "limit": None})
         return problems
-    return problems + check_data(event["kind"], data)
+    return problems + check_data(name, data)
 
 
 def check_data(kind: str, data: dict) -> "list[dict]":
@@ -223,7 +225,7 @@ def check_data(kind: str, data: dict) -> "list[dict]":
 
 
 def _check_envelope(event):
-    problems = []
+    problems: "list[dict]" = []
     for name in ("id", "make", "device", "boot"):
         if not _is_uuid(event.get(name)):
             problems.append({"field": name, "key": "not_a_uuid", "limit": None})
@@ -247,11 +249,10 @@ def _check_envelope(event):
 
 
 def _check_int(field, value, low, high):
-    if isinstance(value, float) and value == int(value):
-        value = int(value)
-    if isinstance(value, float):
+    problems = check_number(field, value, low, high)
+    if not problems and value != int(value):
         return [{"field": field, "key": "not_whole", "limit": None}]
-    return check_number(field, value, low, high)
+    return problems
 
 
 def _is_uuid(value):
@@ -309,6 +310,8 @@ def _check_field(field, value, data):
     if kind == "quantity":
         return []  # checked together with the value, under "reading"
     if kind == "reading":
+        if data.get("quantity") is None:
+            return []  # told as missing already
         return check_value(data.get("quantity"), value)
     if kind == "moulds":
         return _check_moulds(name, value)

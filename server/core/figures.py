@@ -70,7 +70,7 @@ def scaled_figure(figure: dict, milk_l: float) -> dict:
 
 
 def check_figure(
-    field: str, figure: dict, sources: dict, units: "list[str] | None"
+    field: str, figure: object, sources: dict, units: "list | None"
 ) -> "list[dict]":
     """Return everything that is wrong with one figure.
 
@@ -98,7 +98,7 @@ def check_figure(
     return problems
 
 
-def check_status(field: str, status: str) -> "list[dict]":
+def check_status(field: str, status: object) -> "list[dict]":
     """Return what is wrong with the status of a figure or a source.
 
     Args:

@@ -51,7 +51,7 @@ def planned(steps: "list[dict]", start_ms: int) -> dict:
     Returns:
         {step key: {"begin_ms", "end_ms"}}.
     """
-    found = {}
+    found: "dict[str, dict]" = {}
     for step in steps:
         begin_ms = _after_ms(step, found, start_ms)
         found[step["key"]] = {
@@ -76,7 +76,7 @@ def expected(
     Returns:
         {step key: {"begin_ms", "end_ms"}}.
     """
-    found = {}
+    found: "dict[str, dict]" = {}
     for step in steps:
         fact = facts[step["key"]]
         ready_ms = _after_ms(step, found, start_ms)

@@ -62,7 +62,8 @@ def check_value(quantity: str, value: "float | str") -> "list[dict]":
     Returns:
         List of {"field", "key", "limit"}; empty when the value can be true.
     """
-    row = QUANTITIES.get(quantity)
+    # A list or a mapping cannot be looked up, and has no place here either.
+    row = QUANTITIES.get(quantity) if isinstance(quantity, str) else None
     if row is None:
         return [{"field": "quantity", "key": "unknown", "limit": quantity}]
     if row["type"] == "choice":
@@ -73,7 +74,7 @@ def check_value(quantity: str, value: "float | str") -> "list[dict]":
 
 
 def check_number(
-    field: str, value: "float", low: "float | None", high: "float | None"
+    field: str, value: object, low: "float | None", high: "float | None"
 ) -> "list[dict]":
     """Return the problems of one number against inclusive limits.
 

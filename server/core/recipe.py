@@ -180,7 +180,7 @@ def _check_dose(path, ingredient, sources):
         return problems + [problem(path + ".dose", "missing", None)]
     per = dose.get("per")
     problems.extend(check_choice(path + ".dose.per", per, DOSE_PER, "not_a_choice"))
-    units = None if problems else [unit + DOSE_PER[per]]
+    units = None if problems else [str(unit) + DOSE_PER[str(per)]]
     problems.extend(
         check_figure(path + ".dose.amount", dose.get("amount"), sources, units)
     )

@@ -233,7 +233,7 @@ def alert(
         since_ms: since when it stands [ms].
         rest: other fields of Alert.
     """
-    found = {
+    found: "dict[str, object]" = {
         "id": alert_id,
         "form": form,
         "level": level,

@@ -27,8 +27,8 @@ def circular_waits(waits: "dict[str, list[str]]", order: "list[str]") -> "list[l
 
 def _stuck(waits, order):
     # Take away every step that could begin; what stays is in or behind a circle.
-    left = {}
-    followers = {}
+    left: "dict[str, int]" = {}
+    followers: "dict[str, list[str]]" = {}
     for key in order:
         left[key] = 0
         followers[key] = []
@@ -49,8 +49,8 @@ def _stuck(waits, order):
 def _one_circle(waits, stuck):
     # Every stuck step waits on a stuck one, so walking back must meet itself.
     stuck_keys = set(stuck)
-    place = {}
-    path = []
+    place: "dict[str, int]" = {}
+    path: "list[str]" = []
     key = stuck[0]
     while key not in place:
         place[key] = len(path)
