@@ -9,6 +9,7 @@ from server.api import (
     live,
     makes,
     needs_look,
+    packing,
     pairing,
     people,
     recipes,
@@ -38,3 +39,4 @@ def init_app(app: Flask) -> None:
     guard.init_app(app)
     errors.init_app(app)
     static.init_app(app)
+    packing.init_app(app)

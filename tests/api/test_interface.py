@@ -1,0 +1,105 @@
+import gzip
+import json
+import re
+
+import pytest
+
+from server.api.guard import PREFIX
+from server.app import create_app
+from server.config import Settings
+from tests.core import builders
+from tests.sync.phones import close_app
+
+CHANGING = {"POST", "PUT", "PATCH", "DELETE"}
+OPEN = {"/health", "/pair", "/openapi.json"}
+
+
+def routes(app):
+    """Give each path of the interface with its methods, as OpenAPI writes it."""
+    found = {}
+    for rule in app.url_map.iter_rules():
+        if rule.rule.startswith(PREFIX) and rule.rule != f"{PREFIX}/openapi.json":
+            path = re.sub(r"<(?:[^:<>]+:)?([^<>]+)>", r"{\1}", rule.rule)
+            found.setdefault(path, set()).update(rule.methods - {"HEAD", "OPTIONS"})
+    return found
+
+
+def test_the_document_lists_every_route_and_method(app, client):
+    document = client.get(f"{PREFIX}/openapi.json").json
+    listed = {
+        path: {name.upper() for name in item} - {"PARAMETERS"}
+        for path, item in document["paths"].items()
+    }
+    assert listed == routes(app)
+    for path, item in document["paths"].items():
+        for method in set(item) - {"parameters"}:
+            assert item[method]["summary"], f"{method} {path} is not described"
+
+
+def test_every_route_but_three_asks_for_a_paired_phone(app, client):
+    headers = {"X-Vatside": "1", "Content-Type": "application/json"}
+    for path, methods in routes(app).items():
+        if path.removeprefix(PREFIX) in OPEN:
+            continue
+        path = re.sub(r"\{[^}]*\}", "1", path)
+        for method in methods:
+            answer = client.open(path, method=method, headers=headers, data="{}")
+            assert answer.status_code == 401, f"{method} {path}"
+            assert answer.json["error"]["key"] == "not_paired"
+
+
+def test_every_changing_route_asks_for_the_pages_own_header(app, paired):
+    for path, methods in routes(app).items():
+        path = re.sub(r"\{[^}]*\}", "1", path)
+        for method in methods & CHANGING:
+            answer = paired.http.open(path, method=method, data="{}")
+            assert answer.status_code == 403, f"{method} {path}"
+            assert answer.json["error"]["key"] == "header_missing"
+
+
+def test_health_tells_only_that_it_runs_and_its_version(client):
+    answer = client.get(f"{PREFIX}/health")
+    assert set(answer.json) == {"ok", "version"}
+    assert answer.json["ok"] is True
+
+
+@pytest.fixture
+def large(paired):
+    paired.post("/recipes", builders.recipe() | {"id": "own-wheel"})
+    return "/recipes/own-wheel"
+
+
+def test_large_answers_are_packed_for_those_who_take_it(paired, large):
+    plain = paired.get(large)
+    packed = paired.get(large, headers={"Accept-Encoding": "gzip, br"})
+    assert "Content-Encoding" not in plain.headers
+    assert packed.headers["Content-Encoding"] == "gzip"
+    assert int(packed.headers["Content-Length"]) == len(packed.data) < len(plain.data)
+    assert json.loads(gzip.decompress(packed.data)) == plain.json
+    assert "Accept-Encoding" in packed.headers["Vary"]
+
+
+def test_small_answers_and_streams_go_as_they_are(paired):
+    headers = {"Accept-Encoding": "gzip"}
+    assert "Content-Encoding" not in paired.get("/time", headers=headers).headers
+    stream = paired.get("/live", headers=headers)
+    assert "Content-Encoding" not in stream.headers
+    stream.close()
+
+
+def test_a_server_with_a_list_of_hosts_answers_to_no_other_name(tmp_path):
+    app = create_app(Settings(data_dir=tmp_path, hosts=("vat.example",)))
+    http = app.test_client()
+    health = f"{PREFIX}/health"
+    assert http.get(health, base_url="http://vat.example").status_code == 200
+    assert http.get(health, base_url="http://evil.example").status_code == 400
+    close_app(app)
+
+
+def test_headers_of_a_proxy_are_believed_only_when_there_is_one(tmp_path):
+    told = {"X-Forwarded-Proto": "https", "X-Forwarded-For": "10.0.0.9"}
+    for hops, secure in ((0, False), (1, True)):
+        app = create_app(Settings(data_dir=tmp_path, proxy_hops=hops))
+        answer = app.test_client().get(f"{PREFIX}/health", headers=told)
+        assert ("Strict-Transport-Security" in answer.headers) is secure
+        close_app(app)
