@@ -132,6 +132,14 @@ export function amount(value, unit) {
   return withUnit(number(value, decimals), unitName(unit));
 }
 
+/** The limits of an amount: "214 – 237 mL". */
+export function amountBand(low, high, unit) {
+  if (hasNot(low) && hasNot(high)) return '';
+  if (hasNot(high)) return '≥ ' + amount(low, unit);
+  if (hasNot(low)) return '≤ ' + amount(high, unit);
+  return `${amount(low, '')} – ${amount(high, unit)}`;
+}
+
 /** Any value in a named unit of a recipe: temperatures, shares, times, masses. */
 export function inUnit(value, unit) {
   if (value === null || value === undefined) return '–';
@@ -156,7 +164,9 @@ export function bandIn(low, high, unit) {
   if (hasNot(low) && hasNot(high)) return '';
   if (hasNot(high)) return '≥ ' + inUnit(low, unit);
   if (hasNot(low)) return '≤ ' + inUnit(high, unit);
-  return inUnit(low, unit) + ' – ' + inUnit(high, unit);
+  if (unit === 's') return `${span(low)} – ${span(high)}`;
+  const scale = unit.startsWith('fraction') ? 100 : 1;
+  return `${plain(low * scale)} – ${inUnit(high, unit)}`;
 }
 
 function hasNot(value) {
@@ -214,6 +224,13 @@ export function clockDay(ms, nowMs) {
   return isToday ? clock(ms) : `${day(ms)} ${clock(ms)}`;
 }
 
+/** From one instant to another; what both share is said once. */
+export function clockSpan(fromMs, toMs, nowMs) {
+  if (hasNot(fromMs) || hasNot(toMs)) return '–';
+  const isSameDay = new Date(fromMs).toDateString() === new Date(toMs).toDateString();
+  return `${clockDay(fromMs, nowMs)} – ${isSameDay ? clock(toMs) : clockDay(toMs, nowMs)}`;
+}
+
 /** How old something is. */
 export function age(ms) {
   return span(Math.max(0, ms) / 1000);
@@ -222,7 +239,8 @@ export function age(ms) {
 export function bytes(value) {
   if (hasNot(value)) return '–';
   if (value < 1e6) return `${number(value / 1e3, 0)}\u00a0kB`;
-  return `${number(value / 1e6, 1)}\u00a0MB`;
+  if (value < 1e9) return `${number(value / 1e6, 1)}\u00a0MB`;
+  return `${number(value / 1e9, 1)}\u00a0GB`;
 }
 
 /** Text typed on the keypad as a number; null when it is not one. */

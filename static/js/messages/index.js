@@ -39,6 +39,11 @@ export function own(text) {
   return text[language] ?? text.en ?? Object.values(text)[0] ?? '';
 }
 
+/** A text for use inside a sentence: "Curd" becomes "curd", "pH" stays. */
+export function inside(text) {
+  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+}
+
 /** A key that came without a text, as readable words: "clean_break". */
 export function words(key) {
   const last = String(key).split('.').pop().replace(/_/g, ' ');

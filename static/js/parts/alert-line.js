@@ -39,9 +39,8 @@ export function AlertLine({ alert, make, steps, isReadOnly = false }) {
   const acknowledge = () => act('alert_acknowledged', { make, data: { alert: alert.id } });
   return html`<div class=${`alert alert-${alert.level} ${seen ? 'is-seen' : ''}`} role=${seen ? 'note' : 'alert'}>
     <div class="alert-text">
-      <${StateMark} state=${alert.level} />
-      <p class="alert-says">${alertText(alert, steps)}</p>
-      ${limits ? html`<p>${t('alert.band', { band: limits })}</p>` : null}
+      <p class="alert-says"><${StateMark} state=${alert.level} /> ${alertText(alert, steps)}
+        ${limits ? html` <span class="alert-band">${t('alert.band', { band: limits })}</span>` : null}</p>
       ${alert.do ? html`<p class="alert-do"><b>${t('alert.do')}</b> ${own(alert.do)}</p>` : null}
       ${seen ? html`<p>${t('alert.seen_by', { name: nameOf(seen.by), at: clock(seen.at_ms) })}</p>` : null}
     </div>

@@ -48,11 +48,11 @@ function keyOf(event) {
  *   {value, problems, ask}; difference(value): text beside the last value;
  *   askText(ask, typed): words of a second look; quantity: whose limits are
  *   named in problems; save(value, typed): true when
- *   kept; saveWord; children: shown above the keys
+ *   kept; saveWord; onBack; children: shown above the keys
  */
 export function Keypad({
   title, unit, decimals, signed = false, start = '', last, read, difference,
-  askText, save, saveWord, hint, quantity, children,
+  askText, save, saveWord, hint, quantity, onBack, children,
 }) {
   const [typed, setTyped] = useState(start);
   const [answer, setAnswer] = useState(null);
@@ -86,7 +86,8 @@ export function Keypad({
   };
   const onSave = () => {
     if (!isReady || phase === 'saving') return;
-    if (answer.ask && phase !== 'asking') setPhase('asking');
+    // The answer to this lies above, never where Save was just tapped.
+    if (answer.ask) setPhase('asking');
     else keep();
   };
   useEffect(() => {
@@ -102,45 +103,49 @@ export function Keypad({
     return () => removeEventListener('keydown', onKey);
   });
 
-  const key = (name, shown, spoken) => html`<${Tap}
-    class="key" guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => press(name)}>${shown}</${Tap}>`;
+  const key = (name, shown, spoken, look = '') => html`<${Tap}
+    class=${'key ' + look} guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => press(name)}>${shown}</${Tap}>`;
   const isAsking = phase === 'asking';
   const isRefused = answer?.typed === typed && answer.problems.length > 0;
+  const stepKey = (way, shown, spoken) => html`<${Tap}
+    class="key key-step" guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => step(way)}>${shown}</${Tap}>`;
   return html`<section class="keypad" aria-label=${title}>
+    <div class="keypad-title">
+      <${Tap} class="back" onTap=${onBack}>‹ ${t('word.back')}</${Tap}><h2>${title}</h2>
+    </div>
+    <div class="keypad-body">
     <div class="keypad-head">
-      <h2>${title}</h2>
       ${hint ? html`<p class="quiet">${hint}</p>` : null}
       <div class=${`entered ${phase === 'unsaved' || isRefused ? 'is-bad' : ''}`} aria-live="polite">
         <span class="entered-value">${(typed || '–').replace('-', '−')}</span>
         <span class="entered-unit">${unit}</span>
+        ${signed ? key('sign', '+/−', t('keypad.sign'), 'key-sign') : null}
       </div>
-      <p class="keypad-last">
-        ${last ? t('keypad.last', { value: last.text }) : t('keypad.no_last')}
-        ${isReady && last && difference ? html` <b>${difference(answer.value)}</b>` : null}
-      </p>
-      <p class=${isRefused || isAsking || phase === 'unsaved' ? 'keypad-says is-bad' : 'keypad-says'} role="status">
+      <div class="keypad-last">
+        ${stepKey(-1, '−', t('keypad.less'))}
+        <p>${last ? t('keypad.last', { value: last.text }) : t('keypad.no_last')}
+          ${isReady && last && difference ? html` <b>${difference(answer.value)}</b>` : null}</p>
+        ${stepKey(1, '+', t('keypad.more'))}
+      </div>
+      <p class=${isRefused || phase === 'unsaved' ? 'keypad-says is-bad' : 'keypad-says'} role="status">
         ${phase === 'unsaved' ? t('keypad.unsaved')
           : isRefused ? problemsText(answer.problems, quantity)
-          : isAsking ? askText(answer.ask, typed) : ''}
+          : ''}
       </p>
-      ${children}
+      ${isAsking ? html`<p class="lead is-asking" role="alert">${askText(answer.ask, typed)}</p>` : children}
     </div>
-    <div class="keys">
+    ${isAsking ? null : html`<div class="keys">
       ${DIGITS.map((digit) => key(digit, digit))}
       ${decimals > 0 ? key('.', '.', t('keypad.point')) : html`<span></span>`}
       ${key('0', '0')}
       ${key('back', '⌫', t('keypad.back'))}
-      <${Tap} class="key key-quiet" guardMs=${BOUNCE_MS} label=${t('keypad.less')} onTap=${() => step(-1)}>−</${Tap}>
-      ${signed ? key('sign', '+/−', t('keypad.sign')) : html`<span></span>`}
-      <${Tap} class="key key-quiet" guardMs=${BOUNCE_MS} label=${t('keypad.more')} onTap=${() => step(1)}>+</${Tap}>
+    </div>`}
     </div>
     <div class="foot">
       ${isAsking
-        ? html`<${Tap} class="second" onTap=${() => setPhase('typing')}>${t('keypad.change')}</${Tap}>`
-        : null}
-      <${Tap} class=${isAsking ? 'primary is-check' : 'primary'} disabled=${!isReady || phase === 'saving'} onTap=${onSave}>
-        ${isAsking ? t('keypad.keep_it', { value: typed, unit }) : saveWord ?? t('keypad.save')}
-      </${Tap}>
+        ? html`<${Tap} key="keep" class="primary is-check" onTap=${keep}>${t('keypad.keep_it', { value: typed, unit })}</${Tap}>
+          <${Tap} key="again" class="second tall" onTap=${() => setPhase('typing')}>${t('keypad.change')}</${Tap}>`
+        : html`<${Tap} key="save" class="primary" disabled=${!isReady || phase === 'saving'} onTap=${onSave}>${saveWord ?? t('keypad.save')}</${Tap}>`}
     </div>
   </section>`;
 }

@@ -1,7 +1,7 @@
 import { html } from './html.js';
 import { Countdown } from './countdown.js';
 import { StateMark } from './state-mark.js';
-import { amount, band, bandIn, clock, inUnit, quantity, span } from '../format.js';
+import { amount, amountBand, band, bandIn, clock, inUnit, quantity, span } from '../format.js';
 import { own, t } from '../messages/index.js';
 
 /** Which of the four states a step is in for the person beside it. */
@@ -11,35 +11,39 @@ export function stepState(step) {
   return 'ok';
 }
 
-function Target({ target }) {
-  const off = target.last && target.last.verdict !== 'in_band';
+// A reading out of its band may merely be on its way: the core's alerts tell.
+function isAlerted(alerts, step, target) {
+  return alerts.some((one) => one.step === step.key && one.quantity === target.quantity && one.key.startsWith('alert.reading_'));
+}
+
+function Target({ target, off }) {
   return html`<div class="figure">
     <div class="figure-label">${t('target.label', { what: t('quantity.' + target.quantity) })}</div>
     <div class="figure-value">${quantity(target.quantity, target.value)}</div>
     <div class="figure-band">${band(target.quantity, target.low, target.high)}</div>
     ${target.last ? html`<div class=${off ? 'figure-last is-off' : 'figure-last'}>
-      ${off ? html`<${StateMark} state="check" word=${t('verdict.' + target.last.verdict)} />` : null}
+      ${off && target.last.verdict !== 'in_band' ? html`<${StateMark} state="check" word=${t('verdict.' + target.last.verdict)} />` : null}
       ${t('target.last', { value: quantity(target.quantity, target.last.value), at: clock(target.last.at_ms) })}
     </div>` : null}
   </div>`;
 }
 
 /** The one number that matters in this step now. */
-export function MainFigure({ step }) {
+export function MainFigure({ step, alerts = [] }) {
   const main = step.main ?? { kind: 'instruction' };
   if (main.kind === 'countdown') {
     return html`<${Countdown} dueMs=${main.due_ms} lowMs=${step.floc?.low_ms} />`;
   }
   if (main.kind === 'target') {
     const target = step.targets.find((one) => one.quantity === main.quantity) ?? main;
-    return html`<${Target} target=${target} />`;
+    return html`<${Target} target=${target} off=${isAlerted(alerts, step, target)} />`;
   }
   if (main.kind === 'dose') {
     const add = step.adds.find((one) => one.ingredient === main.ingredient);
     return html`<div class="figure">
       <div class="figure-label">${t('dose.label', { what: own(add?.title) })}</div>
       <div class="figure-value">${amount(main.value, main.unit)}</div>
-      <div class="figure-band">${bandIn(add?.planned?.low, add?.planned?.high, main.unit)}</div>
+      <div class="figure-band">${amountBand(add?.planned?.low, add?.planned?.high, main.unit)}</div>
     </div>`;
   }
   return null;
@@ -75,14 +79,15 @@ export function endWords(step) {
 }
 
 /** What to do now, and the number that goes with it. */
-export function StepCard({ step, place, total }) {
+export function StepCard({ step, place, total, alerts }) {
   return html`<article class="step-card" aria-label=${own(step.title)}>
     <div class="step-head">
       <${StateMark} state=${stepState(step)} word=${t('step.' + step.status)} />
       <span class="quiet">${t('step.place', { n: place, total })}${step.rounds ? ' · ' + t('step.round', { n: step.round, total: step.rounds }) : ''}</span>
     </div>
     <h1 class="step-title">${own(step.title)}</h1>
-    <${MainFigure} step=${step} />
+    <${MainFigure} step=${step} alerts=${alerts} />
+    ${step.status === 'running' && step.due_ms && step.main?.kind !== 'countdown' ? html`<${Countdown} dueMs=${step.due_ms} />` : null}
     ${step.do.length ? html`<ul class="instruction">${step.do.map((line, index) => html`<li key=${index}>${own(line)}</li>`)}</ul>` : null}
     <${OtherTargets} step=${step} />
     <p class="quiet">${endWords(step)}</p>

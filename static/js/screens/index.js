@@ -2,7 +2,7 @@ import { render } from 'preact';
 import { html } from '../parts/html.js';
 import { StatusBar } from '../parts/status-bar.js';
 import { UndoBar } from '../parts/undo-bar.js';
-import { me, net } from '../parts/source.js';
+import { me, net, view } from '../parts/source.js';
 import { t } from '../messages/index.js';
 import { route } from '../router.js';
 import { DeviceScreen } from './device.js';
@@ -29,8 +29,13 @@ const SCREENS = {
   device: () => html`<${DeviceScreen} />`,
   who: () => html`<${WhoScreen} />`,
   menu: () => html`<${MenuScreen} />`,
-  pair: ([code]) => html`<${PairScreen} code=${code} />`,
+  pair: ([code]) => html`<${PairScreen} key=${code} code=${code} />`,
 };
+
+function titleOf(name, [id]) {
+  const make = view.value?.make;
+  return name === 'make' && make?.id === id ? make.name : t('nav.' + name);
+}
 
 function App() {
   const [asked = 'now', ...rest] = route.value;
@@ -39,9 +44,9 @@ function App() {
   return html`<div class="app">
     ${mustPair ? null : html`<${SideNav} current=${name} />`}
     <div class="main">
-      <${StatusBar} title=${t('nav.' + name)} />
-      <main class="screen" key=${name}>${SCREENS[name](name === asked ? rest : [])}</main>
+      <${StatusBar} title=${titleOf(name, rest)} />
       <${UndoBar} />
+      <main class="screen" key=${name}>${SCREENS[name](name === asked ? rest : [])}</main>
     </div>
   </div>`;
 }

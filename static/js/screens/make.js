@@ -15,6 +15,7 @@ import { Adds, Curd, Moulds, Readings, Timers } from './make/blocks.js';
 import { Cautions, hasUnreadCautions } from './make/cautions.js';
 import { chooseStep, stepShown } from './make/chosen.js';
 import { JudgeSheet } from './make/curd.js';
+import { useFullStep } from './make/full-step.js';
 import { JudgeDuplicates } from './make/judge-duplicates.js';
 import { More } from './make/more.js';
 import { MouldSheet } from './make/mould-sheet.js';
@@ -30,14 +31,13 @@ function lastOf(shown, step, quantity) {
   const own_ = step?.readings.find((one) => one.quantity === quantity)?.last
     ?? step?.targets.find((one) => one.quantity === quantity)?.last;
   if (own_) return own_;
-  const lasts = shown.steps.flatMap((one) => [...one.readings, ...one.targets])
+  const lasts = shown.steps.filter((one) => one.full).flatMap((one) => [...one.readings, ...one.targets])
     .filter((one) => one.quantity === quantity && one.last).map((one) => one.last);
   return lasts.sort((a, b) => b.at_ms - a.at_ms)[0] ?? null;
 }
 
-function sheetFor(make, shown, rest) {
+function sheetFor(make, shown, rest, step) {
   const [name, key, arg] = rest;
-  const step = shown.steps.find((one) => one.key === key);
   const onBack = () => swap('make', make);
   if (name === 'steps') return html`<${StepsScreen} make=${make} view=${shown} onBack=${onBack} />`;
   if (name === 'record') return html`<${RecordScreen} make=${make} view=${shown} entry=${key} onBack=${onBack} />`;
@@ -61,7 +61,6 @@ function MakeHead({ shown }) {
   const late = shown.day.late_s;
   const words = t('make.day_end', { at: clock(shown.day.expected_end_ms) });
   return html`<div class="make-head">
-    <b>${shown.make.name}</b>
     <span>${t('make.batch', { batch: shown.make.batch })}${shown.make.vat ? ' · ' + shown.make.vat : ''}</span>
     <span>${words}${late > 60 ? ', ' + t('make.late', { by: span(late) }) : late < -60 ? ', ' + t('make.early', { by: span(late) }) : ''}</span>
   </div>`;
@@ -78,13 +77,20 @@ function Tabs({ make, shown, step }) {
 /** One step at a time: what to do, its number, and one large button. */
 export function MakeScreen({ make, rest }) {
   useEffect(() => { openMake(make); }, [make]);
-  const shown = view.value;
-  if (shown?.make.id !== make) return html`<div class="sheet"><div class="scroll"><p class="lead">${t('make.loading')}</p></div></div>`;
-  const sheet = sheetFor(make, shown, rest);
+  const shown = view.value?.make.id === make ? view.value : null;
+  const [sheetName, sheetKey] = rest;
+  const isAbout = shown?.steps.some((one) => one.key === sheetKey);
+  const key = isAbout ? sheetKey : shown && stepShown(shown)?.key;
+  const step = useFullStep(make, shown, key);
+  if (!shown || (key && !step)) return html`<div class="sheet"><div class="scroll"><p class="lead">${t('make.loading')}</p></div></div>`;
+  const sheet = sheetName ? sheetFor(make, shown, rest, isAbout ? step : null) : null;
   if (sheet) return html`<div class="sheet-frame" key=${rest.join('/')}>${sheet}</div>`;
-  const step = stepShown(shown);
   if (step && mayAs('helper') && hasUnreadCautions(make, step)) return html`<${Cautions} make=${make} step=${step} />`;
-  const place = step ? shown.steps.indexOf(step) + 1 : 0;
+  const place = shown.steps.findIndex((one) => one.key === key) + 1;
+  // One alert at most stands above the step: the step must stay in sight.
+  const first = shown.alerts.filter((one) => !one.acknowledged).slice(0, 1);
+  const others = shown.alerts.filter((one) => !first.includes(one));
+  const line = (one) => html`<${AlertLine} key=${one.id} alert=${one} make=${make} steps=${shown.steps} isReadOnly=${!canAct} />`;
   const canAct = mayAs('helper') && (shown.make.state === 'running' || shown.make.state === 'held');
   return html`<div class="sheet make">
     <${MakeHead} shown=${shown} />
@@ -93,9 +99,10 @@ export function MakeScreen({ make, rest }) {
       <div class="columns">
         <div class="column">
           ${shown.make.state !== 'running' ? html`<p class="lead">${t('make_state.' + shown.make.state)}</p>` : null}
-          ${shown.alerts.map((one) => html`<${AlertLine} key=${one.id} alert=${one} make=${make} steps=${shown.steps} isReadOnly=${!canAct} />`)}
+          ${first.map(line)}
+          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts} />` : html`<p class="lead">${t('make.no_step')}</p>`}
+          ${others.map(line)}
           <${JudgeDuplicates} make=${make} view=${shown} />
-          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} />` : html`<p class="lead">${t('make.no_step')}</p>`}
         </div>
         <div class="column">
           ${step ? html`<${Curd} make=${make} step=${step} /><${Readings} make=${make} step=${step} />

@@ -55,6 +55,7 @@ function OnServer() {
     </${WhyPad}>`;
   }
   if (problem) return html`<p class="is-bad">${problem}</p>`;
+  if (value?.length === 0) return html`<p>${t('look.none')}</p>`;
   return (value ?? []).map((row) => html`<div class="alert alert-check" key=${row.n}>
     <p class="alert-says">${eventText(row.event)}</p>
     <p>${t('look.by', { name: nameOf(row.person), at: clockDay(row.recv_ms, nowMs()) })}</p>

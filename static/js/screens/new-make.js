@@ -60,16 +60,14 @@ export function NewMakeScreen() {
   }
   if (pad === 'milk' || milkL === null) {
     const back = () => (milkL === null ? setRecipe(null) : setPad(null));
-    return html`<div class="sheet"><div class="sheet-head"><${Tap} class="back" onTap=${back}>‹ ${t('word.back')}</${Tap}></div>
-      <${Keypad} key="milk" title=${t('new.milk')} unit="L" decimals=${0} start=${milkL === null ? '' : String(milkL)}
+    return html`<div class="sheet"><${Keypad} onBack=${back} key="milk" title=${t('new.milk')} unit="L" decimals=${0} start=${milkL === null ? '' : String(milkL)}
         hint=${t('new.milk_band', { band: band('milk_volume_l', recipe.milk.low_l, recipe.milk.high_l) })}
         askText=${(ask) => t('new.milk_outside', { band: ask.limit })}
         read=${askMilk(recipe)} saveWord=${t('word.next')} save=${async (value) => { setMilkL(value); setPad(null); return true; }} /></div>`;
   }
   if (pad) {
     const mould = recipe.moulds.find((one) => one.size === pad);
-    return html`<div class="sheet"><div class="sheet-head"><${Tap} class="back" onTap=${() => setPad(null)}>‹ ${t('word.back')}</${Tap}></div>
-      <${Keypad} key=${pad} title=${t('new.moulds_of', { size: own(mould.title) })} unit=${t('mould.wheels')} decimals=${0}
+    return html`<div class="sheet"><${Keypad} onBack=${() => setPad(null)} key=${pad} title=${t('new.moulds_of', { size: own(mould.title) })} unit=${t('mould.wheels')} decimals=${0}
         start=${moulds[pad] === undefined ? '' : String(moulds[pad])} read=${readCount} saveWord=${t('word.next')}
         save=${async (value) => { setMoulds({ ...moulds, [pad]: value }); setPad(null); return true; }} /></div>`;
   }

@@ -3,17 +3,17 @@ import { Sheet } from '../parts/sheet.js';
 import { StateMark } from '../parts/state-mark.js';
 import { stepState } from '../parts/step-card.js';
 import { Tap } from '../parts/tap.js';
-import { clockDay, span } from '../format.js';
+import { clockSpan, span } from '../format.js';
 import { own, t } from '../messages/index.js';
 import { go, swap } from '../router.js';
 import { chooseStep } from './make/chosen.js';
 
-function times(step, nowMs) {
-  const planned = t('steps.planned', { from: clockDay(step.planned_begin_ms, nowMs), to: clockDay(step.planned_end_ms, nowMs) });
+function Times({ step, nowMs }) {
   const begun = step.begun?.at_ms ?? step.expected_begin_ms;
   const ended = step.ended?.at_ms ?? step.expected_end_ms;
   const key = step.status === 'ended' ? 'steps.done' : step.status === 'running' ? 'steps.running' : 'steps.expected';
-  return `${planned} · ${t(key, { from: clockDay(begun, nowMs), to: clockDay(ended, nowMs) })}`;
+  return html`<span class="row-detail">${t('steps.planned', { span: clockSpan(step.planned_begin_ms, step.planned_end_ms, nowMs) })}</span>
+    ${step.status === 'skipped' ? null : html`<span class="row-detail">${t(key, { span: clockSpan(begun, ended, nowMs) })}</span>`}`;
 }
 
 function timingWords(step) {
@@ -38,7 +38,7 @@ export function StepsScreen({ make, view, onBack }) {
       class=${`row step-row is-${step.status}`} onTap=${() => open(make, step)}>
       <span class="row-main">
         <span class="row-title">${index + 1}. ${own(step.title)}${step.rounds ? ' ' + t('step.round', { n: step.round, total: step.rounds }) : ''}</span>
-        <span class="row-detail">${times(step, view.now_ms)}</span>
+        <${Times} step=${step} nowMs=${view.now_ms} />
         ${step.waits_on.length && step.status === 'waiting' ? html`<span class="row-detail">${t('steps.waits', {
           list: view.steps.filter((one) => step.waits_on.includes(one.key)).map((one) => own(one.title)).join(', '),
         })}</span>` : null}

@@ -4,7 +4,7 @@ import { Keypad } from '../../parts/keypad.js';
 import { Tap } from '../../parts/tap.js';
 import { TextField } from '../../parts/text-field.js';
 import { act, readField } from '../../parts/acts.js';
-import { amount, bandIn, unitName } from '../../format.js';
+import { amount, amountBand, unitName } from '../../format.js';
 import { own, t } from '../../messages/index.js';
 
 // A lot in use is asked for once and offered again, so that it is not typed
@@ -44,12 +44,11 @@ export function AddSheet({ make, step, add, onBack }) {
   };
   const lotWords = lot ? t('add.lot_known', { lot, use_by: useBy || '–' }) : t('add.no_lot');
   return html`<div class="sheet">
-    <div class="sheet-head"><${Tap} class="back" onTap=${onBack}>‹ ${t('word.back')}</${Tap}></div>
     ${isEditing
       ? html`<div class="scroll"><${LotFields} lot=${lot} useBy=${useBy} setLot=${setLot} setUseBy=${setUseBy} onDone=${() => setEditing(false)} /></div>`
-      : html`<${Keypad} title=${own(add.title)} unit=${unitName(unit)} decimals=${decimals}
+      : html`<${Keypad} onBack=${onBack} title=${own(add.title)} unit=${unitName(unit)} decimals=${decimals}
           start=${planned === null ? '' : planned.toFixed(decimals)}
-          hint=${planned === null ? t('add.no_plan') : t('add.plan', { amount: amount(planned, unit), band: bandIn(add.planned.low, add.planned.high, unit) })}
+          hint=${planned === null ? t('add.no_plan') : t('add.plan', { amount: amount(planned, unit), band: amountBand(add.planned.low, add.planned.high, unit) })}
           last=${add.added.length ? { typed: String(add.added[0].amount), text: amount(add.added[0].amount, unit) } : null}
           read=${(typed) => readField('ingredient_added', 'amount', typed)}
           save=${save} saveWord=${t('add.save')}>

@@ -17,7 +17,7 @@ export function JudgeDuplicates({ make, view }) {
       later: nameOf(pair.later.by), later_at: clock(pair.later.at_ms),
     };
     return html`<div class="alert alert-check" key=${pair.later.id}>
-      <div class="alert-text"><${StateMark} state="check" /><p class="alert-says">${t('twice.says', words)}</p></div>
+      <p class="alert-says"><${StateMark} state="check" /> ${t('twice.says', words)}</p>
       ${mayAs('maker')
         ? html`<div class="pair">
             <${Tap} class="second" onTap=${() => judge(pair, true)}>${t('twice.same')}</${Tap}>

@@ -1,7 +1,6 @@
 import { html } from '../../parts/html.js';
 import { Keypad } from '../../parts/keypad.js';
 import { Row, Sheet } from '../../parts/sheet.js';
-import { Tap } from '../../parts/tap.js';
 import { act, readField } from '../../parts/acts.js';
 import { count } from '../../format.js';
 import { own, t } from '../../messages/index.js';
@@ -27,8 +26,7 @@ export function MouldSheet({ make, step, size, onBack }) {
     return Boolean(event);
   };
   return html`<div class="sheet">
-    <div class="sheet-head"><${Tap} class="back" onTap=${onBack}>‹ ${t('word.back')}</${Tap}></div>
-    <${Keypad} title=${t('mould.how_many', { size: own(chosen.title) })} unit=${t('mould.wheels')} decimals=${0}
+    <${Keypad} onBack=${onBack} title=${t('mould.how_many', { size: own(chosen.title) })} unit=${t('mould.wheels')} decimals=${0}
       start=${left ? String(left) : ''}
       hint=${t('mould.counts', { done: count(chosen.moulded), planned: count(chosen.planned) })}
       read=${(typed) => readField('wheels_moulded', 'count', typed, true)} save=${save} />

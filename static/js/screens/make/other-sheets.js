@@ -45,8 +45,7 @@ export function TimerSheet({ make, step, onBack }) {
     return { ...seconds, value: seconds.value === null ? null : seconds.value / 60 };
   };
   if (isTyping) {
-    return html`<div class="sheet"><div class="sheet-head"><${Tap} class="back" onTap=${() => setTyping(false)}>‹ ${t('word.back')}</${Tap}></div>
-      <${Keypad} title=${t('timer.how_long')} unit="min" decimals=${0} read=${readMinutes} save=${start} saveWord=${t('timer.start')} /></div>`;
+    return html`<div class="sheet"><${Keypad} onBack=${() => setTyping(false)} title=${t('timer.how_long')} unit="min" decimals=${0} read=${readMinutes} save=${start} saveWord=${t('timer.start')} /></div>`;
   }
   const options = LENGTHS_MIN.map((one) => ({ key: one, title: span(one * 60) }));
   return html`<${Sheet} title=${t('more.timer')} onBack=${onBack}

@@ -2,16 +2,16 @@ import { html } from '../../parts/html.js';
 import { Tap } from '../../parts/tap.js';
 import { act } from '../../parts/acts.js';
 import { amount } from '../../format.js';
-import { own, t } from '../../messages/index.js';
+import { inside, own, t } from '../../messages/index.js';
 import { go } from '../../router.js';
 
 function wordsOf(button, step) {
   const title = own(step.title);
-  if (button.act === 'reading') return t('button.reading', { what: t('quantity.' + button.arg) });
+  if (button.act === 'reading') return t('button.reading', { what: inside(t('quantity.' + button.arg)) });
   if (button.act === 'add') {
     const add = step.adds.find((one) => one.ingredient === button.arg);
     const planned = add?.planned ? amount(add.planned.value, add.planned.unit) : '';
-    return t('button.add', { what: own(add?.title), amount: planned });
+    return t('button.add', { what: inside(own(add?.title)), amount: planned });
   }
   return t('button.' + button.act, { step: title });
 }

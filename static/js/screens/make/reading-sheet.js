@@ -49,8 +49,7 @@ export function ReadingSheet({ make, step, name, last, hint, onBack }) {
   };
   if (name === 'drug_test') return html`<${ChoiceReading} name=${name} onSave=${save} onBack=${onBack} />`;
   return html`<div class="sheet">
-    <div class="sheet-head"><${Tap} class="back" onTap=${onBack}>‹ ${t('word.back')}</${Tap}></div>
-    <${Keypad} title=${t('quantity.' + name)} quantity=${name} unit=${unitOf(name)} decimals=${form.decimals}
+    <${Keypad} onBack=${onBack} title=${t('quantity.' + name)} quantity=${name} unit=${unitOf(name)} decimals=${form.decimals}
       signed=${form.signed} hint=${hint} read=${readQuantity(name)} save=${save}
       last=${last ? { typed: typedFrom(name, last.value), text: quantity(name, last.value) } : null}
       difference=${last ? (value) => change(name, value, last.value) : null}

@@ -27,8 +27,7 @@ function NumberPad({ line, onValue, onBack }) {
   const before = line.data[field];
   const save = async (value) => { onValue({ [field]: value }); return true; };
   return html`<div class="sheet">
-    <div class="sheet-head"><${Tap} class="back" onTap=${onBack}>‹ ${t('word.back')}</${Tap}></div>
-    <${Keypad} title=${t('correct.number', { what: name ? t('quantity.' + name) : t('field.' + field) })} quantity=${name}
+    <${Keypad} onBack=${onBack} title=${t('correct.number', { what: name ? t('quantity.' + name) : t('field.' + field) })} quantity=${name}
       unit=${name ? unitOf(name) : unitName(line.data.unit)} decimals=${decimals} signed=${name ? formOf(name).signed : false}
       last=${{ typed: name ? typedFrom(name, before) : String(before), text: name ? quantity(name, before) : plain(before) }}
       askText=${(ask) => t('keypad.ask', { limit: name ? quantity(name, ask.limit) : '', side: t('keypad.' + ask.key) })}

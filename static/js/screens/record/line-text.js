@@ -1,4 +1,5 @@
 import { amount, clock, count, plain, quantity, span } from '../../format.js';
+import { recipes } from '../../parts/source.js';
 import { own, t, tFirst, words } from '../../messages/index.js';
 
 function stepName(key, steps) {
@@ -7,8 +8,9 @@ function stepName(key, steps) {
 }
 
 function ingredientName(key, steps) {
-  const add = steps.flatMap((one) => one.adds).find((one) => one.ingredient === key);
-  return own(add?.title) || words(key);
+  const add = steps.flatMap((one) => one.adds ?? []).find((one) => one.ingredient === key);
+  const known = recipes.value.flatMap((one) => one.ingredients).find((one) => one.key === key);
+  return own(add?.title ?? known?.title) || words(key);
 }
 
 /** What one entry of the record says, in words and figures. */

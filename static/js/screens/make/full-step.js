@@ -1,0 +1,20 @@
+import { useEffect, useState } from 'preact/hooks';
+import { call, nowMs } from '../../parts/source.js';
+
+// The view carries in full only the steps at hand; the core is asked for others.
+
+/** One step of the view in full, or null until the core has answered. */
+export function useFullStep(make, shown, key) {
+  const brief = shown?.steps.find((one) => one.key === key) ?? null;
+  const [found, setFound] = useState(null);
+  const mustAsk = Boolean(brief) && !brief.full;
+  useEffect(() => {
+    if (!mustAsk) return undefined;
+    let isCurrent = true;
+    call('desk', 'step', [make, key, nowMs()], { desk: true })
+      .then((step) => isCurrent && setFound(step), () => {});
+    return () => { isCurrent = false; };
+  }, [make, key, mustAsk, shown]);
+  if (!mustAsk) return brief;
+  return found?.key === key ? found : null;
+}
