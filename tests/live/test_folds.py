@@ -11,9 +11,11 @@ class Log:
         self.epoch = "first"
         self.rows = []
         self.given = []
+        self.lock = threading.Lock()
 
     def add(self, event):
-        self.rows.append({"n": len(self.rows) + 1, "recv_ms": 0, "event": event})
+        with self.lock:
+            self.rows.append({"n": len(self.rows) + 1, "recv_ms": 0, "event": event})
 
     def after(self, n, limit):
         rows = self.rows[n : n + limit]
@@ -23,8 +25,7 @@ class Log:
 
 def opening(make, name="Tuesday vat"):
     body = {"name": name, "batch": "1", "recipe": builders.recipe(), "milk_l": 300.0}
-    event = note(a_uuid(), 1, "ada", kind="make_opened", make=make, data=body)
-    return event
+    return note(a_uuid(), 1, "ada", kind="make_opened", make=make, data=body)
 
 
 def folds(log):
