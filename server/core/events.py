@@ -197,12 +197,14 @@ def check_event(event: dict) -> "list[dict]":
     return problems + check_data(name, data)
 
 
-def check_data(kind: str, data: dict) -> "list[dict]":
+def check_data(kind: str, data: dict, only: "dict | None" = None) -> "list[dict]":
     """Return everything that is wrong with the body of one kind.
 
     Args:
         kind: a key of KINDS.
         data: the event's body.
+        only: look at fields of these names alone; None for all. A correction
+            of a name need not read a whole recipe again.
 
     Returns:
         List of {"field", "key", "limit"}.
@@ -212,6 +214,8 @@ def check_data(kind: str, data: dict) -> "list[dict]":
     for field in KINDS[kind]["fields"]:
         name = field["name"]
         known.append(name)
+        if only is not None and name not in only:
+            continue
         value = data.get(name)
         if value is None:
             if field["required"]:

@@ -196,7 +196,7 @@ def _temp_at(state, at_ms, otherwise):
     nearest = None
     for entry in run.entries(state, "reading_taken", "milk_temp_c"):
         gap = abs(entry["t_ms"] - at_ms)
-        if gap <= 3600000 and (nearest is None or gap < nearest[0]):
+        if gap <= run.WITH_VOLUME_MS and (nearest is None or gap < nearest[0]):
             nearest = (gap, entry["data"]["value"])
     if nearest is None or not 0.0 <= nearest[1] <= 44.0:  # the table's range
         return otherwise

@@ -70,6 +70,10 @@ CHANGE_ANY_STEP = (
 )
 CHANGE_ALL_DOSES = ("milk_volume_l", "milk_mass_kg")
 
+# A temperature read this near to the metered volume belongs to it, see
+# `plan.milk_kg`, and then changes every dose that goes by mass.
+WITH_VOLUME_MS = 3600000
+
 
 def new_state(make_id: str) -> dict:
     """Return the state of a make of which nothing is known yet.
@@ -242,7 +246,7 @@ def check_correction(kind: str, data: dict, changes: dict) -> "list[dict]":
             problems.append({"field": name, "key": "not_correctable", "limit": None})
         else:
             after[name] = changes[name]
-    return problems + check_data(kind, after)
+    return problems + check_data(kind, after, changes)
 
 
 def _touch(state, event):
@@ -254,12 +258,22 @@ def _touch(state, event):
     if (
         step is None
         or kind in CHANGE_ANY_STEP
-        or event["data"].get("quantity") in CHANGE_ALL_DOSES
+        or _changes_doses(state, event)
         or state["log"][-1]["id"] != event["id"]
     ):
         state["kept"] = {}
     else:
         state["kept"].pop(step, None)
+
+
+def _changes_doses(state, event):
+    quantity = event["data"].get("quantity")
+    if quantity != "milk_temp_c":
+        return quantity in CHANGE_ALL_DOSES
+    volume = last(state, "reading_taken", "milk_volume_l")
+    if volume is None:
+        return False
+    return abs(corrected_ms(event) - volume["t_ms"]) <= WITH_VOLUME_MS
 
 
 def _line(event):
@@ -275,11 +289,9 @@ def _topic(kind, name):
     return kind if name is None else kind + "/" + name
 
 
-def _topic_of(event):
-    field = TOPIC_FIELD.get(event["kind"])
-    if field is None:
-        return event["kind"]
-    return _topic(event["kind"], event["data"].get(field) or "")
+def _topic_of(kind, data):
+    field = TOPIC_FIELD.get(kind)
+    return _topic(kind, None if field is None else data.get(field) or "")
 
 
 def _file(state, event):
@@ -287,7 +299,7 @@ def _file(state, event):
         return
     now = effective(state, event)
     insert(
-        state["lists"].setdefault(_topic_of(event), []),
+        state["lists"].setdefault(_topic_of(event["kind"], now["data"]), []),
         {
             "id": event["id"],
             "t_ms": now["t_ms"],
@@ -300,13 +312,21 @@ def _file(state, event):
     )
 
 
+def _unfile(state, event):
+    # A correction may have moved it to another topic of its kind: 28 small
+    # wheels that were large ones.
+    for topic in state["lists"]:
+        if topic.split("/")[0] == event["kind"]:
+            remove(state["lists"][topic], event["id"])
+
+
 def _file_again(state, event_id):
     """File anew what a correction or strike is about, at whatever depth."""
     for _ in range(DEEPEST):
         event = state["events"].get(event_id)
         if event is None:
             return
-        remove(state["lists"].get(_topic_of(event), []), event_id)
+        _unfile(state, event)
         _file(state, event)
         if event["kind"] not in ("entry_corrected", "entry_struck"):
             return
