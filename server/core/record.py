@@ -11,9 +11,11 @@ from .order import corrected_ms
 LATE_ENTRY_S = 120.0  # entered this long after it was observed: shown as late
 CLOCK_OFF_S = 120.0  # a phone clock this wrong is shown beside its entries
 
-# A correction, a strike and a word on a duplicate are shown with what they are
-# about, not as lines of their own.
-ABOUT_OTHERS = ("entry_corrected", "entry_struck", "duplicate_judged")
+# A correction and a strike are shown with what they are about. Where they are
+# not to be seen there (struck out themselves, second to another's, about an
+# entry not known here) they are lines of their own, so that nothing that was
+# entered is lost from sight.
+ABOUT_OTHERS = ("entry_corrected", "entry_struck")
 
 
 def lines(state: dict, newest: "int | None" = None) -> "list[dict]":
@@ -29,7 +31,7 @@ def lines(state: dict, newest: "int | None" = None) -> "list[dict]":
     found = []
     for place in range(len(state["log"]) - 1, -1, -1):
         event = state["events"][state["log"][place]["id"]]
-        if event["kind"] in ABOUT_OTHERS and event.get("ref") in state["events"]:
+        if event["kind"] in ABOUT_OTHERS and _is_shown_elsewhere(state, event):
             continue
         found.append(line(state, event))
         if newest is not None and len(found) >= newest:
@@ -50,14 +52,14 @@ def line(state: dict, event: dict) -> dict:
         "original", "corrections", "struck", "late_entry_s", "clock_off_s",
         "later_of", "same"}.
     """
-    now = {"t_ms": corrected_ms(event), "data": _shown(event)}
+    kind = event["kind"]
+    now = {"t_ms": corrected_ms(event), "data": event["data"]}
     original = now
     corrections = []
     for amend in run.standing_amends(state, event["id"]):
-        changes = amend["data"].get("set")
+        changes = amend["data"]["set"]
         before = _picked(now, changes)
-        if event["kind"] != "make_opened":
-            now = run.corrected(event["kind"], now, changes)
+        now = run.corrected(kind, now, changes)
         corrections.append(
             {
                 "id": amend["id"],
@@ -72,16 +74,16 @@ def line(state: dict, event: dict) -> dict:
     off_s = event["off_ms"] / 1000.0
     return {
         "id": event["id"],
-        "kind": event["kind"],
+        "kind": kind,
         "at_ms": now["t_ms"],
         "entered_ms": event["entered_ms"] + event["off_ms"],
         "by": event["person"],
         "device": event["device"],
         "step": now["data"].get("step"),
-        "data": now["data"],
+        "data": _shown(kind, now["data"]),
         "original": None
         if not corrections
-        else {"at_ms": original["t_ms"], "data": original["data"]},
+        else {"at_ms": original["t_ms"], "data": _shown(kind, original["data"])},
         "corrections": corrections,
         "struck": _struck(state, event["id"]),
         "late_entry_s": late_s if late_s > LATE_ENTRY_S else None,
@@ -91,11 +93,20 @@ def line(state: dict, event: dict) -> dict:
     }
 
 
-def _shown(event):
+def _is_shown_elsewhere(state, event):
+    about = state["events"].get(event["ref"])
+    if about is None or run.is_struck(state, event["id"]):
+        return False
+    if event["kind"] == "entry_struck":
+        return _struck(state, about["id"])["id"] == event["id"]
+    return about["kind"] not in ABOUT_OTHERS
+
+
+def _shown(kind, data):
     """Return the body, without the whole recipe that a make carries."""
-    if event["kind"] != "make_opened":
-        return event["data"]
-    data = dict(event["data"])
+    if kind != "make_opened":
+        return data
+    data = dict(data)
     recipe = data.pop("recipe")
     data["recipe_id"] = recipe["id"]
     data["recipe_version"] = recipe["version"]

@@ -1,0 +1,65 @@
+"""The same act on two phones: the earliest holds, a person says what it was."""
+
+import itertools
+
+from tests.core.builders import Phone, at
+
+
+def pair(kind="step_begun"):
+    phone, other = Phone(), Phone(1, person="bo")
+    first = phone.event(kind, 5, step="heat")
+    later = other.event(kind, 6, step="heat")
+    return phone, other, first, later
+
+
+def to_judge(ask, events):
+    return ask.one(events, "duplicates", "duplicates", "heat")
+
+
+def test_a_step_begun_on_two_phones_is_asked_about_once(ask):
+    for kind in ("step_begun", "step_ended"):
+        _, _, first, later = pair(kind)
+        for arrival in ([first, later], [later, first]):
+            assert to_judge(ask, arrival) == [
+                {
+                    "step": "heat",
+                    "kind": kind,
+                    "first": {"id": first["id"], "at_ms": at(5), "by": "ida"},
+                    "later": {"id": later["id"], "at_ms": at(6), "by": "bo"},
+                }
+            ]
+
+
+def test_a_double_tap_on_one_phone_is_not_asked_about(ask):
+    phone, _, first, _ = pair()
+    assert to_judge(ask, [first, phone.event("step_begun", 6, step="heat")]) == []
+
+
+def test_a_struck_begin_is_no_double(ask):
+    phone, _, first, later = pair()
+    strike = phone.event("entry_struck", 7, ref=first["id"], why="Not me.")
+    assert to_judge(ask, [first, later, strike]) == []
+
+
+def test_the_last_standing_word_counts(ask):
+    phone, _, first, later = pair()
+    same = phone.event("duplicate_judged", 7, ref=later["id"], same=True)
+    twice = phone.event("duplicate_judged", 8, ref=later["id"], same=False)
+    undo = phone.event("entry_struck", 9, ref=twice["id"], why="Same after all.")
+    undo_too = phone.event("entry_struck", 9, ref=same["id"], why="Not sure.")
+    cases = [
+        ([], None),
+        ([same], True),
+        ([same, twice], False),
+        ([same, twice, undo], True),
+        ([same, twice, undo, undo_too], None),
+    ]
+    for words, verdict in cases:
+        for arrival in itertools.permutations([first, later, *words]):
+            told, asked = ask.state(
+                list(arrival),
+                ("duplicates", "verdict_on_duplicate", later["id"]),
+                ("duplicates", "duplicates", "heat"),
+            )
+            assert told is verdict
+            assert len(asked) == (1 if verdict is None else 0)
