@@ -1,0 +1,364 @@
+"""Do the recorded readings meet a named rule of pasteurisation?
+
+The verdict comes from the rule's own table and from nothing else: never from a
+lethality integral, never from a converted or rounded temperature. It speaks of
+readings; the legal record is the plant's chart, and the inspector decides.
+
+How a hold is judged:
+1. Readings are compared in the unit the legal thermometer reads, with the figure
+   the rule prints in that unit.
+2. In a vat the hold runs from the first reading at or above the temperature to the
+   last one in an unbroken row. One reading below, of the milk or of the air above
+   it, starts it again. Nothing is credited outside the first and last reading.
+   In a continuous plant the hold is the timed holding tube's, and every reading
+   must be at or above the temperature: an hour of readings is not an hour of hold.
+3. Three answers are kept apart: met, not met, and not known. A gap longer than the
+   rule allows, a missing reading, no reading of the air, fat not entered, a
+   figure known from memory or a rule made for other equipment make it not known.
+4. One row of the table met is enough, and then the chart must be complete.
+   If none is met and one is not known, the answer is not known.
+
+Milk that is not shown to be pasteurised is to be handled as if it were not.
+"""
+
+from .bounds import require_number, require_within
+from .holds import longest_gap_s, longest_hold, restarts
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
+def heat_verdict(
+    readings: "list[dict[str, Any]]",
+    unit: str,
+    product: "dict[str, Any]",
+    chart: "dict[str, Any]",
+    rule: "dict[str, Any]",
+) -> "dict[str, Any]":
+    """Return whether the readings of one batch meet a rule of pasteurisation.
+
+    Args:
+        readings: list of {"at_ms", "temp", "air_temp", "recorder_temp"} in order
+            of time, all in `unit`; `temp` is the indicating thermometer at the
+            coldest point, None where it was not read; the last two may be missing.
+        unit: "F" or "C", what the legal thermometer reads.
+        product: {"vessel": "vat" or "flow", "kind": "milk" unless it says
+            otherwise, "fat_frac", "is_sweetened", "phosphatase": "negative" or
+            "positive", "extra_hold_s": filling and emptying time to add,
+            "holding_s": timed hold of a continuous plant}; only the vessel must
+            be there, and milk not said to be sweetened is taken as not.
+        chart: what the chart record holds, by the keys of the rule's chart fields.
+        rule: a heat treatment file of the rules.
+
+    Returns:
+        {"class", "reasons", "warnings", "hold", "if_not_met"}. The class is
+        "reads_as_pasteurised", "heat_treated_only" or "not_assessed". A reason or
+        warning is {"key", ...numbers}. The hold is {"row", "min_temp",
+        "air_min_temp", "start_ms", "end_ms", "held_s", "needed_s"} of the row that
+        was met, else None. if_not_met names the rule that then applies, else None.
+
+    Raises:
+        ValueError: readings out of order, or a figure that cannot be true.
+
+    Source: the rule given.
+    Valid: one batch in a vat, or one unbroken run of a continuous plant.
+    Check: 145.0 °F held 30:00 under air at 150.0 °F is met; 29:59 is not.
+
+    >>> heat_verdict([], "F", {"vessel": "vat"}, {}, {"rows": []})["class"]
+    'not_assessed'
+    """
+    _require_input(readings, unit, product)
+    kind = product.get("kind", "milk")
+    rows = [row for row in rule["rows"] if row["kind"] == kind]
+    results = [_judge_row(row, readings, unit, product, rule) for row in rows]
+    found = {
+        "class": "not_assessed",
+        "reasons": [],
+        "warnings": _warnings(readings),
+        "hold": None,
+        "if_not_met": rule.get("if_not_met"),
+    }
+    if all(reading.get("temp") is None for reading in readings):
+        found["reasons"] = [{"key": "no_readings"}]
+    elif not rows:
+        found["reasons"] = [{"key": "no_row_for_product", "kind": kind}]
+    else:
+        _settle(found, results, readings, product, chart, rule, unit)
+    return found
+
+
+def _require_input(readings, unit, product):
+    if unit not in ("F", "C"):
+        raise ValueError("unit %r is not F or C" % (unit,))
+    if product.get("vessel") not in ("vat", "flow"):
+        raise ValueError("vessel %r is not vat or flow" % (product.get("vessel"),))
+    if product.get("fat_frac") is not None:
+        require_within("fat_frac", product["fat_frac"], 0, 1)
+    require_within("extra_hold_s", product.get("extra_hold_s", 0), 0, 86400)
+    if product.get("holding_s") is not None:
+        require_within("holding_s", product["holding_s"], 0, 86400)
+    last_ms = None
+    for reading in readings:
+        at_ms = reading["at_ms"]
+        if last_ms is not None and at_ms < last_ms:
+            raise ValueError("at_ms %r is before the one above it" % (at_ms,))
+        last_ms = at_ms
+        for name in ("temp", "air_temp", "recorder_temp"):
+            if reading.get(name) is not None:
+                require_number(name, reading[name])
+
+
+def _settle(found, results, readings, product, chart, rule, unit):
+    """Put class, reasons and hold together from the verdicts on all rows."""
+    met = [result for result in results if result["state"] == "met"]
+    unknown = [result for result in results if result["state"] == "unknown"]
+    missing = _missing_fields(chart, product, rule)
+    phosphatase = _phosphatase_reason(product, rule, bool(met))
+    if met:
+        found["hold"] = met[0]["hold"]
+        if missing:
+            found["reasons"].append({"key": "record_incomplete", "missing": missing})
+        if phosphatase:
+            found["reasons"].append(phosphatase)
+        if not found["reasons"]:
+            found["class"] = "reads_as_pasteurised"
+            found["if_not_met"] = None
+        elif phosphatase and phosphatase["key"] == "phosphatase_positive":
+            found["class"] = "heat_treated_only"
+        return
+    if unknown:
+        for result in unknown:
+            found["reasons"] += result["reasons"]
+        return
+    found["class"] = "heat_treated_only"
+    if missing:
+        found["warnings"].append({"key": "record_incomplete", "missing": missing})
+    for result in results:
+        found["reasons"] += result["reasons"]
+    if not found["reasons"]:
+        found["reasons"].append(_never_reached(results, readings))
+    found["reasons"] += _thermised(readings, unit, product, rule)
+
+
+def _judge_row(row, readings, unit, product, rule):
+    """Return {"state", "reasons", "hold"} for one row of the table."""
+    figure = row["min_temp"].get(unit)
+    if figure is None:
+        return _unknown({"key": "rule_not_printed_in_unit", "row": row["key"]})
+    if product["vessel"] not in row["vessels"]["value"]:
+        return _judge_other_equipment(row, figure, readings, unit, product, rule)
+    base = _try(row, figure["value"], [figure], readings, unit, product, rule)
+    if row["supplement"] == "none" or base["state"] == "not_met":
+        return base
+    supplement = rule["supplement"]
+    needed = _is_supplemented(product, supplement)
+    if needed is False:
+        return base
+    reason = {"row": row["key"], "value": product.get("fat_frac")}
+    if row["supplement"] != "applies":
+        scope = "supplement_scope_unclear" if needed else "fat_not_entered"
+        return _unknown(dict(reason, key=scope))
+    rise = supplement["rise"][unit]
+    figures = [figure, rise, supplement["fat_min_frac"]]
+    raised_temp = figure["value"] + rise["value"]
+    raised = _try(row, raised_temp, figures, readings, unit, product, rule)
+    if needed or raised["state"] == "met":
+        return raised
+    # The base temperature is met, or may be, and the raised one is not: the fat
+    # decides.
+    answer = _unknown(dict(reason, key="fat_not_entered"))
+    answer["reasons"] = base["reasons"] + answer["reasons"]
+    return answer
+
+
+def _judge_other_equipment(row, figure, readings, unit, product, rule):
+    """A row made for other equipment can leave the answer open, never give it."""
+    plain = dict(rule, airspace=None)
+    tried = _try(row, figure["value"], [figure], readings, unit, product, plain)
+    if tried["state"] == "met":
+        return _unknown({"key": "row_for_other_equipment", "row": row["key"]})
+    return {"state": "not_met", "reasons": [], "hold": None}
+
+
+def _unknown(reason):
+    return {"state": "unknown", "reasons": [reason], "hold": None}
+
+
+def _is_supplemented(product, supplement):
+    """Return True, False, or None when fat or sweetener is not known."""
+    fat_frac, is_sweetened = product.get("fat_frac"), product.get("is_sweetened")
+    if is_sweetened and supplement["sweetened"]:
+        return True
+    if fat_frac is None:
+        return None
+    return fat_frac >= supplement["fat_min_frac"]["value"]
+
+
+def _try(row, min_temp, figures, readings, unit, product, rule):
+    """Judge the readings against one temperature and hold of a row."""
+    air_min = None
+    airspace = rule.get("airspace")
+    if airspace and product["vessel"] in airspace["vessels"]:
+        rise = airspace["rise"].get(unit)
+        if rise is None:
+            return _unknown({"key": "rule_not_printed_in_unit", "row": row["key"]})
+        air_min = min_temp + rise["value"]
+        figures = figures + [rise]
+    figures = figures + [row["hold_s"], row["vessels"]]
+    needed_s = row["hold_s"]["value"] + product.get("extra_hold_s", 0)
+    gap_max_s = rule["gap_max_s"]["value"]
+    if product["vessel"] == "flow":
+        judged = _judge_flow(row, min_temp, readings, needed_s, gap_max_s, product)
+    else:
+        judged = _judge_vat(row, min_temp, air_min, readings, needed_s, gap_max_s)
+    if any(figure["status"] == "memory" for figure in figures):
+        return _unknown({"key": "rule_figure_from_memory", "row": row["key"]})
+    judged["hold"]["row"] = row["key"]
+    judged["hold"]["min_temp"] = min_temp
+    judged["hold"]["air_min_temp"] = air_min
+    judged["hold"]["needed_s"] = needed_s
+    return judged
+
+
+def _judge_vat(row, min_temp, air_min, readings, needed_s, gap_max_s):
+    sure = longest_hold(readings, min_temp, air_min, gap_max_s, False)
+    hold = {key: sure[key] for key in ("start_ms", "end_ms", "held_s")}
+    if sure["held_s"] >= needed_s and not sure["air_missing"]:
+        return {"state": "met", "reasons": [], "hold": hold}
+    best = longest_hold(readings, min_temp, air_min, None, True)
+    state = "unknown" if best["held_s"] >= needed_s else "not_met"
+    reasons = _why(row, min_temp, air_min, readings, needed_s, gap_max_s)
+    return {"state": state, "reasons": reasons, "hold": hold}
+
+
+def _judge_flow(row, min_temp, readings, needed_s, gap_max_s, product):
+    held_s = product.get("holding_s")
+    temps = [r["temp"] for r in readings if r.get("temp") is not None]
+    times = [r["at_ms"] for r in readings if r.get("temp") is not None]
+    hold = {"start_ms": None, "end_ms": None, "held_s": held_s}
+    if times:
+        hold["start_ms"], hold["end_ms"] = times[0], times[-1]
+    state, reasons = "met", []
+    if temps and min(temps) < min_temp:
+        state = "not_met"
+        if max(temps) >= min_temp:
+            reasons = [_reason("temperature_fell_below", row, min(temps), min_temp)]
+    elif held_s is not None and held_s < needed_s:
+        state = "not_met"
+        reasons = [_reason("hold_too_short", row, held_s, needed_s)]
+    elif held_s is None:
+        state = "unknown"
+        reasons = [_reason("holding_time_not_entered", row, None, needed_s)]
+    elif longest_gap_s(readings) > gap_max_s:
+        gap_s = longest_gap_s(readings)
+        state, reasons = "unknown", [_reason("gap_too_long", row, gap_s, gap_max_s)]
+    return {"state": state, "reasons": reasons, "hold": hold}
+
+
+def _why(row, min_temp, air_min, readings, needed_s, gap_max_s):
+    """Return what kept a row from being met, in the order a maker would ask."""
+    milk_only = longest_hold(readings, min_temp, None, gap_max_s, False)
+    if milk_only["held_s"] < needed_s:
+        gapless = longest_hold(readings, min_temp, None, None, False)
+        if gapless["held_s"] >= needed_s:
+            gap_s = longest_gap_s(readings)
+            return [_reason("gap_too_long", row, gap_s, gap_max_s)]
+        filled = longest_hold(readings, min_temp, None, None, True)
+        if filled["held_s"] >= needed_s:
+            return [_reason("reading_missing", row, gapless["held_s"], needed_s)]
+        if milk_only["start_ms"] is None:
+            return []
+        short = _reason("hold_too_short", row, milk_only["held_s"], needed_s)
+        short["min_temp"] = min_temp
+        short["restarts"] = restarts(readings, min_temp)
+        return [short]
+    lowest = [
+        r["air_temp"]
+        for r in readings
+        if r.get("air_temp") is not None
+        and r.get("temp") is not None
+        and r["temp"] >= min_temp
+        and r["air_temp"] < air_min
+    ]
+    if lowest:
+        return [_reason("airspace_too_cold", row, min(lowest), air_min)]
+    return [_reason("airspace_not_recorded_in_hold", row, None, air_min)]
+
+
+def _reason(key, row, value, limit):
+    return {"key": key, "row": row["key"], "value": value, "limit": limit}
+
+
+def _never_reached(results, readings):
+    temps = [r["temp"] for r in readings if r.get("temp") is not None]
+    limits = [r["hold"]["min_temp"] for r in results if r["hold"]]
+    return {
+        "key": "temperature_never_reached",
+        "value": max(temps) if temps else None,
+        "limit": min(limits) if limits else None,
+    }
+
+
+def _missing_fields(chart, product, rule):
+    fields = rule.get("chart_fields", {}).get(product["vessel"], [])
+    return [
+        field["key"]
+        for field in fields
+        if field["required"] and chart.get(field["key"]) in (None, "", False)
+    ]
+
+
+def _phosphatase_reason(product, rule, is_met):
+    result = product.get("phosphatase")
+    if result == "positive":
+        return {"key": "phosphatase_positive"}
+    if is_met and rule.get("phosphatase_required") and result is None:
+        return {"key": "phosphatase_not_entered"}
+    return None
+
+
+def _thermised(readings, unit, product, rule):
+    """Name thermised milk where the rule has the word."""
+    named = rule.get("thermised")
+    if not named or unit not in named["from_temp"]:
+        return []
+    low, high = named["from_temp"][unit], named["to_temp"][unit]
+    if "memory" in (low["status"], high["status"], named["hold_s"]["status"]):
+        return []
+    temps = [r["temp"] for r in readings if r.get("temp") is not None]
+    if not temps or max(temps) > high["value"]:
+        return []
+    gap_max_s = rule["gap_max_s"]["value"]
+    held_s = longest_hold(readings, low["value"], None, gap_max_s, False)["held_s"]
+    if product["vessel"] == "flow":
+        held_s = (product.get("holding_s") or 0) if min(temps) >= low["value"] else 0
+    if held_s < named["hold_s"]["value"]:
+        return []
+    if product.get("phosphatase") == "negative":
+        return []
+    sure = product.get("phosphatase") == named["phosphatase"]
+    key = "reads_as_thermised" if sure else "thermised_if_phosphatase_positive"
+    return [{"key": key, "value": held_s, "limit": named["hold_s"]["value"]}]
+
+
+def _warnings(readings):
+    """Name the first reading at which the recorder stood above the indicator."""
+    high = [
+        reading
+        for reading in readings
+        if reading.get("temp") is not None
+        and reading.get("recorder_temp") is not None
+        and reading["recorder_temp"] > reading["temp"]
+    ]
+    if not high:
+        return []
+    return [
+        {
+            "key": "recorder_reads_above_indicator",
+            "at_ms": high[0]["at_ms"],
+            "value": high[0]["recorder_temp"],
+            "limit": high[0]["temp"],
+            "count": len(high),
+        }
+    ]
