@@ -1,8 +1,11 @@
+import json
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from server.core.formulas import brine_tank
+from tests.conftest import ROOT
 
 
 def test_topping_up_500_kg_from_19_to_21_per_cent(core):
@@ -129,3 +132,11 @@ def test_a_limit_from_memory_is_passed_over(core):
 def test_an_impossible_tank_is_refused_in_words(core, name, arguments, words):
     with pytest.raises(ValueError, match=words):
         core("formulas.brine_tank", name, *arguments)
+
+
+def test_the_shipped_limits_warn_of_a_weak_brine(core):
+    path = ROOT / "server" / "rules" / "brine.json"
+    limits = json.loads(path.read_text(encoding="utf-8"))["limits"]
+    found = core("formulas.brine_tank", "check_brine", 0.159, 12.0, limits)
+    assert [problem["key"] for problem in found] == ["below_working_range"]
+    assert core("formulas.brine_tank", "check_brine", 0.21, 12.0, limits) == []

@@ -1,8 +1,11 @@
+import json
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from server.core.formulas import curing
+from tests.conftest import ROOT
 
 DAY_MS = 86400000
 GAP_MS = DAY_MS  # a store logged at least once a day
@@ -165,3 +168,13 @@ def test_counted_time_never_shrinks_as_time_goes_on():
 def test_an_impossible_log_is_refused_in_words(core, arguments, words):
     with pytest.raises(ValueError, match=words):
         core("formulas.curing", "curing_time", *arguments)
+
+
+def test_the_shipped_rule_holds_a_raw_wheel_for_sixty_days(core):
+    path = ROOT / "server" / "rules" / "us_curing.json"
+    rules = json.loads(path.read_text(encoding="utf-8"))
+    (rule,) = rules["rows"]
+    gap_ms = rules["gap_max_s"]["value"] * 1000
+    readings = log((61, 50.0))
+    assert check(core, readings, 59, rule, gap_ms=gap_ms)["verdict"] == "does_not_meet"
+    assert check(core, readings, 60, rule, gap_ms=gap_ms)["verdict"] == "meets"
