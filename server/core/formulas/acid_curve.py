@@ -139,7 +139,8 @@ def forecast_on_curve(
         # low readings fall on steeper parts and would weigh more than high ones.
         where = [(time_s - lag_s) / pace for time_s in times_s]
         places = [_place(u, ph, curve_times_s, curve_phs) for u, ph in zip(where, phs)]
-        line = _line(places, times_s, reading_sd_ph, spread)
+        variance = _variance(where, places, reading_sd_ph)
+        line = _line(places, times_s, variance, spread)
         lag_s = (lag_s + line["y"] - line["slope"] * line["x"]) / 2
         pace = (pace + max(line["slope"], 0.1)) / 2
     ahead_s = target_s - line["x"]
@@ -161,35 +162,28 @@ def forecast_on_curve(
 def _line(
     places: list[tuple[float, float]],
     times_s: list[float],
-    reading_sd_ph: float,
+    variance: float,
     spread: dict[str, float],
 ) -> dict[str, float]:
-    xs = [place[0] for place in places]
-    weights = [(place[1] / reading_sd_ph) ** 2 for place in places]
-    variance = _variance(xs, times_s, weights)
     # What is known of the lag counts as one more reading, at the starter.
     return weighted_line(
-        [0.0] + xs,
+        [0.0] + [place[0] for place in places],
         [0.0] + list(times_s),
-        [1 / spread["lag_sd_s"] ** 2] + [weight / variance for weight in weights],
+        [1 / spread["lag_sd_s"] ** 2] + [place[1] ** 2 / variance for place in places],
         1.0,
         1 / spread["pace_sd"] ** 2,
     )
 
 
-def _variance(xs: list[float], times_s: list[float], weights: list[float]) -> float:
-    # Scatter about the readings' own line, pooled with what is known: near 1.
-    used = [i for i in range(len(xs)) if weights[i] > 0]
+def _variance(
+    where: list[float], places: list[tuple[float, float]], reading_sd_ph: float
+) -> float:
+    used = [i for i in range(len(places)) if places[i][1] > 0]
     if len(used) < 3:
-        return 1.0
-    xs, times_s = [xs[i] for i in used], [times_s[i] for i in used]
-    weights = [weights[i] for i in used]
-    free = weighted_line(xs, times_s, weights, 0, 0)
-    square_sum = 0.0
-    for x, time_s, weight in zip(xs, times_s, weights):
-        miss = time_s - free["y"] - free["slope"] * (x - free["x"])
-        square_sum += weight * miss * miss
-    return pooled_var(square_sum, len(xs) - 2, 1.0)
+        return reading_sd_ph * reading_sd_ph
+    misses = [(places[i][0] - where[i]) * places[i][1] for i in used]
+    square_sum = sum([miss * miss for miss in misses])
+    return pooled_var(square_sum, len(used) - 2, reading_sd_ph)
 
 
 def _place(

@@ -138,7 +138,7 @@ def forecast(
         return _no_forecast("acid.not_enough_readings")
     if start_ph - phs[-1] < ENOUGH_DROP:
         return _no_forecast("acid.not_enough_drop")
-    if not [ph for ph in phs if end_ph < ph < start_ph]:
+    if not _inside(phs, start_ph, end_ph):
         return _no_forecast("acid.no_curve")
     stray_ph = math.sqrt(reading_sd_ph * reading_sd_ph + shape_sd_ph * shape_sd_ph)
     kept, far = _kept(times_s, phs, start_ph, end_ph, stray_ph)
@@ -183,6 +183,8 @@ def _kept(
     for i in every:
         others = [j for j in every if j != i]
         xs, ys = [times_s[j] for j in others], [phs[j] for j in others]
+        if not _inside(ys, start_ph, end_ph):
+            continue
         found = fit_gompertz(xs, ys, start_ph, end_ph)
         pair = (found["fall_ph_s"], found["lag_s"])
         miss = abs(phs[i] - gompertz_ph(times_s[i], start_ph, end_ph, pair[0], pair[1]))
@@ -248,20 +250,23 @@ def _first_guess(
     times_s: list[float], phs: list[float], start_ph: float, end_ph: float
 ) -> tuple[float, float]:
     drop = start_ph - end_ph
-    parts = [(start_ph - ph) / drop for ph in phs]
-    inside = [i for i in range(len(phs)) if 0.001 < parts[i] < 0.999]
-    require(
-        len(inside) > 0, "phs", phs, "are not between %r and %r" % (end_ph, start_ph)
-    )
+    inside = _inside(phs, start_ph, end_ph)
+    words = "are not between %r and %r" % (end_ph, start_ph)
+    require(len(inside) > 0, "phs", phs, words)
     # ln(-ln(part)) is straight in time, and 1 where the lag ends.
     xs = [times_s[i] for i in inside]
-    ys = [math.log(-math.log(parts[i])) for i in inside]
+    ys = [math.log(-math.log((start_ph - phs[i]) / drop)) for i in inside]
     slope = robust_line(xs, ys)[1] if len(xs) > 1 else 0.0
     if slope >= 0:
         slope = -1.0 / (1 + abs(xs[-1]))  # a fall over the time so far
     middle = median(xs)
     height = median([y - slope * (x - middle) for x, y in zip(xs, ys)])
     return math.log(-slope * drop / math.e), middle + (1 - height) / slope
+
+
+def _inside(phs: list[float], start_ph: float, end_ph: float) -> list[int]:
+    margin = 0.001 * (start_ph - end_ph)
+    return [i for i in range(len(phs)) if end_ph + margin < phs[i] < start_ph - margin]
 
 
 def _rows(

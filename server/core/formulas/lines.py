@@ -171,13 +171,14 @@ def crossing(
     best = line["x"] + rise / slope
     if root < 0:
         return best, None, None
-    if a <= 0:
-        # The slope may be 0: only the near end is bounded.
-        reach = b + math.sqrt(root)
-        if c <= 0 or reach <= 0:
-            return best, None, None
-        return best, line["x"] + c / reach, None
     width = math.sqrt(root)
+    if a <= 0:
+        # The slope may be 0, so only the end nearer to the readings is bounded.
+        reach = b + width if b >= 0 else b - width
+        if c <= 0 or reach == 0:
+            return best, None, None
+        near = line["x"] + c / reach
+        return (best, near, None) if b >= 0 else (best, None, near)
     return best, line["x"] + (b - width) / a, line["x"] + (b + width) / a
 
 

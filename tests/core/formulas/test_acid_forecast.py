@@ -169,6 +169,7 @@ def test_before_the_ph_has_fallen_there_is_no_forecast(core, hours, phs, basis):
     [
         ([5.21, 5.6, 6.3], "acid.no_curve"),
         ([6.6, 6.6, 5.2, 5.2], "acid.no_curve"),
+        ([5.0, 5.0, 5.0, 5.0, 6.0], "acid.no_curve"),
         ([6.6, 6.6, 6.6, 6.6, 6.6, 6.2], "acid.too_uncertain"),
     ],
 )

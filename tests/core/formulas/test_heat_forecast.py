@@ -135,6 +135,11 @@ def test_one_reading_and_this_vats_tau_say_the_time(core):
     assert 0.05 * 1.6 < half < 0.05 * 2.2
 
 
+def test_a_target_that_is_met_is_forecast_where_it_was_met(core):
+    found = forecast(core, TEMPS_C, 32.0)
+    assert found["low_s"] <= 0 <= found["high_s"]
+
+
 def test_a_prior_steadies_few_readings(core):
     prior = {"tau_s": 2400, "tau_sd_s": 120}
     free = forecast(core, TEMPS_C[:3], 40, sd_k=0.2)

@@ -94,6 +94,13 @@ def test_readings_that_may_not_be_moving_bound_only_the_near_end(core):
     assert high is None
 
 
+def test_a_level_behind_such_readings_is_bounded_on_their_side(core):
+    line = lines.weighted_line([0, 1, 2], [0.0, 0.3, 0.2], [20] * 3, 0, 0)
+    best, low, high = core("formulas.lines", "crossing", line, -3, 2.0)
+    assert low is None
+    assert best < high < 1
+
+
 @pytest.mark.parametrize(("slope", "level"), [(0.01, 0.2), (1.2, 2.2), (0.2, 1.0)])
 def test_readings_that_may_be_there_and_may_not_move_bound_nothing(core, slope, level):
     # Height and slope are both within their own error of nothing.
