@@ -234,38 +234,6 @@ def measured_rate(
     }
 
 
-def timeliness(
-    low_s: "float | None", high_s: "float | None", due_s: float
-) -> "dict[str, Any]":
-    """Return whether a forecast will come in time, as early as that is known.
-
-    Args:
-        low_s: earliest time of the 90 % range [s], or None.
-        high_s: latest time of the 90 % range [s], or None.
-        due_s: time by which it is wanted, on the same clock [s].
-
-    Returns:
-        {"basis"}: "heat.in_time" when the whole range is, "heat.not_in_time" when
-        none of it is, "heat.may_be_late" between, "heat.not_known" without a
-        range. {"late_s"}: least lateness when not in time, else None.
-
-    Raises:
-        ValueError: the range is the wrong way round.
-
-    Check: a range of 10 to 12 min is not in time for 9 min, by 1 min at least.
-
-    >>> timeliness(600, 720, 540)["late_s"]
-    60
-    """
-    if low_s is None:
-        return {"basis": "heat.not_known", "late_s": None}
-    require(high_s is None or high_s >= low_s, "high_s", high_s, "is before %s" % low_s)
-    if low_s > due_s:
-        return {"basis": "heat.not_in_time", "late_s": low_s - due_s}
-    in_time = high_s is not None and high_s <= due_s
-    return {"basis": "heat.in_time" if in_time else "heat.may_be_late", "late_s": None}
-
-
 def _log_gaps(
     times_s: list[float], temps_c: list[float], jacket_c: float, at_least: int
 ) -> list[float]:

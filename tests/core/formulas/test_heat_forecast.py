@@ -247,26 +247,3 @@ def test_gouda_by_hot_water_warms_a_kelvin_in_two_and_a_half_minutes(core):
 def test_a_rate_needs_two_readings(core):
     found = ask(core, "measured_rate", [0], [31], 0.1)
     assert (found["value_k_s"], found["basis"]) == (None, "heat.not_enough_readings")
-
-
-@pytest.mark.parametrize(
-    ("low_s", "high_s", "due_s", "basis", "late_s"),
-    [
-        (600, 720, 540, "heat.not_in_time", 60),
-        (600, 720, 660, "heat.may_be_late", None),
-        (600, 720, 720, "heat.in_time", None),
-        (600, None, 720, "heat.may_be_late", None),
-        (800, None, 720, "heat.not_in_time", 80),
-        (None, None, 720, "heat.not_known", None),
-    ],
-)
-def test_lateness_is_said_as_soon_as_the_range_says_so(
-    core, low_s, high_s, due_s, basis, late_s
-):
-    found = ask(core, "timeliness", low_s, high_s, due_s)
-    assert (found["basis"], found["late_s"]) == (basis, late_s)
-
-
-def test_a_range_the_wrong_way_round_is_refused(core):
-    with pytest.raises(ValueError, match="high_s 500 is before 600"):
-        ask(core, "timeliness", 600, 500, 720)
