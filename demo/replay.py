@@ -8,6 +8,7 @@ Use: python demo/replay.py --data DIR --replay 60
 """
 
 import argparse
+import contextlib
 import json
 import os
 import random
@@ -101,7 +102,9 @@ def main():
     settings = replace(from_environment(), data_dir=args.data)
     if args.play:
         clock = Clock(args.replay, *args.play)
-        play(replace(settings, clock=clock), os.getppid())
+        # Ctrl+C reaches this process too; the server says what there is to say.
+        with contextlib.suppress(KeyboardInterrupt):
+            play(replace(settings, clock=clock), os.getppid())
         return
     with create_app(settings).app_context():
         is_empty = store.count_events() == 0
@@ -115,7 +118,10 @@ def main():
     command += [str(clock.real_ms), str(clock.shown_ms)]
     # Nobody waits for it: it ends by itself once this process is gone.
     os.spawnv(os.P_NOWAIT, sys.executable, command)
-    start(settings, args.host, args.port, workers=2)
+    try:
+        start(settings, args.host, args.port, workers=2)
+    except ValueError as problem:
+        sys.exit(str(problem))
 
 
 if __name__ == "__main__":

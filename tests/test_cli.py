@@ -272,6 +272,18 @@ def free_port():
         return probe.getsockname()[1]
 
 
+def test_a_port_that_another_program_has_is_named(data, capsys):
+    with socket.socket() as other:
+        other.bind(("127.0.0.1", 0))
+        other.listen()
+        port = other.getsockname()[1]
+        command = ["serve", "--data", str(data), "--host", "127.0.0.1"]
+        assert cli.main([*command, "--port", str(port)]) == 1
+    said = capsys.readouterr()
+    assert f"Port {port} of 127.0.0.1" in said.err
+    assert said.out == ""
+
+
 def test_check_with_a_port_also_starts_the_server_and_stops_it(data):
     port = free_port()
     assert cli.main(["check", "--data", str(data), "--port", str(port)]) == 0

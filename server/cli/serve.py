@@ -168,6 +168,29 @@ def serve(app: Flask, host: str, port: int, workers: int) -> None:
     Server(app, options).run()
 
 
+def require_port(host: str, port: int) -> None:
+    """Refuse a port that cannot be listened on, before anything is said of it.
+
+    Args:
+        host: address to listen on.
+        port: port to listen on.
+
+    Raises:
+        ValueError: another program has it, or it may not be used.
+    """
+    family = socket.AF_INET6 if ":" in host else socket.AF_INET
+    with socket.socket(family, socket.SOCK_STREAM) as probe:
+        # As gunicorn binds, so that a port that only just closed counts as free.
+        probe.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+        try:
+            probe.bind((host, port))
+        except OSError as problem:
+            raise ValueError(
+                f"Port {port} of {host} cannot be used ({problem.strerror}); "
+                "try --port N."
+            ) from problem
+
+
 def with_clock(settings: Settings, rate: float) -> Settings:
     """Return the settings with a clock that runs at a rate.
 
@@ -196,7 +219,11 @@ def start(settings: Settings, host: str, port: int, workers: int) -> None:
         host: address to listen on.
         port: port to listen on.
         workers: processes; each holds its own threads.
+
+    Raises:
+        ValueError: the port cannot be listened on.
     """
+    require_port(host, port)
     app = create_app(settings)
     with app.app_context():
         code = first_code()
