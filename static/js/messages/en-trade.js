@@ -154,7 +154,6 @@ export const EN_TRADE = {
   'said.corrected': 'Correction saved',
   'said.struck': 'Entry struck out',
   'said.signed': 'Signed',
-  'said.opened': 'Make started',
   'said.hold_placed': 'Put on hold',
   'said.hold_lifted': 'Hold lifted',
   'said.make_closed': 'Make closed',

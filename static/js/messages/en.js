@@ -429,7 +429,7 @@ export const EN = {
   'recipe.save': 'Save as a new version',
   'recipe.drop': 'Drop the changes',
   'recipe.saved': 'Saved as version {n}.',
-  'figure.lead': 'Now {value} {unit}',
+  'figure.lead': 'Now {value}',
   'figure.value': 'Value ({unit})',
   'figure.low': 'Lowest, if there is one',
   'figure.high': 'Highest, if there is one',

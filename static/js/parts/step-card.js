@@ -11,9 +11,11 @@ export function stepState(step) {
   return 'ok';
 }
 
+const OFF = ['alert.reading_below', 'alert.reading_above'];
+
 // A reading out of its band may merely be on its way: the core's alerts tell.
 function isAlerted(alerts, step, target) {
-  return alerts.some((one) => one.step === step.key && one.quantity === target.quantity && one.key.startsWith('alert.reading_'));
+  return alerts.some((one) => one.step === step.key && one.quantity === target.quantity && OFF.includes(one.key));
 }
 
 function Target({ target, off }) {

@@ -76,7 +76,8 @@ export function NewMakeScreen() {
     const data = { name: name.trim() || `${own(recipe.title)}`.slice(0, 80), batch: batch.trim(), recipe, milk_l: milkL };
     if (vat.trim()) data.vat = vat.trim();
     if (rows.length) data.moulds = rows;
-    const event = await act('make_opened', { data }, t('said.opened'));
+    // No undo here: a make opened in error is given up, with its reason.
+    const event = await act('make_opened', { data });
     if (event) swap('make', event.make);
   };
   return html`<${Sheet} title=${t('new.title')} onBack=${() => setMilkL(null)}

@@ -5,8 +5,9 @@ import { StateMark } from '../../parts/state-mark.js';
 import { Tap } from '../../parts/tap.js';
 import { secondMs } from '../../parts/ticker.js';
 import { act } from '../../parts/acts.js';
+import { readingText } from '../../parts/reading-text.js';
 import { FlocFacts, lastJudgement } from './curd.js';
-import { amount, clock, count, quantity, span } from '../../format.js';
+import { amount, clock, count, span } from '../../format.js';
 import { own, t } from '../../messages/index.js';
 import { go } from '../../router.js';
 
@@ -14,7 +15,7 @@ function ReadingButton({ make, step, reading }) {
   const isDue = reading.due_ms !== null && reading.due_ms <= secondMs.value;
   const name = t('quantity.' + reading.quantity);
   const last = reading.last
-    ? t('reading.last', { value: quantity(reading.quantity, reading.last.value), at: clock(reading.last.at_ms) })
+    ? t('reading.last', { value: readingText(reading.quantity, reading.last.value), at: clock(reading.last.at_ms) })
     : t('reading.none');
   const every = reading.every_s ? t('reading.every', { span: span(reading.every_s) }) : t('reading.when_' + reading.when);
   return html`<${Tap} class=${'row reading ' + (isDue ? 'is-due' : '')}

@@ -4,6 +4,7 @@ import { Keypad } from '../../parts/keypad.js';
 import { Choices, Sheet } from '../../parts/sheet.js';
 import { Tap } from '../../parts/tap.js';
 import { act } from '../../parts/acts.js';
+import { readingText } from '../../parts/reading-text.js';
 import { call } from '../../parts/source.js';
 import { bare, change, formOf, fractionText, quantity, typedFrom, unitOf } from '../../format.js';
 import { t } from '../../messages/index.js';
@@ -42,7 +43,7 @@ export function ReadingSheet({ make, step, name, last, hint, onBack }) {
   const save = async (value, typed) => {
     const data = { quantity: name, value, typed, typed_unit: typedUnit(name) };
     if (step) data.step = step;
-    const said = t('said.reading', { what: t('quantity.' + name), value: quantity(name, value) });
+    const said = t('said.reading', { what: t('quantity.' + name), value: readingText(name, value) });
     const event = await act('reading_taken', { make, data }, said);
     if (event) onBack();
     return Boolean(event);

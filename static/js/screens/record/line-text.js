@@ -1,6 +1,7 @@
-import { amount, clock, count, plain, quantity, span } from '../../format.js';
+import { amount, clock, count, plain, span } from '../../format.js';
+import { readingText } from '../../parts/reading-text.js';
 import { recipes } from '../../parts/source.js';
-import { own, t, tFirst, words } from '../../messages/index.js';
+import { inside, own, t, tFirst, words } from '../../messages/index.js';
 
 function stepName(key, steps) {
   const title = steps.find((one) => one.key === key)?.title;
@@ -42,10 +43,6 @@ export function lineText(line, steps) {
   return text + lot + why;
 }
 
-export function readingText(name, value) {
-  return typeof value === 'string' ? t('choice.' + value) : quantity(name, value);
-}
-
 function valueText(name, value, line) {
   if (value === null || value === undefined) return '–';
   if (name === 'at_ms') return clock(value);
@@ -59,7 +56,7 @@ function valueText(name, value, line) {
 export function setText(correction, line) {
   return Object.entries(correction.set)
     .map(([name, value]) => t('record.set', {
-      field: tFirst(['field.' + name]),
+      field: inside(tFirst(['field.' + name])),
       before: valueText(name, correction.before?.[name], line),
       after: valueText(name, value, line),
     }))
