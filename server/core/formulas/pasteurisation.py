@@ -236,11 +236,9 @@ def _judge_flow(row, min_temp, readings, needed_s, gap_max_s, product):
     held_s = product.get("holding_s")
     temps = [r["temp"] for r in readings if r.get("temp") is not None]
     times = [r["at_ms"] for r in readings if r.get("temp") is not None]
-    hold = {"start_ms": None, "end_ms": None, "held_s": held_s}
-    if times:
-        hold["start_ms"], hold["end_ms"] = times[0], times[-1]
+    hold = {"start_ms": times[0], "end_ms": times[-1], "held_s": held_s}
     state, reasons = "met", []
-    if temps and min(temps) < min_temp:
+    if min(temps) < min_temp:
         state = "not_met"
         if max(temps) >= min_temp:
             reasons = [_reason("temperature_fell_below", row, min(temps), min_temp)]
@@ -295,7 +293,7 @@ def _never_reached(results, readings):
     limits = [r["hold"]["min_temp"] for r in results if r["hold"]]
     return {
         "key": "temperature_never_reached",
-        "value": max(temps) if temps else None,
+        "value": max(temps),
         "limit": min(limits) if limits else None,
     }
 
@@ -327,7 +325,7 @@ def _thermised(readings, unit, product, rule):
     if "memory" in (low["status"], high["status"], named["hold_s"]["status"]):
         return []
     temps = [r["temp"] for r in readings if r.get("temp") is not None]
-    if not temps or max(temps) > high["value"]:
+    if max(temps) > high["value"]:
         return []
     gap_max_s = rule["gap_max_s"]["value"]
     held_s = longest_hold(readings, low["value"], None, gap_max_s, False)["held_s"]

@@ -318,3 +318,11 @@ def test_fdm_and_mnfs_close(moisture, fat):
 def test_impossible_figures_are_refused_in_words(core, name, arguments, words):
     with pytest.raises(ValueError, match=words):
         core("formulas.composition", name, *arguments)
+
+
+def test_a_fat_below_the_whole_table_is_not_assessed(core):
+    # Codex Gouda has no row below 30 % fat in the dry matter.
+    lean = {"moisture_frac": 0.50, "fat_frac": 0.10, "is_pasteurised": True}
+    found = check(core, CODEX_ROWS["gouda"], **lean)
+    (line,) = [f for f in found["figures"] if f["key"] == "dry_matter_min_frac"]
+    assert (line["limit"], line["verdict"]) == (None, "not_assessed")

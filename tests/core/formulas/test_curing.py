@@ -178,3 +178,9 @@ def test_the_shipped_rule_holds_a_raw_wheel_for_sixty_days(core):
     readings = log((61, 50.0))
     assert check(core, readings, 59, rule, gap_ms=gap_ms)["verdict"] == "does_not_meet"
     assert check(core, readings, 60, rule, gap_ms=gap_ms)["verdict"] == "meets"
+
+
+def test_a_rule_of_age_alone_still_needs_time_to_go_forward(core):
+    rule = {"days": {"value": 90, "status": "read"}}
+    with pytest.raises(ValueError, match="now_ms 5 is before start_ms 10"):
+        core("formulas.curing", "check_curing", [], "F", 10, 5, rule, GAP_MS)

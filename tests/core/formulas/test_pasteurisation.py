@@ -305,3 +305,65 @@ def test_what_is_missing_never_helps(temps):
             low = temps[i] is not None and temps[i] < 145
             if not low:
                 assert judge(thinned)["class"] != "reads_as_pasteurised"
+
+
+def test_a_gap_in_a_continuous_run_is_not_assessed(core):
+    rows = [{"at_ms": 0, "temp": 161.0}, {"at_ms": 121000, "temp": 161.0}]
+    found = verdict(core, rows, vessel="flow", holding_s=15)
+    assert found["class"] == "not_assessed"
+    assert found["reasons"][0]["key"] == "gap_too_long"
+    assert found["reasons"][0]["value"] == 121
+
+
+def test_an_airspace_not_printed_in_the_unit_leaves_the_answer_open(core):
+    changed = copy.deepcopy(US)
+    del changed["airspace"]["rise"]["C"]
+    found = verdict(core, readings(*[63.0] * 31, air=66.0), "C", changed)
+    assert found["class"] == "not_assessed"
+    assert "rule_not_printed_in_unit" in keys(found)
+
+
+def thermised(core, rows, rule=EU, **product):
+    found = verdict(core, rows, "C", rule, {}, **product)
+    assert found["class"] == "heat_treated_only"
+    return [key for key in keys(found) if "thermised" in key]
+
+
+def test_thermised_milk_was_held_long_enough_and_not_too_hot(core):
+    positive = {"phosphatase": "positive"}
+    long = [{"at_ms": s * 1000, "temp": 60.0} for s in range(0, 16, 5)]
+    short = [{"at_ms": s * 1000, "temp": 60.0} for s in range(0, 11, 5)]
+    hot = [*long, {"at_ms": 20000, "temp": 68.1}]
+    assert thermised(core, long, **positive) == ["reads_as_thermised"]
+    assert thermised(core, short, **positive) == []
+    assert thermised(core, hot, **positive) == []
+
+
+def test_milk_with_a_negative_test_is_not_thermised(core):
+    rows = [{"at_ms": s * 1000, "temp": 65.0} for s in range(0, 16, 5)]
+    assert thermised(core, rows, phosphatase="negative") == []
+
+
+def test_a_continuous_plant_thermises_by_its_timed_hold(core):
+    rows = [{"at_ms": s * 1000, "temp": 65.0} for s in range(0, 120, 10)]
+    plant = {"vessel": "flow", "phosphatase": "positive"}
+    assert thermised(core, rows, holding_s=14, **plant) == []
+    assert thermised(core, rows, holding_s=14.9, **plant) == []
+    assert thermised(core, rows, holding_s=15, **plant) == ["reads_as_thermised"]
+    rows[3]["temp"] = 56.9
+    assert thermised(core, rows, holding_s=15, **plant) == []
+
+
+def test_a_definition_from_memory_names_nothing(core):
+    changed = copy.deepcopy(EU)
+    changed["thermised"]["hold_s"]["status"] = "memory"
+    rows = [{"at_ms": s * 1000, "temp": 65.0} for s in range(0, 16, 5)]
+    assert thermised(core, rows, changed, phosphatase="positive") == []
+
+
+def test_a_fahrenheit_reading_is_not_called_thermised(core):
+    changed = copy.deepcopy(EU)
+    for row in changed["rows"]:
+        row["min_temp"]["F"] = dict(row["min_temp"]["C"], value=145)
+    found = verdict(core, readings(140.0, 140.0, air=None), "F", changed, {})
+    assert keys(found) == ["temperature_never_reached"]
