@@ -50,7 +50,8 @@ def floc(state: dict, step: dict, figures: dict) -> "dict | None":
     sign = _first_floc(state, step["key"], found["added_ms"])
     if sign is None:
         return found
-    floc_s = (sign["t_ms"] - found["added_ms"]) / 1000.0
+    floc_ms = sign["t_ms"] - found["added_ms"]
+    floc_s = floc_ms / 1000.0
     found["floc_ms"] = sign["t_ms"]
     found["floc_s"] = floc_s
     if floc_s < FLOC_LOW_S:
@@ -59,7 +60,7 @@ def floc(state: dict, step: dict, figures: dict) -> "dict | None":
         found["problem"] = "floc_too_late"
     for name, part in (("cut_ms", "value"), ("low_ms", "low"), ("high_ms", "high")):
         multiple = factor[part] if factor.get(part) is not None else factor["value"]
-        found[name] = found["added_ms"] + int(floc_s * multiple * 1000)
+        found[name] = found["added_ms"] + int(floc_ms * multiple)
     return found
 
 
