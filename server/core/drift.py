@@ -4,13 +4,15 @@ An alert asks for an action; what asks for none is a plain line elsewhere. One
 alert a matter: a new reading replaces the alert of the reading before it, since
 each alert's id is made of what it is about. Acknowledging silences it and never
 hides it while the step runs; an alert of a step that has ended goes once it is
-acknowledged.
+acknowledged, except milk that tested positive. A word of yesterday does not
+silence what falls due today.
 """
 
 from . import run
 from .step_alerts import alert, what_to_do
 
 LEVELS = ("act", "check")
+LASTING = ("alert.drug_test_positive",)  # stays for as long as it is true
 
 
 def alerts(context: dict, of_steps: "list[dict]") -> "list[dict]":
@@ -23,20 +25,38 @@ def alerts(context: dict, of_steps: "list[dict]") -> "list[dict]":
     Returns:
         List of Alert as DEVELOPERS.md lays it out.
     """
-    found = list(of_steps)
-    found.extend(_drug_test_alerts(context))
-    found.extend(_timer_alerts(context))
+    of_test = _drug_test_alerts(context)
+    found = [row for row in of_steps if not _is_told_by(of_test, row)]
+    found.extend(of_test)
+    if not context["over"]:
+        found.extend(_timer_alerts(context))
     found.extend(_hold_alerts(context))
     _acknowledge(context["state"], found)
-    facts = context["facts"]
-    standing = [
-        row
-        for row in found
-        if not row["acknowledged"]
-        or row["step"] is None
-        or facts[row["step"]]["status"] != "ended"
-    ]
-    return sorted(standing, key=_urgency)
+    standing = [row for row in found if not _is_settled(context, row)]
+    return _once(sorted(standing, key=_urgency))
+
+
+def _is_told_by(of_test, row):
+    """Tell whether the missing drug test, told for the make, tells this too."""
+    if row["quantity"] != "drug_test" or row["form"] != "record":
+        return False
+    return any(other["form"] == "record" for other in of_test)
+
+
+def _is_settled(context, row):
+    if not row["acknowledged"] or row["key"] in LASTING:
+        return False
+    fact = context["facts"].get(row["step"])
+    return fact is not None and fact["status"] == "ended"
+
+
+def _once(rows):
+    # A quantity wanted at the begin and at the end is one matter, not two.
+    found: "list[dict]" = []
+    for row in rows:
+        if all(row["id"] != other["id"] for other in found):
+            found.append(row)
+    return found
 
 
 def _urgency(row):
@@ -128,6 +148,7 @@ def _hold_alerts(context):
 def _acknowledge(state, found):
     for row in found:
         entry = run.last(state, "alert_acknowledged", row["id"])
-        row["acknowledged"] = (
-            None if entry is None else {"by": entry["by"], "at_ms": entry["t_ms"]}
-        )
+        if entry is None or entry["t_ms"] < row["since_ms"]:
+            row["acknowledged"] = None
+        else:
+            row["acknowledged"] = {"by": entry["by"], "at_ms": entry["t_ms"]}

@@ -8,25 +8,30 @@ was the same act or really happened twice.
 from . import run
 from .facts import who
 
-DUPLICATE_KINDS = ("step_begun", "step_ended")
+STEP_KINDS = ("step_begun", "step_ended")
 
 
-def duplicates(state: dict, step_key: str) -> "list[dict]":
-    """Return the same step begun or ended on two phones, where nobody has judged it.
+def duplicates(state: dict, step: dict) -> "list[dict]":
+    """Return what two phones recorded of the same act, where nobody has judged it.
 
-    The earliest entry holds; the later one is kept and shown beside it.
+    A step begun or ended, and an ingredient added in it. The earliest entry
+    holds; the later one is kept and shown beside it. Of an ingredient both
+    count until a person says that they are the same.
 
     Args:
         state: State of the make.
-        step_key: key of the step.
+        step: step of the recipe.
 
     Returns:
         List of {"step", "kind", "first", "later"}; each of the two
         {"id", "at_ms", "by"}.
     """
+    step_key = step["key"]
+    acts = [(kind, run.entries(state, kind, step_key)) for kind in STEP_KINDS]
+    for name in step.get("adds", []):
+        acts.append(("ingredient_added", _added(state, name, step_key)))
     found = []
-    for kind in DUPLICATE_KINDS:
-        listed = run.entries(state, kind, step_key)
+    for kind, listed in acts:
         for later in listed[1:]:
             if later["device"] == listed[0]["device"]:
                 continue
@@ -40,6 +45,31 @@ def duplicates(state: dict, step_key: str) -> "list[dict]":
                     }
                 )
     return found
+
+
+def first_of(state: dict, event: dict) -> "str | None":
+    """Return the id of the entry that an event of another phone repeats, or None.
+
+    Args:
+        state: State of the make.
+        event: an event of it.
+    """
+    data = event["data"]
+    if event["kind"] in STEP_KINDS:
+        listed = run.entries(state, event["kind"], data["step"])
+    elif event["kind"] == "ingredient_added" and data.get("step"):
+        listed = _added(state, data["ingredient"], data["step"])
+    else:
+        return None
+    for entry in listed[1:]:
+        if entry["id"] == event["id"] and entry["device"] != listed[0]["device"]:
+            return listed[0]["id"]
+    return None
+
+
+def _added(state, name, step_key):
+    listed = run.entries(state, "ingredient_added", name)
+    return [entry for entry in listed if entry["data"].get("step") == step_key]
 
 
 def verdict_on_duplicate(state: dict, event_id: str) -> "bool | None":

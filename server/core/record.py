@@ -5,7 +5,7 @@ first entered, who changed it, when and why, and whether it was struck out.
 """
 
 from . import run
-from .duplicates import DUPLICATE_KINDS, verdict_on_duplicate
+from .duplicates import first_of, verdict_on_duplicate
 from .order import corrected_ms
 
 LATE_ENTRY_S = 120.0  # entered this long after it was observed: shown as late
@@ -88,7 +88,7 @@ def line(state: dict, event: dict) -> dict:
         "struck": _struck(state, event["id"]),
         "late_entry_s": late_s if late_s > LATE_ENTRY_S else None,
         "clock_off_s": off_s if abs(off_s) > CLOCK_OFF_S else None,
-        "later_of": _later_of(state, event),
+        "later_of": first_of(state, event),
         "same": verdict_on_duplicate(state, event["id"]),
     }
 
@@ -130,14 +130,4 @@ def _struck(state, event_id):
                 "by": strike["person"],
                 "at_ms": corrected_ms(strike),
             }
-    return None
-
-
-def _later_of(state, event):
-    if event["kind"] not in DUPLICATE_KINDS:
-        return None
-    listed = run.entries(state, event["kind"], event["data"]["step"])
-    for entry in listed[1:]:
-        if entry["id"] == event["id"] and entry["device"] != listed[0]["device"]:
-            return listed[0]["id"]
     return None

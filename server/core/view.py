@@ -7,6 +7,7 @@ due, a band that ends.
 """
 
 from . import plan, run
+from .changes import next_change_ms
 from .drift import alerts
 from .duplicates import duplicates
 from .facts import facts, who
@@ -17,7 +18,6 @@ from .steps import brief_view, step_view
 from .timers import timers
 
 LOG_LINES = 30
-MOVING_MS = 30000  # while something overruns, expected ends move with the clock
 
 
 def view(state: dict, now_ms: int) -> "dict | None":
@@ -43,12 +43,12 @@ def view(state: dict, now_ms: int) -> "dict | None":
         "steps": shown,
         "timers": context["timers"],
         "alerts": alerts(context, _step_alerts(context, shown)),
-        "to_judge": _to_judge(state, shown),
-        "day": _span(context, plan.closing_step(context["ordered"])["key"]),
-        "whole": _span(context, context["ordered"][-1]["key"]),
+        "to_judge": _to_judge(context),
+        "day": _span(context, [plan.closing_step(context["ordered"])["key"]]),
+        "whole": _span(context, list(context["facts"])),
         "log": list(reversed(lines(state, LOG_LINES))),
     }
-    found["next_change_ms"] = next_change_ms(found, now_ms)
+    found["next_change_ms"] = None if context["over"] else next_change_ms(found, now_ms)
     return found
 
 
@@ -83,7 +83,7 @@ def _step_alerts(context, shown):
     found = []
     for place, row in enumerate(context["recipe"]["steps"]):
         status = shown[place]["status"]
-        if status == "running":
+        if status == "running" and not context["over"]:
             found.extend(step_alerts(shown[place]))
         elif status == "ended":
             if row["key"] not in kept:
@@ -104,8 +104,12 @@ def _context(state, opened_entry, now_ms):
     known = facts(state, recipe["steps"], recipe.get("figures", {}))
     milk = plan.milk_in(state, opened)
     start_ms = opened_entry["t_ms"]
+    over = _over(state)
+    if over is not None:  # a make that is over stands as it stood then
+        now_ms = min(now_ms, over["t_ms"])
     return {
         "state": state,
+        "over": over is not None,
         "recipe": recipe,
         "opened": opened,
         "ordered": ordered,
@@ -144,6 +148,14 @@ def _make(context, opened_entry):
     }
 
 
+def _over(state):
+    for kind in ("make_abandoned", "make_closed"):
+        found = run.entries(state, kind)
+        if found:
+            return found[0]
+    return None
+
+
 def _make_state(context):
     if run.entries(context["state"], "make_abandoned"):
         return "abandoned"
@@ -163,16 +175,16 @@ def _holds(state):
     return found
 
 
-def _to_judge(state, shown):
+def _to_judge(context):
     found = []
-    for step in shown:
-        found.extend(duplicates(state, step["key"]))
+    for step in context["recipe"]["steps"]:
+        found.extend(duplicates(context["state"], step))
     return found
 
 
-def _span(context, key):
-    planned_ms = context["planned"][key]["end_ms"]
-    expected_ms = context["expected"][key]["end_ms"]
+def _span(context, keys):
+    planned_ms = max(context["planned"][key]["end_ms"] for key in keys)
+    expected_ms = max(context["expected"][key]["end_ms"] for key in keys)
     return {
         "planned_end_ms": planned_ms,
         "expected_end_ms": expected_ms,
@@ -208,42 +220,3 @@ def _focus(shown, now_ms):
         if best is None or rank < best[0]:
             best = (rank, step["key"])
     return None if best is None else best[1]
-
-
-def next_change_ms(found: dict, now_ms: int) -> "int | None":
-    """Return the next instant at which the View changes by itself, or None.
-
-    Args:
-        found: View without its next_change_ms.
-        now_ms: now [ms].
-    """
-    instants = [timer["due_ms"] for timer in found["timers"] if not timer["stopped_ms"]]
-    moving = False
-    for step in found["steps"]:
-        if step["status"] == "running":
-            instants.extend(_instants(step))
-            if step["due_ms"] is not None and step["due_ms"] <= now_ms:
-                moving = True
-        elif step["status"] == "ready":
-            moving = True
-    ahead = [ms for ms in instants if ms is not None and ms > now_ms]
-    if moving:
-        ahead.append(now_ms + MOVING_MS)
-    return min(ahead) if ahead else None
-
-
-def _instants(step):
-    instants = [step["due_ms"]]
-    if step["begun"] and step["lasts"]:
-        instants.append(step["begun"]["at_ms"] + int(step["lasts"]["low_s"] * 1000))
-        instants.append(
-            step["begun"]["at_ms"] + int(step["lasts"]["high_s"] * 1000) + 1
-        )
-    if step["floc"]:
-        instants.extend([step["floc"]["low_ms"], step["floc"]["high_ms"]])
-    if step["judge"]:
-        instants.append(step["judge"]["from_ms"])
-    for reading in step["readings"]:
-        if reading["due_ms"] is not None:
-            instants.extend([reading["due_ms"], reading["due_ms"] + 61000])
-    return instants

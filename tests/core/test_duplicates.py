@@ -2,7 +2,9 @@
 
 import itertools
 
-from tests.core.builders import Phone, at
+from tests.core.builders import Phone, at, step
+
+STEP = step("heat")
 
 
 def pair(kind="step_begun"):
@@ -13,7 +15,7 @@ def pair(kind="step_begun"):
 
 
 def to_judge(ask, events):
-    return ask.one(events, "duplicates", "duplicates", "heat")
+    return ask.one(events, "duplicates", "duplicates", STEP)
 
 
 def test_a_step_begun_on_two_phones_is_asked_about_once(ask):
@@ -59,7 +61,59 @@ def test_the_last_standing_word_counts(ask):
             told, asked = ask.state(
                 list(arrival),
                 ("duplicates", "verdict_on_duplicate", later["id"]),
-                ("duplicates", "duplicates", "heat"),
+                ("duplicates", "duplicates", STEP),
             )
             assert told is verdict
             assert len(asked) == (1 if verdict is None else 0)
+
+
+def added(phone, at_min, amount=100.0, step="rennet"):
+    return phone.event(
+        "ingredient_added",
+        at_min,
+        ingredient="rennet",
+        amount=amount,
+        unit="mL",
+        **({"step": step} if step else {}),
+    )
+
+
+def test_an_ingredient_added_on_two_phones_is_asked_about(ask):
+    # Seen: a dose entered on two phones could only be judged too high, never
+    # be said to be the same.
+    phone, other = Phone(), Phone(1, person="bo")
+    first, later = added(phone, 5), added(other, 6)
+    rennet = step("rennet", adds=["rennet"])
+    for arrival in ([first, later], [later, first]):
+        (asked,) = ask.one(arrival, "duplicates", "duplicates", rennet)
+        assert asked["kind"] == "ingredient_added"
+        assert (asked["first"]["id"], asked["later"]["id"]) == (
+            first["id"],
+            later["id"],
+        )
+        assert ask.state(
+            arrival,
+            ("duplicates", "first_of", first),
+            ("duplicates", "first_of", later),
+        ) == [None, first["id"]]
+
+
+def test_an_ingredient_is_no_double_in_another_step_or_by_the_same_phone(ask):
+    phone, other = Phone(), Phone(1)
+    rennet = step("rennet", adds=["rennet"])
+    for later in (
+        added(phone, 6),
+        added(other, 6, step="set"),
+        added(other, 6, step=None),
+    ):
+        found = ask.state(
+            [added(phone, 5), later],
+            ("duplicates", "duplicates", rennet),
+            ("duplicates", "first_of", later),
+        )
+        assert found == [[], None]
+
+
+def test_a_note_repeats_nothing(ask):
+    note = Phone().event("note_added", 5, text="Warm.")
+    assert ask.one([note], "duplicates", "first_of", note) is None

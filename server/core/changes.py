@@ -1,0 +1,77 @@
+"""When a View changes although nothing is entered: the instants that lie ahead.
+
+Every rule of the View that looks at the clock has its instant here: a deadline,
+the ends of its band, a reading that falls due, the level of an alert. Figures
+that move with the clock itself (how late, how long overdue, when the day ends)
+are asked for again every MOVING_MS while they move.
+"""
+
+from .step_alerts import ACT_OVERDUE_S, ACT_SHARE, OVERDUE_GRACE_S
+
+MOVING_MS = 30000
+
+
+def next_change_ms(found: dict, now_ms: int) -> "int | None":
+    """Return the next instant at which the View changes by itself, or None.
+
+    Args:
+        found: View without its next_change_ms.
+        now_ms: now [ms].
+    """
+    instants = [
+        timer["due_ms"] for timer in found["timers"] if timer["stopped_ms"] is None
+    ]
+    moving = any(due_ms <= now_ms for due_ms in instants)
+    for step in found["steps"]:
+        if step["status"] == "running":
+            instants.extend(_instants(step))
+            moving = moving or _is_moving(step, now_ms)
+        elif step["status"] == "ready":
+            moving = True
+    ahead = [ms for ms in instants if ms is not None and ms > now_ms]
+    if moving:
+        ahead.append(now_ms + MOVING_MS)
+    return min(ahead) if ahead else None
+
+
+def _is_moving(step, now_ms):
+    if step["due_ms"] is None or step["due_ms"] <= now_ms:
+        return True
+    return any(reading["overdue_s"] > 0 for reading in step["readings"])
+
+
+def _instants(step):
+    instants = _of_band(step)
+    instants.append(step["due_ms"])
+    if step["judge"]:
+        instants.append(step["judge"]["from_ms"])
+        if step["judge"]["last"]:
+            instants.append(step["judge"]["last"]["at_ms"])
+    for reading in step["readings"]:
+        if reading["last"]:
+            instants.append(reading["last"]["at_ms"])
+        if reading["due_ms"] is not None:
+            late_act_s = reading["every_s"] or ACT_OVERDUE_S
+            instants.append(reading["due_ms"])
+            instants.append(_past_ms(reading["due_ms"], OVERDUE_GRACE_S))
+            instants.append(_past_ms(reading["due_ms"], late_act_s))
+    return instants
+
+
+def _of_band(step):
+    lasts = step["lasts"]
+    lasts_s = lasts["value_s"] if lasts else 0.0
+    if step["due_basis"] == "floc":
+        low_ms = step["floc"]["low_ms"]
+        high_ms = step["floc"]["high_ms"]
+    elif lasts:
+        low_ms = step["begun"]["at_ms"] + int(lasts["low_s"] * 1000)
+        high_ms = step["begun"]["at_ms"] + int(lasts["high_s"] * 1000)
+    else:
+        return []
+    return [low_ms, _past_ms(high_ms, 0.0), _past_ms(high_ms, ACT_SHARE * lasts_s)]
+
+
+def _past_ms(since_ms, by_s):
+    """Return the first instant that lies more than a span after another."""
+    return since_ms + int(by_s * 1000) + 1
