@@ -58,10 +58,10 @@ def _fact(state, step, figures):
     begun = _first(run.entries(state, "step_begun", key))
     ended = _first(run.entries(state, "step_ended", key))
     skipped = _first(run.entries(state, "step_skipped", key))
-    if begun is None and ended is not None:
-        begun = ended  # ended without a begin: known only that it was done
     floc = curd_facts.floc(state, step, figures)
     due = step_due(step, None if begun is None else begun["t_ms"], floc)
+    if begun is None and ended is not None:
+        begun = ended  # ended without a begin: known only that it was done
     return {
         "begun": begun,
         "ended": ended,
@@ -139,11 +139,13 @@ def end_met_ms(
 
     Returns:
         Instant [ms], not after now; None when the step has not begun or its end
-        has not come.
+        has not come. A step that was ended had come to its end by then.
     """
     if fact["begun_ms"] is None:
         return None
     met_ms = _end_comes_ms(context, step, fact, judge)
+    if fact["ended_ms"] is not None:
+        return fact["ended_ms"] if met_ms is None else min(met_ms, fact["ended_ms"])
     if met_ms is None or met_ms > context["now_ms"]:
         return None
     return met_ms

@@ -80,9 +80,7 @@ def expected(
     for step in steps:
         fact = facts[step["key"]]
         ready_ms = _after_ms(step, found, start_ms)
-        if fact["skipped_ms"] is not None:
-            begin_ms = end_ms = max(ready_ms, start_ms)
-        elif fact["ended_ms"] is not None:
+        if fact["ended_ms"] is not None:
             begin_ms = fact["begun_ms"]
             if begin_ms is None or begin_ms > fact["ended_ms"]:
                 begin_ms = fact["ended_ms"]
@@ -93,6 +91,8 @@ def expected(
             if due_ms is None:
                 due_ms = begin_ms + _lasts_ms(step)
             end_ms = max(due_ms, now_ms)
+        elif fact["skipped_ms"] is not None:
+            begin_ms = end_ms = ready_ms
         else:
             begin_ms = max(ready_ms, now_ms)
             end_ms = begin_ms + _lasts_ms(step)

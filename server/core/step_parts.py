@@ -4,6 +4,7 @@ from . import run
 from .duplicates import verdict_on_duplicate
 from .facts import last_reading, readings_in
 from .figures import scaled_figure
+from .order import sort_key
 
 END_SLACK_MS = 120000  # a reading this long before the end counts; practice
 
@@ -163,11 +164,11 @@ def add_view(context: dict, name: str, fact: dict) -> dict:
             optional = bool(row.get("optional"))
     added = run.entries(state, "ingredient_added", name)
     rows = []
-    total = 0.0
+    counted = []
     for entry in added:
         same = verdict_on_duplicate(state, entry["id"]) is True
         if not same and entry["data"]["unit"] == (dose or entry["data"])["unit"]:
-            total += entry["data"]["amount"]
+            counted.append(entry["data"]["amount"])
         rows.append(
             {
                 "id": entry["id"],
@@ -178,8 +179,10 @@ def add_view(context: dict, name: str, fact: dict) -> dict:
                 "by": entry["by"],
             }
         )
+    total = sum(counted)
     word = "no_plan"
-    if dose is not None and dose["low"] is not None and rows:
+    # An amount in another unit than the plan's cannot be judged against it.
+    if dose is not None and dose["low"] is not None and counted:
         word = verdict(total, dose["low"], dose["high"])
     for row in rows:
         row["verdict"] = word
@@ -235,6 +238,8 @@ def task_view(state: dict, key: str) -> "dict | None":
     """
     taken = run.last(state, "task_taken", key)
     released = run.last(state, "task_released", key)
-    if taken is None or (released is not None and released["t_ms"] > taken["t_ms"]):
+    if taken is None:
+        return None
+    if released is not None and sort_key(released) > sort_key(taken):
         return None
     return {"by": taken["by"], "at_ms": taken["t_ms"]}

@@ -88,7 +88,7 @@ def step_view(context: dict, step: dict) -> dict:
             "task": task_view(state, key),
         }
     )
-    found["end_blockers"] = _end_blockers(step, fact, found, judge, met, now_ms)
+    found["end_blockers"] = _end_blockers(step, fact, found, judge, met)
     found["button"] = _button(step, found, judge, met, now_ms)
     found["main"] = _main(step, found)
     return found
@@ -152,21 +152,21 @@ def _end(context, step, fact):
     return found
 
 
-def _end_blockers(step, fact, found, judge, met, now_ms):
+def _end_blockers(step, fact, found, judge, met):
     if fact["status"] != "running":
         return []
     blockers = []
     for reading in found["readings"]:
-        if reading["required"] and not reading["count"]:
-            blockers.append({"key": "reading_missing", "arg": reading["quantity"]})
+        blocker = {"key": "reading_missing", "arg": reading["quantity"]}
+        if reading["required"] and not reading["count"] and blocker not in blockers:
+            blockers.append(blocker)
     for add in found["adds"]:
         if not add["done"] and not add["optional"]:
             blockers.append({"key": "add_missing", "arg": add["ingredient"]})
     if not met:
         by = step["end"]["by"]
         if by in ("time", "person"):
-            left_s = (fact["due"]["low_ms"] - now_ms) / 1000.0
-            blockers.append({"key": "too_early", "arg": left_s})
+            blockers.append({"key": "too_early", "arg": fact["due"]["low_ms"]})
         elif by == "reading":
             blockers.append({"key": "target_not_met", "arg": step["end"]["quantity"]})
         elif judge is not None:

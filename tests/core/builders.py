@@ -251,3 +251,8 @@ def a_day(phone):
         took("step_ended", 160, step="fill"),
         took("step_begun", 165, step="store"),
     ]
+
+
+def until(events, at_min):
+    """Return the events that were observed by a minute of the day."""
+    return [row for row in events if row["at_ms"] + row["off_ms"] <= at(at_min)]
