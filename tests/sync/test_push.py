@@ -91,6 +91,7 @@ def test_an_item_kept_aside_is_kept_once_however_often_it_comes(phone):
         answer = push(phone, broken, broken)
         assert states(answer) == ["needs_look"] * 2
         assert keys(answer.results[0]) == keys(answer.results[1]) == ["missing"]
+        assert answer.have == (1, [], [])
     assert [one.event for one in look.open_looks()] == [broken]
 
 

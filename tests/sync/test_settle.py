@@ -1,6 +1,6 @@
 import pytest
 
-from server import store, sync
+from server import auth, store, sync
 from server.store import look
 from tests.sync.phones import NOON_MS, a_person, a_phone, note
 
@@ -38,11 +38,20 @@ def test_accepting_moves_a_copy_into_the_log(phone):
 def test_keeping_aside_is_final_even_if_it_comes_again_and_is_sound(phone):
     found = keep_aside(phone)
     assert settle(found, "keep_aside") == []
-    maker = phone._replace(person=a_person("maker").id)
+    # As a maker they might place a hold, but this one was judged by a person.
+    auth.change_person(phone.person, LATER_MS, role="maker")
     assert look.open_looks() == []
-    (result,) = sync.push([found.event], None, maker, LATER_MS).results
+    (result,) = sync.push([found.event], None, phone, LATER_MS).results
     assert result["st"] == "needs_look"
     assert (store.count_events(), look.open_looks()) == (0, [])
+
+
+def test_an_open_item_that_has_become_allowed_is_stored_when_it_comes_again(phone):
+    found = keep_aside(phone)
+    auth.change_person(phone.person, LATER_MS, role="maker")
+    (result,) = sync.push([found.event], None, phone, LATER_MS).results
+    assert (result["st"], result["n"]) == ("stored", 1)
+    assert look.open_looks() == []
 
 
 def test_an_item_is_settled_once(phone):

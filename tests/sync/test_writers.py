@@ -70,10 +70,12 @@ def test_a_following_reader_misses_nothing_of_eight_writers(either_app):
             for seed, phone in enumerate(phones * 2)
         ]
         told = {}
-        for writer in writers:
-            for id_, n in writer.result(timeout=60).items():
-                assert told.setdefault(id_, n) == n
-        done.set()
+        try:
+            for writer in writers:
+                for id_, n in writer.result(timeout=60).items():
+                    assert told.setdefault(id_, n) == n
+        finally:
+            done.set()
         seen = reader.result(timeout=60)
     assert [n for n, _ in seen] == list(range(1, len(seen) + 1))
     assert {id_: n for n, id_ in seen} == told
