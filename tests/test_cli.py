@@ -15,9 +15,9 @@ from pathlib import Path
 import pytest
 
 from server import cli, store
-from server.cli import backup
 from server.cli.serve import announce, gunicorn_options, urls, with_clock
 from server.config import RECIPES_DIR, Clock, Settings
+from server.store import copies
 from server.store.log import NewEvent, add_events
 from tests.sync.phones import NOON_MS, close_app, make_app
 
@@ -202,11 +202,11 @@ def test_another_database_is_left_to_its_own_tools(tmp_path, capsys, monkeypatch
 
 def test_a_failed_copy_leaves_the_one_before_it(data, tmp_path):
     target = tmp_path / "copy.sqlite3"
-    backup.copy(data / "vatside.sqlite3", target)
+    copies.copy(data / "vatside.sqlite3", target)
     before = target.read_bytes()
     (tmp_path / "bad").write_text("no database" * 1000)
-    with pytest.raises(backup.BackupError, match="not copied"):
-        backup.copy(tmp_path / "bad", target)
+    with pytest.raises(copies.BackupError, match="not copied"):
+        copies.copy(tmp_path / "bad", target)
     assert target.read_bytes() == before
 
 

@@ -10,10 +10,11 @@ from pathlib import Path
 from server import store
 from server.app import create_app
 from server.auth import owner_code
-from server.cli import backup, checks
+from server.cli import checks
 from server.cli.serve import start, with_clock
 from server.config import DEFAULT_PORT, Clock, Settings, from_environment
 from server.core.recipe import check_recipe
+from server.store import copies
 
 WORKERS = 2
 
@@ -28,7 +29,7 @@ def _settings(args: argparse.Namespace) -> Settings:
 def _database(args: argparse.Namespace) -> Path:
     file = _settings(args).database_file
     if file is None:
-        raise backup.BackupError(
+        raise copies.BackupError(
             "This copies SQLite only; use pg_dump and pg_restore for PostgreSQL."
         )
     return file
@@ -60,14 +61,14 @@ def run_owner_code(args: argparse.Namespace) -> int:
 
 def run_backup(args: argparse.Namespace) -> int:
     """Copy the database into a file while the server runs."""
-    backup.copy(_database(args), args.file)
+    copies.copy(_database(args), args.file)
     print(f"Copied to {args.file}.")
     return 0
 
 
 def run_restore(args: argparse.Namespace) -> int:
     """Put a copy back, and let the phones offer again what they still hold."""
-    kept = backup.put_back(args.file, _database(args))
+    kept = copies.put_back(args.file, _database(args))
     with create_app(_settings(args)).app_context():
         store.new_epoch()
         count = store.head_n()
@@ -160,6 +161,6 @@ def main(arguments: Sequence[str] | None = None) -> int:
     args = parser().parse_args(arguments)
     try:
         return int(args.run(args))
-    except (backup.BackupError, ValueError) as problem:
+    except (copies.BackupError, ValueError) as problem:
         print(problem, file=sys.stderr)
         return 1

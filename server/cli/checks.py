@@ -10,9 +10,9 @@ from typing import Any
 
 from server.api.shell import Shell
 from server.app import create_app
-from server.cli import backup
 from server.config import CORE_DIR, RECIPES_DIR, Settings
 from server.core.recipe import check_recipe
+from server.store import copies
 
 START_S = 15.0
 LOOK_S = 0.1
@@ -55,7 +55,7 @@ def _database_problems(settings: Settings) -> list[str]:
     try:
         create_app(settings)
         if file is not None:
-            backup.check_file(file)
+            copies.check_file(file)
     except Exception as problem:
         # Whatever keeps the app from being made is what the check is for.
         return [f"database: {problem}"]
