@@ -73,8 +73,9 @@ def free_port():
 class Creamery:
     """One server with its own data, and the owner's way in."""
 
-    def __init__(self, folder):
+    def __init__(self, folder, program):
         self.folder = folder
+        self.program = program
         self.port = free_port()
         self.url = f"http://127.0.0.1:{self.port}"
         self.process = None
@@ -92,7 +93,7 @@ class Creamery:
         with self.words.open("wb") as words:
             self.process = subprocess.Popen(
                 [*command, "--data", str(self.data), "--port", str(self.port)],
-                cwd=ROOT,
+                cwd=self.program,
                 stdout=words,
                 stderr=subprocess.STDOUT,
                 # A group of its own, so that a kill takes the workers too.
@@ -272,10 +273,20 @@ def play():
         yield playing
 
 
+@pytest.fixture(scope="session")
+def program(tmp_path_factory):
+    """A copy of the program that nobody edits while the tests run."""
+    copy = tmp_path_factory.mktemp("program")
+    leave = shutil.ignore_patterns("__pycache__", "node_modules")
+    for name in ("server", "static"):
+        shutil.copytree(ROOT / name, copy / name, ignore=leave)
+    return copy
+
+
 @pytest.fixture
-def creamery(tmp_path):
+def creamery(tmp_path, program):
     """A server that runs, with its owner paired."""
-    server = Creamery(tmp_path)
+    server = Creamery(tmp_path, program)
     try:
         server.start()
         server.own()

@@ -52,16 +52,17 @@ export function take(events) {
   return call("desk", "take", [events], { desk: true });
 }
 
-function saveSoon(key, value) {
-  const known = saving.has(key);
-  saving.set(key, value);
-  if (known) return;
-  setTimeout(() => {
-    const latest = saving.get(key);
-    saving.delete(key);
+function saveNow() {
+  for (const [key, value] of saving) {
     // A cache: the next painting will be saved again.
-    setSaved(key, latest).catch(() => {});
-  }, SAVE_AFTER_MS);
+    setSaved(key, value).catch(() => {});
+  }
+  saving.clear();
+}
+
+function saveSoon(key, value) {
+  if (!saving.size) setTimeout(saveNow, SAVE_AFTER_MS);
+  saving.set(key, value);
 }
 
 function wakeAtNextChange() {
@@ -147,6 +148,9 @@ export async function rebuild() {
   restart();
   await refresh();
 }
+
+// A page out of sight may never come back.
+document.addEventListener("visibilitychange", saveNow);
 
 onLost(() => {
   filled = null;

@@ -56,14 +56,14 @@ export async function absorb(rows, epoch, next) {
   if (!rows.length) return true;
   const events = rows.map((row) => row.event);
   tell({ events });
-  await show(events);
+  show(events); // not waited for: a core that hangs must not stop the exchange
   return true;
 }
 
 async function show(events) {
   // What the core missed here it finds on disk at its next start.
   const taken = await take(events).catch(() => null);
-  if (!taken || taken.changed.includes(openMakeId.value)) {
+  if (!taken?.changed || taken.changed.includes(openMakeId.value)) {
     refreshView().catch(() => {});
   }
   refreshBoard().catch(() => {});
@@ -119,7 +119,7 @@ async function push() {
     await offerMissing(answer.have);
     await countUnsent();
     // The core took it at the tap; the server did not, so it must go again.
-    if (aside) await rebuild();
+    if (aside) rebuild();
     if (!answer.results.length) return;
   }
 }

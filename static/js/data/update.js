@@ -4,10 +4,12 @@
 // new version waits; a tap lets it in while nothing is being written or sent.
 
 import { scriptAddress } from "../trusted.js";
+import { get } from "./api.js";
 import { isWriting } from "./record.js";
-import { offlineReady, syncing, unsaved, updateReady } from "./state.js";
+import { core, offlineReady, syncing, unsaved, updateReady } from "./state.js";
 
 const HOUR_MS = 3600000;
+const HEARD_MS = 8000;
 
 let registration = null;
 let letIn = false;
@@ -57,16 +59,37 @@ export async function keepOffline() {
   });
 }
 
+// Chromium leaves the new version waiting when it is let in while the old one is
+// handing out a file, and then forgets the wish. So the wish comes in a quiet
+// moment, and if it was not heard all the same, the page takes the new version
+// straight from the server, having made sure that the server is there.
+async function letNewIn() {
+  letIn = true;
+  registration.waiting.postMessage("activate");
+  await new Promise((resolve) => setTimeout(resolve, HEARD_MS));
+  try {
+    await get("/health");
+    await registration.unregister();
+    location.reload();
+  } catch {
+    letIn = false; // no network: the next tap tries again
+  }
+}
+
 /**
  * Let the new version in, after a tap on "new version ready".
  *
- * @returns {boolean} false when something is being written or sent just now, or
- *     a value on the screen is not saved yet
+ * @returns {boolean} false when something is being loaded, written or sent just
+ *     now, or a value on the screen is not saved yet
  */
 export function applyUpdate() {
-  if (isWriting() || syncing.value || unsaved.value.length) return false;
-  letIn = true;
-  if (registration?.waiting) registration.waiting.postMessage("activate");
+  const isBusy =
+    isWriting() ||
+    syncing.value ||
+    core.value === "starting" ||
+    unsaved.value.length > 0;
+  if (!registration || isBusy) return false;
+  if (registration.waiting) letNewIn();
   else location.reload();
   return true;
 }
