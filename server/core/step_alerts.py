@@ -85,15 +85,18 @@ def _reading_alerts(step):
                 low=target["low"],
                 high=target["high"],
                 unit=target["unit"],
-                do=what_to_do(step, _drift_form(form, last["verdict"])),
+                do=what_to_do(step, _drift_form(target["unit"], last["verdict"])),
             )
         )
     return found
 
 
-def _drift_form(form, word):
-    if form == "acid":  # a pH above its band means too little acid yet
-        return "acid_slow" if word == "above" else "acid_fast"
+def _drift_form(unit, word):
+    form = _FORM.get(unit, "quantity")
+    if form == "acid":
+        # A pH above its band means too little acid yet; a titration, too much.
+        slow = "above" if unit == "pH" else "below"
+        return "acid_slow" if word == slow else "acid_fast"
     return form + ("_low" if word == "below" else "_high")
 
 
