@@ -40,8 +40,14 @@ def board(views: "list[dict]", last_words: dict, now_ms: int) -> dict:
         "now_ms": now_ms,
         "next_change_ms": min(changes) if changes else None,
         "makes": sorted(makes, key=_rank),
-        "due": sorted(due, key=lambda row: (row["due_ms"], row["make"], row["what"])),
+        "due": sorted(due, key=_due_rank),
     }
+
+
+def _due_rank(row):
+    # Total, since the phone's sort shuffles what is equal.
+    about = row["timer"] or row["step"]
+    return (row["due_ms"], row["make"], row["what"], about, row["quantity"] or "")
 
 
 def _rank(make):
@@ -89,18 +95,8 @@ def _due(found, now_ms):
         elif step["button"]["act"] == "end":
             wants_ms = next_thing_ms(step, now_ms)
             rows.append(_row(found, step, "step_end", wants_ms, now_ms, None))
-        for reading in step["readings"]:
-            if reading["due_ms"] is not None:
-                rows.append(
-                    _row(
-                        found,
-                        step,
-                        "reading",
-                        reading["due_ms"],
-                        now_ms,
-                        reading["quantity"],
-                    )
-                )
+        for quantity, due_ms in _readings_due(step):
+            rows.append(_row(found, step, "reading", due_ms, now_ms, quantity))
     for timer in found["timers"]:
         if timer["stopped_ms"] is None:
             row = _row(found, None, "timer", timer["due_ms"], now_ms, None)
@@ -108,6 +104,17 @@ def _due(found, now_ms):
             row["timer"] = timer["id"]
             rows.append(row)
     return rows
+
+
+def _readings_due(step):
+    """Return (quantity, instant) of what must be read, each quantity once."""
+    due: "dict[str, int]" = {}
+    for reading in step["readings"]:
+        if reading["due_ms"] is None or not (reading["required"] or reading["every_s"]):
+            continue
+        quantity = reading["quantity"]
+        due[quantity] = min(reading["due_ms"], due.get(quantity, reading["due_ms"]))
+    return sorted(due.items())
 
 
 def _row(found, step, what, due_ms, now_ms, quantity):
@@ -123,6 +130,8 @@ def _row(found, step, what, due_ms, now_ms, quantity):
         "round": None if step is None else step["round"],
         "rounds": None if step is None else step["rounds"],
         "what": what,
+        "timer": None,
+        "label": None,
         "quantity": quantity,
         "due_ms": due_ms,
         "level": level,
