@@ -2,11 +2,11 @@
 
 Third-party code is never committed. `static/package-lock.json` names each
 package by hash; this script lets npm fetch them in a scratch folder and copies
-the few files that a browser needs, beside their licences. Nothing is bundled:
-an import map in index.html gives the modules their names.
+the few files that a browser needs, beside their licences, and the packer that
+makes one file of the page's own modules (`pack_page.py`).
 
-Run it as often as you like: it does nothing while the lock and this script are
-unchanged.
+Run it as often as you like: it does nothing while the lock, this script and the
+page's modules are unchanged.
 """
 
 import gzip
@@ -19,6 +19,10 @@ import sys
 import sysconfig
 import tempfile
 from pathlib import Path
+
+sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
+
+from deploy.pack_page import PACKER, pack
 
 ROOT = Path(__file__).resolve().parent.parent
 STATIC = ROOT / "static"
@@ -129,7 +133,7 @@ def is_current() -> bool:
     """Tell whether static/lib already holds what the lock asks for."""
     if not STAMP.is_file() or STAMP.read_text() != wanted_stamp():
         return False
-    return all((LIB / name).is_file() for name in FILES)
+    return PACKER.is_file() and all((LIB / name).is_file() for name in FILES)
 
 
 def _write(name: str, data: bytes) -> None:
@@ -151,6 +155,11 @@ def _package_of(source: str) -> str:
     return "/".join(parts[:2] if source.startswith("@") else parts[:1])
 
 
+def _packer(modules: Path) -> Path:
+    # npm installs the one binary that this machine can run.
+    return next((modules / "@esbuild").glob("*/bin/esbuild"))
+
+
 def _copy(modules: Path) -> None:
     LIB.mkdir(exist_ok=True)
     for name, source in FILES.items():
@@ -160,6 +169,7 @@ def _copy(modules: Path) -> None:
         _write(name, data)
         # Served as it is to browsers that take gzip; mtime 0 keeps it the same.
         _write(f"{name}.gz", gzip.compress(data, 9, mtime=0))
+    shutil.copy(_packer(modules), PACKER)
     packages = sorted({_package_of(source) for source in FILES.values()})
     notices = (f"{name}\n\n{_licence(modules, name).strip()}\n" for name in packages)
     text = f"\n{'-' * 72}\n\n".join(notices)
@@ -168,14 +178,19 @@ def _copy(modules: Path) -> None:
 
 
 def fetch() -> None:
-    """Bring static/lib up to date with the lock; do nothing when it is.
+    """Bring static/lib up to date with the lock and the page's own modules.
 
     Raises:
         NoNodeError: there is no Node.js to fetch with.
-        subprocess.CalledProcessError: npm failed; its own words were printed.
+        subprocess.CalledProcessError: npm or the packer failed; its own words
+            were printed.
     """
-    if is_current():
-        return
+    if not is_current():
+        _fetch_modules()
+    pack()
+
+
+def _fetch_modules() -> None:
     node = ensure_node(npm_too=True)
     npm = shutil.which("npm", path=str(Path(node).parent))
     print("Fetching the browser modules.")
@@ -184,7 +199,7 @@ def fetch() -> None:
             shutil.copy(STATIC / name, scratch)
         paths = [str(Path(node).parent), os.environ.get("PATH", "")]
         subprocess.run(
-            [str(npm), "ci", "--omit=dev", "--loglevel=error"],
+            [str(npm), "ci", "--loglevel=error"],
             cwd=scratch,
             env={**os.environ, "PATH": os.pathsep.join(paths)},
             stdout=subprocess.DEVNULL,

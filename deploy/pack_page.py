@@ -1,0 +1,71 @@
+"""Pack the page's own modules and styles into one file each, with esbuild.
+
+The modules stay what developers read and what the server sends from a checkout
+that has changed since; the pack is what phones load. Nothing is renamed beyond
+what minifying does, and nothing third-party is committed.
+"""
+
+import importlib.util
+import re
+import subprocess
+from pathlib import Path
+from typing import Any
+
+ROOT = Path(__file__).resolve().parent.parent
+STATIC = ROOT / "static"
+PACKER = STATIC / "lib" / ".esbuild"
+# Old phones in a cellar; the newest syntax that all of them read.
+TARGET = "es2022"
+IMPORT_MAP = re.compile(r'"([^"]+)": "/(lib/[^"]+)"')
+
+
+def page_stamp() -> Any:
+    """Return the module that ties a pack to its sources, loaded by its place."""
+    place = ROOT / "server" / "api" / "page_stamp.py"
+    spec = importlib.util.spec_from_file_location("page_stamp", place)
+    assert spec is not None
+    assert spec.loader is not None
+    module = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(module)
+    return module
+
+
+def _aliases() -> list[str]:
+    """Return the import map of index.html in the packer's words."""
+    text = (STATIC / "index.html").read_text("utf-8")
+    return [
+        f"--alias:{name}={STATIC / path}" for name, path in IMPORT_MAP.findall(text)
+    ]
+
+
+def pack() -> None:
+    """Bring the pack up to date with its sources; do nothing when it is.
+
+    Raises:
+        subprocess.CalledProcessError: a module does not parse; esbuild's own
+            words were printed.
+    """
+    stamp = page_stamp()
+    if stamp.is_packed(STATIC):
+        return
+    found = stamp.sources_stamp(STATIC)
+    (STATIC / stamp.STAMP).unlink(missing_ok=True)
+    for source, target, extra in (
+        ("js/app.js", "lib/page.js", ["--format=esm", *_aliases()]),
+        ("css/app.css", "lib/page.css", ["--external:/icons/*"]),
+    ):
+        subprocess.run(
+            [
+                str(PACKER),
+                str(STATIC / source),
+                "--bundle",
+                "--minify",
+                f"--target={TARGET}",
+                "--legal-comments=none",  # licences are in THIRD_PARTY_NOTICES.txt
+                "--log-level=warning",
+                f"--outfile={STATIC / target}",
+                *extra,
+            ],
+            check=True,
+        )
+    (STATIC / stamp.STAMP).write_text(found, "utf-8")
