@@ -62,6 +62,7 @@ def push() -> Response:
 @blp.get("/sync/pull")
 @blp.arguments(shapes.PullQuery, location="query")
 @blp.response(200, shapes.PullAnswer)
+@blp.alt_response(409, schema=shapes.EpochAnswer)
 def pull(wanted: dict[str, Any]) -> Response:
     """Give the events after a number, oldest first.
 

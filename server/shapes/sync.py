@@ -2,7 +2,7 @@
 
 from marshmallow import fields
 
-from server.shapes.http import FAR, ProblemShape, Shape, uuid_text, whole
+from server.shapes.http import FAR, ErrorAnswer, ProblemShape, Shape, uuid_text, whole
 from server.shapes.people import ServerShape
 
 
@@ -72,6 +72,12 @@ class PullAnswer(ServerShape):
     events = fields.List(fields.Nested(PulledShape), required=True)
     next = fields.Integer(required=True)
     more = fields.Boolean(required=True)
+
+
+class EpochAnswer(ErrorAnswer):
+    """The reader's number is of another life of the database."""
+
+    epoch = fields.String(required=True)
 
 
 class HaveQuery(Shape):

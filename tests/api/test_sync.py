@@ -1,5 +1,6 @@
 import gzip
 import json
+import tracemalloc
 
 import pytest
 from sqlalchemy.exc import OperationalError
@@ -135,6 +136,15 @@ def test_a_body_over_the_limit_is_refused_packed_or_not(paired):
     at_limit = gzip.compress(large[:LIMIT_BYTES])
     answer = paired.post("/sync/push", data=at_limit, headers=packed)
     assert answer.json["head"] == 1
+
+
+def test_a_packed_body_is_unpacked_no_further_than_the_limit(paired):
+    bomb = gzip.compress(bytes(64 * LIMIT_BYTES))
+    tracemalloc.start()
+    paired.post("/sync/push", data=bomb, headers={"Content-Encoding": "gzip"})
+    peak = tracemalloc.get_traced_memory()[1]
+    tracemalloc.stop()
+    assert peak < 16 * LIMIT_BYTES
 
 
 def test_a_packed_body_that_was_cut_or_broken_is_named(paired):
