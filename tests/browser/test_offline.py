@@ -35,6 +35,19 @@ SILENT_CORE = """
     terminate() {}
   };
 """
+LOGGED = """
+  const raw = await new Promise((resolve) => {
+    const asked = indexedDB.open("vatside");
+    asked.onsuccess = () => resolve(asked.result);
+  });
+  const rows = await new Promise((resolve) => {
+    const asked = raw.transaction("log").objectStore("log").getAll();
+    asked.onsuccess = () => resolve(asked.result);
+  });
+  raw.close();
+  return rows.map((row) => row.make);
+"""
+VIEWED = 'return bridge.call("desk", "view", [args[0], nowMs()], {desk: true})'
 BREAK = "globalThis.failureName = args[0]; globalThis.failing = args[1];"
 IS_NEXT = "document.documentElement.dataset.next"
 
@@ -133,6 +146,36 @@ def test_a_value_that_cannot_be_saved_stays_in_sight_until_it_is(creamery, new_p
         if event["kind"] == "reading_taken"
     ]
     assert values == [31.5, 31.5]
+
+
+def test_a_full_phone_lets_go_of_finished_makes_and_of_nothing_unsent(new_phone):
+    other = new_phone("Ivo")
+    old = other.open_make(name="Finished")
+    other.record("make_closed", make=old)
+    other.sent()
+    phone = new_phone(scripts=[BROKEN])
+    make = phone.open_make(name="Running")
+    phone.sent()
+    phone.until(
+        '(await db.getSaved(["board"]))[0]?.makes.length === 2'
+        f' && (await db.getSaved(["board"]))[0].makes.find((one) => one.id === "{old}")'
+        '.state === "closed"',
+        "the board to be saved",
+    )
+    until(lambda: set(phone.run(LOGGED)) == {old, make}, "both makes to be pulled")
+    phone.context.set_offline(True)
+    made = phone.run(NOTES, make, 1, 0)
+    phone.run(BREAK, "QuotaExceededError", 1)
+    made += phone.run(NOTES, make, 1, 1)
+    assert [event["id"] for event in phone.run("return db.unaccepted()")] == made
+    assert set(phone.run(LOGGED)) == {make}
+    assert phone.run("return state.storage.value.problem") is None
+    # The finished make is still there to read, from the server.
+    phone.context.set_offline(False)
+    phone.sent()
+    phone.run("await desk.rebuild(); await actions.openMake(args[0]);", old)
+    assert phone.run(VIEWED, old) is None
+    assert phone.run("return state.view.value.make.name") == "Finished"
 
 
 def test_an_impossible_value_is_refused_with_field_and_limit_and_kept(new_phone):

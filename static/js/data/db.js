@@ -135,23 +135,13 @@ const write = (stores, work) => run("readwrite", stores, work);
 // Only the cache of finished makes may go; what the phone alone holds stays.
 async function freeRoom() {
   try {
-    const [board, logged] = await attempt(
-      "readonly",
-      ["saved", "log"],
-      "default",
-      async (tx) => [
-        await tx.objectStore("saved").get("board"),
-        await tx.objectStore("log").count(),
-      ],
+    const board = await attempt("readonly", ["saved"], "default", (tx) =>
+      tx.objectStore("saved").get("board"),
     );
-    const closed = (board?.makes ?? []).filter((make) => isOver(make.state));
-    await attempt("readwrite", ["saved", "log", "meta"], "strict", (tx) =>
-      forgetMakes(
-        tx,
-        closed.map((make) => make.id),
-      ),
-    );
-    return closed.length > 0 && logged > 0;
+    const over = (board?.makes ?? []).filter((make) => isOver(make.state));
+    const ids = over.map((make) => make.id);
+    const work = (tx) => forgetMakes(tx, ids);
+    return (await attempt("readwrite", ["saved", "log"], "strict", work)) > 0;
   } catch {
     return false;
   }
@@ -163,13 +153,14 @@ function isOver(state) {
 
 async function forgetMakes(tx, makes) {
   const log = tx.objectStore("log");
+  let forgotten = 0;
   for (const make of makes) {
-    for (const id of await log.index("make").getAllKeys(make)) log.delete(id);
+    const ids = await log.index("make").getAllKeys(make);
+    for (const id of ids) log.delete(id);
     tx.objectStore("saved").delete(`view:${make}`);
+    forgotten += ids.length;
   }
-  const meta = tx.objectStore("meta");
-  const forgotten = new Set([...((await meta.get("forgotten")) ?? []), ...makes]);
-  await meta.put([...forgotten], "forgotten");
+  return forgotten;
 }
 
 /** Return a value of `meta`, or undefined. */
@@ -425,7 +416,7 @@ export function prune(nowMs, makes) {
   const old = makes.filter(
     (make) => isOver(make.state) && make.last_word_ms < nowMs - KEEP_CLOSED_MS,
   );
-  return write(["log", "sent", "saved", "meta"], async (tx) => {
+  return write(["log", "sent", "saved"], async (tx) => {
     const sent = tx.objectStore("sent");
     for (const row of await sent.getAll()) {
       if (row.pulled && row.acked_ms < nowMs - KEEP_SENT_MS) sent.delete(row.id);

@@ -4,6 +4,7 @@
 // entries and confirms; until it has, its answers are incomplete and not shown.
 
 import { call, onLost, restart, start } from "../core/bridge.js";
+import { get } from "./api.js";
 import { clock } from "./clock.js";
 import { everything, getSaved, setSaved } from "./db.js";
 import { board, core, coreProblem, openMakeId, remembered, view } from "./state.js";
@@ -102,13 +103,23 @@ function merged(work) {
   };
 }
 
+// A phone keeps finished makes for a month; the server keeps them all.
+async function viewFromServer(id) {
+  const answer = await get(`/makes/${id}/view`).catch(() => null);
+  if (answer && openMakeId.value === id) view.value = answer;
+}
+
 /** Ask the core for the open make's view, and show it. */
 export const refreshView = merged(async () => {
   const id = openMakeId.value;
   if (!id) return;
   await whenFilled();
   const answer = await call("desk", "view", [id, clock.nowMs()], { desk: true });
-  if (answer === null || openMakeId.value !== id) return;
+  if (openMakeId.value !== id) return;
+  if (answer === null) {
+    await viewFromServer(id);
+    return;
+  }
   view.value = answer;
   saveSoon(`view:${id}`, answer);
   wakeAtNextChange();

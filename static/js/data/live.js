@@ -28,7 +28,7 @@ function stopPolling() {
 
 function poll() {
   live.value = "polling";
-  polling ??= setInterval(() => kick("asked"), POLL_MS);
+  polling ??= setInterval(() => kick("poll"), POLL_MS);
 }
 
 function gatherer(epoch) {
@@ -92,7 +92,7 @@ async function connect() {
   if (ending !== mine) return; // ended on purpose
   ending = null;
   if (failures) poll();
-  if (failures) kick("asked");
+  if (failures) kick("poll");
   retrying = setTimeout(connect, failures ? waitMs(failures, retryAfterS) : 100);
 }
 

@@ -215,7 +215,7 @@ function tick() {
 /**
  * Exchange now: at a start, a tap, a return of the network or of the eyes.
  *
- * @param {string} why "start|tap|online|visible|asked"
+ * @param {string} why "start|tap|online|visible|poll|asked"
  */
 export function kick(why) {
   if (syncing.value) {
