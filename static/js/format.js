@@ -197,7 +197,7 @@ export function span(seconds) {
   if (size < 2 * DAY_S) {
     const rest = minutes % 60;
     const hours = `${Math.floor(minutes / 60)}\u00a0h`;
-    return rest ? `${hours}\u00a0${two(rest)}\u00a0min` : hours;
+    return rest ? `${hours} ${two(rest)}\u00a0min` : hours;
   }
   const days = Math.round(size / DAY_S);
   return `${days}\u00a0days`;

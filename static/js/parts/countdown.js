@@ -1,6 +1,6 @@
 import { html } from './html.js';
 import { secondMs } from './ticker.js';
-import { clock, ticks } from '../format.js';
+import { clock, clockDay, ticks } from '../format.js';
 import { t } from '../messages/index.js';
 
 /** Time left to an instant, or how far past it: absolute, never a tick count. */
@@ -11,7 +11,7 @@ export function Countdown({ dueMs, lowMs, class: name = '' }) {
   return html`<div class=${`countdown ${isOver ? 'is-over' : ''} ${name}`} role="timer">
     <div class="timer">${isOver ? '+' : ''}${ticks(shown)}</div>
     <div class="timer-words">
-      ${t(isOver ? 'countdown.over' : 'countdown.left', { at: clock(dueMs) })}
+      ${t(isOver ? 'countdown.over' : 'countdown.left', { at: clockDay(dueMs, secondMs.value) })}
       ${!isOver && lowMs ? html`<span> ${t('countdown.from', { at: clock(lowMs) })}</span>` : null}
     </div>
   </div>`;

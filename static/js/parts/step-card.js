@@ -80,16 +80,17 @@ export function endWords(step) {
   return t('end.person');
 }
 
-/** What to do now, and the number that goes with it. */
-export function StepCard({ step, place, total, alerts }) {
+/** What to do now, and the number that goes with it; children stand below the number. */
+export function StepCard({ step, place, total, alerts, children }) {
   return html`<article class="step-card" aria-label=${own(step.title)}>
     <div class="step-head">
-      <${StateMark} state=${stepState(step)} word=${t('step.' + step.status)} />
+      <${StateMark} state=${stepState(step)} word=${t(stepState(step) === 'check' ? 'step.late' : 'step.' + step.status)} />
       <span class="quiet">${t('step.place', { n: place, total })}${step.rounds ? ' · ' + t('step.round', { n: step.round, total: step.rounds }) : ''}</span>
     </div>
     <h1 class="step-title">${own(step.title)}</h1>
     <${MainFigure} step=${step} alerts=${alerts} />
     ${step.status === 'running' && step.due_ms && step.main?.kind !== 'countdown' ? html`<${Countdown} dueMs=${step.due_ms} />` : null}
+    ${children}
     ${step.do.length ? html`<ul class="instruction">${step.do.map((line, index) => html`<li key=${index}>${own(line)}</li>`)}</ul>` : null}
     <${OtherTargets} step=${step} />
     <p class="quiet">${endWords(step)}</p>

@@ -7,6 +7,7 @@ import {
 } from '../parts/source.js';
 import { age, bytes, count, span } from '../format.js';
 import { t, tFirst } from '../messages/index.js';
+import { go } from '../router.js';
 
 function Fact({ label, value, isGood, word }) {
   return html`<li><span>${label}</span><b>${value}</b>
@@ -42,6 +43,7 @@ export function DeviceScreen() {
     ${kept.problem ? html`<p class="is-bad">${tFirst(['unsaved.' + kept.problem, kept.problem])}</p>` : null}
     <div class="rows">
       <${Row} title=${t('device.ask')} detail=${t('device.ask_detail')} onTap=${() => refresh()} />
+      ${net.value === 'not_paired' || net.value === 'removed' ? html`<${Row} title=${t('device.join')} detail=${t('device.join_detail')} onTap=${() => go('pair')} />` : null}
       <${Row} title=${t('device.export')} detail=${t('device.export_detail')} onTap=${() => exportQueue()} />
     </div>
     <h2>${t('install.title')}</h2>

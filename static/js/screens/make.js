@@ -4,7 +4,7 @@ import { AlertLine } from '../parts/alert-line.js';
 import { NotePad } from '../parts/note-pad.js';
 import { StepCard } from '../parts/step-card.js';
 import { Tap } from '../parts/tap.js';
-import { openMake, view } from '../parts/source.js';
+import { keepAwake, openMake, view } from '../parts/source.js';
 import { mayAs } from '../parts/people-names.js';
 import { clock, span } from '../format.js';
 import { own, t } from '../messages/index.js';
@@ -61,6 +61,7 @@ function MakeHead({ shown }) {
   const late = shown.day.late_s;
   const words = t('make.day_end', { at: clock(shown.day.expected_end_ms) });
   return html`<div class="make-head">
+    <b class="make-name">${shown.make.name}</b>
     <span>${t('make.batch', { batch: shown.make.batch })}${shown.make.vat ? ' · ' + shown.make.vat : ''}</span>
     <span>${words}${late > 60 ? ', ' + t('make.late', { by: span(late) }) : late < -60 ? ', ' + t('make.early', { by: span(late) }) : ''}</span>
   </div>`;
@@ -77,6 +78,10 @@ function Tabs({ make, shown, step }) {
 /** One step at a time: what to do, its number, and one large button. */
 export function MakeScreen({ make, rest }) {
   useEffect(() => { openMake(make); }, [make]);
+  useEffect(() => {
+    keepAwake(true); // wet hands cannot unlock a phone
+    return () => { keepAwake(false); };
+  }, []);
   const shown = view.value?.make.id === make ? view.value : null;
   const [sheetName, sheetKey] = rest;
   const isAbout = shown?.steps.some((one) => one.key === sheetKey);
@@ -87,7 +92,7 @@ export function MakeScreen({ make, rest }) {
   if (sheet) return html`<div class="sheet-frame" key=${rest.join('/')}>${sheet}</div>`;
   if (step && mayAs('helper') && hasUnreadCautions(make, step)) return html`<${Cautions} make=${make} step=${step} />`;
   const place = shown.steps.findIndex((one) => one.key === key) + 1;
-  // One alert at most stands above the step: the step must stay in sight.
+  // One alert at most stands within the step, below its number; the rest follow.
   const first = shown.alerts.filter((one) => !one.acknowledged).slice(0, 1);
   const others = shown.alerts.filter((one) => !first.includes(one));
   const line = (one) => html`<${AlertLine} key=${one.id} alert=${one} make=${make} steps=${shown.steps} isReadOnly=${!canAct} />`;
@@ -99,17 +104,19 @@ export function MakeScreen({ make, rest }) {
       <div class="columns">
         <div class="column">
           ${shown.make.state !== 'running' ? html`<p class="lead">${t('make_state.' + shown.make.state)}</p>` : null}
-          ${first.map(line)}
-          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts} />` : html`<p class="lead">${t('make.no_step')}</p>`}
+          ${step ? null : first.map(line)}
+          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts}>${first.map(line)}</${StepCard}>` : html`<p class="lead">${t('make.no_step')}</p>`}
           ${others.map(line)}
           <${JudgeDuplicates} make=${make} view=${shown} />
         </div>
         <div class="column">
-          ${step ? html`<${Curd} make=${make} step=${step} /><${Readings} make=${make} step=${step} />
-            <${Adds} make=${make} step=${step} /><${Moulds} make=${make} step=${step} />` : null}
-          <${Timers} make=${make} timers=${shown.timers} />
+          <div inert=${!canAct}>
+            ${step ? html`<${Curd} make=${make} step=${step} /><${Readings} make=${make} step=${step} />
+              <${Adds} make=${make} step=${step} /><${Moulds} make=${make} step=${step} />` : null}
+            <${Timers} make=${make} timers=${shown.timers} />
+          </div>
           <${NextList} make=${make} view=${shown} step=${step} />
-          <${More} make=${make} step=${step} />
+          <${More} make=${make} step=${step} canAct=${canAct} />
         </div>
       </div>
     </div>

@@ -16,25 +16,42 @@ function Task({ make, step }) {
     onTap=${() => act(isMine ? 'task_released' : 'task_taken', { make, data: { step: step.key } }, t(isMine ? 'said.task_released' : 'said.task_taken'))} />`;
 }
 
+// Wheels are turned in these places, often between the recipe's own steps.
+const TURNED_AT = ['table', 'press', 'brine', 'store'];
+
+function turned(make, step) {
+  return act('wheel_turned', { make, data: { step: step.key } }, t('said.turned'));
+}
+
+function Entries({ make, step }) {
+  const at = step ? [step.key] : [];
+  return html`
+    <${Row} title=${t('more.note')} onTap=${() => go('make', make, 'note', ...at)} />
+    <${Row} title=${t('more.reading')} onTap=${() => go('make', make, 'other', ...at)} />
+    <${Row} title=${t('more.timer')} onTap=${() => go('make', make, 'timer', ...at)} />
+    ${step && TURNED_AT.includes(step.place) ? html`<${Row} title=${t('more.turned')} onTap=${() => turned(make, step)} />` : null}
+    ${step ? html`<${Task} make=${make} step=${step} />` : null}`;
+}
+
+function Rare({ make, step, canAct }) {
+  const next = step?.button?.act;
+  const isRunning = step?.status === 'running';
+  return html`<div class="rows rows-apart">
+    ${canAct && isRunning && next !== 'end' ? html`<${Row} title=${t('more.end')} onTap=${() => end(make, step)} />` : null}
+    ${canAct && step && !isRunning && next !== 'begin' ? html`<${Row} title=${t('more.begin', { step: own(step.title) })} onTap=${() => begin(make, step)} />` : null}
+    ${canAct && step && !isRunning && mayAs('maker') ? html`<${Row} title=${t('more.skip')} onTap=${() => go('make', make, 'skip', step.key)} />` : null}
+    ${mayAs('maker') ? html`<${Row} title=${t('more.batch')} detail=${t('more.batch_detail')} onTap=${() => go('make', make, 'batch')} />` : null}
+  </div>`;
+}
+
 /** Everything else that can be done here, below the one large button. */
-export function More({ make, step }) {
-  const at = step?.key;
-  const act_ = step?.button?.act;
+export function More({ make, step, canAct }) {
   return html`<section class="block"><h2>${t('block.more')}</h2>
     <div class="rows">
-      <${Row} title=${t('more.note')} onTap=${() => go('make', make, 'note', ...(at ? [at] : []))} />
-      <${Row} title=${t('more.reading')} onTap=${() => go('make', make, 'other', ...(at ? [at] : []))} />
-      <${Row} title=${t('more.timer')} onTap=${() => go('make', make, 'timer', ...(at ? [at] : []))} />
-      ${step ? html`<${Task} make=${make} step=${step} />` : null}
-      <${Row} title=${t('more.steps')} detail=${t('more.steps_detail')} onTap=${() => go('make', make, 'steps')} />
+      ${canAct ? html`<${Entries} make=${make} step=${step} />` : null}
+      <${Row} title=${t(canAct ? 'more.steps' : 'next.all')} detail=${t('more.steps_detail')} onTap=${() => go('make', make, 'steps')} />
       <${Row} title=${t('more.record')} detail=${t('more.record_detail')} onTap=${() => go('make', make, 'record')} />
     </div>
-    ${step ? html`<div class="rows rows-apart">
-      ${step.status === 'running' && act_ !== 'end' ? html`<${Row} title=${t('more.end')} onTap=${() => end(make, step)} />` : null}
-      ${step.status !== 'running' && act_ !== 'begin' ? html`<${Row} title=${t('more.begin', { step: own(step.title) })} onTap=${() => begin(make, step)} />` : null}
-      ${mayAs('maker') && step.status !== 'running' ? html`<${Row} title=${t('more.skip')} onTap=${() => go('make', make, 'skip', step.key)} />` : null}
-      ${mayAs('maker') ? html`<${Row} title=${t('more.batch')} detail=${t('more.batch_detail')} onTap=${() => go('make', make, 'batch')} />` : null}
-    </div>` : null}
-    ${!step && mayAs('maker') ? html`<div class="rows rows-apart"><${Row} title=${t('more.batch')} detail=${t('more.batch_detail')} onTap=${() => go('make', make, 'batch')} /></div>` : null}
+    <${Rare} make=${make} step=${step} canAct=${canAct} />
   </section>`;
 }
