@@ -46,10 +46,7 @@ def facts(state: dict, steps: "list[dict]", figures: dict) -> dict:
         fact["waits_on"] = [
             key for key in step.get("after", []) if not _is_over(found[key])
         ]
-        for status, holds in STATUS:
-            if holds(fact):
-                fact["status"] = status
-                break
+        fact["status"] = next(status for status, holds in STATUS if holds(fact))
     return found
 
 

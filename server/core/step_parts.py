@@ -135,12 +135,11 @@ def _reading_due_ms(row, fact, step, taken, counted, met_ms):
         return since_ms + int(row["every_s"] * 1000)
     if counted:
         return None
-    if step["end"]["by"] == "person":
-        return fact["due_ms"]
-    if met_ms is None:
-        # Only a clock says beforehand when the end will come.
-        return fact["due_ms"] if step["end"]["by"] in ("time", "floc") else None
-    return met_ms
+    # Only a clock says beforehand when the end will come. A step that may end at
+    # 25 minutes and should at 30 wants its last reading at 30.
+    if step["end"]["by"] in ("reading", "judged"):
+        return met_ms
+    return fact["due_ms"]
 
 
 def add_view(context: dict, name: str, fact: dict) -> dict:

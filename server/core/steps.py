@@ -224,14 +224,16 @@ def _missing_at_end(step, found):
 def _main(step, found):
     """Return the one number that matters now."""
     if found["button"]["act"] == "add":
-        for add in found["adds"]:
-            if add["ingredient"] == found["button"]["arg"] and add["planned"]:
-                return {
-                    "kind": "dose",
-                    "ingredient": add["ingredient"],
-                    "value": add["planned"]["value"],
-                    "unit": add["planned"]["unit"],
-                }
+        name = found["button"]["arg"]
+        dose = next(
+            row["planned"] for row in found["adds"] if row["ingredient"] == name
+        )
+        return {
+            "kind": "dose",
+            "ingredient": name,
+            "value": dose["value"],
+            "unit": dose["unit"],
+        }
     if step["end"]["by"] == "reading":
         quantity = step["end"]["quantity"]
         side = "at_least" if step["end"].get("at_least") else "at_most"

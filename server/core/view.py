@@ -199,7 +199,9 @@ def next_thing_ms(step: dict, now_ms: int) -> int:
         step: Step of the View, running or ready.
         now_ms: now [ms].
     """
-    if step["button"]["act"] != "none":
+    act = step["button"]["act"]
+    # A step that ends by a reading offers one at any time; it wants one when due.
+    if act not in ("none", "reading") or (act == "reading" and _is_due(step, now_ms)):
         return now_ms
     instants = [reading["due_ms"] for reading in step["readings"]]
     instants.append(step["due_ms"])
@@ -207,6 +209,14 @@ def next_thing_ms(step: dict, now_ms: int) -> int:
         instants.append(step["judge"]["from_ms"])
     ahead = [ms for ms in instants if ms is not None and ms > now_ms]
     return min(ahead) if ahead else now_ms
+
+
+def _is_due(step, now_ms):
+    return any(
+        reading["due_ms"] is not None and reading["due_ms"] <= now_ms
+        for reading in step["readings"]
+        if reading["quantity"] == step["button"]["arg"]
+    )
 
 
 def _focus(shown, now_ms):

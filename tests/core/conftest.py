@@ -39,6 +39,27 @@ def of_desk(calls):
     return answers
 
 
+KEPT = {}
+
+
+def press(name, make_id, events, now_ms):
+    """Take events into a desk that is kept under a name; return what to do next."""
+    if name not in KEPT:
+        KEPT[name] = desk.new()
+    told = desk.take(KEPT[name], events)
+    found = desk.view(KEPT[name], make_id, now_ms)
+    board_now = desk.board(KEPT[name], now_ms)
+    focus = [row for row in found["steps"] if row["key"] == found["focus"]]
+    return {
+        "problems": told["problems"],
+        "step": focus[0] if focus else None,
+        "alerts": [[row["key"], row["step"]] for row in found["alerts"]],
+        "ahead_ms": [row["due_ms"] for row in board_now["due"]],
+        "day": found["day"],
+        "whole": found["whole"],
+    }
+
+
 def of_state(make_id, events, calls):
     """Take events into one new state, then ask it call after call."""
     state = run.new_state(make_id)
@@ -88,6 +109,10 @@ class Ask:
 
     def changed(self, module, name, *args):
         return self.call("asked", "changed", module, name, list(args))
+
+    def press(self, name, events, now_ms):
+        """Return what a desk kept under a name asks for after these events."""
+        return self.call("asked", "press", name, MAKE, events, now_ms)
 
     def view(self, events, at_min):
         """Return the View that a new desk shows after these events."""

@@ -289,6 +289,11 @@ def test_a_step_that_waits_or_is_skipped_gives_no_alert(ask):
     assert told(ask, events, 500) == []
 
 
+@pytest.mark.parametrize("status", ["waiting", "ready", "skipped"])
+def test_a_step_not_begun_has_no_alerts_to_give(core, status):
+    assert core("step_alerts", "step_alerts", {"status": status}) == []
+
+
 def test_without_advice_the_recipe_says_nothing(core):
     assert core("step_alerts", "what_to_do", {}, "time_late") is None
     rows = {"drift": drift("time_early", "time_late")}

@@ -121,10 +121,13 @@ def test_a_timed_step_wants_its_last_reading_at_its_end(ask):
     lasts = figure(1800, "s", 1500, 2100)
     events = one_step(phone, readings=rows, lasts=lasts, end={"by": "time"})
     events.append(phone.reading("ph", 6.5, 1, "work"))
-    # Planned to end at 30 min; it may end, and its reading is wanted, from 25.
-    assert reading(ask, events, 5, 1)["due_ms"] == at(30)
+    # It may end from 25 min, and is asked for its reading then; it should end,
+    # and the reading is due, at 30. Seen: at 26 min it was called overdue.
     found = reading(ask, events, 26, 1)
-    assert (found["due_ms"], found["overdue_s"], found["count"]) == (at(25), 60.0, 0)
+    assert (found["due_ms"], found["overdue_s"], found["count"]) == (at(30), 0.0, 0)
+    assert running(ask, events, 24.9)["button"]["act"] == "none"
+    assert running(ask, events, 25)["button"] == {"act": "reading", "arg": "ph"}
+    assert reading(ask, events, 31, 1)["overdue_s"] == 60.0
     # One taken up to two minutes before counts.
     events.append(phone.reading("ph", 6.4, 23, "work"))
     assert reading(ask, events, 26, 1)["count"] == 1

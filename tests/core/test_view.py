@@ -125,6 +125,22 @@ def test_what_is_ready_goes_before_what_only_runs(ask):
     assert focus(ask, 60, events) == "watch"  # it wants a hand, and it runs
 
 
+def test_a_step_whose_next_reading_is_not_due_leaves_the_hands_free(ask):
+    # Seen: while the milk cooled, its screen hid the work that could be done.
+    end = {"by": "reading", "quantity": "milk_temp_c", "at_most": figure(32.0, "C")}
+    rows = [
+        {"quantity": "milk_temp_c", "when": "during", "every_s": 600, "required": True}
+    ]
+    steps = [step("cool", end=end, readings=rows), step("fit_out")]
+    phone = Phone()
+    events = [
+        phone.opened(recipe=with_steps(*steps)),
+        phone.event("step_begun", 0, step="cool"),
+    ]
+    assert focus(ask, 1, events) == "fit_out"
+    assert focus(ask, 10, events) == "cool"  # its reading is due
+
+
 def test_when_all_is_done_there_is_nothing_to_open_on(ask):
     phone = Phone()
     events = [*one_step(phone), phone.event("step_ended", 5, step="work")]
