@@ -39,7 +39,7 @@ def view(state: dict, now_ms: int) -> "dict | None":
     found = {
         "make": _make(context, opened_entry),
         "now_ms": now_ms,
-        "focus": _focus(shown, now_ms),
+        "focus": _focus(shown, context["now_ms"]),
         "steps": shown,
         "timers": context["timers"],
         "alerts": alerts(context, _step_alerts(context, shown)),
