@@ -73,6 +73,8 @@ def free_port():
 class Creamery:
     """One server with its own data, and the owner's way in."""
 
+    options = ()  # further words of its command line
+
     def __init__(self, folder, program):
         self.folder = folder
         self.program = program
@@ -92,7 +94,11 @@ class Creamery:
         command = [sys.executable, "-m", "server.cli", "serve"]
         with self.words.open("wb") as words:
             self.process = subprocess.Popen(
-                [*command, "--data", str(self.data), "--port", str(self.port)],
+                [
+                    *command,
+                    *("--data", str(self.data), "--port", str(self.port)),
+                    *self.options,
+                ],
                 cwd=self.program,
                 stdout=words,
                 stderr=subprocess.STDOUT,
@@ -140,8 +146,10 @@ class Creamery:
         self.ask("POST", "/pair", {**names, "code": code, "person_name": "Orla"})
 
     def invite(self, name, role):
-        """Return a code that pairs one phone for a new person."""
-        person = self.ask("POST", "/people", {"name": name, "role": role})
+        """Return a code that pairs one phone for a person, new or known."""
+        new = {"name": name, "role": role}
+        known = [one for one in self.ask("GET", "/people") if one["name"] == name]
+        person = known[0] if known else self.ask("POST", "/people", new)
         return self.ask("POST", f"/people/{person['id']}/pairing", {})["code"]
 
     def events(self):
