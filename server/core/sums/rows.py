@@ -1,0 +1,266 @@
+"""How a sum is laid out: what it asks for, what it gives, and where values rest.
+
+A row has a key, a topic, its inputs, its outputs and the function that does the
+work. Inputs are rows too: their units, their hard limits (outside them a value
+cannot be true), their soft limits (outside them the maker is asked once more)
+and a default with its source. Unless a source is named, hard and soft limits
+are this project's own judgement of what a creamery can have.
+"""
+
+# What each unit may also be typed and shown in; the first is usual for typing.
+ALSO = {
+    "C": ["C", "F"],
+    "K": ["K", "F_rise"],
+    "L": ["L", "gal", "imp_gal", "mL"],
+    "mL": ["mL", "L"],
+    "kg": ["kg", "lb", "g"],
+    "g": ["g", "kg", "oz"],
+    "kPa": ["kPa", "bar", "psi"],
+    "fraction": ["%", "fraction"],
+    "fraction lactic": [
+        "lactic_percent",
+        "dornic",
+        "thorner",
+        "soxhlet_henkel",
+        "fraction lactic",
+    ],
+    "s": ["min", "h", "d", "s"],
+    "h": ["h", "d"],
+    "min": ["min", "h"],
+    "m": ["mm", "cm", "in", "m"],
+}
+
+
+def number(
+    name: str,
+    unit: str,
+    low: float,
+    high: float,
+    ask: "list[float] | None" = None,
+    default: "dict | None" = None,
+    optional: bool = False,
+    count: bool = False,
+    hidden: bool = False,
+) -> dict:
+    """Return an input that is one number.
+
+    Args:
+        name: its name, ending in its unit as the style asks.
+        unit: the unit it is handed over in; "" for none.
+        low: smallest value that can be true.
+        high: largest value that can be true.
+        ask: [low, high] of what is likely, or None.
+        default: see `default`, or None.
+        optional: whether the sum does without it.
+        count: whether only whole numbers make sense.
+        hidden: whether only a make can know it, so that nobody is asked.
+    """
+    return {
+        "name": name,
+        "kind": "count" if count else "number",
+        "unit": unit,
+        "units": ALSO.get(unit, [unit]),
+        "low": low,
+        "high": high,
+        "ask_low": None if ask is None else ask[0],
+        "ask_high": None if ask is None else ask[1],
+        "choices": None,
+        "columns": None,
+        "default": default,
+        "optional": optional or hidden,
+        "hidden": hidden,
+    }
+
+
+def choice(
+    name: str,
+    choices: "list[str]",
+    default: "dict | None" = None,
+    optional: bool = False,
+) -> dict:
+    """Return an input that is one word of several.
+
+    Args:
+        name: its name.
+        choices: the words.
+        default: see `default`, or None.
+        optional: whether the sum does without it.
+    """
+    row = number(name, "", 0.0, 0.0, None, default, optional)
+    row.update({"kind": "choice", "choices": choices, "low": None, "high": None})
+    return row
+
+
+def series(
+    name: str,
+    columns: "list[dict]",
+    least: int,
+    default: "dict | None" = None,
+    optional: bool = False,
+) -> dict:
+    """Return an input that is a table of readings.
+
+    Args:
+        name: its name.
+        columns: one input row, see `number`, a column.
+        least: fewest rows that make sense.
+        default: see `default`, or None.
+        optional: whether the sum does without it.
+    """
+    row = number(name, "", 0.0, 0.0, None, default, optional)
+    row.update({"kind": "series", "columns": columns, "low": least, "high": 500})
+    return row
+
+
+def timed(columns: "list[dict]") -> "list[dict]":
+    """Return the columns of a table of readings with their time [min] in front.
+
+    Args:
+        columns: the other columns.
+    """
+    return [number("at_min", "min", 0.0, 1000000.0)] + columns
+
+
+def default(
+    value: "object",
+    status: str,
+    source: str,
+    low: "float | None" = None,
+    high: "float | None" = None,
+) -> dict:
+    """Return what an input is taken as when nobody says otherwise.
+
+    Args:
+        value: in the input's own unit.
+        status: "read", "abstract", "practice", "memory" or "derived".
+        source: where it comes from, in words.
+        low: least that it may really be, or None.
+        high: most that it may really be, or None.
+    """
+    return {
+        "value": value,
+        "status": status,
+        "source": source,
+        "low": low,
+        "high": high,
+    }
+
+
+def output(name: str, unit: str) -> dict:
+    """Return one output of a sum.
+
+    Args:
+        name: its name.
+        unit: its unit; "" for none, "key" for a word of the message catalogue.
+    """
+    return {"name": name, "unit": unit, "units": ALSO.get(unit, [unit])}
+
+
+def sum_row(
+    key: str,
+    topic: str,
+    inputs: "list[dict]",
+    outputs: "list[dict]",
+    work: "object",
+    judges: bool = False,
+) -> dict:
+    """Return a sum.
+
+    Args:
+        key: its key, in all the catalogue its own.
+        topic: topic it is shown under.
+        inputs: list of inputs.
+        outputs: list of outputs.
+        work: function from {input name: value} to a result, see `result`.
+        judges: whether it reads the rules, found under "rules" among its values.
+    """
+    return {
+        "key": key,
+        "topic": topic,
+        "inputs": inputs,
+        "outputs": outputs,
+        "work": work,
+        "judges": judges,
+    }
+
+
+def value(
+    name: str,
+    amount: "object",
+    unit: str,
+    low: "object" = None,
+    high: "object" = None,
+    of: "str | None" = None,
+) -> dict:
+    """Return one value of an answer.
+
+    Args:
+        name: name of the output.
+        amount: number or word; None when it is not known.
+        unit: unit of the output.
+        low: low end of its range, or None.
+        high: high end of its range, or None.
+        of: what it is of where there are several: a step, a size, a rule.
+    """
+    return {
+        "name": name,
+        "value": amount,
+        "low": low,
+        "high": high,
+        "unit": unit,
+        "of": of,
+    }
+
+
+def note(name: str, **numbers: "object") -> dict:
+    """Return a remark for the maker: a message key and its numbers.
+
+    Args:
+        name: message key, without "note.".
+        numbers: what the words speak of.
+    """
+    found: "dict[str, object]" = {"key": "note." + name}
+    found.update(numbers)
+    return found
+
+
+def rests(name: str, amount: "object", unit: str, status: str, source: str) -> dict:
+    """Return one figure that a sum rests on beyond what was handed in.
+
+    Args:
+        name: what it is.
+        amount: number or word.
+        unit: its unit.
+        status: "read", "secondary", "abstract", "practice", "memory", ...
+        source: where it comes from.
+    """
+    return {
+        "name": name,
+        "value": amount,
+        "unit": unit,
+        "from": "default",
+        "status": status,
+        "source": source,
+    }
+
+
+def result(
+    values: "list[dict]",
+    notes: "list[dict] | tuple" = (),
+    rests_on: "list[dict] | tuple" = (),
+    missing: "list[str] | tuple" = (),
+) -> dict:
+    """Return what the work of a sum comes to.
+
+    Args:
+        values: list of `value`.
+        notes: list of `note`.
+        rests_on: list of `rests`.
+        missing: names of optional inputs without which nothing comes of it.
+    """
+    return {
+        "values": values,
+        "notes": list(notes),
+        "rests": list(rests_on),
+        "missing": list(missing),
+    }
