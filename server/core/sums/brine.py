@@ -1,0 +1,399 @@
+"""The brine: how strong, how long, and how to keep it."""
+
+from ..formulas import brine, brine_scales, brine_tank, salting
+from .rows import (
+    choice,
+    default,
+    note,
+    number,
+    output,
+    rests,
+    result,
+    sum_row,
+    value,
+)
+
+FLOURY = "Floury et al. 2010, Dairy Sci Technol 90:477, table II; start of ours"
+# A typed diffusivity carries no range of its own: a quarter of the salt either
+# way, which is half of it, since salt goes with its square root. Our judgement.
+DOUBT = 1.5
+SALT = number("brine_salt_frac", "fraction", 0.0, 0.2660, [0.15, 0.264])
+TEMP = number(
+    "brine_temp_c",
+    "C",
+    0.0,
+    30.0,
+    [4.0, 20.0],
+    default(12.5, "read", "Handbook of Food and Beverage Fermentation: 10 to 15 °C"),
+)
+DIAMETER = number("diameter_m", "m", 0.02, 2.0, [0.06, 0.7])
+HEIGHT = number("height_m", "m", 0.01, 1.0, [0.03, 0.3])
+MOISTURE = number(
+    "moisture_frac",
+    "fraction",
+    0.2,
+    0.85,
+    [0.35, 0.55],
+    default(0.44, "practice", "washed-curd wheel out of the press", 0.42, 0.46),
+)
+DIFFUSION = number(
+    "diffusion_m2_s",
+    "m2/s",
+    1e-11,
+    2e-9,
+    [1e-10, 5.3e-10],
+    default(
+        salting.DIFFUSION_START_M2_S,
+        "derived",
+        FLOURY,
+        salting.DIFFUSION_LOW_M2_S,
+        2.3e-10,
+    ),
+)
+RATIO = number(
+    "water_salt_ratio",
+    "",
+    0.0,
+    5.0,
+    [0.5, 3.0],
+    default(2.0, "abstract", "Guinee and Fox 1983, J Dairy Res: 0.5 to 2.42"),
+)
+METHODS = ("density", "baume", "salometer", "g_l", "g_kg_water", "titration")
+READS = {
+    "density": "density_kg_m3",
+    "baume": "baume",
+    "salometer": "salometer",
+    "g_l": "salt_g_l",
+    "g_kg_water": "salt_g_kg_water",
+    "titration": "silver_ml",
+}
+
+
+def _brine_strength(x):
+    name = READS[x["method"]]
+    lacking = [n for n in [name] if x[n] is None]
+    if x["method"] == "titration" and x["sample_g"] is None:
+        lacking.append("sample_g")
+    if lacking:
+        return result([], [], [], lacking)
+    temp = x["brine_temp_c"]
+    low = high = None
+    notes: "list[dict]" = []
+    if x["method"] == "density":
+        salt = brine.salt_frac_from_density(x["density_kg_m3"], temp)
+    elif x["method"] == "baume":
+        salt, low, high = _from_baume(x, x["baume"], temp, notes)
+    elif x["method"] == "salometer":
+        salt = brine_scales.salt_frac_from_salometer(x["salometer"], temp)
+    elif x["method"] == "g_l":
+        salt = brine.salt_frac_from_g_l(x["salt_g_l"], temp)
+    elif x["method"] == "g_kg_water":
+        salt = brine_scales.salt_frac_from_g_kg_water(x["salt_g_kg_water"], temp)
+    else:
+        salt = brine_scales.salt_frac_from_titration(
+            x["silver_ml"], x["blank_ml"], x["silver_mol_l"], x["sample_g"]
+        )
+        brine.require_brine("brine_salt_frac", salt, temp)
+    if x["brine_kind"] == "used" and x["method"] in ("density", "salometer"):
+        salt, low, high = _from_density(salt, temp, notes)
+    values = [value("brine_salt_frac", salt, "fraction", low, high)]
+    values.append(
+        value("density_kg_m3", brine.brine_density_kg_m3(salt, temp), "kg/m3")
+    )
+    values.append(
+        value(
+            "baume",
+            brine_scales.baume_of_brine(salt, temp, brine_scales.BAUME_MODULUS),
+            "Baume",
+        )
+    )
+    values.append(
+        value("salometer", brine_scales.salometer_of_brine(salt, temp), "salometer")
+    )
+    values.append(value("salt_g_l", brine_scales.salt_g_l_of_brine(salt, temp), "g/L"))
+    values.append(
+        value("salt_g_kg_water", brine_scales.salt_g_kg_of_water(salt, temp), "g/kg")
+    )
+    values.extend(_limits(x, salt, temp))
+    return result(values, notes)
+
+
+def _from_baume(x, baume, temp, notes):
+    if x["brine_kind"] == "used":
+        found = brine_scales.used_brine_range(baume, temp)
+        notes.append(note("used_brine_reads_high"))
+    else:
+        found = brine_scales.clean_brine_range(baume, temp)
+    return found["value"], found["low"], found["high"]
+
+
+def _from_density(salt, temp, notes):
+    """A used brine floats any hydrometer too high, whatever its scale."""
+    baume = brine_scales.baume_of_brine(salt, temp, brine_scales.BAUME_MODULUS)
+    found = brine_scales.used_brine_range(baume, temp)
+    notes.append(note("used_brine_reads_high"))
+    return found["value"], found["low"], found["high"]
+
+
+def _limits(x, salt, temp):
+    rule = x["rules"].get("brine")
+    if rule is None:
+        return []
+    wrong: "list[dict]" = brine_tank.check_brine(salt, temp, rule["limits"])
+    values = []
+    for row in wrong:
+        values.append(
+            value(
+                "outside", row["key"], "key", row["value"], row["limit"], row["field"]
+            )
+        )
+    return values
+
+
+def _brine_make_up(x):
+    found = brine_tank.make_up(x["volume_l"], x["brine_salt_frac"], x["brine_temp_c"])
+    return result(
+        [
+            value("salt_kg", found["salt_kg"], "kg"),
+            value("water_kg", found["water_kg"], "kg"),
+            value("brine_kg", found["brine_kg"], "kg"),
+        ],
+        [note("calcium_and_acid_for_new_brine")],
+    )
+
+
+def _brine_top_up(x):
+    kg = x["brine_kg"]
+    if kg is None:
+        if x["volume_l"] is None:
+            return result([], [], [], ["brine_kg"])
+        kg = brine_tank.tank_kg(x["volume_l"], x["brine_salt_frac"], x["brine_temp_c"])
+    now, wanted = x["brine_salt_frac"], x["wanted_salt_frac"]
+    values = [value("brine_kg", kg, "kg")]
+    if wanted >= now:
+        salt = brine_tank.top_up_kg(kg, now, wanted, x["brine_temp_c"])
+        values.append(value("salt_kg", salt, "kg"))
+    else:
+        values.append(value("water_kg", brine_tank.thin_down_kg(kg, now, wanted), "kg"))
+    return result(values, [note("dissolve_and_stir")])
+
+
+def _brine_time(x):
+    own = x["diffusion_m2_s"]
+    low, high = x["ranges"].get("diffusion_m2_s") or [own / DOUBT, own * DOUBT]
+    wheel = [x["diameter_m"], x["height_m"], x["moisture_frac"], x["brine_salt_frac"]]
+    found = salting.brining_range_s(
+        *(
+            [x["wanted_salt_frac"]]
+            + wheel
+            + [[low, x["diffusion_m2_s"], high], x["water_salt_ratio"]]
+        )
+    )
+    after = salting.wheel_salting(
+        *([found["value"]] + wheel + [x["diffusion_m2_s"], x["water_salt_ratio"]])
+    )
+    values = [
+        value("time_s", found["value"], "s", found["low"], found["high"]),
+        value("loss_frac", after["loss_frac"], "fraction"),
+        value("moisture_after_frac", after["moisture_frac"], "fraction"),
+    ]
+    if x["time_s"] is not None:
+        values.append(_salt_after(x, wheel, low, high))
+    notes = [note("brine.starting_estimate")]
+    return result(values, notes, [])
+
+
+def _salt_after(x, wheel, low, high):
+    salts = [
+        salting.wheel_salting(*([x["time_s"]] + wheel + [d, x["water_salt_ratio"]]))
+        for d in (x["diffusion_m2_s"], low, high)
+    ]
+    return value(
+        "salt_after_frac",
+        salts[0]["salt_frac"],
+        "fraction",
+        salts[1]["salt_frac"],
+        salts[2]["salt_frac"],
+    )
+
+
+def _brine_factor(x):
+    found: dict = salting.calibrated_diffusion(
+        [
+            {
+                "salt_frac": x["cheese_salt_frac"],
+                "brined_s": x["time_s"],
+                "diameter_m": x["diameter_m"],
+                "height_m": x["height_m"],
+                "moisture_frac": x["moisture_frac"],
+                "brine_frac": x["brine_salt_frac"],
+            }
+        ],
+        x["water_salt_ratio"],
+    )
+    own = found["value"]
+    return result(
+        [
+            value("diffusion_m2_s", own, "m2/s"),
+            value("factor", own / salting.DIFFUSION_START_M2_S, ""),
+        ],
+        [note("brine.one_wheel_is_one_wheel")],
+    )
+
+
+def _brine_check(x):
+    values, sources = [], []
+    rule = x["rules"].get("brine")
+    if rule is None:
+        return result([], [note("rules_not_here")], [], ["rules"])
+    gap = x["brine_ph"] - x["cheese_ph"]
+    values.append(value("ph_gap", gap, "pH"))
+    calcium = rule["calcium_chloride_frac"]
+    values.append(value("calcium_chloride_kg", x["brine_kg"] * calcium["value"], "kg"))
+    sources.append(
+        rests(
+            "calcium_chloride_frac",
+            calcium["value"],
+            "fraction",
+            calcium["status"],
+            calcium["source"],
+        )
+    )
+    notes = [note("new_brine_only")]
+    if gap > 0.1:
+        notes.append(note("brine_ph_above_cheese", value=gap))
+    elif gap < -0.1:
+        notes.append(note("brine_ph_below_cheese", value=gap))
+    return result(values, notes, sources)
+
+
+WANTED = number(
+    "wanted_salt_frac",
+    "fraction",
+    0.0,
+    0.1,
+    [0.005, 0.035],
+    default(0.02, "read", "encyclopaedia article on brine salting", 0.016, 0.022),
+)
+
+ROWS = [
+    sum_row(
+        "brine_strength",
+        "brine",
+        [
+            choice("method", list(METHODS)),
+            choice(
+                "brine_kind",
+                ["clean", "used"],
+                default("used", "practice", "a working brine"),
+            ),
+            TEMP,
+            number(
+                "density_kg_m3", "kg/m3", 990.0, 1210.0, [1070.0, 1200.0], optional=True
+            ),
+            number("baume", "Baume", 0.0, 26.0, [12.0, 25.0], optional=True),
+            number("salometer", "salometer", 0.0, 101.0, [50.0, 100.0], optional=True),
+            number("salt_g_l", "g/L", 0.0, 330.0, [100.0, 320.0], optional=True),
+            number(
+                "salt_g_kg_water", "g/kg", 0.0, 370.0, [100.0, 360.0], optional=True
+            ),
+            number("silver_ml", "mL", 0.0, 200.0, optional=True),
+            number(
+                "blank_ml",
+                "mL",
+                0.0,
+                20.0,
+                None,
+                default(0.0, "practice", "no blank run"),
+            ),
+            number(
+                "silver_mol_l",
+                "mol/L",
+                0.001,
+                1.0,
+                None,
+                default(0.1, "practice", "0.1 mol/L silver nitrate"),
+            ),
+            number("sample_g", "g", 0.001, 1000.0, optional=True),
+        ],
+        [
+            output("brine_salt_frac", "fraction"),
+            output("density_kg_m3", "kg/m3"),
+            output("baume", "Baume"),
+            output("salometer", "salometer"),
+            output("salt_g_l", "g/L"),
+            output("salt_g_kg_water", "g/kg"),
+            output("outside", "key"),
+        ],
+        _brine_strength,
+        judges=True,
+    ),
+    sum_row(
+        "brine_make_up",
+        "brine",
+        [number("volume_l", "L", 1.0, 50000.0, [20.0, 20000.0]), SALT, TEMP],
+        [output("salt_kg", "kg"), output("water_kg", "kg"), output("brine_kg", "kg")],
+        _brine_make_up,
+    ),
+    sum_row(
+        "brine_top_up",
+        "brine",
+        [
+            number("brine_kg", "kg", 1.0, 60000.0, optional=True),
+            number("volume_l", "L", 1.0, 50000.0, optional=True),
+            SALT,
+            number("wanted_salt_frac", "fraction", 0.0, 0.2660, [0.16, 0.25]),
+            TEMP,
+        ],
+        [output("brine_kg", "kg"), output("salt_kg", "kg"), output("water_kg", "kg")],
+        _brine_top_up,
+    ),
+    sum_row(
+        "brine_time",
+        "brine",
+        [
+            DIAMETER,
+            HEIGHT,
+            SALT,
+            WANTED,
+            MOISTURE,
+            DIFFUSION,
+            RATIO,
+            number("time_s", "s", 0.0, 31536000.0, optional=True),
+        ],
+        [
+            output("time_s", "s"),
+            output("salt_after_frac", "fraction"),
+            output("loss_frac", "fraction"),
+            output("moisture_after_frac", "fraction"),
+        ],
+        _brine_time,
+    ),
+    sum_row(
+        "brine_factor",
+        "brine",
+        [
+            number("cheese_salt_frac", "fraction", 0.0005, 0.1, [0.005, 0.04]),
+            number("time_s", "s", 60.0, 31536000.0),
+            DIAMETER,
+            HEIGHT,
+            SALT,
+            MOISTURE,
+            RATIO,
+        ],
+        [output("diffusion_m2_s", "m2/s"), output("factor", "")],
+        _brine_factor,
+    ),
+    sum_row(
+        "brine_check",
+        "brine",
+        [
+            number("brine_ph", "pH", 0.0, 14.0, [4.5, 6.0]),
+            number("cheese_ph", "pH", 0.0, 14.0, [4.5, 6.0]),
+            number("brine_kg", "kg", 1.0, 60000.0),
+        ],
+        [output("ph_gap", "pH"), output("calcium_chloride_kg", "kg")],
+        _brine_check,
+        judges=True,
+    ),
+]
