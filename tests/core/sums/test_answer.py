@@ -1,0 +1,210 @@
+"""What every sum does alike: typing, limits, asking once more, what it rests on."""
+
+import pytest
+
+from tests.core.sums.asking import answer, table, typed
+
+
+def the_problem(found):
+    assert found["values"] == []
+    (problem,) = found["problems"]
+    return problem
+
+
+def test_comma_and_other_units_are_read_without_rounding(core):
+    given = {
+        "acidity_frac": typed("15,75", "dornic"),
+    }
+    found = answer(core, "acidity_units", given)
+    assert found["values"][0]["value"] == pytest.approx(0.001575, rel=1e-12)
+
+
+def test_an_impossible_ph_is_refused_with_its_limit(core):
+    given = {"target_ph": typed("15")}
+    problem = the_problem(answer(core, "acid_forecast", given))
+    assert (problem["field"], problem["key"], problem["limit"]) == (
+        "target_ph",
+        "above",
+        8,
+    )
+    assert problem["text"] == "target_ph 15.0 is above 8.0"
+
+
+def test_a_brine_of_27_percent_cannot_be(core):
+    given = {"volume_l": 100, "brine_salt_frac": typed("27", "%")}
+    problem = the_problem(answer(core, "brine_make_up", given))
+    assert problem["field"] == "brine_salt_frac"
+    assert problem["limit"] == 0.266
+
+
+def test_a_brine_beyond_saturation_is_refused_by_the_formula(core):
+    # 26.5 % is more than cold brine holds (26.36 % at 10 °C, Salt Institute).
+    given = {"volume_l": 100, "brine_salt_frac": 0.265, "brine_temp_c": 10}
+    problem = the_problem(answer(core, "brine_make_up", given))
+    assert problem["field"] == "brine_salt_frac"
+    assert problem["key"] == "impossible"
+
+
+def test_a_target_beyond_the_jacket_is_refused_in_the_makers_words(core):
+    given = {
+        "vat_temp_c": 32,
+        "target_temp_c": 70,
+        "jacket_temp_c": 60,
+        "tau_s": 2400,
+    }
+    problem = the_problem(answer(core, "heat_time", given))
+    assert problem["field"] == "target_temp_c"
+    assert problem["limit"] == 60
+    assert "beyond the jacket" in problem["text"]
+
+
+@pytest.mark.parametrize("text", ["", "abc", "6,4,5", "1e5", "-"])
+def test_what_is_no_number_is_refused_and_told(core, text):
+    problem = the_problem(answer(core, "acidity_units", {"acidity_frac": typed(text)}))
+    assert (problem["key"], problem["value"]) == ("not_a_number", text)
+
+
+def test_a_unit_of_another_kind_is_refused(core):
+    given = {"acidity_frac": typed("6.5", "pH")}
+    problem = the_problem(answer(core, "acidity_units", given))
+    assert problem["key"] == "unknown_unit"
+
+
+def test_an_unlikely_value_is_taken_and_asked_about_once_more(core):
+    given = {"milk_kg": 500, "starter_frac": typed("5", "%")}
+    found = answer(core, "starter_bulk", given)
+    assert found["values"][0]["value"] == pytest.approx(25)
+    (asked,) = found["ask"]
+    assert asked == {"field": "starter_frac", "key": "unlikely_high", "limit": 0.03}
+
+
+def test_a_value_the_maker_stands_by_is_not_asked_about_again(core):
+    sure = {"typed": "5", "unit": "%", "sure": True}
+    found = answer(core, "starter_bulk", {"milk_kg": 500, "starter_frac": sure})
+    assert found["ask"] == []
+
+
+def test_what_is_missing_is_named_and_nothing_is_worked_out(core):
+    found = answer(core, "wash_water", {"vat_kg": 70.3})
+    assert found["missing"] == ["vat_temp_c", "target_temp_c", "water_temp_c"]
+    assert found["values"] == []
+
+
+def test_what_a_make_knows_is_taken_unless_something_is_typed(core):
+    known = {
+        "milk_kg": {
+            "value": 515,
+            "from": "make",
+            "status": "measured",
+            "source": None,
+        }
+    }
+    first = answer(core, "starter_bulk", {}, known)
+    # 515 kg at 0.75 % is 3.8625 kg (Guelph's Gouda page).
+    assert first["values"][0]["value"] == pytest.approx(3.8625)
+    second = answer(core, "starter_bulk", {"milk_kg": 100}, known)
+    assert second["values"][0]["value"] == pytest.approx(0.75)
+    assert [row["from"] for row in second["rests_on"]] == ["typed", "default"]
+
+
+def test_an_answer_is_as_weak_as_the_weakest_it_rests_on(core):
+    measured = answer(core, "acidity_units", {"acidity_frac": 0.0016})
+    assert measured["status"] == "measured"
+    read = answer(core, "starter_bulk", {"milk_kg": 100})
+    assert read["status"] == "read"
+    given = {"aqueous_kg": 94, "washes": table(["drained_kg", "water_kg"], [30, 20])}
+    assert answer(core, "lactose_left", given)["status"] == "memory"
+
+
+def test_readings_out_of_order_are_refused_at_their_row(core):
+    given = {"vat_temps": table(["at_min", "value"], [0, 32], [5, 33], [5, 34])}
+    problem = the_problem(answer(core, "scald_rate", given))
+    assert problem["field"] == "vat_temps.3.at_min"
+    assert problem["key"] == "not_rising"
+
+
+def test_a_missing_cell_is_told_by_row_and_column(core):
+    given = {"vat_temps": table(["at_min", "value"], [0, 32], [5, ""])}
+    problem = the_problem(answer(core, "scald_rate", given))
+    assert problem["field"] == "vat_temps.2.value"
+
+
+def test_a_table_typed_in_fahrenheit_is_read_in_celsius(core):
+    # 1.8 °F a minute is 1 K a minute.
+    rows = [[0, "86"], [1, "87.8"], [2, "89,6"]]
+    given = {"vat_temps": dict(table(["at_min", "value"], *rows), unit="F")}
+    found = answer(core, "scald_rate", given)
+    assert found["values"][0]["value"] == pytest.approx(1 / 60, rel=1e-9)
+
+
+def test_a_sum_that_is_none_and_an_input_that_is_none_are_told(core):
+    assert the_problem(answer(core, "no_such_sum", {}))["key"] == "unknown_sum"
+    problem = the_problem(answer(core, "colour", {"mlik_kg": 3}))
+    assert (problem["field"], problem["key"]) == ("mlik_kg", "unknown_input")
+
+
+def test_a_count_must_be_whole(core):
+    given = {
+        "gauge_kpa": 200,
+        "bore_m": 0.063,
+        "diameter_m": 0.2,
+        "side_by_side": 2.5,
+    }
+    problem = the_problem(answer(core, "press_pressure", given))
+    assert (problem["field"], problem["key"]) == ("side_by_side", "not_whole")
+
+
+def test_no_value_crashes_a_sum(core):
+    """Every sum, with each number at its lowest, at its highest and in between."""
+    layout = core("sums.catalogue", "layout")
+    for row in layout:
+        for share in (0.0, 0.37, 1.0):
+            given = {item["name"]: filled(item, share) for item in row["inputs"]}
+            found = core("sums.catalogue", "work_out", row["key"], given, {}, {})
+            told = found["values"] or found["problems"] or found["missing"]
+            assert told or found["notes"], row["key"]
+            for problem in found["problems"]:
+                assert problem["text"], row["key"]
+
+
+def filled(item, share):
+    if item["kind"] == "choice":
+        return {"value": item["choices"][int(share * (len(item["choices"]) - 1))]}
+    if item["kind"] == "series":
+        rows = []
+        for place in range(int(max(item["low"], 3))):
+            row = {c["name"]: filled(c, share)["value"] for c in item["columns"]}
+            if "at_min" in row:
+                row["at_min"] = place * 10.0
+            rows.append(row)
+        return {"rows": rows}
+    span = item["low"] + share * (item["high"] - item["low"])
+    return {"value": int(span) if item["kind"] == "count" else span}
+
+
+def test_every_sum_gives_only_the_outputs_that_it_announces(core):
+    layout = core("sums.catalogue", "layout")
+    keys = [row["key"] for row in layout]
+    assert len(set(keys)) == len(keys)
+    for row in layout:
+        names = [item["name"] for item in row["inputs"]]
+        assert len(set(names)) == len(names), row["key"]
+        for share in (0.1, 0.4):
+            given = {item["name"]: filled(item, share) for item in row["inputs"]}
+            found = core("sums.catalogue", "work_out", row["key"], given, {}, {})
+            announced = [out["name"] for out in row["outputs"]]
+            assert {v["name"] for v in found["values"]} <= set(announced), row["key"]
+
+
+def test_every_default_says_where_it_comes_from(core):
+    for row in core("sums.catalogue", "layout"):
+        for item in row["inputs"]:
+            if item["default"] is not None:
+                assert item["default"]["status"] in (
+                    "read",
+                    "abstract",
+                    "practice",
+                    "memory",
+                    "derived",
+                ), (row["key"], item["name"])
+                assert item["default"]["source"], (row["key"], item["name"])
