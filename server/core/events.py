@@ -140,23 +140,32 @@ KINDS = {
     "make_abandoned": _kind("maker", [_WHY]),
 }
 
+# Kinds that change what another entry says.
+CHANGING = ("entry_corrected", "entry_struck")
+
 # Fields of the envelope that a correction may set besides those of `data`.
 CORRECTABLE_ENVELOPE = ("at_ms",)
 # What a correction may never touch: what the entry is about.
 UNCORRECTABLE = ("recipe", "step", "quantity", "ingredient")
 
 
-def may(role: str, kind: str) -> bool:
+def may(role: str, kind: str, about: "str | None" = None) -> bool:
     """Tell whether a role may record a kind of event.
+
+    Who may not place a hold may not strike one out either: a correction and a
+    strike ask for the role of what they are about, too.
 
     Args:
         role: one of ROLES.
         kind: a key of KINDS.
+        about: kind of the entry that the event names, None if it is not known.
 
     Returns:
         True when the role is at least the one the kind asks for.
     """
     if role not in ROLES or kind not in KINDS:
+        return False
+    if about is not None and kind in CHANGING and not may(role, about):
         return False
     return ROLES.index(role) >= ROLES.index(KINDS[kind]["role"])
 
