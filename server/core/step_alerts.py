@@ -34,6 +34,7 @@ def _time_alerts(step):
         return []
     by_s = step["timing"]["by_s"]
     lasts_s = step["lasts"]["value_s"] if step["lasts"] else 0.0
+    low_s, high_s = _band_s(step)
     level = "act" if by_s > ACT_SHARE * lasts_s else "check"
     return [
         alert(
@@ -44,12 +45,21 @@ def _time_alerts(step):
             step["due_ms"],
             step=step["key"],
             by_s=by_s,
-            low=step["lasts"] and step["lasts"]["low_s"],
-            high=step["lasts"] and step["lasts"]["high_s"],
+            low=low_s,
+            high=high_s,
             unit="s",
             do=what_to_do(step, "time_late"),
         )
     ]
+
+
+def _band_s(step):
+    """Return the band that the step is late against; of a setting, from the rennet."""
+    if step["due_basis"] == "lasts":
+        return step["lasts"]["low_s"], step["lasts"]["high_s"]
+    floc = step["floc"]
+    added_ms = floc["added_ms"]
+    return (floc["low_ms"] - added_ms) / 1000.0, (floc["high_ms"] - added_ms) / 1000.0
 
 
 def _is_ramp(step, quantity, word):
