@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { html } from './html.js';
 import { Tap } from './tap.js';
 import { problemsText } from './acts.js';
@@ -55,6 +55,8 @@ export function Keypad({
   askText, save, saveWord, hint, quantity, onBack, children,
 }) {
   const [typed, setTyped] = useState(start);
+  // A second key may come before the first is painted: it counts from here.
+  const newest = useRef(start);
   const [answer, setAnswer] = useState(null);
   const [phase, setPhase] = useState('typing'); // typing, asking, saving, unsaved
 
@@ -68,16 +70,16 @@ export function Keypad({
     return () => { isCurrent = false; };
   }, [typed]);
 
-  const press = (key) => {
-    const next = pressed(typed, key, { decimals, signed });
-    if (next === null || phase === 'saving') return;
+  const become = (next) => {
+    newest.current = next;
     setTyped(next);
     setPhase('typing');
   };
-  const step = (way) => {
-    setTyped(stepped(typed, way, decimals, last?.typed));
-    setPhase('typing');
+  const press = (key) => {
+    const next = pressed(newest.current, key, { decimals, signed });
+    if (next !== null && phase !== 'saving') become(next);
   };
+  const step = (way) => become(stepped(newest.current, way, decimals, last?.typed));
   const isReady = answer?.typed === typed && answer.value !== null && answer.problems.length === 0;
   const keep = async () => {
     setPhase('saving');
@@ -85,7 +87,7 @@ export function Keypad({
     setPhase(isKept ? 'typing' : 'unsaved');
   };
   const onSave = () => {
-    if (!isReady || phase === 'saving') return;
+    if (!isReady || phase === 'saving' || newest.current !== typed) return;
     // The answer to this lies above, never where Save was just tapped.
     if (answer.ask) setPhase('asking');
     else keep();
