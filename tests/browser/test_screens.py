@@ -6,7 +6,6 @@ success criterion 1.4.6.
 """
 
 import re
-from pathlib import Path
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
@@ -15,7 +14,6 @@ from server.core.events import JUDGEMENTS, KINDS, ROLES
 from server.core.quantities import QUANTITIES
 from tests.browser.conftest import ROOT, until
 
-STATIC_JS = ROOT / "static" / "js"
 AXE = {
     "runOnly": {
         "type": "rule",
@@ -242,13 +240,14 @@ def test_a_drop_of_water_beside_the_keys_does_not_swallow_the_tap(pad):
     assert typed(pad) == "5"
 
 
-def test_two_keys_touched_at_once_are_one_key(pad):
+def test_two_keys_touched_at_once_are_one_key_and_the_screen_says_so(pad):
     finger = Finger(pad)
     four, nine = finger.middle(key(pad, "4")), finger.middle(key(pad, "9"))
     finger.send("touchStart", four, nine)
     finger.send("touchEnd")
     pad.page.wait_for_timeout(500)
     assert typed(pad) == "4"
+    pad.page.get_by_text("Two touches at once").wait_for()
 
 
 def test_a_finger_that_drifts_35_px_within_the_button_still_taps(at_make):
@@ -417,15 +416,15 @@ def catalogue(phone):
     return phone.run('return (await import("/js/messages/en.js")).EN')
 
 
-def test_every_key_that_a_screen_names_has_a_text(at_make):
+def test_every_key_that_a_screen_names_has_a_text(at_make, program):
     phone, _ = at_make
     texts = catalogue(phone)
     missing = []
-    for path in sorted(STATIC_JS.rglob("*.js")):
+    for path in sorted((program / "static" / "js").rglob("*.js")):
         if path.parent.name == "messages":
             continue
         for which, name in re.findall(
-            r"\b(tn?)\(\s*['\"]([\w.]+)['\"]\s*[,)]", Path(path).read_text()
+            r"\b(tn?)\(\s*['\"]([\w.]+)['\"]\s*[,)]", path.read_text()
         ):
             names = [f"{name}.one", f"{name}.many"] if which == "tn" else [name]
             missing += [f"{path.name}: {one}" for one in names if one not in texts]

@@ -51,6 +51,7 @@ export const EN = {
   'status.unsent.one': '1 entry not sent yet, {age} old',
   'status.unsent.many': '{n} entries not sent yet, oldest {age}',
   'status.last_word': 'Last answer {age} ago',
+  'status.two_touches': 'Two touches at once: only the first counted. Wipe the screen.',
   'status.clock': 'The clock of this phone is wrong',
   'status.needs_look.one': '1 entry needs a look',
   'status.needs_look.many': '{n} entries need a look',
@@ -244,6 +245,7 @@ export const EN = {
   'end.early_title': 'End "{step}" now?',
   'end.early_do': 'End the step',
 
+  'button.none': 'Nothing to tap now. The button comes when there is something to do.',
   'button.begin': 'Begin: {step}',
   'button.end': 'Finish: {step}',
   'button.reading': 'Enter {what}',

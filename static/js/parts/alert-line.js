@@ -4,7 +4,7 @@ import { StateMark } from './state-mark.js';
 import { act } from './acts.js';
 import { nameOf } from './people-names.js';
 import { band, bandIn, clock, inUnit, quantity, span } from '../format.js';
-import { has, own, t, words } from '../messages/index.js';
+import { has, inside, own, t, words } from '../messages/index.js';
 
 function isText(value) {
   return typeof value === 'string';
@@ -18,9 +18,10 @@ function figures(alert, steps) {
     ? band(alert.quantity, alert.low, alert.high)
     : bandIn(alert.low, alert.high, alert.unit);
   const step = (steps ?? []).find((one) => one.key === alert.step);
+  const what = isQuantity ? t('quantity.' + alert.quantity) : alert.quantity ? words(alert.quantity) : '';
   return {
+    what, what_in: inside(what),
     step: step ? own(step.title) : alert.step ? words(alert.step) : t('alert.the_make'),
-    what: isQuantity ? t('quantity.' + alert.quantity) : alert.quantity ? words(alert.quantity) : '',
     value, band: limits,
     by: alert.by_s === null || alert.by_s === undefined ? '' : span(alert.by_s),
   };

@@ -1,5 +1,5 @@
 import { html } from './html.js';
-import { Tap } from './tap.js';
+import { leftOutMs, Tap } from './tap.js';
 import { secondMs } from './ticker.js';
 import { tapper } from './people-names.js';
 import {
@@ -17,6 +17,13 @@ function unsentWords() {
   });
 }
 
+const HINT_MS = 5000;
+
+function TouchHint() {
+  const isFresh = leftOutMs.value !== null && secondMs.value && performance.now() - leftOutMs.value < HINT_MS;
+  return isFresh ? html`<span class="hint" role="alert">${t('status.two_touches')}</span>` : null;
+}
+
 /** Always on top: what is not yet on the server, the network, who is tapping. */
 export function StatusBar({ title }) {
   const person = tapper();
@@ -28,6 +35,7 @@ export function StatusBar({ title }) {
       ${person ? html`<${Tap} class="status-button" label=${t('status.person', { name: person.name })} onTap=${() => go('who')}>${person.name}</${Tap}>` : null}
     </div>
     <div class=${`status-words ${isCut || unsent.value ? 'is-check' : ''}`} role="status">
+      <${TouchHint} />
       <span>${t('net.' + (net.value ?? 'offline'))}</span>
       <span>${unsentWords()}</span>
       ${isCut && lastWordMs.value ? html`<span>${t('status.last_word', { age: age(secondMs.value - lastWordMs.value) })}</span>` : null}

@@ -1,3 +1,4 @@
+import { signal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { html } from './html.js';
 
@@ -14,6 +15,9 @@ import { html } from './html.js';
 
 const GUARD_MS = 350; // wet fingers bounce; a second act this soon is no act
 const AFTER_POINTER_MS = 1000; // a click this soon after a pointer belongs to it
+
+/** When a touch was last left out because another button was held: [ms of the page]. */
+export const leftOutMs = signal(null);
 
 const holders = new Map(); // pointerId -> was it put down on a Tap
 let lastPointerMs = -Infinity;
@@ -66,7 +70,11 @@ export function Tap({
     held.current = null;
   };
   const onPointerDown = (event) => {
-    if (disabled || event.button > 0 || isAnotherTapHeld(event.pointerId)) return;
+    if (disabled || event.button > 0) return;
+    if (isAnotherTapHeld(event.pointerId)) {
+      leftOutMs.value = performance.now(); // never silently: the screen says so
+      return;
+    }
     held.current = event.pointerId;
     event.currentTarget.classList.add('is-down');
   };

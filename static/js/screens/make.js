@@ -7,7 +7,7 @@ import { Tap } from '../parts/tap.js';
 import { keepAwake, openMake, view } from '../parts/source.js';
 import { mayAs } from '../parts/people-names.js';
 import { clock, span } from '../format.js';
-import { own, t } from '../messages/index.js';
+import { own, t, tn } from '../messages/index.js';
 import { swap } from '../router.js';
 import { AddSheet } from './make/add-sheet.js';
 import { BatchSheet } from './make/batch-sheet.js';
@@ -26,6 +26,9 @@ import { ReadingSheet } from './make/reading-sheet.js';
 import { BeginWhy, EndWhy, SkipWhy } from './make/why-sheets.js';
 import { RecordScreen } from './record.js';
 import { StepsScreen } from './steps.js';
+
+// More than a few alerts at once are read by nobody; each one seen lets in the next.
+const OTHERS_SHOWN = 3;
 
 function lastOf(shown, step, quantity) {
   const own_ = step?.readings.find((one) => one.quantity === quantity)?.last
@@ -106,7 +109,8 @@ export function MakeScreen({ make, rest }) {
           ${shown.make.state !== 'running' ? html`<p class="lead">${t('make_state.' + shown.make.state)}</p>` : null}
           ${step ? null : first.map(line)}
           ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts}>${first.map(line)}</${StepCard}>` : html`<p class="lead">${t('make.no_step')}</p>`}
-          ${others.map(line)}
+          ${others.slice(0, OTHERS_SHOWN).map(line)}
+          ${others.length > OTHERS_SHOWN ? html`<p class="quiet">${tn('now.more_alerts', others.length - OTHERS_SHOWN)}</p>` : null}
           <${JudgeDuplicates} make=${make} view=${shown} />
         </div>
         <div class="column">

@@ -31,7 +31,7 @@ export function end(make, step) {
 /** The one large button: what to do next in this step. */
 export function PrimaryButton({ make, step }) {
   const button = step.button ?? { act: 'none' };
-  if (button.act === 'none') return null;
+  if (button.act === 'none') return html`<p class="foot-words">${t('button.none')}</p>`;
   const acts = {
     begin: () => begin(make, step),
     end: () => end(make, step),
