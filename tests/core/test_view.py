@@ -226,10 +226,11 @@ def test_a_step_may_be_begun_out_of_order_with_a_why(ask):
     assert line["data"]["why"] == "Cleaning early."
 
 
-def test_the_log_shows_the_thirty_newest_first(ask):
+def test_the_log_shows_the_newest_lines_first(ask):
     day = a_day(Phone())
-    found = ask.view(day, 170)["log"]
-    assert [line["id"] for line in found] == [event["id"] for event in day[::-1]][:30]
+    found = [line["id"] for line in ask.view(day, 170)["log"]]
+    assert 1 < len(found) < len(day)  # the record itself has them all
+    assert found == [event["id"] for event in day[::-1]][: len(found)]
 
 
 def test_one_step_can_be_asked_for_whatever_its_status(ask):
