@@ -61,13 +61,8 @@ CHANGE_NO_STEP = (
     "make_closed",
     "make_abandoned",
 )
-CHANGE_ANY_STEP = (
-    "make_opened",
-    "ingredient_added",
-    "entry_corrected",
-    "entry_struck",
-    "duplicate_judged",
-)
+CHANGE_ANY_STEP = ("make_opened", "ingredient_added")
+ABOUT_ANOTHER = ("entry_corrected", "entry_struck", "duplicate_judged")
 CHANGE_ALL_DOSES = ("milk_volume_l", "milk_mass_kg")
 
 # A temperature read this near to the metered volume belongs to it, see
@@ -251,19 +246,29 @@ def check_correction(kind: str, data: dict, changes: dict) -> "list[dict]":
 
 def _touch(state, event):
     """Forget what was kept of the steps that this event may change."""
-    kind = event["kind"]
-    if kind in CHANGE_NO_STEP:
+    changed = _about(state, event)
+    if changed is None or changed["kind"] in CHANGE_NO_STEP:
         return
-    step = event["data"].get("step")
-    if (
-        step is None
-        or kind in CHANGE_ANY_STEP
-        or _changes_doses(state, event)
-        or state["log"][-1]["id"] != event["id"]
-    ):
+    step = changed["data"].get("step")
+    kind = changed["kind"]
+    if step is None or kind in CHANGE_ANY_STEP or _changes_doses(state, changed):
         state["kept"] = {}
-    else:
-        state["kept"].pop(step, None)
+        return
+    state["kept"].pop(step, None)
+    if kind == "step_begun":
+        # A floc clock may run from this begin.
+        for key in list(state["kept"]):
+            if state["kept"][key]["from_step"] == step:
+                state["kept"].pop(key)
+
+
+def _about(state, event):
+    """Return the entry that an event changes in the end, or None if not here yet."""
+    for _ in range(DEEPEST):
+        if event is None or event["kind"] not in ABOUT_ANOTHER:
+            return event
+        event = state["events"].get(event.get("ref"))
+    return None
 
 
 def _changes_doses(state, event):

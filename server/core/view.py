@@ -17,7 +17,7 @@ from .step_parts import moulds_view
 from .steps import brief_view, step_view
 from .timers import timers
 
-LOG_LINES = 30
+LOG_LINES = 10  # the record itself is asked for by desk.record
 
 
 def view(state: dict, now_ms: int) -> "dict | None":
@@ -87,8 +87,11 @@ def _step_alerts(context, shown):
             found.extend(step_alerts(shown[place]))
         elif status == "ended":
             if row["key"] not in kept:
-                kept[row["key"]] = step_alerts(step_view(context, row))
-            found.extend(kept[row["key"]])
+                kept[row["key"]] = {
+                    "from_step": row["end"].get("from_step"),
+                    "alerts": step_alerts(step_view(context, row)),
+                }
+            found.extend(kept[row["key"]]["alerts"])
     return found
 
 

@@ -299,22 +299,31 @@ def test_a_day_is_filed_alike_forwards_backwards_and_doubled(ask):
         assert ask.state(arrival, ("", "state")) == [forwards]
 
 
-KEPT = {"receive": [], "heat": []}
+KEPT = {
+    "receive": {"from_step": None, "alerts": []},
+    "heat": {"from_step": None, "alerts": []},
+    "set": {"from_step": "rennet", "alerts": []},
+}
 
 
 @pytest.mark.parametrize(
     ("event", "left"),
     [
         # What cannot change a step that is over leaves it kept.
-        (("note_added", {"text": "Warm day."}), ["heat", "receive"]),
-        (("timer_started", {"label": "Tea", "lasts_s": 60}), ["heat", "receive"]),
+        (("note_added", {"text": "Warm day."}), ["heat", "receive", "set"]),
+        (
+            ("timer_started", {"label": "Tea", "lasts_s": 60}),
+            ["heat", "receive", "set"],
+        ),
         # A newest entry that names its step changes that step alone.
-        (("step_ended", {"step": "heat"}), ["receive"]),
-        (("step_begun", {"step": "hold"}), ["heat", "receive"]),
+        (("step_ended", {"step": "heat"}), ["receive", "set"]),
+        (("step_begun", {"step": "hold"}), ["heat", "receive", "set"]),
         (
             ("reading_taken", {"quantity": "ph", "value": 6.5, "step": "heat"}),
-            ["receive"],
+            ["receive", "set"],
         ),
+        # A floc clock runs from that begin.
+        (("step_begun", {"step": "rennet"}), ["heat", "receive"]),
         # Without a step it may belong to any that ran; a dose or an opening
         # may change all.
         (("reading_taken", {"quantity": "ph", "value": 6.5}), []),
@@ -332,7 +341,8 @@ KEPT = {"receive": [], "heat": []}
             ),
             [],
         ),
-        (("entry_struck", {"why": "Wrong."}), []),
+        # What it is about has not come yet: it is asked again when that comes.
+        (("entry_struck", {"why": "Wrong."}), ["heat", "receive", "set"]),
     ],
 )
 def test_what_is_kept_is_forgotten_where_it_may_have_changed(ask, event, left):
@@ -345,15 +355,28 @@ def test_what_is_kept_is_forgotten_where_it_may_have_changed(ask, event, left):
     assert sorted(after["args"][0]["kept"]) == left
 
 
-def test_an_entry_that_comes_late_forgets_all_that_was_kept(ask):
+def test_a_strike_forgets_the_step_of_what_it_strikes(ask):
+    phone = Phone()
+    reading = phone.reading("ph", 6.6, 1, "heat")
+    state = ask.state([reading], ("", "state"))[0]
+    state["kept"] = dict(KEPT)
+    struck = phone.event("entry_struck", 5, ref=reading["id"], why="Wrong.")
+    after = ask.changed("run", "take", state, struck)
+    assert sorted(after["args"][0]["kept"]) == ["receive", "set"]
+
+
+def test_an_entry_that_comes_late_forgets_its_own_step(ask):
     phone = Phone()
     state = ask.state([phone.reading("ph", 6.6, 10)], ("", "state"))[0]
     state["kept"] = dict(KEPT)
     late = phone.event("step_ended", 5, step="heat")
-    assert ask.changed("run", "take", state, late)["args"][0]["kept"] == {}
+    after = ask.changed("run", "take", state, late)
+    assert sorted(after["args"][0]["kept"]) == ["receive", "set"]
 
 
-@pytest.mark.parametrize(("at_min", "left"), [(62, []), (63, ["heat", "receive"])])
+@pytest.mark.parametrize(
+    ("at_min", "left"), [(62, []), (63, ["heat", "receive", "set"])]
+)
 def test_a_temperature_near_the_metered_volume_may_change_every_dose(ask, at_min, left):
     # Seen: the dose of a step that was over kept its old verdict when the
     # volume's temperature came in. It belongs to the volume for an hour.

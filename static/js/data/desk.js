@@ -53,6 +53,20 @@ export function take(events) {
   return call("desk", "take", [events], { desk: true });
 }
 
+/**
+ * Let the core check an entry, take it and answer with the open make's view.
+ *
+ * @param {object} event
+ * @param {string[]} roles
+ * @returns {Promise<{problems: object[], view: object | null}>} view is null
+ *     while the core is still being filled
+ */
+export async function tap(event, roles) {
+  const isFilled = core.value === "ready";
+  const id = isFilled ? (openMakeId.value ?? "") : "";
+  return call("desk", "tap", [event, roles, id, clock.nowMs()], { desk: true });
+}
+
 function saveNow() {
   for (const [key, value] of saving) {
     // A cache: the next painting will be saved again.
@@ -120,10 +134,17 @@ export const refreshView = merged(async () => {
     await viewFromServer(id);
     return;
   }
+  showView(answer);
+});
+
+/** Paint a view of the open make that the core has just answered. */
+export function showView(answer) {
+  const id = answer.make.id;
+  if (openMakeId.value !== id) return;
   view.value = answer;
   saveSoon(`view:${id}`, answer);
   wakeAtNextChange();
-});
+}
 
 /** Ask the core for the board, and show it. */
 export const refreshBoard = merged(async () => {

@@ -1,13 +1,13 @@
 // From a tap to an entry that cannot get lost.
 //
-// Compose, let the core check, write to disk, give it to the core, show it, and
-// only then think of the server. Whatever fails before the write is complete
-// leaves the value in `unsaved`, in sight.
+// Compose, let the core check and take it, write to disk, show it, and only then
+// think of the server. The core is asked once, since each exchange with it costs
+// a slow phone; what it answers is painted when the write is complete, never
+// before. Whatever fails until then leaves the value in `unsaved`, in sight.
 
-import { call } from "../core/bridge.js";
 import { clock } from "./clock.js";
 import { enqueue, pending, StorageError } from "./db.js";
-import { refreshBoard, refreshView, take } from "./desk.js";
+import { rebuild, refreshBoard, refreshView, showView, take, tap } from "./desk.js";
 import {
   me,
   needsLook,
@@ -27,6 +27,7 @@ const CORE_WAIT_MS = 4000;
 const SPARE = "vatside-unsaved";
 const boot = uuid4();
 let writing = 0;
+let tapped = 0;
 let kick = () => {};
 
 /** What was refused, as the core's problems: [{field, key, limit}]. */
@@ -81,21 +82,20 @@ function fromCore(answer) {
   return Promise.race([answer, late]);
 }
 
-async function check(event) {
-  // The counter is given on disk; any number stands in for it here.
-  const counted = { ...event, seq: 1 };
+async function askCore(event) {
   const tapping = people.value.find((one) => one.id === event.person);
   const roles = new Set([me.value?.person.role, tapping?.role].filter(Boolean));
-  for (const role of roles) {
-    let problems;
-    try {
-      problems = await fromCore(call("desk", "check", [counted, role]));
-    } catch {
-      // A core that does not answer must not cost an entry: the server checks too.
-      return;
-    }
-    if (problems.length) throw new RecordError(problems);
+  // The counter is given on disk; this one only orders entries of one instant.
+  tapped += 1;
+  let answer;
+  try {
+    answer = await fromCore(tap({ ...event, seq: tapped }, [...roles]));
+  } catch {
+    // A core that does not answer must not cost an entry: the server checks too.
+    return null;
   }
+  if (answer.problems.length) throw new RecordError(answer.problems);
+  return answer.view;
 }
 
 function remember(rows) {
@@ -134,29 +134,32 @@ export function restoreUnsaved() {
 
 async function save(event) {
   writing += 1;
+  let shown;
   try {
-    await check(event);
-    return await enqueue(event);
+    shown = await askCore(event);
+    return { stored: await enqueue(event), shown };
   } catch (failure) {
     keepUnsaved(event, failure);
+    // The core may know what the disk does not: it is filled from disk again.
+    if (shown !== undefined) rebuild().catch(() => {});
     throw failure;
   } finally {
     writing -= 1;
   }
 }
 
-async function show(event) {
+async function show(event, shown) {
+  if (shown) showView(shown);
   // A core that fails here takes the entry from disk when it starts again.
-  await Promise.allSettled([fromCore(take([event])), fromCore(refreshView())]);
+  else await Promise.allSettled([fromCore(take([event])), fromCore(refreshView())]);
   tell({ events: [event] });
   setTimeout(() => refreshBoard().catch(() => {}));
 }
 
 async function put(event) {
-  const stored = await save(event);
-  const counted = countUnsent().catch(() => {});
-  await show(stored);
-  await counted;
+  const { stored, shown } = await save(event);
+  await show(stored, shown);
+  await countUnsent().catch(() => {});
   kick("tap");
   return stored;
 }
