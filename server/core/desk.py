@@ -141,14 +141,45 @@ def check(event: dict, role: str) -> "list[dict]":
     Returns:
         List of {"field", "key", "limit"}.
     """
-    problems = event_table.check_event(event)
+    return event_table.check_event(event) + _not_allowed(event, role)
+
+
+def _not_allowed(event, role):
     kind = event.get("kind") if isinstance(event, dict) else None
     if not isinstance(kind, str) or kind not in event_table.KINDS:
-        return problems
-    if not event_table.may(role, kind):
-        limit = event_table.KINDS[kind]["role"]
-        problems.append({"field": "person", "key": "not_allowed", "limit": limit})
-    return problems
+        return []
+    if event_table.may(role, kind):
+        return []
+    limit = event_table.KINDS[kind]["role"]
+    return [{"field": "person", "key": "not_allowed", "limit": limit}]
+
+
+def tap(
+    desk: dict, event: dict, roles: "list[str]", make_id: str, now_ms: int
+) -> dict:
+    """Check an event, file it and answer with the View, all in one question.
+
+    A tap on a slow phone waits for each exchange with the core; this is the one
+    that it needs.
+
+    Args:
+        desk: Desk; changed in place when the event is sound.
+        event: the event.
+        roles: roles that must all be allowed to record it.
+        make_id: UUID of the make that is shown, or "".
+        now_ms: now, by the server's clock [ms].
+
+    Returns:
+        {"problems": as from `check`, "view": View or None}; with problems the
+        event is not filed.
+    """
+    problems = event_table.check_event(event)
+    for role in roles:
+        problems = problems + _not_allowed(event, role)
+    if problems:
+        return {"problems": problems, "view": None}
+    file(desk, event)
+    return {"problems": [], "view": view(desk, make_id, now_ms)}
 
 
 def check_correction(desk: dict, make_id: str, ref: str, changes: dict) -> "list[dict]":
