@@ -14,6 +14,7 @@ import threading
 from dataclasses import dataclass
 from pathlib import Path
 
+from server.api.bare_python import bare
 from server.api.page_stamp import PACK, SOURCES, is_packed
 
 FOLDERS = ("js", "css", "lib", "icons")
@@ -97,6 +98,7 @@ class Shell:
         self._lock = threading.Lock()
         self._kept: dict[str, tuple[tuple[int, int], Page]] = {}
         self._made: dict[str, tuple[str, Page]] = {}
+        self._bares: dict[Path, tuple[tuple[int, int], str]] = {}
         self._pack_mark: tuple[tuple[int, int], ...] | None = None
         self._is_packed = False
 
@@ -179,17 +181,26 @@ class Shell:
         return kept[1]
 
     def core(self) -> Page:
-        """Return the core's Python files as one JSON document, for the phone."""
+        """Return the core's Python files as one JSON document, for the phone.
+
+        They go without docstrings and comments, see `bare_python`.
+        """
         texts = {
-            "core/" + path.relative_to(self.core_dir).as_posix(): path.read_text(
-                "utf-8"
-            )
+            "core/" + path.relative_to(self.core_dir).as_posix(): self._bare(path)
             for path in sorted(self.core_dir.rglob("*.py"))
         }
-        host = self.static_dir / "js" / "core" / "host.py"
-        texts["host.py"] = host.read_text("utf-8")
+        texts["host.py"] = self._bare(self.static_dir / "js" / "core" / "host.py")
         version = _fingerprint(json.dumps(texts, sort_keys=True))
         return self._make("core", version, {"version": version, "files": texts})
+
+    def _bare(self, path: Path) -> str:
+        """Return a module without its docstrings, worked out once a version."""
+        stat = path.stat()
+        mark = (stat.st_mtime_ns, stat.st_size)
+        kept = self._bares.get(path)
+        if kept is None or kept[0] != mark:
+            kept = self._bares[path] = (mark, bare(path.read_text("utf-8")))
+        return kept[1]
 
     def _make(self, name: str, version: str, document: object) -> Page:
         made = self._made.get(name)
