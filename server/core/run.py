@@ -251,7 +251,7 @@ def _touch(state, event):
         return
     step = changed["data"].get("step")
     kind = changed["kind"]
-    if step is None or kind in CHANGE_ANY_STEP or _changes_doses(state, changed):
+    if step is None or kind in CHANGE_ANY_STEP or _changes_doses(state, event, changed):
         state["kept"] = {}
         return
     state["kept"].pop(step, None)
@@ -271,14 +271,16 @@ def _about(state, event):
     return None
 
 
-def _changes_doses(state, event):
-    quantity = event["data"].get("quantity")
+def _changes_doses(state, event, changed):
+    quantity = changed["data"].get("quantity")
     if quantity != "milk_temp_c":
         return quantity in CHANGE_ALL_DOSES
+    if event["kind"] == "entry_corrected" or changed["id"] in state["amends"]:
+        return True  # its instant may have been another
     volume = last(state, "reading_taken", "milk_volume_l")
     if volume is None:
         return False
-    return abs(corrected_ms(event) - volume["t_ms"]) <= WITH_VOLUME_MS
+    return abs(corrected_ms(changed) - volume["t_ms"]) <= WITH_VOLUME_MS
 
 
 def _line(event):

@@ -387,3 +387,24 @@ def test_a_temperature_near_the_metered_volume_may_change_every_dose(ask, at_min
     reading = phone.reading("milk_temp_c", 35.0, at_min, "rennet")
     after = ask.changed("run", "take", state, reading)["args"][0]
     assert sorted(after["kept"]) == left
+
+
+def test_a_temperature_moved_to_the_metered_volume_may_change_every_dose(ask):
+    phone = Phone()
+    volume = phone.reading("milk_volume_l", 500.0, 2, "receive")
+    reading = phone.reading("milk_temp_c", 35.0, 300, "rennet")
+    moved = corrected(phone, reading["id"], 301, at_ms=at(3))
+    back = struck(phone, moved["id"], 302)
+    again = struck(phone, back["id"], 303)
+    taken = [volume, reading]
+    for event in (moved, back, again):
+        state = ask.state(taken, ("", "state"))[0]
+        state["kept"] = dict(KEPT)
+        assert ask.changed("run", "take", state, event)["args"][0]["kept"] == {}
+        taken.append(event)
+    # A plain undo far from the volume changes its own step alone.
+    state = ask.state([volume, reading], ("", "state"))[0]
+    state["kept"] = dict(KEPT)
+    undo = struck(phone, reading["id"], 301)
+    kept = ask.changed("run", "take", state, undo)["args"][0]["kept"]
+    assert sorted(kept) == sorted(KEPT)  # none is kept of the rennet
