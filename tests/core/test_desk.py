@@ -95,3 +95,40 @@ def test_what_is_wrong_and_who_may_not_are_both_told(core):
         "seq",
         "person",
     ]
+
+
+def tap(event, *roles):
+    return ("tap", event, list(roles), MAKE, at(1))
+
+
+def test_a_tap_files_the_event_and_answers_with_the_view(ask):
+    opened = Phone().opened()
+    answer, again = ask.desk(tap(opened, "maker", "owner"), ("view", MAKE, at(1)))
+    assert answer["problems"] == []
+    assert answer["view"] == again
+    assert again["make"]["id"] == MAKE
+
+
+def test_a_tap_of_who_may_not_files_nothing(ask):
+    opened = Phone().opened()
+    problem = {"field": "person", "key": "not_allowed", "limit": "maker"}
+    for roles in (["maker", "helper"], ["viewer", "owner"]):
+        answer, kept = ask.desk(tap(opened, *roles), ("desk",))
+        assert answer == {"problems": [problem], "view": None}
+        assert kept["makes"] == {}
+
+
+def test_a_tap_that_is_not_sound_files_nothing(ask):
+    for event in ({**Phone().opened(), "seq": 0}, None, {"kind": []}):
+        answer, kept = ask.desk(tap(event, "owner"), ("desk",))
+        assert answer["view"] is None
+        assert (
+            answer["problems"] == ask.desk(("take", [event]))[0]["problems"][0]["why"]
+        )
+        assert kept["makes"] == {}
+
+
+def test_the_same_tap_again_changes_nothing(ask):
+    opened = Phone().opened()
+    first, second = ask.desk(tap(opened, "owner"), tap(opened, "owner"))
+    assert first == second
