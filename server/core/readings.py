@@ -17,6 +17,10 @@ OTHER_UNITS = {
     ("kPa", "bar"): ("bar", "kpa"),
 }
 
+# A share is kept as 0..1 and typed in percent.
+PERCENT = "%"
+SHARES = ("fraction", "fraction lactic")
+
 
 def read_typed(quantity: str, typed: str, typed_unit: str) -> dict:
     """Return the value of a typed text in the quantity's own unit.
@@ -43,7 +47,9 @@ def read_typed(quantity: str, typed: str, typed_unit: str) -> dict:
     if number is None:
         return _wrong("value", "not_a_number", typed)
     unit = typed_unit or row["unit"]
-    if unit != row["unit"]:
+    if unit == PERCENT and row["unit"] in SHARES:
+        number = number / 100.0
+    elif unit != row["unit"]:
         pair = OTHER_UNITS.get((row["unit"], unit))
         if pair is None:
             return _wrong("typed_unit", "unknown_unit", unit)

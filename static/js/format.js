@@ -116,14 +116,6 @@ export function typedFrom(name, value) {
     : (value * form.scale).toFixed(form.decimals);
 }
 
-/** A percentage as typed, as a fraction's text: the point moves, no digit changes. */
-export function fractionText(typed) {
-  const [, sign, whole, part] = /^(-?)(\d*)[.,]?(\d*)$/.exec(typed) ?? [];
-  if (whole === undefined) return typed;
-  const digits = whole.padStart(3, '0');
-  return `${sign}${digits.slice(0, -2)}.${digits.slice(-2)}${part}`;
-}
-
 /** A measured amount: three figures, for a dose read off a scale or cylinder. */
 export function amount(value, unit) {
   if (value === null || value === undefined) return '–';

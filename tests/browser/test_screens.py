@@ -384,18 +384,6 @@ def test_a_value_that_could_not_be_saved_stays_in_sight_in_red(at_make):
     assert "Not saved" in phone.page.locator(".bar-act").inner_text()
 
 
-def test_percent_is_kept_as_the_fraction_with_the_same_digits(at_make):
-    phone, _ = at_make
-    script = """
-      const { fractionText } = await import("/js/format.js");
-      return args.map(fractionText);
-    """
-    # By hand: the point moves two places, no digit changes.
-    shown = ["4.5", "0,145", "85", "7", "-0.5", "."]
-    wanted = ["0.045", "0.00145", "0.85", "0.07", "-0.005", ".00"]
-    assert phone.run(script, *shown[:5]) == wanted[:5]
-
-
 def test_undo_strikes_the_last_tap_and_the_record_keeps_both(at_make):
     phone, _ = at_make
     phone.page.locator(".primary").tap()

@@ -54,6 +54,10 @@ def test_what_is_no_plain_number_is_refused_as_typed(core, typed):
         # A pound-force on a square inch: 0.45359237 * 9.80665 / 0.0254^2 Pa.
         ("press_gauge_kpa", "14", "psi", 14 * 0.45359237 * 9.80665 / 0.00064516 / 1e3),
         ("milk_temp_c", "31.5", "C", 31.5),
+        # A share is kept as 0..1: the point moves two places.
+        ("brine_salt_frac", "20,5", "%", 0.205),
+        ("fat_frac", "4.05", "%", 0.0405),
+        ("titratable_acidity_frac", "0,145", "%", 0.00145),
     ],
 )
 def test_a_value_typed_in_another_unit_is_converted(core, quantity, typed, unit, value):

@@ -25,6 +25,7 @@ const MOST_BYTES = 1000000; // the server takes 1 MiB
 const PAGE = 500;
 const EVERY_MS = 15000;
 const ROUNDS = 50;
+const REMOVED = ["removed_device", "inactive_person"];
 
 let app = "unknown";
 let batch = MOST;
@@ -33,6 +34,7 @@ let timer = null;
 let again = false;
 let notBeforeMs = 0;
 let selfChecked = false;
+let touched = false; // the make on the screen, by entries not shown yet
 
 /** Name this app's version in each exchange. */
 export function setAppVersion(version) {
@@ -50,22 +52,25 @@ function heard() {
  * @param {{n, recv_ms, event}[]} rows
  * @param {string} epoch
  * @param {number} next
+ * @param {boolean} more whether the server has still more to tell: half a day's
+ *     entries would show alarms that the other half answers
  */
-export async function absorb(rows, epoch, next) {
+export async function absorb(rows, epoch, next, more = false) {
   if (!(await db.storePulled(rows, epoch, next))) return false;
   if (!rows.length) return true;
   const events = rows.map((row) => row.event);
   tell({ events });
-  show(events); // not waited for: a core that hangs must not stop the exchange
+  show(events, more); // not waited for: a core that hangs must not stop the exchange
   return true;
 }
 
-async function show(events) {
+async function show(events, more = false) {
   // What the core missed here it finds on disk at its next start.
   const taken = await take(events).catch(() => null);
-  if (!taken?.changed || taken.changed.includes(openMakeId.value)) {
-    refreshView().catch(() => {});
-  }
+  touched ||= !taken?.changed || taken.changed.includes(openMakeId.value);
+  if (more) return;
+  if (touched) refreshView().catch(() => {});
+  touched = false;
   refreshBoard().catch(() => {});
 }
 
@@ -148,7 +153,7 @@ async function pull() {
     }
     heard();
     if (epoch === null) await meetEpoch(answer.epoch);
-    await absorb(answer.events, answer.epoch, answer.next);
+    await absorb(answer.events, answer.epoch, answer.next, answer.more);
     if (!answer.more) return;
   }
 }
@@ -178,7 +183,7 @@ function failed(failure) {
   netProblem.value = { key: failure.key ?? "unexpected", text: failure.message };
   if (!(failure instanceof ApiError)) return null; // ours, not the network's
   if (failure.status === 401) net.value = "not_paired";
-  else if (failure.status === 403) net.value = "removed";
+  else if (REMOVED.includes(failure.key)) net.value = "removed";
   else net.value = navigator.onLine === false ? "offline" : "server_gone";
   if (failure.retryAfterS) notBeforeMs = Date.now() + failure.retryAfterS * 1000;
   return failure.retryAfterS;

@@ -47,6 +47,10 @@ export async function keepOffline() {
     offlineReady.value = workers.controller ? "ready" : "unavailable";
     return;
   }
+  if (!registration) {
+    offlineReady.value = "unavailable"; // a browser that says yes and does nothing
+    return;
+  }
   if (registration.waiting && workers.controller) updateReady.value = true;
   watchFor(registration.installing);
   registration.addEventListener("updatefound", () => watchFor(registration.installing));

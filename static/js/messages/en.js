@@ -66,6 +66,7 @@ export const EN = {
   'unsaved.some.many': '{n} values are not saved. They are kept under "Needs a look".',
   'unsaved.storage_failed': 'This phone could not write it down. Write it on paper too, then try again.',
   'unsaved.storage_full': 'This phone has no room left. Write it on paper too, make room, then try again.',
+  'unsaved.storage_blocked': 'Another window of Vatside holds the storage. Close it, then try again.',
   'unsaved.not_paired': 'This phone has not joined the creamery yet.',
   'unsaved.refused': 'It cannot be true or is not allowed.',
   'unsaved.retry': 'Try again',

@@ -6,7 +6,7 @@ import { Tap } from '../../parts/tap.js';
 import { act } from '../../parts/acts.js';
 import { readingText } from '../../parts/reading-text.js';
 import { call } from '../../parts/source.js';
-import { bare, change, formOf, fractionText, quantity, typedFrom, unitOf } from '../../format.js';
+import { bare, change, formOf, quantity, typedFrom, unitOf } from '../../format.js';
 import { t } from '../../messages/index.js';
 
 /** The unit the keypad types in where that is not the quantity's own. */
@@ -16,9 +16,7 @@ export function typedUnit(name) {
 
 /** Ask the core what was typed: value, problems, and whether to look twice. */
 export function readQuantity(name) {
-  // The core keeps shares as fractions; a person types percent.
-  const asCore = typedUnit(name) === '%' ? fractionText : (typed) => typed;
-  return (typed) => call('desk', 'read_typed', [name, asCore(typed), '']);
+  return (typed) => call('desk', 'read_typed', [name, typed, typedUnit(name)]);
 }
 
 export function askWords(name, last) {
