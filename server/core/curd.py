@@ -9,11 +9,15 @@ time is a fixed relative firmness).
 
 from . import run
 
-FLOC_LOW_S = 360.0  # a floc point before 6 min is a wrong dose or a wrong clock
-FLOC_HIGH_S = 1500.0  # and after 25 min the multiple no longer holds; practice
 FLOC_TEST_FROM_FRAC = 0.6  # share of the expected floc time; practice, no source
 LOOK_AGAIN_MS = 120000  # between two looks at the curd; practice, no source
 
+# A floc point outside its window tells no cut for sure: the multiple is still
+# shown, so that the make goes on, with the alert beside it.
+PROBLEMS = {
+    "cut.floc_too_early": "floc_too_early",
+    "cut.floc_too_late": "floc_too_late",
+}
 FLOC_CHOICES = ("not_flocculated", "flocculated")
 
 
@@ -54,14 +58,19 @@ def floc(state: dict, step: dict, figures: dict) -> "dict | None":
     floc_s = floc_ms / 1000.0
     found["floc_ms"] = sign["t_ms"]
     found["floc_s"] = floc_s
-    if floc_s < FLOC_LOW_S:
-        found["problem"] = "floc_too_early"
-    elif floc_s > FLOC_HIGH_S:
-        found["problem"] = "floc_too_late"
+    found["problem"] = _window_problem(floc_s)
     for name, part in (("cut_ms", "value"), ("low_ms", "low"), ("high_ms", "high")):
         multiple = factor[part] if factor.get(part) is not None else factor["value"]
         found[name] = found["added_ms"] + int(floc_ms * multiple)
     return found
+
+
+def _window_problem(floc_s):
+    # Loaded when a floc point is there to judge: the app starts without it.
+    from .formulas.rennet import cut_time
+
+    # The window is the same for every multiple.
+    return PROBLEMS.get(cut_time(floc_s, 1.0, 0.0)["basis"])
 
 
 def _first_floc(state, step_key, after_ms):
