@@ -17,10 +17,11 @@ from .checks import (
 )
 from .figures import check_figure, check_status, is_text
 from .quantities import check_number
+from .recipe_curve import check_curve
 from .recipe_steps import check_steps
 
 SCHEMA = 1
-MAX_BYTES = 65536  # the recipe is frozen whole into each make
+MAX_BYTES = 262144  # in three languages; the recipe is frozen whole into each make
 
 DOSE_UNITS = ("mL", "g", "kg", "pack")
 DOSE_PER = {"kg_milk": "/kg", "l_milk": "/L", "make": ""}
@@ -60,6 +61,7 @@ def check_recipe(recipe: dict) -> "list[dict]":
     problems.extend(found)
     problems.extend(_check_figures(recipe.get("figures"), sources))
     problems.extend(check_steps(recipe, keys))
+    problems.extend(check_curve(recipe, sources))
     return problems + _never_added(recipe, ingredients)
 
 

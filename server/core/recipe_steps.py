@@ -10,6 +10,7 @@ from .checks import (
 )
 from .figures import check_figure, is_text
 from .quantities import QUANTITIES, check_number
+from .sums.keys import SUM_KEYS
 from .waits import circular_waits
 
 PLACES = ("tank", "vat", "table", "press", "brine", "store")
@@ -77,6 +78,8 @@ def check_steps(recipe: dict, ingredients: "list[str]") -> "list[dict]":
         problems.extend(_check_readings(path, step))
         problems.extend(_check_adds(path, step, ingredients))
         problems.extend(_check_judge(path, step))
+        problems.extend(_check_sums(path, step))
+        problems.extend(_check_size(path, step, recipe))
         if step.get("mould") is True and not recipe.get("moulds"):
             problems.append(problem("moulds", "missing", None))
     problems.extend(_check_closing(paths, steps))
@@ -260,6 +263,28 @@ def _check_judge(path, step):
     if judge.get("from_frac") is not None:
         problems.extend(check_number(field + ".from_frac", judge["from_frac"], 0, 1))
     return problems
+
+
+def _check_sums(path, step):
+    names = step.get("sums")
+    if names is None:
+        return []
+    field = path + ".sums"
+    if not isinstance(names, list):
+        return [problem(field, "not_a_list", None)]
+    problems = []
+    for name in names:
+        problems.extend(check_choice(field, name, SUM_KEYS, "unknown_sum"))
+    return problems
+
+
+def _check_size(path, step, recipe):
+    """Check which size of wheel a step is about, where it is about one only."""
+    if step.get("size") is None:
+        return []
+    moulds = mappings("moulds", recipe.get("moulds"))[0]
+    sizes = [mould["size"] for mould in moulds if is_text(mould.get("size"))]
+    return check_choice(path + ".size", step["size"], sizes, "unknown_size")
 
 
 def _check_closing(paths, steps):

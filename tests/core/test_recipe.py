@@ -427,17 +427,17 @@ def test_a_long_line_of_steps_is_no_circle(core):
     assert core("waits", "circular_waits", waits, order) == []
 
 
-def test_a_recipe_over_64_kib_is_refused(core):
-    recipe = changed("about", {"en": "x" * 66000})
+def test_a_recipe_over_256_kib_is_refused(core):
+    recipe = changed("about", {"en": "x" * 263000})
     found = core("recipe", "check_recipe", recipe)
-    assert found == [{"field": "recipe", "key": "too_large", "limit": 65536}]
+    assert found == [{"field": "recipe", "key": "too_large", "limit": 262144}]
 
 
 def test_letters_of_two_bytes_count_twice(core):
-    recipe = changed("about", {"en": "é" * 33000})
+    recipe = changed("about", {"en": "é" * 132000})
     found = core("recipe", "check_recipe", recipe)
     assert [problem["key"] for problem in found] == ["too_large"]
-    assert core("recipe", "check_recipe", changed("about", {"en": "e" * 33000})) == []
+    assert core("recipe", "check_recipe", changed("about", {"en": "e" * 132000})) == []
 
 
 @pytest.mark.parametrize("value", [None, 7, "recipe", [], [{}]])

@@ -53,7 +53,7 @@ def test_the_recipe_has_no_problem(core):
 
 def test_the_file_is_named_after_the_recipe_and_fits_in_a_make():
     assert FILE.stem == RECIPE["id"]
-    assert FILE.stat().st_size < 65536
+    assert FILE.stat().st_size < 262144
 
 
 def test_each_figure_stands_alone_on_its_line():
