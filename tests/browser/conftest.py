@@ -204,7 +204,7 @@ class Phone:
         self.painted()
 
     def painted(self):
-        self.page.locator("#app > *").first.wait_for(state="attached")
+        self.page.locator("#app > .app").wait_for(state="attached")
 
     def watch(self, page):
         page.on("pageerror", lambda error: self.problems.append(str(error)))

@@ -185,6 +185,26 @@ export function getSaved(keys) {
   );
 }
 
+/**
+ * Return what the first painting needs, in one go: the clock, the paintings of
+ * these keys, and the view of the make that was open.
+ *
+ * @param {string[]} keys
+ * @returns {Promise<{clock, saved: any[], open: string | undefined, view}>}
+ */
+export function getFirst(keys) {
+  return read(["meta", "saved"], async (tx) => {
+    const saved = tx.objectStore("saved");
+    const [clock, open, ...rest] = await Promise.all([
+      tx.objectStore("meta").get("clock"),
+      saved.get("open"),
+      ...keys.map((key) => saved.get(key)),
+    ]);
+    const view = open ? await saved.get(`view:${open}`) : undefined;
+    return { clock, saved: rest, open, view };
+  });
+}
+
 /** Keep a painting; it can be had again, so a lost one does no harm. */
 export function setSaved(key, value) {
   return run(

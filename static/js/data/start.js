@@ -3,7 +3,7 @@
 
 import { ApiError } from "./api.js";
 import { clock } from "./clock.js";
-import { deviceId, getMeta, getSaved, probe, prune } from "./db.js";
+import { deviceId, getFirst, getSaved, probe, prune } from "./db.js";
 import { refresh, showMake } from "./desk.js";
 import { readMe } from "./actions.js";
 import { start as startCore } from "../core/bridge.js";
@@ -32,21 +32,25 @@ const FRESHEN_MS = 60000;
 /** Bring back what was shown last; the only thing the first painting waits for. */
 export async function remember() {
   restoreUnsaved();
+  const keys = ["me", "people", "person", "board"];
+  const first = await getFirst(keys).catch(() => ({ saved: [] }));
   // Before anything can be tapped: an entry's time depends on it.
-  clock.restore((await getMeta("clock").catch(() => null)) ?? null);
-  const keys = ["me", "people", "person", "board", "recipes", "open"];
-  const saved = await getSaved(keys).catch(() => []);
-  const [mine, all, who, lastBoard, whole, open] = saved;
+  clock.restore(first.clock ?? null);
+  const [mine, all, who, lastBoard] = first.saved;
   me.value = mine ?? null;
   people.value = all ?? [];
   person.value = who ?? mine?.person.id ?? null;
   board.value = lastBoard ?? null;
-  recipes.value = whole ?? [];
-  if (open) {
-    const [lastView] = await getSaved([`view:${open}`]).catch(() => []);
-    openMakeId.value = open;
-    view.value = lastView ?? null;
+  if (first.open) {
+    openMakeId.value = first.open;
+    view.value = first.view ?? null;
   }
+}
+
+// Whole recipes are large and no first painting shows one.
+async function rememberRecipes() {
+  const [whole] = await getSaved(["recipes"]).catch(() => []);
+  if (whole && !recipes.value.length) recipes.value = whole;
 }
 
 function lookAtClock() {
@@ -117,6 +121,7 @@ export async function begin() {
   measureStorage().catch(() => {});
   await deviceId(uuid4).catch(() => {}); // "storage.problem" tells of it
   await countUnsent().catch(() => {});
+  await rememberRecipes();
   askServer().then(() => kick("start"));
   if (openMakeId.value) showMake(openMakeId.value).catch(() => {});
   await refresh();

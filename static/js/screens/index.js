@@ -53,5 +53,6 @@ function App() {
 
 /** Paint the screens into an element; they follow the signals from there on. */
 export function startScreens(root) {
+  root.replaceChildren(); // the page's own word until here
   render(html`<${App} />`, root);
 }
