@@ -1,0 +1,218 @@
+"""A newcomer's whole make, from the link on a phone to the closed record.
+
+The page is the packed one, as phones load it. Nothing of the page's code is
+called: the maker taps what the screen offers. The server's clock is fast, and
+faster still from the night on.
+"""
+
+import json
+import shutil
+import subprocess
+import sys
+from collections import Counter
+
+import pytest
+
+from tests.browser.conftest import ROOT, Creamery, until
+from tests.browser.maker import Maker
+
+DAY_RATE = 300  # a second is five minutes
+STORE_RATE = 3600  # and then an hour
+RECIPE = json.loads((ROOT / "server/recipes/washed-wheel.json").read_text("utf-8"))
+TITLES = {step["key"]: step["title"]["en"] for step in RECIPE["steps"]}
+LONG = ("brine_large", "dry", "coat_1", "coat_2", "store")
+WORDS = {"WAITS": "waiting", "READY": "ready", "DO": "running", "LATE": "running"}
+WORDS.update({"DONE": "ended", "SKIPPED": "skipped"})
+
+
+@pytest.fixture(scope="module")
+def program(tmp_path_factory):
+    """A copy of the program with the page packed, as it is installed."""
+    copy = tmp_path_factory.mktemp("packed")
+    leave = shutil.ignore_patterns("__pycache__", "node_modules", "page.js")
+    for name in ("server", "static", "deploy"):
+        shutil.copytree(ROOT / name, copy / name, ignore=leave)
+    packing = "from deploy.pack_page import pack; pack()"
+    subprocess.run([sys.executable, "-c", packing], cwd=copy, check=True)
+    return copy
+
+
+@pytest.fixture
+def creamery(tmp_path, program):
+    """A server with a fast clock, its owner paired."""
+    server = Creamery(tmp_path, program)
+    server.options = ("--replay", str(DAY_RATE))
+    try:
+        server.start()
+        server.own()
+        yield server
+    finally:
+        server.kill()
+
+
+@pytest.fixture
+def newcomer(creamery, new_phone):
+    """A phone that was just shown the link of its code, not yet joined."""
+    code = creamery.invite("Mara", "maker")
+    return new_phone(paired=False, url=f"{creamery.url}/#/pair/{code}")
+
+
+def join(page):
+    """Join by the link: its code stands there already."""
+    assert page.get_by_label("Code").input_value() != ""
+    page.get_by_label("Name of this phone").fill("Vat room")
+    page.get_by_role("button", name="Join").tap()
+    page.get_by_role("button", name="Start a new make").wait_for()
+
+
+def open_make(page, maker):
+    """Start a make on the screen for it; return its id from the address."""
+    page.get_by_role("button", name="Start a new make").tap()
+    maker.choose(RECIPE["title"]["en"])
+    maker.type("600")
+    page.get_by_role("button", name="Next", exact=True).tap()
+    page.get_by_label("Batch code").fill("B-17")
+    page.get_by_label("Vat", exact=True).fill("Round vat")
+    for size, typed in (("Small wheel", "13"), ("Large wheel", "5")):
+        page.locator(f".row:has-text('{size}')").tap()
+        maker.type(typed)
+        page.get_by_role("button", name="Next", exact=True).tap()
+    page.get_by_role("button", name="Start this make").tap()
+    until(lambda: "#/make/" in maker.look()["place"], "the make to open")
+    page.locator(".foot .primary").wait_for()
+    return maker.look()["place"].split("/")[2]
+
+
+def words_on_top(page):
+    return page.locator(".status-words").inner_text()
+
+
+def all_sent(page):
+    def is_sent():
+        words = words_on_top(page)
+        return "Connected" in words and "All entries sent" in words
+
+    until(is_sent, f"all entries to be sent: {words_on_top(page)}", wait_s=60)
+
+
+def ready_for_no_network(page):
+    """Look at what the phone says of itself, and come back to the make."""
+    page.get_by_role("button", name="Menu").tap()
+    page.locator(".row:has-text('This phone')").tap()
+    page.locator("li:has-text('Opens with no network'):has-text('yes')").wait_for()
+    page.go_back()
+    page.go_back()
+    page.locator(".foot .primary").wait_for()
+
+
+def statuses_shown(page, maker):
+    """Read the statuses of all steps off the phone's list, in order."""
+    maker.row("The whole day")
+    page.locator(".step-row").first.wait_for()
+    words = page.locator(".step-row .mark-word").all_text_contents()
+    maker.row("‹ Back")
+    page.locator(".make").wait_for()
+    return [WORDS[word] for word in words]
+
+
+def statuses_told(creamery, make):
+    steps = creamery.ask("GET", f"/makes/{make}/view")["steps"]
+    return [step["status"] for step in steps]
+
+
+def correct(page, maker, before, after):
+    """Put a reading of a finished step right, on the screen of the record."""
+    maker.row("Record")
+    page.locator(f".row:has-text('{before}')").first.tap()
+    maker.row("Correct the figure")
+    page.locator(".keys").wait_for()
+    maker.type(after)
+    page.get_by_role("button", name="Next: say why").tap()
+    maker.choose("Typed wrong")
+    page.get_by_role("button", name="Save the correction").tap()
+    page.get_by_text("Why: Typed wrong").first.wait_for()
+    maker.done["entry_corrected"] += 1
+    maker.row("‹ Record")
+    maker.row("‹ Back")
+    page.locator(".make").wait_for()
+
+
+def close_make(page, maker):
+    maker.row("The whole make")
+    maker.row("Close the make")
+    maker.choose("All steps are done")
+    page.get_by_role("button", name="Close the make").last.tap()
+    page.get_by_text("This make is closed.").wait_for()
+    maker.done["make_closed"] += 1
+
+
+def check_every_entry_is_there_once(creamery, maker):
+    events = creamery.events()
+    assert len({event["id"] for event in events}) == len(events)
+    assert Counter(event["kind"] for event in events) == maker.done
+    assert sorted(event["seq"] for event in events) == list(range(1, len(events) + 1))
+    assert creamery.ask("GET", "/needs-look") == []
+
+
+def power_cut(creamery):
+    """Let the power fail; the clock runs faster from then on."""
+    creamery.kill()
+    creamery.options = ("--replay", str(STORE_RATE))
+    creamery.start()
+
+
+def test_a_newcomer_makes_cheese_from_the_link_to_the_closed_record(creamery, newcomer):
+    page = newcomer.page
+    assert page.locator("script[src='/lib/page.js']").count() == 1
+    join(page)
+    maker = Maker(page, early=[TITLES[key] for key in LONG])
+    make = open_make(page, maker)
+    maker.done["make_opened"] += 1
+    ready_for_no_network(page)
+
+    maker.work(stop=TITLES["cut"])
+    all_sent(page)
+    newcomer.context.set_offline(True)
+    maker.work(stop=TITLES["wash_1"])
+    sent = Counter(event["kind"] for event in creamery.events())
+    assert maker.done["step_begun"] > sent["step_begun"]
+    newcomer.reload()
+    page.locator(".step-title").wait_for()
+    until(lambda: "not sent yet" in words_on_top(page), "the entries to be counted")
+    correct(page, maker, "6.62", "6.60")
+    maker.work(stop=TITLES["to_table"])
+    newcomer.context.set_offline(False)
+    all_sent(page)
+    check_every_entry_is_there_once(creamery, maker)
+    shown = statuses_shown(page, maker)
+    assert shown == statuses_told(creamery, make)
+    assert shown.count("ended") == list(TITLES).index("to_table")
+
+    maker.work(stop=TITLES["press_2"])
+    all_sent(page)
+    power_cut(creamery)
+    all_sent(page)
+    maker.work()
+    close_make(page, maker)
+    all_sent(page)
+    check_every_entry_is_there_once(creamery, maker)
+    check_record(creamery, make)
+
+
+def check_record(creamery, make):
+    told = creamery.ask("GET", f"/makes/{make}/view")
+    assert told["make"]["state"] == "closed"
+    assert {step["status"] for step in told["steps"]} == {"ended"}
+    why = {step["key"]: step["ended"]["why"] for step in told["steps"]}
+    early = {key: why for key, why in why.items() if why}
+    assert early == dict.fromkeys(LONG, "The maker decided so")
+    lines = creamery.ask("GET", f"/makes/{make}/record")
+    (line,) = [line for line in lines if line["corrections"]]
+    assert line["data"]["value"] == 6.6
+    assert line["original"]["data"]["value"] == 6.62
+    assert line["corrections"][0]["why"] == "Typed wrong"
+    assert line["corrections"][0]["before"] == {"value": 6.62}
+    (rennet,) = [row for row in lines if row["data"].get("ingredient") == "rennet"]
+    assert (rennet["data"]["lot"], rennet["data"]["use_by"]) == ("L-204", "2027-03-01")
+    filled = [row for row in lines if row["kind"] == "wheels_moulded"]
+    assert sum(row["data"]["count"] for row in filled) == 13 + 5
