@@ -65,8 +65,10 @@ def _of_band(step):
         low_ms = step["floc"]["low_ms"]
         high_ms = step["floc"]["high_ms"]
     elif lasts:
-        low_ms = step["begun"]["at_ms"] + int(lasts["low_s"] * 1000)
-        high_ms = step["begun"]["at_ms"] + int(lasts["high_s"] * 1000)
+        # From the deadline, since a hold that began again runs from later.
+        from_ms = step["due_ms"] - int(lasts_s * 1000)
+        low_ms = from_ms + int(lasts["low_s"] * 1000)
+        high_ms = from_ms + int(lasts["high_s"] * 1000)
     else:
         return []
     return [low_ms, _past_ms(high_ms, 0.0), _past_ms(high_ms, ACT_SHARE * lasts_s)]

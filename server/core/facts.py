@@ -7,6 +7,7 @@ status follows from which facts; nothing else decides it.
 from . import curd as curd_facts
 from . import run
 from .figures import scaled_figure
+from .heat_hold import hold_start_ms
 from .timers import step_due
 
 # (begun, ended, skipped, all that it waits on is done) -> status. An end or a
@@ -25,13 +26,16 @@ STATUS = (
 HANDS_ON_S = 7200.0
 
 
-def facts(state: dict, steps: "list[dict]", figures: dict) -> dict:
+def facts(
+    state: dict, steps: "list[dict]", figures: dict, rules: "dict | None" = None
+) -> dict:
     """Return the bare facts of every step.
 
     Args:
         state: State of the make.
         steps: steps of its recipe, any order.
         figures: the recipe's own figures.
+        rules: {rule id: the rule}; without them no hold begins again after a dip.
 
     Returns:
         {step key: Fact}; Fact is {"begun", "ended", "skipped": entry or None,
@@ -40,7 +44,7 @@ def facts(state: dict, steps: "list[dict]", figures: dict) -> dict:
     """
     found = {}
     for step in steps:
-        found[step["key"]] = _fact(state, step, figures)
+        found[step["key"]] = _fact(state, step, figures, rules or {})
     for step in steps:
         fact = found[step["key"]]
         fact["waits_on"] = [
@@ -50,13 +54,17 @@ def facts(state: dict, steps: "list[dict]", figures: dict) -> dict:
     return found
 
 
-def _fact(state, step, figures):
+def _fact(state, step, figures, rules):
     key = step["key"]
     begun = _first(run.entries(state, "step_begun", key))
     ended = _first(run.entries(state, "step_ended", key))
     skipped = _first(run.entries(state, "step_skipped", key))
     floc = curd_facts.floc(state, step, figures)
-    due = step_due(step, None if begun is None else begun["t_ms"], floc)
+    from_ms = None if begun is None else begun["t_ms"]
+    if from_ms is not None and step.get("heat_treatment"):
+        end_ms = None if ended is None else ended["t_ms"]
+        from_ms = hold_start_ms(state, step, from_ms, end_ms, rules)
+    due = step_due(step, from_ms, floc)
     if begun is None and ended is not None:
         begun = ended  # ended without a begin: known only that it was done
     return {

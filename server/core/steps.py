@@ -7,6 +7,7 @@ matters now and the one thing to do next.
 from . import curd as curd_facts
 from .facts import end_met_ms, is_hands_on, who
 from .figures import scaled_figure
+from .heat_hold import hold_verdict
 from .step_parts import add_view, moulds_view, readings_view, target_view, task_view
 from .timers import high_s, low_s
 
@@ -88,6 +89,8 @@ def step_view(context: dict, step: dict) -> dict:
             "task": task_view(state, key),
         }
     )
+    if step.get("heat_treatment"):
+        found["verdict"] = hold_verdict(state, step, fact, context["rules"])
     found["end_blockers"] = _end_blockers(step, fact, found, judge, met)
     found["button"] = _button(step, found, judge, met, now_ms)
     found["main"] = _main(step, found)

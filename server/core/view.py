@@ -20,12 +20,13 @@ from .timers import timers
 LOG_LINES = 10  # the record itself is asked for by desk.record
 
 
-def view(state: dict, now_ms: int) -> "dict | None":
+def view(state: dict, now_ms: int, rules: "dict | None" = None) -> "dict | None":
     """Return the View of a make.
 
     Args:
         state: State of the make.
         now_ms: now, by the server's clock [ms].
+        rules: {rule id: the rule}, for the verdict on a heat treatment.
 
     Returns:
         View as DEVELOPERS.md lays it out; None while the make's opening is not
@@ -34,7 +35,7 @@ def view(state: dict, now_ms: int) -> "dict | None":
     opened_entry = _opened(state)
     if opened_entry is None:
         return None
-    context = _context(state, opened_entry, now_ms)
+    context = _context(state, opened_entry, now_ms, rules)
     shown = [_shown(context, step) for step in context["recipe"]["steps"]]
     found = {
         "make": _make(context, opened_entry),
@@ -52,22 +53,41 @@ def view(state: dict, now_ms: int) -> "dict | None":
     return found
 
 
-def step(state: dict, key: str, now_ms: int) -> "dict | None":
+def step(
+    state: dict, key: str, now_ms: int, rules: "dict | None" = None
+) -> "dict | None":
     """Return one Step in full, whatever its status; None when there is none.
 
     Args:
         state: State of the make.
         key: key of the step.
         now_ms: now, by the server's clock [ms].
+        rules: {rule id: the rule}, for the verdict on a heat treatment.
     """
-    opened_entry = _opened(state)
-    if opened_entry is None:
+    context = context_of(state, now_ms, rules)
+    if context is None:
         return None
-    context = _context(state, opened_entry, now_ms)
     for row in context["recipe"]["steps"]:
         if row["key"] == key:
             return step_view(context, row)
     return None
+
+
+def context_of(state: dict, now_ms: int, rules: "dict | None" = None) -> "dict | None":
+    """Return what all answers about a make start from, or None before its opening.
+
+    Args:
+        state: State of the make.
+        now_ms: now, by the server's clock [ms].
+        rules: {rule id: the rule}.
+
+    Returns:
+        The context that `steps.step_view` takes.
+    """
+    opened_entry = _opened(state)
+    if opened_entry is None:
+        return None
+    return _context(state, opened_entry, now_ms, rules)
 
 
 def _shown(context, row):
@@ -100,11 +120,12 @@ def _opened(state):
     return found[0] if found else None
 
 
-def _context(state, opened_entry, now_ms):
+def _context(state, opened_entry, now_ms, rules):
     opened = opened_entry["data"]
     recipe = opened["recipe"]
     ordered = plan.in_order(recipe["steps"])
-    known = facts(state, recipe["steps"], recipe.get("figures", {}))
+    rules = rules or {}
+    known = facts(state, recipe["steps"], recipe.get("figures", {}), rules)
     milk = plan.milk_in(state, opened)
     start_ms = opened_entry["t_ms"]
     over = _over(state)
@@ -123,6 +144,7 @@ def _context(state, opened_entry, now_ms):
         "doses": plan.doses(recipe, milk),
         "timers": timers(state),
         "holds": _holds(state),
+        "rules": rules,
         "now_ms": now_ms,
     }
 

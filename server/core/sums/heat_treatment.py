@@ -6,6 +6,7 @@ information and has a sum of its own, so that it is never mistaken for a verdict
 
 from ..formulas import lethality
 from ..formulas.pasteurisation import heat_verdict
+from ..heat_hold import with_gap
 from .heat import split
 from .rows import (
     choice,
@@ -38,7 +39,12 @@ OWN_LOW, OWN_HIGH = -30.0, 270.0
 
 
 def verdict(
-    rule: dict, readings: "list[dict]", unit: str, product: dict, chart: dict
+    rule: dict,
+    readings: "list[dict]",
+    unit: str,
+    product: dict,
+    chart: dict,
+    is_over: bool,
 ) -> dict:
     """Return what readings of one batch meet, with what it means for the cheese.
 
@@ -48,6 +54,8 @@ def verdict(
         unit: "F" or "C", what the thermometer reads.
         product: as `pasteurisation.heat_verdict` takes it.
         chart: {chart field: whether it is noted}.
+        is_over: whether the hold has ended; one that still runs may yet meet the
+            rule, so it is not assessed rather than not met.
 
     Returns:
         {"rule", "unit", "class", "reasons", "warnings", "hold", "if_not_met",
@@ -55,6 +63,9 @@ def verdict(
         "handle_as_unpasteurised" or "decide_before_use".
     """
     found = heat_verdict(readings, unit, product, chart, rule)
+    if not is_over and found["class"] == "heat_treated_only":
+        found["class"] = "not_assessed"
+        found["reasons"] = [{"key": "hold_not_over"}] + found["reasons"]
     return {
         "rule": rule["id"],
         "unit": unit,
@@ -75,12 +86,14 @@ def _heat_treatment(x):
     rule = x["rules"].get(RULE[x["jurisdiction"]])
     if rule is None:
         return result([], [note("rules_not_here")], [], ["rules"])
-    base_ms = x["base_ms"] or 0
+    rule = with_gap(rule, x["gap_max_s"])
+    base_ms = int(x["base_ms"] or 0)
     readings = []
     for row in x["milk_temps"]:
         readings.append(
             {
-                "at_ms": base_ms + int(row["at_min"] * 60000),
+                # To the whole millisecond: a hold must not lose one to a fraction.
+                "at_ms": base_ms + int(row["at_min"] * 60000 + 0.5),
                 "temp": row["value"],
                 "air_temp": row["air"],
                 "recorder_temp": row["recorder"],
@@ -96,7 +109,8 @@ def _heat_treatment(x):
         "holding_s": x["holding_s"],
     }
     chart = {key: x["chart_" + key] == "noted" for key in CHART}
-    found = verdict(rule, readings, x["thermometer"], product, chart)
+    is_over = x["hold_over"] != "no"
+    found = verdict(rule, readings, x["thermometer"], product, chart, is_over)
     return result(_values(found), _notes(found), _figures(rule, found))
 
 
@@ -222,7 +236,9 @@ ROWS = [
                 default(0.0, "practice", "filled and emptied outside the hold"),
             ),
             number("holding_s", "s", 0.0, 86400.0, optional=True),
+            number("gap_max_s", "s", 1.0, 3600.0, [1.0, 300.0], optional=True),
             number("base_ms", "ms", 0.0, 4102444800000.0, hidden=True),
+            dict(choice("hold_over", ["yes", "no"], optional=True), hidden=True),
         ]
         + _chart_inputs(),
         [

@@ -85,13 +85,13 @@ def _curing_days(x):
     row = rule["rows"][0]
     base_ms = int(x["base_ms"] or 0)
     readings = [
-        {"at_ms": base_ms + int(cell["at_min"] * 60000), "temp": cell["value"]}
+        {"at_ms": base_ms + int(cell["at_min"] * 60000 + 0.5), "temp": cell["value"]}
         for cell in x["store_temps"]
     ]
-    start_ms = base_ms + int(x["start_min"] * 60000)
+    start_ms = base_ms + int(x["start_min"] * 60000 + 0.5)
     now_ms = readings[-1]["at_ms"]
     if x["now_min"] is not None:
-        now_ms = base_ms + int(x["now_min"] * 60000)
+        now_ms = base_ms + int(x["now_min"] * 60000 + 0.5)
     gap = rule["gap_max_s"]
     found: dict = curing.check_curing(
         readings, x["thermometer"], start_ms, now_ms, row, int(gap["value"] * 1000)
@@ -133,7 +133,7 @@ def _curing_days(x):
 
 def _ripening_days(x):
     readings = [
-        {"at_ms": int(row["at_min"] * 60000), "temp_c": row["value"]}
+        {"at_ms": int(row["at_min"] * 60000 + 0.5), "temp_c": row["value"]}
         for row in x["store_temps"]
     ]
     ends = [x["q10"]] + (x["ranges"].get("q10") or [])
