@@ -9,6 +9,7 @@ silence what falls due today.
 """
 
 from . import run
+from .acid_drift import acid_alerts
 from .step_alerts import alert, what_to_do
 
 LEVELS = ("act", "check")
@@ -28,6 +29,7 @@ def alerts(context: dict, of_steps: "list[dict]") -> "list[dict]":
     of_test = _drug_test_alerts(context)
     found = [row for row in of_steps if not _is_told_by(of_test, row)]
     found.extend(of_test)
+    found.extend(acid_alerts(context, of_steps))
     if not context["over"]:
         found.extend(_timer_alerts(context))
     found.extend(_hold_alerts(context))
