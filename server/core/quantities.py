@@ -48,6 +48,11 @@ QUANTITIES = {
     "brine_ph": _number("pH", 2, 0.0, 14.0, 4.5, 6.0),
     "store_temp_c": _number("C", 1, -30.0, 60.0, 2.0, 20.0),
     "store_humidity_frac": _number("fraction", 3, 0.0, 1.0, 0.6, 0.99),
+    # From the laboratory; the place of the reading is the size of the wheel.
+    "cheese_moisture_frac": _number("fraction", 4, 0.0, 0.9, 0.28, 0.6),
+    "cheese_fat_frac": _number("fraction", 4, 0.0, 0.7, 0.1, 0.45),
+    "cheese_salt_frac": _number("fraction", 4, 0.0, 0.1, 0.002, 0.04),
+    "cheese_ph": _number("pH", 2, 0.0, 14.0, 4.5, 6.2),
     "drug_test": {"type": "choice", "choices": ["negative", "positive"]},
 }
 
