@@ -16,7 +16,7 @@ from .view import view as view_of
 
 
 def new() -> dict:
-    """Return an empty desk: {"makes", "views", "last_words"}."""
+    """Return an empty desk: {"makes", "views", "last_words"}; see `set_rules`."""
     return {"makes": {}, "views": {}, "last_words": {}}
 
 
@@ -81,7 +81,7 @@ def view(desk: dict, make_id: str, now_ms: int) -> "dict | None":
     kept = desk["views"].get(make_id)
     if kept is not None and _is_fresh(kept, now_ms):
         return kept
-    found = view_of(state, now_ms)
+    found = view_of(state, now_ms, desk.get("rules"))
     if found is not None:
         desk["views"][make_id] = found
     return found
@@ -97,7 +97,7 @@ def step(desk: dict, make_id: str, key: str, now_ms: int) -> "dict | None":
         now_ms: now, by the server's clock [ms].
     """
     state = desk["makes"].get(make_id)
-    return None if state is None else step_of(state, key, now_ms)
+    return None if state is None else step_of(state, key, now_ms, desk.get("rules"))
 
 
 def _is_fresh(kept, now_ms):
@@ -211,3 +211,87 @@ def read_typed(quantity: str, typed: str, typed_unit: str) -> dict:
         typed_unit: unit it was typed in; "" for the quantity's own.
     """
     return read_typed_value(quantity, typed, typed_unit)
+
+
+def set_rules(desk: dict, rules: dict) -> None:
+    """Hand the legal figures to a desk; views that rest on them are worked out anew.
+
+    Args:
+        desk: Desk; changed in place.
+        rules: {rule id: the rule}, as the files of server/rules.
+    """
+    desk["rules"] = rules
+    desk["views"] = {}
+
+
+def sums_catalogue(desk: dict) -> "list[dict]":
+    """Return every sum: what it asks for and what it gives, see `sums.catalogue`.
+
+    Args:
+        desk: Desk; not looked at, as all sums are the same everywhere.
+    """
+    # Sums are loaded when first asked for: the app starts without them.
+    from .sums.catalogue import layout
+
+    return layout()
+
+
+def sum(desk: dict, key: str, given: dict) -> dict:
+    """Return the Answer to one sum that belongs to no make.
+
+    Args:
+        desk: Desk; its rules are what a verdict rests on.
+        key: key of the sum.
+        given: {input name: {"typed", "unit"} or {"value"} or {"rows", "unit"}};
+            "sure" true once the maker stands by an unlikely value.
+
+    Returns:
+        Answer, see `sums.answer.answer`.
+    """
+    from .sums.catalogue import work_out
+
+    return work_out(key, given, {}, desk.get("rules") or {})
+
+
+def step_sums(
+    desk: dict, make_id: str, step_key: str, now_ms: int, given: "dict | None" = None
+) -> "list[dict]":
+    """Return the answers to the sums of a step, what the make knows filled in.
+
+    Args:
+        desk: Desk.
+        make_id: UUID of the make.
+        step_key: key of the step.
+        now_ms: now, by the server's clock [ms].
+        given: what was typed beside, for all sums of the step; see `sum`.
+
+    Returns:
+        List of Answer with "known" and "of", see `sums.at_step.step_sums`.
+    """
+    from .sums.at_step import step_sums as answers
+
+    return answers(desk, make_id, step_key, now_ms, given)
+
+
+def tanks(desk: dict, now_ms: int) -> "list[dict]":
+    """Return the account of every brine tank, see `tanks.tanks`.
+
+    Args:
+        desk: Desk.
+        now_ms: now, by the server's clock [ms].
+    """
+    from .tanks import tanks as accounts
+
+    return accounts(desk["makes"], now_ms, desk.get("rules") or {})
+
+
+def trends(desk: dict, recipe_id: str) -> "list[dict]":
+    """Return the charts of one recipe over its makes, see `trends.trends`.
+
+    Args:
+        desk: Desk.
+        recipe_id: "id" of the recipe.
+    """
+    from .trends import trends as charts
+
+    return charts(desk["makes"], recipe_id)

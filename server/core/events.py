@@ -138,6 +138,38 @@ KINDS = {
     "signed_off": _kind("maker", [_text("statement", 400)]),
     "make_closed": _kind("maker", [_WHY_OPTIONAL]),
     "make_abandoned": _kind("maker", [_WHY]),
+    # A brine tank is a stream of its own: its id stands in the place of the make's.
+    "tank_opened": _kind(
+        "maker",
+        [
+            _text("name", 80),
+            _field("mass_kg", "number", low=1.0, high=100000.0, unit="kg"),
+            _field("salt_frac", "number", low=0.0, high=0.2660, unit="fraction"),
+        ],
+    ),
+    "tank_loaded": _kind(
+        "helper",
+        [
+            _text("load_make", 36),
+            _field("size", "key", low=1, high=60),
+            _field("wheels", "int", low=1, high=5000),
+            _field("mass_kg", "number", low=0.01, high=50000.0, unit="kg"),
+            _field("days", "number", required=False, low=0.0, high=365.0, unit="d"),
+        ],
+    ),
+    "tank_unloaded": _kind(
+        "helper",
+        [
+            _text("load", 36),
+            _field("mass_kg", "number", low=0.01, high=50000.0, unit="kg"),
+        ],
+    ),
+    "salt_added": _kind(
+        "helper", [_field("mass_kg", "number", low=0.001, high=10000.0, unit="kg")]
+    ),
+    "water_added_to_tank": _kind(
+        "helper", [_field("mass_kg", "number", low=0.001, high=100000.0, unit="kg")]
+    ),
 }
 
 # Kinds that change what another entry says.
@@ -165,9 +197,26 @@ def may(role: str, kind: str, about: "str | None" = None) -> bool:
     """
     if role not in ROLES or kind not in KINDS:
         return False
-    if about is not None and kind in CHANGING and not may(role, about):
-        return False
-    return ROLES.index(role) >= ROLES.index(KINDS[kind]["role"])
+    if about is not None and about not in KINDS and kind in CHANGING:
+        return False  # who may record it is not known to this app
+    return ROLES.index(role) >= ROLES.index(role_for(kind, about))
+
+
+def role_for(kind: str, about: "str | None" = None) -> str:
+    """Return the least role that may record a kind of event.
+
+    Args:
+        kind: a key of KINDS.
+        about: kind of the entry that the event names, None if it is not known.
+
+    Returns:
+        One of ROLES.
+    """
+    needed = KINDS[kind]["role"]
+    if about not in KINDS or kind not in CHANGING:
+        return needed
+    other = KINDS[about]["role"]
+    return max(needed, other, key=ROLES.index)
 
 
 def check_event(event: dict) -> "list[dict]":

@@ -1,0 +1,167 @@
+"""What a make knows already, so that nobody is asked for it.
+
+Each input's name has one meaning in all sums, so one table serves them all. What
+a person measured goes before what the recipe says, and what was entered as
+equipment when the make was opened serves any input of that name. A value says
+whether it was measured or only follows from the plan.
+"""
+
+from .. import run
+from ..readings import parse
+from . import known_store, known_vat
+from .found import from_make, from_recipe
+
+
+def scene(desk: dict, context: dict, step: dict, now_ms: int) -> dict:
+    """Return what the look-ups below start from.
+
+    Args:
+        desk: Desk.
+        context: see `view.context_of`.
+        step: step of the recipe that asks.
+        now_ms: now [ms].
+    """
+    return {
+        "desk": desk,
+        "state": context["state"],
+        "context": context,
+        "recipe": context["recipe"],
+        "opened": context["opened"],
+        "equipment": context["opened"].get("equipment") or {},
+        "step": step,
+        "fact": context["facts"][step["key"]],
+        "now_ms": now_ms,
+        "size": None,
+        "topic": None,
+        "key": None,
+    }
+
+
+def known_inputs(place: dict, row: dict) -> dict:
+    """Return the inputs of a sum that the make knows.
+
+    Args:
+        place: see `scene`, with the "size" of wheel asked about, if one is.
+        row: the sum.
+
+    Returns:
+        {input name: as `answer.answer` takes it}.
+    """
+    place = dict(place)
+    place["topic"] = row["topic"]
+    place["key"] = row["key"]
+    found = {}
+    for item in row["inputs"]:
+        told = _look_up(place, item)
+        if told is not None:
+            found[item["name"]] = told
+    return found
+
+
+def _look_up(place, item):
+    name = item["name"]
+    for table in (HERE, known_vat.KNOWN, known_store.KNOWN):
+        if name in table:
+            told = table[name](place)
+            if told is not None:
+                return told
+    if name.startswith("chart_"):
+        return known_vat.chart_field(place, name)
+    return _equipment(place, item)
+
+
+def _equipment(place, item):
+    told = place["equipment"].get(item["name"])
+    if item["kind"] == "choice":
+        return from_make(told) if told in item["choices"] else None
+    if told is True or told is False or not isinstance(told, (int, float)):
+        return None
+    return from_make(told)
+
+
+def last_reading(place: dict, quantity: str) -> "dict | None":
+    """Return the newest reading of a quantity with its unit as typed, or None.
+
+    Args:
+        place: see `scene`.
+        quantity: key of `quantities.QUANTITIES`.
+    """
+    entry = run.last(place["state"], "reading_taken", quantity)
+    if entry is None:
+        return None
+    data = entry["data"]
+    told = from_make(data["value"])
+    if data.get("typed_unit") == "F" and data.get("typed") is not None:
+        told["typed"] = [parse(data["typed"]), "F"]
+    return told
+
+
+def _reading(quantity):
+    return lambda place: last_reading(place, quantity)
+
+
+def _milk_l(place):
+    milk = place["context"]["milk"]
+    if milk["milk_from"] == "opened":
+        return from_recipe(milk["milk_l"], "derived", "milk that was planned")
+    return from_make(milk["milk_l"])
+
+
+def _milk_kg(place):
+    milk = place["context"]["milk"]
+    if place["key"] == "milk_mass":
+        # That sum works the mass out: only a weighed one belongs into it.
+        return from_make(milk["milk_kg"]) if milk["milk_from"] == "mass" else None
+    if milk["milk_from"] == "mass":
+        return from_make(milk["milk_kg"])
+    return from_recipe(milk["milk_kg"], "derived", "volume times usual density")
+
+
+def _fat_frac(place):
+    told = last_reading(place, "fat_frac")
+    figure = place["recipe"]["milk"].get("fat_frac")
+    if told is not None or figure is None or place["topic"] == "heat_treatment":
+        return told
+    return from_recipe(
+        figure["value"],
+        figure["status"],
+        figure["source"],
+        figure.get("low"),
+        figure.get("high"),
+    )
+
+
+def _milk_temp_c(place):
+    if place["topic"] != "milk":
+        return None
+    return last_reading(place, "milk_temp_c")
+
+
+def _now_min(place):
+    base_ms = known_vat.base_ms(place)
+    if base_ms is None:
+        return None
+    return from_make((place["now_ms"] - base_ms) / 60000.0)
+
+
+def _base_ms(place):
+    base_ms = known_vat.base_ms(place)
+    return None if base_ms is None else from_make(base_ms)
+
+
+HERE = {
+    "milk_l": _milk_l,
+    "milk_kg": _milk_kg,
+    "fat_frac": _fat_frac,
+    "snf_frac": _reading("snf_frac"),
+    "milk_temp_c": _milk_temp_c,
+    "milk_age_h": _reading("milk_age_h"),
+    "drug_test": _reading("drug_test"),
+    "acidity_frac": _reading("titratable_acidity_frac"),
+    "jacket_temp_c": known_vat.jacket_temp_c,
+    "gauge_kpa": _reading("press_gauge_kpa"),
+    "laid_on_kg": _reading("bed_load_kg"),
+    "brine_ph": _reading("brine_ph"),
+    "now_min": _now_min,
+    "base_ms": _base_ms,
+}

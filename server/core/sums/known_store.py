@@ -1,0 +1,347 @@
+"""What a make knows once it is out of the vat: press, wheels, brine, store, lab."""
+
+from .. import heat_hold, run
+from ..figures import scaled_figure
+from ..formulas import salting
+from ..readings import parse
+from .found import from_make, from_recipe, of_figure
+
+STORE_QUANTITIES = ("room_temp_c", "brine_temp_c", "store_temp_c")
+MOST_WHEELS = 40
+
+
+def moulds(place: dict) -> "list[dict]":
+    """Return the recipe's moulds, or the one of the size asked about.
+
+    Args:
+        place: see `known.scene`.
+    """
+    rows = place["recipe"].get("moulds", [])
+    if place["size"] is None:
+        return rows
+    return [row for row in rows if row["size"] == place["size"]]
+
+
+def _mould_figure(name):
+    def look_up(place):
+        rows = moulds(place)
+        return of_figure(rows[0][name]) if len(rows) == 1 else None
+
+    return look_up
+
+
+def _sizes(place):
+    rows = [{"wheel_kg": row["wheel_kg"]["value"]} for row in moulds(place)]
+    return from_recipe(rows, "derived", "the recipe's moulds") if rows else None
+
+
+def _size_names(place):
+    return from_make([row["size"] for row in moulds(place)])
+
+
+def _press_moulds(place):
+    beside = place["equipment"].get("side_by_side") or 1
+    rows = [
+        {"diameter_m": row["diameter_m"]["value"], "side_by_side": beside}
+        for row in moulds(place)
+    ]
+    return from_recipe(rows, "derived", "the recipe's moulds") if rows else None
+
+
+def _by_mass(place):
+    return sorted(
+        moulds(place), key=lambda row: (row["wheel_kg"]["value"], row["size"])
+    )
+
+
+def _large_kg(place):
+    rows = _by_mass(place)
+    return of_figure(rows[-1]["wheel_kg"]) if rows else None
+
+
+def _small_kg(place):
+    rows = _by_mass(place)
+    return of_figure(rows[0]["wheel_kg"]) if len(rows) > 1 else None
+
+
+def _share_large_frac(place):
+    rows = _by_mass(place)
+    return of_figure(rows[-1]["share_frac"]) if len(rows) == 2 else None
+
+
+def _curd_kg(place):
+    figure = place["recipe"]["yield_frac"]
+    milk_kg = place["context"]["milk"]["milk_kg"]
+    ends = [
+        None if figure.get(name) is None else figure[name] * milk_kg
+        for name in ("value", "low", "high")
+    ]
+    return from_recipe(ends[0], figure["status"], figure["source"], ends[1], ends[2])
+
+
+def _weighings(state, size):
+    return [
+        entry
+        for entry in run.entries(state, "reading_taken", "wheel_mass_kg")
+        if entry["data"].get("place") == size
+    ]
+
+
+def _cheese_kg(place):
+    """Return the mass of all wheels, where each size was weighed or told whole."""
+    total_kg = 0.0
+    for row in place["recipe"].get("moulds", []):
+        size = row["size"]
+        told = run.entries(place["state"], "wheels_moulded", size)
+        count = sum(entry["data"]["count"] for entry in told)
+        if not count:
+            continue
+        weighed = _weighings(place["state"], size)
+        masses = [entry["data"].get("mass_kg") for entry in told]
+        if weighed:
+            kgs = [entry["data"]["value"] for entry in weighed]
+            total_kg += count * sum(kgs) / len(kgs)
+        elif all(mass is not None for mass in masses):
+            total_kg += sum(masses)
+        else:
+            return None
+    return from_make(total_kg) if total_kg else None
+
+
+def _own_reading(quantity):
+    """Look up a reading of this make, else the recipe's target for it."""
+
+    def look_up(place):
+        entry = run.last(place["state"], "reading_taken", quantity)
+        if entry is not None:
+            return from_make(entry["data"]["value"])
+        milk_l = place["context"]["milk"]["milk_l"]
+        for target in place["step"].get("targets", []):
+            if target["quantity"] == quantity:
+                return of_figure(scaled_figure(target["figure"], milk_l))
+        return None
+
+    return look_up
+
+
+def _lab(quantity):
+    def look_up(place):
+        found = [
+            entry["data"]["value"]
+            for entry in run.entries(place["state"], "reading_taken", quantity)
+            if place["size"] in (None, entry["data"].get("place"))
+        ]
+        return from_make(sum(found) / len(found)) if found else None
+
+    return look_up
+
+
+def _cheese_ph(place):
+    told = _lab("cheese_ph")(place)
+    if told is not None:
+        return told
+    entry = run.last(place["state"], "reading_taken", "ph")
+    return None if entry is None else from_make(entry["data"]["value"])
+
+
+def _time_s(place):
+    lasts = place["step"].get("lasts")
+    if place["topic"] != "brine" or not lasts:
+        return None
+    return of_figure(lasts)
+
+
+def analysed_wheels(desk: dict) -> "list[dict]":
+    """Return the wheels of all makes whose salt was measured, newest last.
+
+    Args:
+        desk: Desk.
+
+    Returns:
+        List of {"salt_frac", "brined_s", "diameter_m", "height_m",
+        "moisture_frac", "brine_frac"} as `salting.calibrated_diffusion` takes it.
+    """
+    found: "list[dict]" = []
+    for stream in sorted(desk["makes"]):
+        state = desk["makes"][stream]
+        opened = run.entries(state, "make_opened")
+        if not opened:
+            continue
+        recipe = opened[0]["data"]["recipe"]
+        for entry in run.entries(state, "reading_taken", "cheese_salt_frac"):
+            wheel = _analysed(state, recipe, entry)
+            if wheel is not None:
+                found.append(wheel)
+    return found[-MOST_WHEELS:]
+
+
+def _analysed(state, recipe, entry):
+    size = entry["data"].get("place")
+    mould = None
+    for row in recipe.get("moulds", []):
+        if row["size"] == size:
+            mould = row
+    brined = _brined(state, recipe, size)
+    if mould is None or brined is None or entry["data"]["value"] <= 0.0:
+        return None
+    return {
+        "salt_frac": entry["data"]["value"],
+        "brined_s": brined["s"],
+        "diameter_m": mould["diameter_m"]["value"],
+        "height_m": mould["height_m"]["value"],
+        "moisture_frac": 0.44,  # out of the press; practice, as the sum's default
+        "brine_frac": brined["brine_frac"],
+    }
+
+
+def _brined(state, recipe, size):
+    """Return how long and how strongly a size was brined in a make, or None."""
+    for step in recipe["steps"]:
+        if step.get("place") != "brine" or step.get("size") not in (None, size):
+            continue
+        begun = run.entries(state, "step_begun", step["key"])
+        ended = run.entries(state, "step_ended", step["key"])
+        strength = run.last(state, "reading_taken", "brine_salt_frac")
+        if begun and ended and strength and ended[0]["t_ms"] > begun[0]["t_ms"]:
+            brine_frac = strength["data"]["value"]
+            if brine_frac > 0.0:
+                span_ms = ended[0]["t_ms"] - begun[0]["t_ms"]
+                return {"s": span_ms / 1000.0, "brine_frac": brine_frac}
+    return None
+
+
+def _diffusion_m2_s(place):
+    """Return what the creamery's own wheels show, else the recipe's start."""
+    wheels = analysed_wheels(place["desk"])
+    if wheels:
+        try:
+            told: "dict | None" = salting.calibrated_diffusion(
+                wheels, salting.WATER_SALT_RATIO
+            )
+        except ValueError:
+            told = None  # a wheel saltier than its brine: entered wrong
+        if told is not None:
+            # One wheel shows no spread: a third either way stays open.
+            low = min(told["low"], told["value"] / 1.33)
+            high = max(told["high"], told["value"] * 1.33)
+            return from_make(told["value"], low, high)
+    figure = (place["recipe"].get("figures") or {}).get("salt_diffusion_m2_s")
+    return None if figure is None else of_figure(figure)
+
+
+def _store_temps(place):
+    from .known_vat import base_ms
+
+    start_ms = base_ms(place)
+    if start_ms is None:
+        return None
+    quantities: "tuple[str, ...]" = STORE_QUANTITIES
+    if place["key"] == "ripening_days":
+        quantities = STORE_QUANTITIES[2:]
+    entries = []
+    for quantity in quantities:
+        for entry in run.entries(place["state"], "reading_taken", quantity):
+            if entry["t_ms"] >= start_ms:
+                entries.append(entry)
+    entries.sort(key=lambda entry: (entry["t_ms"], entry["device"], entry["seq"]))
+    unit = _store_unit(entries) if place["key"] == "curing_days" else "C"
+    rows = []
+    for entry in entries:
+        temp = _in_unit(entry, unit, place["key"] == "curing_days")
+        if temp is not None:
+            at_min = (entry["t_ms"] - start_ms) / 60000.0
+            rows.append({"at_min": at_min, "value": temp})
+    return from_make(rows) if rows else None
+
+
+def _store_unit(entries):
+    fahrenheit = sum(1 for e in entries if e["data"].get("typed_unit") == "F")
+    return "F" if 2 * fahrenheit > len(entries) else "C"
+
+
+def _in_unit(entry, unit, as_typed):
+    """Return a reading in the unit it was typed in; in another one it is not."""
+    data = entry["data"]
+    if not as_typed:
+        return data["value"]
+    if (data.get("typed_unit") or "C") != unit:
+        return None
+    return data["value"] if data.get("typed") is None else parse(data["typed"])
+
+
+def _thermometer(place):
+    if place["key"] != "curing_days":
+        return None
+    entries = []
+    for quantity in STORE_QUANTITIES:
+        entries.extend(run.entries(place["state"], "reading_taken", quantity))
+    return from_make(_store_unit(entries)) if entries else None
+
+
+def _wheel_kg(index):
+    def look_up(place):
+        found = _weighings(place["state"], place["size"])
+        return from_make(found[index]["data"]["value"]) if len(found) > 1 else None
+
+    return look_up
+
+
+def _days(place):
+    found = _weighings(place["state"], place["size"])
+    if len(found) < 2 or found[-1]["t_ms"] == found[0]["t_ms"]:
+        return None
+    return from_make((found[-1]["t_ms"] - found[0]["t_ms"]) / 86400000.0)
+
+
+def _milk_was(place):
+    """Return what the legal table says of the milk; open where it says nothing."""
+    for step in place["recipe"]["steps"]:
+        fact = place["context"]["facts"][step["key"]]
+        told = heat_hold.hold_verdict(
+            place["state"], step, fact, place["context"]["rules"]
+        )
+        if told is not None and told["class"] == "reads_as_pasteurised":
+            return from_make("pasteurised")
+        if told is not None and told["class"] == "heat_treated_only":
+            return from_make("raw")
+    return None
+
+
+def _brine_kg(place):
+    """Return the brine of the tank that holds wheels of this make, if one does."""
+    from ..tanks import tanks
+
+    for tank in tanks(place["desk"]["makes"], place["now_ms"], {}):
+        for load in tank["loads"]:
+            if load["make"] == place["state"]["make"] and load["out_ms"] is None:
+                return from_make(tank["mass_kg"])
+    return None
+
+
+KNOWN = {
+    "sizes": _sizes,
+    "size_names": _size_names,
+    "moulds": _press_moulds,
+    "diameter_m": _mould_figure("diameter_m"),
+    "height_m": _mould_figure("height_m"),
+    "large_kg": _large_kg,
+    "small_kg": _small_kg,
+    "share_large_frac": _share_large_frac,
+    "curd_kg": _curd_kg,
+    "cheese_kg": _cheese_kg,
+    "cheese_moisture_frac": _lab("cheese_moisture_frac"),
+    "cheese_fat_frac": _lab("cheese_fat_frac"),
+    "cheese_salt_frac": _lab("cheese_salt_frac"),
+    "cheese_ph": _cheese_ph,
+    "brine_salt_frac": _own_reading("brine_salt_frac"),
+    "brine_temp_c": _own_reading("brine_temp_c"),
+    "brine_kg": _brine_kg,
+    "time_s": _time_s,
+    "diffusion_m2_s": _diffusion_m2_s,
+    "store_temps": _store_temps,
+    "thermometer": _thermometer,
+    "start_kg": _wheel_kg(0),
+    "now_kg": _wheel_kg(-1),
+    "days": _days,
+    "milk_was": _milk_was,
+}

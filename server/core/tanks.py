@@ -1,0 +1,256 @@
+"""The account of each brine tank: what is in it, how strong it should be.
+
+A tank is a stream of its own: its id stands in the place of a make's. Its state
+is folded like a make's, so corrections and strikes work alike.
+
+The ledger runs through the standing entries in their order. Wheels take salt out
+and give water back: by what they lost on the scale where both masses are known,
+else by the model for the wheel's size, else not at all, and then it says so. A
+measured strength is believed from then on; how far the ledger was off it is kept
+beside it as drift.
+"""
+
+from . import run
+from .formulas import brine_tank, salting
+
+RATIO = salting.WATER_SALT_RATIO
+USUAL_MOISTURE_FRAC = 0.44  # washed-curd wheel out of the press; practice
+USUAL_TEMP_C = 12.5  # middle of the read working range, 10 to 15 °C
+USUAL_SALT_FRAC = 0.20  # where the read working range begins
+KINDS = (
+    "salt_added",
+    "water_added_to_tank",
+    "tank_loaded",
+    "tank_unloaded",
+)
+
+
+def tanks(makes: dict, now_ms: int, rules: dict) -> "list[dict]":
+    """Return the account of every tank, by name.
+
+    Args:
+        makes: {stream id: State}, makes and tanks alike.
+        now_ms: now, by the server's clock [ms].
+        rules: {rule id: the rule}; "brine" has the working limits.
+
+    Returns:
+        List of {"id", "name", "opened_ms", "mass_kg", "salt_kg", "salt_frac",
+        "temp_c", "measured" {"value", "at_ms", "id"} or None, "drift_frac" of
+        that measurement against the ledger or None, "loads" [Load],
+        "wanted_frac", "salt_to_add_kg" or "water_to_add_kg", "outside" [problem],
+        "notes" [{"key"}]}. Load is {"id", "make", "size", "wheels", "mass_kg",
+        "in_ms", "out_ms", "due_ms", "out_kg", "basis", "salt_kg" taken up and
+        "water_kg" given back so far}.
+    """
+    found = []
+    for stream in sorted(makes):
+        opened = run.entries(makes[stream], "tank_opened")
+        if opened:
+            found.append(_tank(makes, stream, opened[0], now_ms, rules))
+    return sorted(found, key=lambda row: (row["name"], row["id"]))
+
+
+def _tank(makes, stream, opened, now_ms, rules):
+    state = makes[stream]
+    account = {
+        "id": stream,
+        "name": opened["data"]["name"],
+        "opened_ms": opened["t_ms"],
+        "mass_kg": opened["data"]["mass_kg"],
+        "salt_kg": opened["data"]["mass_kg"] * opened["data"]["salt_frac"],
+        "salt_frac": opened["data"]["salt_frac"],
+        "temp_c": _temp_c(state),
+        "measured": None,
+        "drift_frac": None,
+        "loads": [],
+        "wanted_frac": USUAL_SALT_FRAC,
+        "salt_to_add_kg": None,
+        "water_to_add_kg": None,
+        "outside": [],
+        "notes": [],
+    }
+    for entry in _in_order(state):
+        if opened["t_ms"] <= entry["t_ms"] <= now_ms:
+            _book(account, makes, entry)
+    _book_inside(account, makes, now_ms)
+    _top_up(account, makes, rules)
+    return account
+
+
+def _in_order(state):
+    rows = []
+    for kind in KINDS:
+        for entry in run.entries(state, kind):
+            rows.append((entry["t_ms"], entry["device"], entry["seq"], kind, entry))
+    for entry in run.entries(state, "reading_taken", "brine_salt_frac"):
+        rows.append((entry["t_ms"], entry["device"], entry["seq"], "measured", entry))
+    rows.sort(key=lambda row: row[:4])
+    found = []
+    for row in rows:
+        told = dict(row[4])
+        told["kind"] = row[3]
+        found.append(told)
+    return found
+
+
+def _temp_c(state):
+    last = run.last(state, "reading_taken", "brine_temp_c")
+    return None if last is None else last["data"]["value"]
+
+
+def _book(account, makes, entry):
+    data = entry["data"]
+    if entry["kind"] == "salt_added":
+        _change(account, data["mass_kg"], 0.0)
+    elif entry["kind"] == "water_added_to_tank":
+        _change(account, 0.0, data["mass_kg"])
+    elif entry["kind"] == "tank_loaded":
+        account["loads"].append(_load(entry))
+    elif entry["kind"] == "tank_unloaded":
+        _unload(account, makes, entry)
+    else:
+        _measure(account, makes, entry)
+
+
+def _measure(account, makes, entry):
+    # What the wheels inside have taken by now is in what was measured.
+    _book_inside(account, makes, entry["t_ms"])
+    measured = entry["data"]["value"]
+    account["drift_frac"] = measured - account["salt_frac"]
+    account["measured"] = {
+        "id": entry["id"],
+        "at_ms": entry["t_ms"],
+        "value": measured,
+    }
+    account["salt_frac"] = measured
+    account["salt_kg"] = measured * account["mass_kg"]
+
+
+def _load(entry):
+    data = entry["data"]
+    days = data.get("days")
+    return {
+        "id": entry["id"],
+        "make": data["load_make"],
+        "size": data["size"],
+        "wheels": data["wheels"],
+        "mass_kg": data["mass_kg"],
+        "in_ms": entry["t_ms"],
+        "due_ms": None if days is None else entry["t_ms"] + int(days * 86400000),
+        "out_ms": None,
+        "out_kg": None,
+        "basis": None,
+        "salt_kg": 0.0,
+        "water_kg": 0.0,
+    }
+
+
+def _unload(account, makes, entry):
+    for load in account["loads"]:
+        if load["id"] != entry["data"]["load"] or load["out_ms"] is not None:
+            continue
+        load["out_ms"] = entry["t_ms"]
+        load["out_kg"] = entry["data"]["mass_kg"]
+        lost_kg = load["mass_kg"] - load["out_kg"]
+        if lost_kg > 0:
+            # Salt in, RATIO times its mass of water out: the loss is the rest.
+            salt_kg = lost_kg / (RATIO - 1.0)
+            _book_load(account, load, "tank.weighed", salt_kg, RATIO * salt_kg)
+        else:
+            _by_model(account, makes, load, entry["t_ms"])
+        return
+    account["notes"].append({"key": "note.tank.unknown_load", "id": entry["id"]})
+
+
+def _book_inside(account, makes, at_ms):
+    """Count what the wheels still inside have taken up to an instant."""
+    for load in account["loads"]:
+        if load["out_ms"] is None:
+            _by_model(account, makes, load, at_ms)
+
+
+def _by_model(account, makes, load, at_ms):
+    size = _size(makes, load)
+    if size is None or not 0.0 < account["salt_frac"] <= 0.27:
+        load["basis"] = "tank.not_known"
+        return
+    after = salting.wheel_salting(
+        (at_ms - load["in_ms"]) / 1000.0,
+        size["diameter_m"]["value"],
+        size["height_m"]["value"],
+        USUAL_MOISTURE_FRAC,
+        account["salt_frac"],
+        salting.DIFFUSION_START_M2_S,
+        RATIO,
+    )
+    given = salting.brine_exchange(load["mass_kg"], after)
+    _book_load(account, load, "tank.model", given["salt_out_kg"], given["water_in_kg"])
+
+
+def _book_load(account, load, basis, salt_kg, water_kg):
+    """Book what a load has taken and given in all, less what is booked already."""
+    _change(account, load["salt_kg"] - salt_kg, water_kg - load["water_kg"])
+    load["basis"] = basis
+    load["salt_kg"] = salt_kg
+    load["water_kg"] = water_kg
+
+
+def _size(makes, load):
+    recipe = _recipe(makes, load["make"])
+    for mould in recipe.get("moulds", []) if recipe else []:
+        if mould["size"] == load["size"]:
+            return mould
+    return None
+
+
+def _recipe(makes, make_id):
+    state = makes.get(make_id)
+    opened = run.entries(state, "make_opened") if state else []
+    return opened[0]["data"]["recipe"] if opened else None
+
+
+def _change(account, salt_kg, water_kg):
+    try:
+        after = brine_tank.ledger_step(
+            account["mass_kg"],
+            account["salt_frac"],
+            max(0.0, -salt_kg),
+            0.0,
+            max(0.0, salt_kg),
+            water_kg,
+        )
+    except ValueError as error:
+        # A load that takes more salt than there is: entered wrong, so it is told
+        # and the account goes on from before it.
+        account["notes"].append({"key": "note.tank.cannot_be", "text": str(error)})
+        return
+    account["mass_kg"] = after["brine_kg"]
+    account["salt_frac"] = after["salt_frac"]
+    account["salt_kg"] = after["salt_kg"]
+
+
+def _wanted(account, makes):
+    """Return the strength that the recipe of the newest load asks for."""
+    for load in reversed(account["loads"]):
+        recipe = _recipe(makes, load["make"])
+        for step in recipe["steps"] if recipe else []:
+            for target in step.get("targets", []):
+                if target["quantity"] == "brine_salt_frac":
+                    return target["figure"]["value"]
+    return USUAL_SALT_FRAC
+
+
+def _top_up(account, makes, rules):
+    account["wanted_frac"] = _wanted(account, makes)
+    temp_c = USUAL_TEMP_C if account["temp_c"] is None else account["temp_c"]
+    kg, now, wanted = account["mass_kg"], account["salt_frac"], account["wanted_frac"]
+    try:
+        if now <= wanted:
+            account["salt_to_add_kg"] = brine_tank.top_up_kg(kg, now, wanted, temp_c)
+        else:
+            account["water_to_add_kg"] = brine_tank.thin_down_kg(kg, now, wanted)
+        rule = rules.get("brine")
+        if rule is not None:
+            account["outside"] = brine_tank.check_brine(now, temp_c, rule["limits"])
+    except ValueError as error:
+        account["notes"].append({"key": "note.tank.cannot_be", "text": str(error)})

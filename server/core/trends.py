@@ -1,0 +1,118 @@
+"""Whether makes of one recipe are alike: a chart for each figure worth watching.
+
+Makes come in the order they were opened. Abandoned ones are left out. Below ten
+makes a chart has points and no limits.
+"""
+
+from . import curd, run
+from .formulas import spc
+from .plan import milk_in
+
+
+def trends(makes: dict, recipe_id: str) -> "list[dict]":
+    """Return the charts of one recipe.
+
+    Args:
+        makes: {stream id: State}.
+        recipe_id: "id" of the recipe; every version of it counts.
+
+    Returns:
+        List of {"key", "unit", "points", "chart"}: key "ph_at_drain",
+        "floc_time", "yield" or "salt"; points list of {"make", "batch", "at_ms",
+        "value"}, oldest first; chart as `formulas.spc.control_chart`, its indices
+        counting in points, or None without points.
+    """
+    rows = _makes(makes, recipe_id)
+    found = []
+    for key, unit, look_up in FIGURES:
+        points = []
+        for state, opened in rows:
+            value = look_up(state, opened)
+            if value is not None:
+                points.append(
+                    {
+                        "make": state["make"],
+                        "batch": opened["data"]["batch"],
+                        "at_ms": opened["t_ms"],
+                        "value": value,
+                    }
+                )
+        chart = None
+        if points:
+            chart = spc.control_chart([point["value"] for point in points])
+        found.append({"key": key, "unit": unit, "points": points, "chart": chart})
+    return found
+
+
+def _makes(makes, recipe_id):
+    rows = []
+    for stream in sorted(makes):
+        state = makes[stream]
+        opened = run.entries(state, "make_opened")
+        if not opened or opened[0]["data"]["recipe"]["id"] != recipe_id:
+            continue
+        if not run.entries(state, "make_abandoned"):
+            rows.append((state, opened[0]))
+    rows.sort(key=lambda row: (row[1]["t_ms"], row[0]["make"]))
+    return rows
+
+
+def _ph_at_drain(state, opened):
+    """Return the first pH of the first step that draws whey off."""
+    for step in opened["data"]["recipe"]["steps"]:
+        wanted = [row["quantity"] for row in step.get("readings", [])]
+        if "whey_drained_l" in wanted and "ph" in wanted:
+            for entry in run.entries(state, "reading_taken", "ph"):
+                if entry["data"].get("step") == step["key"]:
+                    return entry["data"]["value"]
+            return None
+    return None
+
+
+def _floc_s(state, opened):
+    recipe = opened["data"]["recipe"]
+    for step in recipe["steps"]:
+        floc = curd.floc(state, step, recipe.get("figures", {}))
+        if floc is not None and floc["floc_s"] is not None:
+            return floc["floc_s"]
+    return None
+
+
+def _yield_frac(state, opened):
+    """Return the cheese for a kilogram of milk, where all wheels were weighed."""
+    total_kg = 0.0
+    for mould in opened["data"]["recipe"].get("moulds", []):
+        told = run.entries(state, "wheels_moulded", mould["size"])
+        count = sum(entry["data"]["count"] for entry in told)
+        if not count:
+            continue
+        kgs = [
+            entry["data"]["value"]
+            for entry in run.entries(state, "reading_taken", "wheel_mass_kg")
+            if entry["data"].get("place") == mould["size"]
+        ]
+        masses = [entry["data"].get("mass_kg") for entry in told]
+        if kgs:
+            total_kg += count * sum(kgs) / len(kgs)
+        elif all(mass is not None for mass in masses):
+            total_kg += sum(masses)
+        else:
+            return None
+    milk_kg = milk_in(state, opened["data"])["milk_kg"]
+    return total_kg / milk_kg if total_kg and milk_kg > 0 else None
+
+
+def _salt_frac(state, opened):
+    found = [
+        entry["data"]["value"]
+        for entry in run.entries(state, "reading_taken", "cheese_salt_frac")
+    ]
+    return sum(found) / len(found) if found else None
+
+
+FIGURES = (
+    ("ph_at_drain", "pH", _ph_at_drain),
+    ("floc_time", "s", _floc_s),
+    ("yield", "fraction", _yield_frac),
+    ("salt", "fraction", _salt_frac),
+)

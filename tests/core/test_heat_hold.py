@@ -1,0 +1,237 @@
+"""A hold in a running make: its clock begins again after a dip, its verdict shows."""
+
+import json
+from pathlib import Path
+
+import pytest
+
+from tests.core.builders import MAKE, Phone, at, recipe
+
+ROOT = Path(__file__).resolve().parents[2]
+RULES = {
+    "us_heat_treatment": json.loads(
+        (ROOT / "server" / "rules" / "us_heat_treatment.json").read_text("utf-8")
+    )
+}
+
+
+def hold_recipe(**rest):
+    found = recipe()
+    for step in found["steps"]:
+        if step["key"] == "hold":
+            step["heat_treatment"] = True
+            step.update(rest)
+    return found
+
+
+class Hold:
+    """Events of a make whose hold begins at minute 0, read in Fahrenheit."""
+
+    def __init__(self, equipment=None):
+        self.phone = Phone()
+        body = {"recipe": hold_recipe(), "equipment": equipment or {}}
+        self.events = [self.phone.opened(**body)]
+        self.add("step_begun", 0, step="hold")
+
+    def add(self, kind, minute, **data):
+        self.events.append(self.phone.event(kind, minute, **data))
+
+    def read(self, minute, milk_f, air_f=None, unit="F"):
+        for quantity, typed in (("milk_temp_c", milk_f), ("air_space_temp_c", air_f)):
+            if typed is None:
+                continue
+            celsius = (typed - 32) / 1.8 if unit == "F" else typed
+            self.add(
+                "reading_taken",
+                minute,
+                quantity=quantity,
+                value=celsius,
+                typed=str(typed),
+                typed_unit=unit,
+                step="hold",
+            )
+
+    def fat(self, frac):
+        self.add("reading_taken", -5, quantity="fat_frac", value=frac)
+
+    def step(self, ask, minute, rules=None):
+        calls = (
+            ("set_rules", RULES if rules is None else rules),
+            ("take", self.events),
+        )
+        answers = ask.desk(*calls, ("step", MAKE, "hold", at(minute)))
+        assert answers[1]["problems"] == []
+        return answers[2]
+
+
+def every_two_minutes(hold, first, last, milk_f=145.0, air_f=150.0):
+    for minute in range(first, last + 1, 2):
+        hold.read(minute, milk_f, air_f)
+
+
+def whole(equipment=None):
+    hold = Hold(equipment={"plant_name": "Quernbeck", **(equipment or {})})
+    hold.add("reading_taken", -6, quantity="milk_volume_l", value=500.0)
+    hold.fat(0.04)
+    return hold
+
+
+def test_the_clock_runs_from_the_first_reading_that_is_hot_enough(ask):
+    hold = Hold()
+    hold.read(1, 145.0, 150.0)
+    assert hold.step(ask, 5)["due_ms"] == at(31)
+
+
+def test_a_dip_of_the_milk_begins_the_hold_again(ask):
+    hold = Hold()
+    hold.read(0, 145.0, 150.0)
+    hold.read(12, 144.9, 150.0)
+    assert hold.step(ask, 13)["due_ms"] == at(42)
+    hold.read(14, 145.2, 150.0)
+    assert hold.step(ask, 15)["due_ms"] == at(44)
+
+
+def test_cold_air_above_the_milk_begins_the_hold_again(ask):
+    hold = Hold()
+    hold.read(0, 145.0, 150.0)
+    hold.read(10, 145.0, 149.9)
+    hold.read(12, 145.0, 150.0)
+    assert hold.step(ask, 13)["due_ms"] == at(42)
+
+
+def test_a_late_reading_of_cold_air_alone_counts_too(ask):
+    hold = Hold()
+    hold.read(0, 145.0, 150.0)
+    hold.read(10, None, 140.0)
+    assert hold.step(ask, 13)["due_ms"] == at(40)
+
+
+def test_readings_that_are_hot_enough_leave_the_clock_alone(ask):
+    hold = Hold()
+    every_two_minutes(hold, 0, 20)
+    assert hold.step(ask, 21)["due_ms"] == at(30)
+
+
+def test_145_f_is_enough_though_it_is_below_63_c(ask):
+    # 145 °F is 62.78 °C: the rule prints both, and the thermometer shows °F.
+    hold = Hold()
+    hold.read(0, 145.0, 150.0)
+    hold.read(5, 145.0, 150.0)
+    assert hold.step(ask, 6)["due_ms"] == at(30)
+
+
+def test_62_8_on_a_celsius_thermometer_is_not(ask):
+    hold = Hold()
+    hold.read(0, 63.0, 66.0, "C")
+    hold.read(5, 62.8, 66.0, "C")
+    assert hold.step(ask, 6)["due_ms"] == at(35)
+
+
+def test_rich_milk_must_be_five_degrees_hotter(ask):
+    hold = Hold()
+    hold.fat(0.12)
+    hold.read(0, 150.0, 155.0)
+    hold.read(6, 149.0, 155.0)
+    hold.read(8, 150.0, 155.0)
+    assert hold.step(ask, 9)["due_ms"] == at(38)
+
+
+def test_without_rules_the_hold_is_a_plain_step(ask):
+    hold = Hold()
+    hold.read(12, 100.0, 100.0)
+    step = hold.step(ask, 13, rules={})
+    assert step["due_ms"] == at(30)
+    assert step["verdict"] is None
+
+
+def test_a_step_that_is_no_hold_has_no_verdict(ask):
+    answers = ask.desk(
+        ("set_rules", RULES),
+        ("take", [Phone().opened(recipe=hold_recipe())]),
+        ("step", MAKE, "heat", at(1)),
+    )
+    assert "verdict" not in answers[2]
+
+
+def test_a_whole_hold_reads_as_pasteurised(ask):
+    hold = whole()
+    every_two_minutes(hold, 0, 30)
+    hold.add("step_ended", 31, step="hold")
+    verdict = hold.step(ask, 32)["verdict"]
+    assert verdict["class"] == "reads_as_pasteurised"
+    assert verdict["meaning"] == "counts_as_pasteurised"
+    assert verdict["unit"] == "F"
+    assert verdict["hold"]["held_s"] == 1800
+
+
+def test_a_hold_that_still_runs_is_not_assessed(ask):
+    hold = whole()
+    every_two_minutes(hold, 0, 10)
+    verdict = hold.step(ask, 11)["verdict"]
+    assert verdict["class"] == "not_assessed"
+    assert verdict["reasons"][0]["key"] == "hold_not_over"
+
+
+def test_a_hold_ended_early_is_heat_treated_only(ask):
+    hold = whole()
+    every_two_minutes(hold, 0, 28)
+    hold.add("step_ended", 29, step="hold", why="no more steam")
+    verdict = hold.step(ask, 32)["verdict"]
+    assert verdict["class"] == "heat_treated_only"
+    assert verdict["meaning"] == "handle_as_unpasteurised"
+    assert verdict["if_not_met"] == "us_curing"
+
+
+def test_readings_five_minutes_apart_are_a_gap_unless_agreed(ask):
+    def read(hold):
+        for minute in range(0, 31, 5):
+            hold.read(minute, 145.0, 150.0)
+        hold.add("step_ended", 31, step="hold")
+        return hold.step(ask, 32)["verdict"]
+
+    assert "gap_too_long" in [row["key"] for row in read(whole())["reasons"]]
+    agreed = read(whole({"gap_max_s": 300}))
+    assert agreed["class"] == "reads_as_pasteurised"
+
+
+def test_a_plant_not_named_leaves_the_record_incomplete(ask):
+    hold = Hold()
+    hold.add("reading_taken", -6, quantity="milk_volume_l", value=500.0)
+    hold.fat(0.04)
+    every_two_minutes(hold, 0, 30)
+    hold.add("step_ended", 31, step="hold")
+    verdict = hold.step(ask, 32)["verdict"]
+    assert verdict["class"] == "not_assessed"
+    assert verdict["reasons"] == [
+        {"key": "record_incomplete", "missing": ["plant_name"]}
+    ]
+
+
+def test_a_reading_in_the_other_unit_is_a_reading_not_taken(ask):
+    hold = whole()
+    every_two_minutes(hold, 0, 30)
+    hold.read(31, 63.0, 66.0, "C")
+    hold.add("step_ended", 32, step="hold")
+    verdict = hold.step(ask, 33)["verdict"]
+    assert verdict["unit"] == "F"
+    assert verdict["hold"]["held_s"] == 1800
+
+
+def test_a_corrected_dip_does_not_begin_the_hold_again(ask):
+    hold = Hold()
+    hold.read(0, 145.0, 150.0)
+    hold.read(12, 144.9, 150.0)
+    dip = hold.events[-2]
+    assert dip["data"]["typed"] == "144.9"
+    change = {"value": 62.83, "typed": "145.1", "typed_unit": "F"}
+    event = hold.phone.event(
+        "entry_corrected", 13, dip["id"], set=change, why="misread"
+    )
+    hold.events.append(event)
+    assert hold.step(ask, 14)["due_ms"] == at(30)
+
+
+@pytest.mark.parametrize("gap_s", [0, -5, 1e9, "300", True, None])
+def test_a_gap_that_cannot_be_agreed_leaves_the_rule_as_it_is(core, gap_s):
+    rule = {"gap_max_s": {"value": 120}}
+    assert core("heat_hold", "with_gap", rule, gap_s) == rule
