@@ -4,21 +4,32 @@ Settings come from the command line or the environment and are fixed once the
 app is made. Nothing else in the server reads the environment.
 """
 
+import json
 import os
 import time
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
+from typing import Any
 
 from flask import current_app
 
 HERE = Path(__file__).resolve().parent
 RECIPES_DIR = HERE / "recipes"
 CORE_DIR = HERE / "core"
+RULES_DIR = HERE / "rules"
 DATABASE_NAME = "vatside.sqlite3"
 DEFAULT_PORT = 8000
 THREADS = 32  # per worker; each live stream holds one for its life
 MAX_BODY_BYTES = 1 << 20
+
+
+def read_rules() -> dict[str, Any]:
+    """Return the legal figures by the id of their rule, as the core takes them."""
+    found = [
+        json.loads(path.read_text("utf-8")) for path in sorted(RULES_DIR.glob("*.json"))
+    ]
+    return {rule["id"]: rule for rule in found}
 
 
 def real_now_ms() -> int:

@@ -13,9 +13,11 @@ import re
 import threading
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Any
 
 from server.api.bare_python import bare
 from server.api.page_stamp import PACK, SOURCES, is_packed
+from server.config import read_rules
 
 FOLDERS = ("js", "css", "lib", "icons")
 # Other files at the top of the folder belong to the package manager.
@@ -181,17 +183,19 @@ class Shell:
         return kept[1]
 
     def core(self) -> Page:
-        """Return the core's Python files as one JSON document, for the phone.
+        """Return the core's files and the rules as one JSON document, for the phone.
 
-        They go without docstrings and comments, see `bare_python`.
+        The files go without docstrings and comments, see `bare_python`. The rules
+        are the legal figures: the core reads no file, so they are handed to it.
         """
         texts = {
             "core/" + path.relative_to(self.core_dir).as_posix(): self._bare(path)
             for path in sorted(self.core_dir.rglob("*.py"))
         }
         texts["host.py"] = self._bare(self.static_dir / "js" / "core" / "host.py")
-        version = _fingerprint(json.dumps(texts, sort_keys=True))
-        return self._make("core", version, {"version": version, "files": texts})
+        document: dict[str, Any] = {"files": texts, "rules": read_rules()}
+        version = _fingerprint(json.dumps(document, sort_keys=True))
+        return self._make("core", version, {"version": version, **document})
 
     def _bare(self, path: Path) -> str:
         """Return a module without its docstrings, worked out once a version."""

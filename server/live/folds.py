@@ -8,6 +8,7 @@ import threading
 from collections.abc import Callable, Sequence
 from typing import Any
 
+from server.config import read_rules
 from server.core import desk as core_desk
 from server.live.stream import ReadAfter
 
@@ -28,7 +29,7 @@ class Folds:
         self._lock = threading.Lock()
         self._epoch = ""
         self._n = 0
-        self._desk: dict[str, Any] = core_desk.new()
+        self._desk: dict[str, Any] = _new_desk()
 
     def ask(self, question: Callable[..., Any], *args: object) -> Any:
         """Put a question to the core about the log as it stands now.
@@ -48,10 +49,16 @@ class Folds:
     def _catch_up(self) -> None:
         epoch = self._read_epoch()
         if epoch != self._epoch:
-            self._epoch, self._n, self._desk = epoch, 0, core_desk.new()
+            self._epoch, self._n, self._desk = epoch, 0, _new_desk()
         while True:
             rows: Sequence[dict[str, Any]] = self._read_after(self._n, BATCH)
             if not rows:
                 return
             core_desk.take(self._desk, [row["event"] for row in rows])
             self._n = rows[-1]["n"]
+
+
+def _new_desk() -> dict[str, Any]:
+    desk: dict[str, Any] = core_desk.new()
+    core_desk.set_rules(desk, read_rules())
+    return desk

@@ -42,10 +42,22 @@ def find(module, name):
     return found
 
 
+def take_rules(rules_text):
+    """Keep the legal figures for the desk, which the core cannot read itself.
+
+    Args:
+        rules_text: {rule id: the rule} as JSON.
+    """
+    _kept["rules"] = json.loads(rules_text)
+    if "desk" in _kept:
+        find("desk", "set_rules")(_kept["desk"], _kept["rules"])
+
+
 def kept_desk():
     """Return the desk kept between calls, new at the first one."""
     if "desk" not in _kept:
         _kept["desk"] = find("desk", "new")()
+        find("desk", "set_rules")(_kept["desk"], _kept.get("rules", {}))
     return _kept["desk"]
 
 

@@ -35,7 +35,10 @@ async function boot() {
     python.FS.mkdirTree(folderOf(place));
     python.FS.writeFile(place, text);
   }
-  return { host: python.pyimport("host"), version: shipped.version };
+  const host = python.pyimport("host");
+  // A phone may still hold files of before the rules were sent along.
+  host.take_rules(JSON.stringify(shipped.rules ?? {}));
+  return { host, version: shipped.version };
 }
 
 const booted = boot();
