@@ -255,6 +255,53 @@ def hold_chart(state: dict, opened: dict, rows: "list[dict]") -> dict:
     }
 
 
+def verdict(
+    rule: dict,
+    readings: "list[dict]",
+    unit: str,
+    product: dict,
+    chart: dict,
+    is_over: bool,
+) -> dict:
+    """Return what readings of one batch meet, with what it means for the cheese.
+
+    Args:
+        rule: a heat treatment rule.
+        readings: list of {"at_ms", "temp", "air_temp", "recorder_temp"}.
+        unit: "F" or "C", what the thermometer reads.
+        product: as `pasteurisation.heat_verdict` takes it.
+        chart: {chart field: whether it is noted}.
+        is_over: whether the hold has ended; one that still runs may yet meet the
+            rule, so it is not assessed rather than not met.
+
+    Returns:
+        {"rule", "unit", "class", "reasons", "warnings", "hold", "if_not_met",
+        "meaning"}; the meaning is "counts_as_pasteurised",
+        "handle_as_unpasteurised" or "decide_before_use".
+    """
+    # Loaded when a hold is there to judge: the app starts without it.
+    from .formulas.pasteurisation import heat_verdict
+
+    found = heat_verdict(readings, unit, product, chart, rule)
+    if not is_over and found["class"] == "heat_treated_only":
+        found["class"] = "not_assessed"
+        found["reasons"] = [{"key": "hold_not_over"}] + found["reasons"]
+    return {
+        "rule": rule["id"],
+        "unit": unit,
+        "class": found["class"],
+        "reasons": found["reasons"],
+        "warnings": found["warnings"],
+        "hold": found["hold"],
+        "if_not_met": found["if_not_met"],
+        "meaning": {
+            "reads_as_pasteurised": "counts_as_pasteurised",
+            "heat_treated_only": "handle_as_unpasteurised",
+            "not_assessed": "decide_before_use",
+        }[found["class"]],
+    }
+
+
 def hold_verdict(state: dict, step: dict, fact: dict, rules: dict) -> "dict | None":
     """Return what the readings of a hold meet, as far as it has gone.
 
@@ -265,16 +312,13 @@ def hold_verdict(state: dict, step: dict, fact: dict, rules: dict) -> "dict | No
         rules: {rule id: the rule}.
 
     Returns:
-        As `sums.heat_treatment.verdict`, with "start_ms" the clock's start, [ms];
+        As `verdict`, with "start_ms" the clock's start, [ms];
         None for any other step, before it began, or without its rule.
     """
     rule = hold_rule(step, rules)
     opened = run.entries(state, "make_opened")
     if rule is None or fact["begun_ms"] is None or not opened:
         return None
-    # Loaded when a hold is there to judge: the app starts without it.
-    from .sums.heat_treatment import verdict
-
     body = opened[0]["data"]
     found = hold_readings(state, fact["begun_ms"], fact["ended_ms"])
     product = hold_product(state, body)

@@ -10,7 +10,7 @@ from .checks import (
 )
 from .figures import check_figure, is_text
 from .quantities import QUANTITIES, check_number
-from .sums.keys import SUM_KEYS
+from .sum_keys import SUM_KEYS
 from .waits import circular_waits
 
 PLACES = ("tank", "vat", "table", "press", "brine", "store")

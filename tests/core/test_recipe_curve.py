@@ -78,7 +78,7 @@ def test_a_step_may_only_be_about_a_size_that_there_is(core):
 
 
 def test_the_keys_of_the_sums_are_those_of_the_catalogue(core):
-    from server.core.sums.keys import SUM_KEYS
+    from server.core.sum_keys import SUM_KEYS
 
     layout = core("sums.catalogue", "layout")
     assert [row["key"] for row in layout] == list(SUM_KEYS)

@@ -5,8 +5,7 @@ information and has a sum of its own, so that it is never mistaken for a verdict
 """
 
 from ..formulas import lethality
-from ..formulas.pasteurisation import heat_verdict
-from ..heat_hold import with_gap
+from ..heat_hold import verdict, with_gap
 from .heat import split
 from .rows import (
     choice,
@@ -36,50 +35,6 @@ CHART = (
 )
 # In either unit, so that what a thermometer can show is never refused.
 OWN_LOW, OWN_HIGH = -30.0, 270.0
-
-
-def verdict(
-    rule: dict,
-    readings: "list[dict]",
-    unit: str,
-    product: dict,
-    chart: dict,
-    is_over: bool,
-) -> dict:
-    """Return what readings of one batch meet, with what it means for the cheese.
-
-    Args:
-        rule: a heat treatment rule.
-        readings: list of {"at_ms", "temp", "air_temp", "recorder_temp"}.
-        unit: "F" or "C", what the thermometer reads.
-        product: as `pasteurisation.heat_verdict` takes it.
-        chart: {chart field: whether it is noted}.
-        is_over: whether the hold has ended; one that still runs may yet meet the
-            rule, so it is not assessed rather than not met.
-
-    Returns:
-        {"rule", "unit", "class", "reasons", "warnings", "hold", "if_not_met",
-        "meaning"}; the meaning is "counts_as_pasteurised",
-        "handle_as_unpasteurised" or "decide_before_use".
-    """
-    found = heat_verdict(readings, unit, product, chart, rule)
-    if not is_over and found["class"] == "heat_treated_only":
-        found["class"] = "not_assessed"
-        found["reasons"] = [{"key": "hold_not_over"}] + found["reasons"]
-    return {
-        "rule": rule["id"],
-        "unit": unit,
-        "class": found["class"],
-        "reasons": found["reasons"],
-        "warnings": found["warnings"],
-        "hold": found["hold"],
-        "if_not_met": found["if_not_met"],
-        "meaning": {
-            "reads_as_pasteurised": "counts_as_pasteurised",
-            "heat_treated_only": "handle_as_unpasteurised",
-            "not_assessed": "decide_before_use",
-        }[found["class"]],
-    }
 
 
 def _heat_treatment(x):

@@ -1,6 +1,6 @@
 """The keys of all sums, for checks that need not load what works them out."""
 
-# In the order of a make, as `catalogue.rows` has them.
+# In the order of a make, as `sums.catalogue.rows` has them.
 SUM_KEYS = (
     "milk_mass",
     "milk_receipt",
