@@ -100,6 +100,21 @@ def step(desk: dict, make_id: str, key: str, now_ms: int) -> "dict | None":
     return None if state is None else step_of(state, key, now_ms, desk.get("rules"))
 
 
+def curve(desk: dict, make_id: str, now_ms: int) -> "dict | None":
+    """Return the course of one make over time, see `curve.curve`.
+
+    Args:
+        desk: Desk.
+        make_id: UUID of the make.
+        now_ms: now, by the server's clock [ms].
+    """
+    # Loaded when first looked at: the app starts without it.
+    from .curve import curve as course
+
+    state = desk["makes"].get(make_id)
+    return None if state is None else course(state, now_ms, desk.get("rules"))
+
+
 def _is_fresh(kept, now_ms):
     change_ms = kept["next_change_ms"]
     return kept["now_ms"] <= now_ms and (change_ms is None or now_ms < change_ms)
