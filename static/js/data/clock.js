@@ -166,3 +166,8 @@ export const clock = new Clock();
 export function nowMs() {
   return clock.nowMs();
 }
+
+/** What a person waits while the server's clock moves so far [ms]; less in practice. */
+export function waitedMs(shownMs) {
+  return shownMs / clock.rate;
+}

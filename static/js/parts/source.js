@@ -10,6 +10,6 @@ export {
   applyUpdate, canKeepAwake, dropUnsaved, exportQueue, freshenRecipes, keepAwake, openMake,
   pair, putAside, refresh, retryUnsaved, sendAgain, setPerson, watch,
 } from '../data/actions.js';
-export { nowMs } from '../data/clock.js';
+export { nowMs, waitedMs } from '../data/clock.js';
 export { get, post, remove } from '../data/api.js';
 export { call } from '../core/bridge.js';

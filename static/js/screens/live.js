@@ -5,7 +5,7 @@ import { CountdownWords } from '../parts/countdown.js';
 import { StateMark } from '../parts/state-mark.js';
 import { Tap } from '../parts/tap.js';
 import { secondMs } from '../parts/ticker.js';
-import { board, lastWordMs, live, net, watch } from '../parts/source.js';
+import { board, lastWordMs, live, net, waitedMs, watch } from '../parts/source.js';
 import { age, clockDay, quantity, span } from '../format.js';
 import { own, t } from '../messages/index.js';
 import { go } from '../router.js';
@@ -41,7 +41,7 @@ function LiveCard({ make, nowMs }) {
 export function LiveScreen() {
   useEffect(() => watch(), []);
   const shown = board.value;
-  const oldMs = lastWordMs.value ? secondMs.value - lastWordMs.value : Infinity;
+  const oldMs = lastWordMs.value ? waitedMs(secondMs.value - lastWordMs.value) : Infinity;
   const isStale = net.value !== 'online' || oldMs > STALE_MS;
   const makes = (shown?.makes ?? []).filter((one) => one.state === 'running' || one.state === 'held');
   const heard = Number.isFinite(oldMs) ? t('live.heard', { age: age(oldMs) }) : t('live.never_heard');
