@@ -1,10 +1,12 @@
 // Every English text of the screens. Plain words; figures come in as {names},
 // already written by format.js.
 
+import { EN_SUMS } from './en-sums.js';
 import { EN_TRADE } from './en-trade.js';
 
 export const EN = {
   ...EN_TRADE,
+  ...EN_SUMS,
   'word.back': 'Back',
   'word.change': 'Change',
   'word.done': 'Done',
@@ -201,6 +203,7 @@ export const EN = {
   'new.name': 'Name of this make',
   'new.name_hint': 'Leave empty for the recipe\'s name',
   'new.moulds': 'Wheels wanted',
+  'new.moulds_hint': 'Worked out from the milk and the recipe. Tap to change.',
   'new.moulds_of': '{size}: how many?',
   'new.wheel_kg': '{amount} each',
   'new.not_set': 'not set',

@@ -34,8 +34,9 @@ function askMilk(recipe) {
   const { low_l: lowL, high_l: highL } = recipe.milk;
   return async (typed) => {
     const found = await readField('make_opened', 'milk_l', typed);
-    const isOutside = found.value !== null && (found.value < lowL || found.value > highL);
-    return { ...found, ask: isOutside ? { key: 'recipe_milk', limit: band('milk_volume_l', lowL, highL) } : null };
+    if (found.value === null || found.problems.length) return found;
+    const { ask } = await call('opening', 'suggestion', [recipe, found.value]);
+    return { ...found, ask: ask && { ...ask, limit: band('milk_volume_l', lowL, highL) } };
   };
 }
 
@@ -63,7 +64,13 @@ export function NewMakeScreen() {
     return html`<div class="sheet"><${Keypad} onBack=${back} key="milk" title=${t('new.milk')} unit="L" decimals=${0} start=${milkL === null ? '' : String(milkL)}
         hint=${t('new.milk_band', { band: band('milk_volume_l', recipe.milk.low_l, recipe.milk.high_l) })}
         askText=${(ask) => t('new.milk_outside', { band: ask.limit })}
-        read=${askMilk(recipe)} saveWord=${t('word.next')} save=${async (value) => { setMilkL(value); setPad(null); return true; }} /></div>`;
+        read=${askMilk(recipe)} saveWord=${t('word.next')} save=${async (value) => {
+          const { moulds: wheels } = await call('opening', 'suggestion', [recipe, value]);
+          setMoulds(Object.fromEntries(wheels.map((row) => [row.size, row.count])));
+          setMilkL(value);
+          setPad(null);
+          return true;
+        }} /></div>`;
   }
   if (pad) {
     const mould = recipe.moulds.find((one) => one.size === pad);
@@ -94,6 +101,7 @@ export function NewMakeScreen() {
         <${TextField} label=${t('new.name')} hint=${t('new.name_hint')} value=${name} onInput=${setName} longest=${80} />
       </div>
       <div class="column"><h2>${t('new.moulds')}</h2>
+        <p class="quiet">${t('new.moulds_hint')}</p>
         <div class="rows">${recipe.moulds.map((mould) => html`<${Row} key=${mould.size} title=${own(mould.title)}
           detail=${t('new.wheel_kg', { amount: amount(mould.wheel_kg.value, 'kg') })}
           side=${moulds[mould.size] === undefined ? t('new.not_set') : count(moulds[mould.size])} onTap=${() => setPad(mould.size)} />`)}</div>

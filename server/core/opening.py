@@ -1,0 +1,57 @@
+"""What a recipe says of a make that is about to be opened with so much milk."""
+
+from .formulas import milk as milk_formulas
+from .formulas.bounds import require_above
+from .plan import USUAL_FAT_FRAC, USUAL_SNF_FRAC, USUAL_TEMP_C
+
+
+def suggestion(recipe: dict, milk_l: float) -> dict:
+    """Return whether the milk fits the recipe, and the wheels that it should give.
+
+    The curd is shared among the sizes by the recipe's shares; each size gets the
+    whole wheels that its share fills. What is left over is the cheesemaker's to
+    place, so nothing is rounded up.
+
+    Args:
+        recipe: a sound recipe, see `recipe.check_recipe`.
+        milk_l: milk that the make is opened with [L]; above 0.
+
+    Returns:
+        {"ask", "curd_kg", "moulds", "left_kg"}: ask is {"key", "limit"} when the
+        milk lies outside of what the recipe is made for, else None; curd_kg is
+        {"value", "low", "high"} out of the press; moulds is a list of {"size",
+        "count"} in recipe order; left_kg is the curd that fills no whole wheel.
+
+    Raises:
+        ValueError: milk_l not above 0.
+
+    Source: the recipe's own yield, wheel masses and shares.
+    """
+    require_above("milk_l", milk_l, 0)
+    density = milk_formulas.density_kg_l(USUAL_FAT_FRAC, USUAL_SNF_FRAC, USUAL_TEMP_C)
+    milk_kg = milk_l * density
+    curd = {}
+    for part in ("value", "low", "high"):
+        share = recipe["yield_frac"].get(part)
+        curd[part] = None if share is None else milk_kg * share
+    moulds = []
+    used_kg = 0.0
+    for mould in recipe["moulds"]:
+        wheel_kg = mould["wheel_kg"]["value"]
+        count = int(curd["value"] * mould["share_frac"]["value"] / wheel_kg)
+        moulds.append({"size": mould["size"], "count": count})
+        used_kg += count * wheel_kg
+    return {
+        "ask": _outside(recipe["milk"], milk_l),
+        "curd_kg": curd,
+        "moulds": moulds,
+        "left_kg": curd["value"] - used_kg,
+    }
+
+
+def _outside(milk, milk_l):
+    if milk_l < milk["low_l"]:
+        return {"key": "recipe_milk", "limit": milk["low_l"]}
+    if milk_l > milk["high_l"]:
+        return {"key": "recipe_milk", "limit": milk["high_l"]}
+    return None
