@@ -159,19 +159,23 @@ def check(event: dict, role: str) -> "list[dict]":
     return event_table.check_event(event) + _not_allowed(event, role)
 
 
-def _not_allowed(event, role):
+def _not_allowed(event, role, about=None):
     kind = event.get("kind") if isinstance(event, dict) else None
     if not isinstance(kind, str) or kind not in event_table.KINDS:
         return []
-    if event_table.may(role, kind):
+    if event_table.may(role, kind, about):
         return []
-    limit = event_table.KINDS[kind]["role"]
+    limit = event_table.role_for(kind, about)
     return [{"field": "person", "key": "not_allowed", "limit": limit}]
 
 
-def tap(
-    desk: dict, event: dict, roles: "list[str]", make_id: str, now_ms: int
-) -> dict:
+def _kind_of(desk, make_id, event_id):
+    state = desk["makes"].get(make_id)
+    event = None if state is None else state["events"].get(event_id)
+    return None if event is None else event["kind"]
+
+
+def tap(desk: dict, event: dict, roles: "list[str]", make_id: str, now_ms: int) -> dict:
     """Check an event, file it and answer with the View, all in one question.
 
     A tap on a slow phone waits for each exchange with the core; this is the one
@@ -189,8 +193,10 @@ def tap(
         event is not filed.
     """
     problems = event_table.check_event(event)
-    for role in roles:
-        problems = problems + _not_allowed(event, role)
+    if not problems:
+        about = _kind_of(desk, event["make"], event.get("ref"))
+        for role in roles:
+            problems = problems + _not_allowed(event, role, about)
     if problems:
         return {"problems": problems, "view": None}
     file(desk, event)

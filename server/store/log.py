@@ -38,10 +38,11 @@ class NewEvent(NamedTuple):
 
 
 class Taken(NamedTuple):
-    """Where an id already stands in the log."""
+    """Where an id already stands in the log, and as what."""
 
     n: int
     sha256: str
+    kind: str | None
 
 
 _COLUMNS = (LoggedEvent.n, LoggedEvent.recv_ms, LoggedEvent.text)
@@ -77,10 +78,10 @@ def taken_ids(ids: Iterable[str]) -> dict[str, Taken]:
     Args:
         ids: ids of events.
     """
-    columns = (LoggedEvent.id, LoggedEvent.n, LoggedEvent.sha256)
+    columns = (LoggedEvent.id, LoggedEvent.n, LoggedEvent.sha256, LoggedEvent.kind)
     with reading() as session:
         found = session.execute(select(*columns).where(LoggedEvent.id.in_(set(ids))))
-        return {id_: Taken(n, sha256) for id_, n, sha256 in found}
+        return {id_: Taken(*rest) for id_, *rest in found}
 
 
 def events_after(n: int, limit: int) -> list[Logged]:

@@ -83,7 +83,10 @@ class _Desk:
     def __init__(self, batch: list[Item], sender: Sender) -> None:
         self.sender = sender
         self.people = {person.id: person for person in people.all_people()}
-        self.taken = log.taken_ids(item.id for item in batch if item.id)
+        refs = {item.uuid("ref") for item in batch}
+        named = [id_ for id_ in (*refs, *(item.id for item in batch)) if id_]
+        self.taken = log.taken_ids(named)
+        self.sent_kinds = {item.id: item.plain("kind") for item in batch}
         self.aside = look.looks_by_hash(item.sha256 for item in batch)
         self.seqs: list[int] = []  # this phone's numbers that are new here
         self.new: dict[str, Item] = {}  # by id, in order
@@ -145,7 +148,7 @@ class _Desk:
     def _not_allowed(self, item: Item) -> list[Problem]:
         if item.field("device") != self.sender.device:
             return [{"field": "device", "key": "other_device", "limit": None}]
-        kind = item.raw["kind"]
+        kind, about = item.raw["kind"], self._kind_of(item.uuid("ref"))
         for id_ in (item.raw["person"], self.sender.person):
             person = self.people.get(id_)
             if person is None:
@@ -153,10 +156,17 @@ class _Desk:
             if not person.active:
                 return [{"field": "person", "key": "inactive_person", "limit": None}]
             # Both must be allowed: the lower of the two roles decides.
-            if not events.may(person.role, kind):
-                needed = events.KINDS[kind]["role"]
+            if not events.may(person.role, kind, about):
+                needed = events.role_for(kind, about)
                 return [{"field": "kind", "key": "not_allowed", "limit": needed}]
         return []
+
+    def _kind_of(self, id_: str | None) -> str | None:
+        """Return the kind of the entry that an event is about, if it is here."""
+        if id_ is None:
+            return None
+        taken = self.taken.get(id_)
+        return taken.kind if taken else self.sent_kinds.get(id_)
 
     def _set_aside(self, item: Item, why: list[Problem]) -> None:
         self._count(item)

@@ -118,6 +118,20 @@ def test_a_tap_of_who_may_not_files_nothing(ask):
         assert kept["makes"] == {}
 
 
+def test_a_helper_may_strike_a_reading_and_not_a_hold(ask):
+    phone = Phone()
+    opened, reading = phone.opened(), phone.reading("ph", 6.5, 1)
+    hold = phone.event("hold_placed", 1, why="Slow.")
+    taken = ("take", [opened, reading, hold])
+    undo = phone.event("entry_struck", 2, ref=reading["id"], why="undo")
+    lift = phone.event("entry_struck", 3, ref=hold["id"], why="undo")
+    _, first, second = ask.desk(taken, tap(undo, "helper"), tap(lift, "helper"))
+    assert first["problems"] == []
+    assert second["problems"] == [
+        {"field": "person", "key": "not_allowed", "limit": "maker"}
+    ]
+
+
 def test_a_tap_that_is_not_sound_files_nothing(ask):
     for event in ({**Phone().opened(), "seq": 0}, None, {"kind": []}):
         answer, kept = ask.desk(tap(event, "owner"), ("desk",))

@@ -135,6 +135,24 @@ def test_the_lower_role_of_the_phone_and_the_person_named_decides(phone, role):
             ]
 
 
+@pytest.mark.parametrize("together", [True, False])
+def test_who_may_not_place_a_hold_may_not_strike_one(phone, together):
+    helper = a_person("helper", "Hal")
+    lent = a_phone(helper.id)
+    hold = note(phone.device, 1, phone.person, kind="hold_placed", data={"why": "x"})
+    assert states(push(phone, hold)) == ["stored"]
+    own = note(lent.device, 1, helper.id)
+    struck = {"kind": "entry_struck", "data": {"why": "undo"}}
+    mine = note(lent.device, 2, helper.id, ref=own["id"], **struck)
+    theirs = note(lent.device, 3, helper.id, ref=hold["id"], **struck)
+    batches = [[own, mine, theirs]] if together else [[own], [mine], [theirs]]
+    found = [row for batch in batches for row in push(lent, *batch).results]
+    assert [row["st"] for row in found] == ["stored", "stored", "needs_look"]
+    assert found[2]["why"] == [
+        {"field": "kind", "key": "not_allowed", "limit": "maker"}
+    ]
+
+
 def test_a_viewer_records_nothing(either_app):
     viewer = a_person("viewer")
     phone = a_phone(viewer.id)
