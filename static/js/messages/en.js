@@ -212,6 +212,7 @@ export const EN = {
   'make.loading': 'Opening the make. If it was opened on another phone, connect once.',
   'make.batch': 'Batch {batch}',
   'make.day_end': 'Day ends about {at}',
+  'make.day_ended': 'Day ended {at}',
   'make.late': '{by} late',
   'make.early': '{by} early',
   'make.side_by_side': 'Steps running side by side',

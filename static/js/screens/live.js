@@ -31,7 +31,7 @@ function LiveCard({ make, nowMs }) {
     ${make.alerts.length === 0 ? html`<${StateMark} state="ok" />` : null}
     ${make.alerts.slice(0, 3).map((one) => html`<p key=${one.id} class="card-state"><${StateMark} state=${one.level} /> ${alertText(one, steps)}${one.acknowledged ? ' ' + t('alert.seen_short') : ''}</p>`)}
     ${steps.map((step) => html`<${StepLine} key=${step.key} step=${step} />`)}
-    <p>${t('make.day_end', { at: clockDay(make.day.expected_end_ms, nowMs) })}${late > 60 ? ', ' + t('make.late', { by: span(late) }) : late < -60 ? ', ' + t('make.early', { by: span(late) }) : ''}</p>
+    <p>${t(make.day.expected_end_ms > nowMs ? 'make.day_end' : 'make.day_ended', { at: clockDay(make.day.expected_end_ms, nowMs) })}${late > 60 ? ', ' + t('make.late', { by: span(late) }) : late < -60 ? ', ' + t('make.early', { by: span(late) }) : ''}</p>
     <p class="quiet" data-state=${state}>${make.last_word_ms ? t('live.last_entry', { age: age(secondMs.value - make.last_word_ms) }) : t('live.no_entry')}</p>
     <${Tap} class="second" onTap=${() => go('make', make.id)}>${t('live.open')}</${Tap}>
   </article>`;

@@ -6,7 +6,7 @@ import { StepCard } from '../parts/step-card.js';
 import { Tap } from '../parts/tap.js';
 import { keepAwake, openMake, view } from '../parts/source.js';
 import { mayAs } from '../parts/people-names.js';
-import { clock, span } from '../format.js';
+import { clockDay, span } from '../format.js';
 import { own, t, tn } from '../messages/index.js';
 import { swap } from '../router.js';
 import { AddSheet } from './make/add-sheet.js';
@@ -62,7 +62,8 @@ function sheetFor(make, shown, rest, step) {
 
 function MakeHead({ shown }) {
   const late = shown.day.late_s;
-  const words = t('make.day_end', { at: clock(shown.day.expected_end_ms) });
+  const endMs = shown.day.expected_end_ms;
+  const words = t(endMs > shown.now_ms ? 'make.day_end' : 'make.day_ended', { at: clockDay(endMs, shown.now_ms) });
   return html`<div class="make-head">
     <b class="make-name">${shown.make.name}</b>
     <span>${t('make.batch', { batch: shown.make.batch })}${shown.make.vat ? ' · ' + shown.make.vat : ''}</span>

@@ -45,7 +45,7 @@ function MakeCard({ make, nowMs }) {
       ? html`<span class="card-state"><${StateMark} state=${worst.level} /> ${alertText(worst, make.focus ? [make.focus] : [])}</span>`
       : html`<span class="card-state"><${StateMark} state="ok" /></span>`}
     ${waiting.length > 1 ? html`<span>${tn('now.more_alerts', waiting.length - 1)}</span>` : null}
-    <span class="quiet">${t('make.day_end', { at: clockDay(make.day.expected_end_ms, nowMs) })}${late > 60 ? ', ' + t('make.late', { by: span(late) }) : ''}</span>
+    <span class="quiet">${t(make.day.expected_end_ms > nowMs ? 'make.day_end' : 'make.day_ended', { at: clockDay(make.day.expected_end_ms, nowMs) })}${late > 60 ? ', ' + t('make.late', { by: span(late) }) : ''}</span>
   </${Tap}>`;
 }
 
