@@ -228,6 +228,38 @@ def _is_below(row, wanted):
     )
 
 
+def met_in_own_unit(
+    state: dict, step: dict, fact: dict, rules: dict, target: dict
+) -> bool:
+    """Tell whether a reading below a target's band meets the rule as it was typed.
+
+    A recipe's band is in Celsius, and a rule prints each unit for itself: 145 °F
+    is enough although it is 62.8 °C.
+
+    Args:
+        state: State of the make.
+        step: step of the recipe.
+        fact: its Fact.
+        rules: {rule id: the rule}.
+        target: a target of the Step, with its last reading.
+    """
+    rule = hold_rule(step, rules)
+    names = {"milk_temp_c": "temp", "air_space_temp_c": "air_temp"}
+    opened = run.entries(state, "make_opened")
+    if rule is None or target["quantity"] not in names or not opened:
+        return False
+    for entry in _within(state, target["quantity"], fact["begun_ms"], fact["ended_ms"]):
+        if entry["id"] != target["last"]["id"]:
+            continue
+        unit = entry["data"].get("typed_unit") or "C"
+        product = hold_product(state, opened[0]["data"])
+        wanted = required(rule, unit, product, step["lasts"]["value"])
+        typed = _as_typed(entry, unit)
+        limit = None if wanted is None else wanted[names[target["quantity"]]]
+        return typed is not None and limit is not None and typed >= limit
+    return False
+
+
 def hold_chart(state: dict, opened: dict, rows: "list[dict]") -> dict:
     """Return which fields of the chart record are entered here as well.
 

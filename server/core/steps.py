@@ -7,7 +7,7 @@ matters now and the one thing to do next.
 from . import curd as curd_facts
 from .facts import end_met_ms, is_hands_on, who
 from .figures import scaled_figure
-from .heat_hold import hold_verdict
+from .heat_hold import hold_verdict, met_in_own_unit
 from .step_parts import add_view, moulds_view, readings_view, target_view, task_view
 from .timers import high_s, low_s
 
@@ -63,6 +63,8 @@ def step_view(context: dict, step: dict) -> dict:
     key = step["key"]
     judge = curd_facts.judging(state, step, fact["begun_ms"], fact["floc"])
     targets = [target_view(context, fact, row) for row in step.get("targets", [])]
+    if step.get("heat_treatment"):
+        _judge_as_typed(context, step, fact, targets)
     met_ms = end_met_ms(context, step, fact, judge)
     met = met_ms is not None
     readings = readings_view(context, step, fact, met_ms)
@@ -95,6 +97,15 @@ def step_view(context: dict, step: dict) -> dict:
     found["button"] = _button(step, found, judge, met, now_ms)
     found["main"] = _main(step, found)
     return found
+
+
+def _judge_as_typed(context, step, fact, targets):
+    for target in targets:
+        last = target["last"]
+        if last is None or last["verdict"] != "below" or not step.get("lasts"):
+            continue
+        if met_in_own_unit(context["state"], step, fact, context["rules"], target):
+            last["verdict"] = "in_band"
 
 
 def timing(fact: dict, met: bool, now_ms: int) -> dict:

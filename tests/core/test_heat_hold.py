@@ -120,6 +120,19 @@ def test_145_f_is_enough_though_it_is_below_63_c(ask):
     assert hold.step(ask, 6)["due_ms"] == at(30)
 
 
+def alerts(ask, hold, minute):
+    calls = (("set_rules", RULES), ("take", hold.events), ("view", MAKE, at(minute)))
+    return [row["key"] for row in ask.desk(*calls)[2]["alerts"]]
+
+
+def test_145_f_raises_no_alert_and_144_9_does(ask):
+    hold = Hold()
+    hold.read(0, 145.0, 150.0)
+    assert "alert.reading_below" not in alerts(ask, hold, 1)
+    hold.read(2, 144.9, 150.0)
+    assert "alert.reading_below" in alerts(ask, hold, 3)
+
+
 def test_62_8_on_a_celsius_thermometer_is_not(ask):
     hold = Hold()
     hold.read(0, 63.0, 66.0, "C")
