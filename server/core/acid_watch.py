@@ -15,6 +15,9 @@ BAND_PH = 0.1  # two published sources for one cheese differ by this much
 STALL_SPAN_S = 2700.0  # shortest time over which a fall is judged
 STALL_FALL_PH = 0.1  # fall that the curve must promise in it, above meter noise
 STALL_SHARE = 0.25
+# Where the curve itself falls more slowly than that in this time, as at its end,
+# nothing can stall.
+STALL_WITHIN_S = 21600.0
 
 
 def acid_state(times_s: "list[float]", phs: "list[float]", curve: dict) -> dict:
@@ -93,5 +96,7 @@ def _is_stalled(times_s, phs, curve):
             start_s + span_s, curve["times_s"], curve["phs"]
         )
         fell = phs[place] - phs[-1]
+        if promised * STALL_WITHIN_S < STALL_FALL_PH * span_s:
+            return False
         return promised >= STALL_FALL_PH and fell < STALL_SHARE * promised
     return False

@@ -63,6 +63,18 @@ def test_a_stalled_make_asks_to_act(ask):
     assert 50 * 60 < row["by_s"] < 60 * 60
 
 
+def test_a_night_without_acid_is_a_stall(ask):
+    (row,) = acid(ask, make((0, 6.60), (120, 6.43), (460, 6.40)), 461)
+    assert row["key"] == "alert.acid_stalled"
+
+
+def test_nothing_stalls_where_the_curve_itself_hardly_falls(ask):
+    flat = {**CURVE, "times_s": [0, 28800, 604800], "phs": [6.60, 5.40, 5.20]}
+    events = make((0, 6.60), (480, 5.40), (6000, 5.38))
+    events[0]["data"]["recipe"]["curve"] = flat
+    assert acid(ask, events, 6001) == []
+
+
 def test_a_fast_make_is_told(ask):
     (row,) = acid(ask, make((0, 6.60), (240, 5.90)), 241)
     assert row["key"] == "alert.acid_fast"
