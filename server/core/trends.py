@@ -7,6 +7,7 @@ makes a chart has points and no limits.
 from . import curd, run
 from .formulas import spc
 from .plan import milk_in
+from .wheel_mass import cheese_kg
 
 
 def trends(makes: dict, recipe_id: str) -> "list[dict]":
@@ -80,24 +81,7 @@ def _floc_s(state, opened):
 
 def _yield_frac(state, opened):
     """Return the cheese for a kilogram of milk, where all wheels were weighed."""
-    total_kg = 0.0
-    for mould in opened["data"]["recipe"].get("moulds", []):
-        told = run.entries(state, "wheels_moulded", mould["size"])
-        count = sum(entry["data"]["count"] for entry in told)
-        if not count:
-            continue
-        kgs = [
-            entry["data"]["value"]
-            for entry in run.entries(state, "reading_taken", "wheel_mass_kg")
-            if entry["data"].get("place") == mould["size"]
-        ]
-        masses = [entry["data"].get("mass_kg") for entry in told]
-        if kgs:
-            total_kg += count * sum(kgs) / len(kgs)
-        elif all(mass is not None for mass in masses):
-            total_kg += sum(masses)
-        else:
-            return None
+    total_kg = cheese_kg(state, opened["data"]["recipe"])
     milk_kg = milk_in(state, opened["data"])["milk_kg"]
     return total_kg / milk_kg if total_kg and milk_kg > 0 else None
 

@@ -6,6 +6,7 @@ A sum about a wheel is answered once for each size that the step is about.
 from ..view import context_of
 from . import catalogue
 from .known import known_inputs, scene
+from .known_store import sizes_used
 
 # Sums whose answer depends on the size of the wheel.
 OF_A_SIZE = (
@@ -67,7 +68,7 @@ def _sizes(place, step, key):
         return [None]
     if step.get("size"):
         return [step["size"]]
-    return [row["size"] for row in place["recipe"].get("moulds", [])] or [None]
+    return list(sizes_used(place)) or [None]
 
 
 def _one(place, row, given, rules, size):

@@ -131,6 +131,18 @@ def _fat_frac(place):
     )
 
 
+def _jurisdiction(place):
+    """Return whose rule the recipe's hold goes by; elsewhere the default stands."""
+    if place["topic"] not in ("milk", "heat_treatment"):
+        return None
+    for step in place["recipe"]["steps"]:
+        rule = step.get("rule") or ""
+        for word in ("us", "eu_uk"):
+            if rule.startswith(word + "_"):
+                return from_recipe(word, "derived", "the rule that the recipe names")
+    return None
+
+
 def _milk_temp_c(place):
     if place["topic"] != "milk":
         return None
@@ -150,6 +162,7 @@ def _base_ms(place):
 
 
 HERE = {
+    "jurisdiction": _jurisdiction,
     "milk_l": _milk_l,
     "milk_kg": _milk_kg,
     "fat_frac": _fat_frac,

@@ -4,6 +4,7 @@ from .. import heat_hold, run
 from ..figures import scaled_figure
 from ..formulas import salting
 from ..readings import parse
+from ..wheel_mass import cheese_kg, weighings
 from .found import from_make, from_recipe, of_figure
 
 STORE_QUANTITIES = ("room_temp_c", "brine_temp_c", "store_temp_c")
@@ -11,15 +12,28 @@ MOST_WHEELS = 40
 
 
 def moulds(place: dict) -> "list[dict]":
-    """Return the recipe's moulds, or the one of the size asked about.
+    """Return the moulds in use, or the one of the size asked about.
 
     Args:
         place: see `known.scene`.
     """
+    sizes = sizes_used(place) if place["size"] is None else [place["size"]]
     rows = place["recipe"].get("moulds", [])
-    if place["size"] is None:
-        return rows
-    return [row for row in rows if row["size"] == place["size"]]
+    return [row for row in rows if row["size"] in sizes]
+
+
+def sizes_used(place: dict) -> "list[str]":
+    """Return the sizes of wheel that the make was opened for; all when none is said.
+
+    Args:
+        place: see `known.scene`.
+    """
+    every = [row["size"] for row in place["recipe"].get("moulds", [])]
+    wanted = [
+        row["size"] for row in place["opened"].get("moulds") or [] if row["count"] > 0
+    ]
+    used = [size for size in every if size in wanted]
+    return used or every
 
 
 def _mould_figure(name):
@@ -79,33 +93,13 @@ def _curd_kg(place):
     return from_recipe(ends[0], figure["status"], figure["source"], ends[1], ends[2])
 
 
-def _weighings(state, size):
-    return [
-        entry
-        for entry in run.entries(state, "reading_taken", "wheel_mass_kg")
-        if entry["data"].get("place") == size
-    ]
+def _weighings(place):
+    return weighings(place["state"], place["size"], len(sizes_used(place)) == 1)
 
 
 def _cheese_kg(place):
-    """Return the mass of all wheels, where each size was weighed or told whole."""
-    total_kg = 0.0
-    for row in place["recipe"].get("moulds", []):
-        size = row["size"]
-        told = run.entries(place["state"], "wheels_moulded", size)
-        count = sum(entry["data"]["count"] for entry in told)
-        if not count:
-            continue
-        weighed = _weighings(place["state"], size)
-        masses = [entry["data"].get("mass_kg") for entry in told]
-        if weighed:
-            kgs = [entry["data"]["value"] for entry in weighed]
-            total_kg += count * sum(kgs) / len(kgs)
-        elif all(mass is not None for mass in masses):
-            total_kg += sum(masses)
-        else:
-            return None
-    return from_make(total_kg) if total_kg else None
+    total_kg = cheese_kg(place["state"], place["recipe"])
+    return None if total_kg is None else from_make(total_kg)
 
 
 def _own_reading(quantity):
@@ -280,14 +274,14 @@ def _thermometer(place):
 
 def _wheel_kg(index):
     def look_up(place):
-        found = _weighings(place["state"], place["size"])
+        found = _weighings(place)
         return from_make(found[index]["data"]["value"]) if len(found) > 1 else None
 
     return look_up
 
 
 def _days(place):
-    found = _weighings(place["state"], place["size"])
+    found = _weighings(place)
     if len(found) < 2 or found[-1]["t_ms"] == found[0]["t_ms"]:
         return None
     return from_make((found[-1]["t_ms"] - found[0]["t_ms"]) / 86400000.0)

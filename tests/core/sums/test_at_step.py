@@ -291,6 +291,39 @@ def test_the_press_entered_when_the_make_was_opened_is_not_asked_for_again(ask):
     assert row["status"] == "memory"
 
 
+def test_only_moulds_in_use_are_planned_for(ask):
+    make = Make().begin("press_1", 400)
+    make.events[0]["data"]["moulds"] = [
+        {"size": "small", "count": 0},
+        {"size": "large", "count": 10},
+    ]
+    given = {"bore_m": {"value": 0.063}}
+    row = answers(ask, make, "press_1", 401, given)[("press_programme", None)]
+    assert [mould["diameter_m"] for mould in known(row)["moulds"]] == [0.3]
+
+
+def test_the_yield_at_the_end_comes_from_counted_and_weighed_wheels(ask):
+    make = Make().read("milk_mass_kg", 1000.0, 1).begin("unmould", 900)
+    make.add("wheels_moulded", 500, size="small", count=20)
+    make.add("wheels_moulded", 501, size="large", count=9)
+    row = answers(ask, make, "unmould", 901)[("actual_yield", None)]
+    assert row["missing"] == ["cheese_kg"]
+    make.read("wheel_mass_kg", 1.38, 902, place="small")
+    make.read("wheel_mass_kg", 1.42, 903, place="small")
+    make.read("wheel_mass_kg", 8.0, 904, place="large")
+    row = answers(ask, make, "unmould", 905)[("actual_yield", None)]
+    # 20 × 1.40 + 9 × 8.0 = 100 kg from 1000 kg.
+    assert value(row, "yield_frac")["value"] == pytest.approx(0.1)
+
+
+def test_weighings_of_the_only_size_need_not_name_it(ask):
+    make = Make().read("milk_mass_kg", 1000.0, 1).begin("unmould", 900)
+    make.add("wheels_moulded", 501, size="large", count=12)
+    make.read("wheel_mass_kg", 8.0, 904)
+    row = answers(ask, make, "unmould", 905)[("actual_yield", None)]
+    assert known(row)["cheese_kg"] == pytest.approx(96)
+
+
 def test_milk_that_was_not_shown_to_be_pasteurised_is_taken_as_raw(ask):
     make = Make().begin("hold", 10).read("milk_temp_c", 60.0, 11, "hold")
     make.end("hold", 41).begin("store", 5000)
