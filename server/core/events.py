@@ -131,6 +131,15 @@ KINDS = {
     "entry_struck": _kind("helper", [_WHY], ref="required"),
     "duplicate_judged": _kind("maker", [_field("same", "bool")], ref="required"),
     "alert_acknowledged": _kind("helper", [_text("alert", 160), _WHY_OPTIONAL]),
+    # At most one shift; it comes back by itself.
+    "alarm_shelved": _kind(
+        "maker",
+        [
+            _text("alert", 160),
+            _field("for_s", "number", low=60.0, high=28800.0, unit="s"),
+            _WHY,
+        ],
+    ),
     "task_taken": _kind("helper", [_STEP]),
     "task_released": _kind("helper", [_STEP]),
     "hold_placed": _kind("maker", [_WHY]),

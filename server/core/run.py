@@ -47,6 +47,7 @@ TOPIC_FIELD = {
     "ingredient_added": "ingredient",
     "wheels_moulded": "size",
     "alert_acknowledged": "alert",
+    "alarm_shelved": "alert",
 }
 
 
@@ -55,6 +56,7 @@ CHANGE_NO_STEP = (
     "timer_stopped",
     "note_added",
     "alert_acknowledged",
+    "alarm_shelved",
     "hold_placed",
     "hold_lifted",
     "signed_off",

@@ -1,0 +1,77 @@
+"""What a phone's own calendar should ring for: the deadlines nobody stands by for.
+
+A locked phone with no network rings only from its own calendar or clock. Short
+steps are watched by whoever does them; a pressing overnight, a brine, a store
+are not.
+"""
+
+LONG_S = 14400.0  # practice: a deadline this far from its begin is not waited for
+
+
+def calendar(view: dict, step_key: "str | None" = None) -> "list[dict]":
+    """Return the entries for a calendar file of one make, in the order they come.
+
+    Args:
+        view: View of the make.
+        step_key: only this step, however short; None for all that are long.
+
+    Returns:
+        List of {"name", "what" ("step_end", "step_begin", "timer"), "title",
+        "label", "at_ms", "late_ms", "sure"}: "late_ms" the end of the band or
+        None; "sure" False for an instant that rests on a forecast [ms].
+    """
+    now_ms = view["now_ms"]
+    found = []
+    for step in view["steps"]:
+        if step_key is None or step["key"] == step_key:
+            found.extend(_of_step(view, step, step_key is not None))
+    if step_key is None:
+        for timer in view["timers"]:
+            if timer["stopped_ms"] is None and _is_long(timer):
+                row = _row("timer/" + timer["id"], "timer", timer["due_ms"])
+                row["label"] = timer["label"]
+                found.append(row)
+    ahead = [row for row in found if row["at_ms"] > now_ms]
+    return sorted(ahead, key=lambda row: (row["at_ms"], row["name"]))
+
+
+def _is_long(timer):
+    return timer["due_ms"] - timer["start_ms"] >= LONG_S * 1000
+
+
+def _of_step(view, step, asked):
+    if step["status"] == "running" and step["due_ms"] is not None:
+        from_ms = step["begun"]["at_ms"]
+        if asked or step["due_ms"] - from_ms >= LONG_S * 1000:
+            row = _row("step_end/" + step["key"], "step_end", step["due_ms"])
+            row["title"] = step["title"]
+            row["late_ms"] = _band_end_ms(step)
+            return [row]
+    if step["status"] in ("waiting", "ready"):
+        at_ms = step["expected_begin_ms"]
+        # What begins after the day's hands-on work calls people back.
+        if asked or at_ms > view["day"]["expected_end_ms"]:
+            row = _row("step_begin/" + step["key"], "step_begin", at_ms)
+            row["title"] = step["title"]
+            row["sure"] = False
+            return [row]
+    return []
+
+
+def _band_end_ms(step):
+    if step["due_basis"] == "floc":
+        return step["floc"]["high_ms"]
+    lasts = step["lasts"]
+    return step["due_ms"] + int((lasts["high_s"] - lasts["value_s"]) * 1000)
+
+
+def _row(name, what, at_ms):
+    return {
+        "name": name,
+        "what": what,
+        "title": None,
+        "label": None,
+        "at_ms": at_ms,
+        "late_ms": None,
+        "sure": True,
+    }
