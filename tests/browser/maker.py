@@ -114,6 +114,13 @@ class Maker:
         choice = self.page.locator(".choice")
         choice.filter(has=self.page.get_by_text(word, exact=True)).tap()
 
+    def erase(self):
+        """Take back all digits on the pad."""
+        entered = self.page.locator(".entered-value")
+        while entered.inner_text() != "–":
+            self.page.get_by_label("Remove the last digit").tap()
+            self.page.wait_for_timeout(100)
+
     def type(self, text):
         """Type on the pad; a comma as a keyboard beside it gives it."""
         for before, letter in zip("-" + text, text, strict=False):

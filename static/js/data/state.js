@@ -23,7 +23,7 @@ export const remembered = signal(true);
 export const recipes = signal([]);
 
 /** Number of entries that the server has not acknowledged. */
-export const unsent = signal(0);
+export const unsent = signal(null); // until they were counted
 /** Instant of the oldest of them, or null. */
 export const oldestUnsentMs = signal(null);
 /** Entries that could not be saved: [{id, kind, make, data, ref, key, problems}]. */

@@ -10,6 +10,7 @@ import { age } from '../format.js';
 import { t, tn } from '../messages/index.js';
 
 function unsentWords() {
+  if (unsent.value === null) return '';
   if (!unsent.value) return t('status.all_sent');
   const oldest = oldestUnsentMs.value;
   return tn('status.unsent', unsent.value, {
