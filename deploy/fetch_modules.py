@@ -22,7 +22,7 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
 
-from deploy.pack_page import PACKER, pack
+from deploy.pack_page import PACKER, PackError, pack
 
 ROOT = Path(__file__).resolve().parent.parent
 STATIC = ROOT / "static"
@@ -182,8 +182,8 @@ def fetch() -> None:
 
     Raises:
         NoNodeError: there is no Node.js to fetch with.
-        subprocess.CalledProcessError: npm or the packer failed; its own words
-            were printed.
+        subprocess.CalledProcessError: npm failed; its own words were printed.
+        PackError: a module of the page does not parse.
     """
     if not is_current():
         _fetch_modules()
@@ -215,7 +215,7 @@ def main() -> int:
             print(ensure_node())
         else:
             fetch()
-    except NoNodeError as problem:
+    except (NoNodeError, PackError) as problem:
         print(problem, file=sys.stderr)
         return 1
     except subprocess.CalledProcessError as problem:
