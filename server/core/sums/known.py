@@ -52,7 +52,11 @@ def known_inputs(place: dict, row: dict) -> dict:
     place["key"] = row["key"]
     found = {}
     for item in row["inputs"]:
-        told = _look_up(place, item)
+        try:
+            told = _look_up(place, item)
+        except (ValueError, ArithmeticError):
+            # Entries that contradict each other tell nothing: it is asked for.
+            told = None
         if told is not None:
             found[item["name"]] = told
     return found

@@ -1,6 +1,7 @@
 """What the milk gives: cheese and whey, wheels, and at the end the account."""
 
 from ..formulas import mass_balance, wheels, yields
+from ..formulas.bounds import require_above
 from .milk import MILK_KG, PROTEIN
 from .rows import (
     default,
@@ -108,6 +109,7 @@ def _by_share(x, curd, sizes, names):
 
 def _actual_yield(x):
     kg, cheese = x["milk_kg"], x["cheese_kg"]
+    require_above("milk_kg", kg, 0)
     share = cheese / kg
     values = [value("yield_frac", share, "fraction")]
     notes: "list[dict]" = []

@@ -163,8 +163,10 @@ def test_no_value_crashes_a_sum(core):
             found = core("sums.catalogue", "work_out", row["key"], given, {}, {})
             told = found["values"] or found["problems"] or found["missing"]
             assert told or found["notes"], row["key"]
+            names = [item["name"] for item in row["inputs"]]
             for problem in found["problems"]:
                 assert problem["text"], row["key"]
+                assert problem["field"].split(".")[0] in names, problem
 
 
 def filled(item, share):

@@ -357,6 +357,17 @@ def test_every_step_of_the_recipe_answers_without_a_crash(ask):
             assert row["values"] or row["missing"] or row["problems"], row["key"]
 
 
+def test_entries_that_contradict_each_other_are_no_crash(ask):
+    # More whey off than there was milk, and milk that weighs nothing.
+    make = Make().read("milk_mass_kg", 0.0, 1).begin("wash_1", 115)
+    make.read("whey_drained_l", 50000.0, 100)
+    for step in ("heat", "ripen", "wash_1", "unmould"):
+        for row in answers(ask, make, step, 116).values():
+            assert row["values"] or row["missing"] or row["problems"], row["key"]
+    row = answers(ask, make, "wash_1", 116)[("wash_water", None)]
+    assert "vat_kg" in row["missing"]
+
+
 def test_events_are_not_changed_by_asking(ask):
     make = washing()
     before = copy.deepcopy(make.events)

@@ -135,6 +135,13 @@ def test_no_lethality_stands_in_a_verdict(core):
     assert all("log" not in row["name"] for row in found["values"])
 
 
+@pytest.mark.parametrize("vessel", ["vat", "flow"])
+def test_air_alone_is_no_reading_of_the_milk(core, vessel):
+    found = judged(core, [[0, None, 150.0, None]], vessel=vessel)
+    assert word(found) == "not_assessed"
+    assert "note.no_readings" in notes(found)
+
+
 def test_without_rules_there_is_no_verdict(core):
     given = {"thermometer": "F", "milk_temps": table(COLUMNS, *hold(30))}
     found = answer(core, "heat_treatment", given)

@@ -139,3 +139,9 @@ def test_a_light_mould_is_told(core):
     found = values(core, "fill_mass", {"ripe_kg": 12, "filled_kg": 12.3})
     assert found[("fill_kg", None)]["value"] == pytest.approx(12.624, abs=5e-4)
     assert found[("fill_verdict", None)]["value"] == "light"
+
+
+def test_no_milk_has_no_yield(core):
+    found = answer(core, "actual_yield", {"milk_kg": 0, "cheese_kg": 1})
+    assert found["problems"][0]["field"] == "milk_kg"
+    assert found["problems"][0]["limit"] == 0
