@@ -37,10 +37,34 @@ const QUANTITY_FORMS = {
   wheel_mass_kg: { unit: 'kg', decimals: 2 },
   brine_salt_frac: { ...PERCENT, decimals: 2 },
   store_humidity_frac: { ...PERCENT, decimals: 1 },
+  cheese_moisture_frac: { ...PERCENT, decimals: 2 },
+  cheese_fat_frac: { ...PERCENT, decimals: 2 },
+  cheese_salt_frac: { ...PERCENT, decimals: 2 },
+  cheese_ph: { unit: '', decimals: 2 },
 };
 const UNIT_NAMES = {
   C: '°C', F: '°F', K: 'K', fraction: '%', 'fraction lactic': '%', pH: '',
-  multiple: '×', min: 'min',
+  multiple: '×', min: 'min', F_rise: '°F', imp_gal: 'imp. gal', lactic_percent: '%',
+  dornic: '°D', thorner: '°Th', soxhlet_henkel: '°SH', Baume: '°Bé',
+  salometer: '°Sal', 'kg/m3': 'kg/m³', 'm2/s': 'm²/s', 'g/m2/d': 'g/m² a day',
+  'J/(kg K)': 'J/(kg K)', d: 'days',
+};
+// How a sum's value is shown in each unit; any other unit to three or four figures.
+const SUM_FORMS = {
+  C: { decimals: 1 }, F: { decimals: 1 }, K: { decimals: 2 }, F_rise: { decimals: 2 },
+  pH: { decimals: 2 }, fraction: { decimals: 2, scale: 100 }, '%': { decimals: 2 },
+  'fraction lactic': { decimals: 3, scale: 100 }, lactic_percent: { decimals: 3 },
+  dornic: { decimals: 1 }, thorner: { decimals: 1 }, soxhlet_henkel: { decimals: 2 },
+  'K/s': { decimals: 2, scale: 60, unit: '°C/min' }, m: { decimals: 0, scale: 1000, unit: 'mm' },
+  Baume: { decimals: 1 }, salometer: { decimals: 1 }, 'kg/m3': { decimals: 1 },
+  'kg/L': { decimals: 4 }, 'g/L': { decimals: 1 }, 'g/kg': { decimals: 1 }, d: { decimals: 1 },
+  psi: { decimals: 1 }, bar: { decimals: 2 },
+};
+// How many decimals are typed in each unit.
+const TYPED_DECIMALS = {
+  C: 1, F: 1, K: 2, F_rise: 2, '%': 3, pH: 2, kg: 3, lb: 2, oz: 2, L: 2, gal: 2,
+  imp_gal: 2, mL: 2, kPa: 2, bar: 3, psi: 1, s: 0, min: 1, h: 2, d: 2, mm: 1, cm: 2,
+  m: 3, in: 3, 'kg/m3': 1, Baume: 1, salometer: 1, dornic: 1, thorner: 1,
 };
 
 /** How a quantity is typed and shown: {unit, decimals, scale, signed}. */
@@ -193,6 +217,55 @@ export function span(seconds) {
   }
   const days = Math.round(size / DAY_S);
   return `${days}\u00a0days`;
+}
+
+/** A span to the finest that is used: "12 min", "1 h 05 min", "2.6 days". */
+export function fineSpan(seconds) {
+  if (hasNot(seconds)) return '–';
+  const sign = seconds < 0 ? '−' : '';
+  if (Math.abs(seconds) < 2 * DAY_S) return sign + span(seconds);
+  return `${sign}${number(Math.abs(seconds) / DAY_S, 1)}\u00a0days`;
+}
+
+function figures(value) {
+  const size = Math.abs(value);
+  if (Number.isInteger(value)) return number(value, 0);
+  if (size !== 0 && (size < 1e-3 || size >= 1e7)) {
+    const [digits, power] = value.toExponential(2).split('e');
+    const raised = [...power.replace('+', '')].map((one) => '⁻⁰¹²³⁴⁵⁶⁷⁸⁹'['-0123456789'.indexOf(one)]);
+    return `${digits.replace('-', '−')}\u00a0×\u00a010${raised.join('')}`;
+  }
+  return number(value, size >= 1000 ? 0 : size >= 100 ? 1 : size >= 10 ? 2 : 3);
+}
+
+/** How many decimals the pad takes in a unit. */
+export function decimalsTyped(unit) {
+  return TYPED_DECIMALS[unit] ?? 4;
+}
+
+/** A value of a sum in its unit: "31.5 °C", "22 min", "2.00 %". `nowMs` for instants. */
+export function sumValue(value, unit, nowMs) {
+  if (hasNot(value)) return '–';
+  if (unit === 's') return fineSpan(value);
+  if (unit === 'min') return fineSpan(value * MINUTE_S);
+  if (unit === 'ms') return clockDay(value, nowMs);
+  const form = SUM_FORMS[unit];
+  const name = form?.unit ?? unitName(unit);
+  if (!form) return withUnit(figures(value), name);
+  return withUnit(number(value * (form.scale ?? 1), form.decimals), name);
+}
+
+/** Two ends of a range; a unit that both carry is said once. */
+export function sumRange(low, high, unit, nowMs) {
+  const ends = [sumValue(low, unit, nowMs), sumValue(high, unit, nowMs)];
+  const tails = ends.map((one) => (/^[^\u00a0]+\u00a0(\D+)$/.exec(one) ?? [])[1]);
+  if (tails[0] && tails[0] === tails[1]) ends[0] = ends[0].slice(0, -tails[0].length - 1);
+  return ends;
+}
+
+/** A figure as it was typed, with the unit it was typed in. */
+export function typedValue(typed, unit) {
+  return withUnit(String(typed).replace('-', '−'), unitName(unit));
 }
 
 /** The time of day on this phone: "14:05". */

@@ -204,11 +204,6 @@ export const EN_TRADE = {
   'field.ref': 'The entry meant',
   'field.statement': 'The statement',
 
-  'status.read': 'read in its source',
-  'status.abstract': 'read in an abstract',
-  'status.practice': 'common practice',
-  'status.memory': 'from memory, not confirmed',
-  'status.derived': 'worked out here',
   'figure_name.lasts': 'Time',
   'figure_name.at_least': 'Ends at least at',
   'figure_name.at_most': 'Ends at most at',

@@ -46,13 +46,15 @@ function keyOf(event) {
  *   title, unit, decimals, signed; start: typed text to begin with;
  *   last: {typed, text} of the value before; read(typed): the core's answer
  *   {value, problems, ask}; difference(value): text beside the last value;
+ *   problemWords(problems, typed): words of a refusal where a field has its own;
  *   askText(ask, typed): words of a second look; quantity: whose limits are
  *   named in problems; save(value, typed): true when
- *   kept; saveWord; onBack; children: shown above the keys
+ *   kept; saveWord; onBack; children: shown above the keys; isBare: a figure
+ *   that none came before, so nothing stands beside it
  */
 export function Keypad({
   title, unit, decimals, signed = false, start = '', last, read, difference,
-  askText, save, saveWord, hint, quantity, onBack, children,
+  askText, problemWords, save, saveWord, hint, quantity, onBack, isBare = false, children,
 }) {
   const [typed, setTyped] = useState(start);
   // A second key may come before the first is painted: it counts from here.
@@ -66,9 +68,9 @@ export function Keypad({
       setAnswer(null);
       return undefined;
     }
-    read(typed).then((found) => isCurrent && setAnswer({ ...found, typed }));
+    read(typed).then((found) => isCurrent && setAnswer({ ...found, typed, unit }));
     return () => { isCurrent = false; };
-  }, [typed]);
+  }, [typed, unit]);
 
   const become = (next) => {
     newest.current = next;
@@ -80,7 +82,9 @@ export function Keypad({
     if (next !== null && phase !== 'saving') become(next);
   };
   const step = (way) => become(stepped(newest.current, way, decimals, last?.typed));
-  const isReady = answer?.typed === typed && answer.value !== null && answer.problems.length === 0;
+  // An answer to other digits, or to these in another unit, is none.
+  const isAnswered = answer?.typed === typed && answer.unit === unit;
+  const isReady = isAnswered && answer.value !== null && answer.problems.length === 0;
   const keep = async () => {
     setPhase('saving');
     const isKept = await save(answer.value, typed);
@@ -108,7 +112,8 @@ export function Keypad({
   const key = (name, shown, spoken, look = '') => html`<${Tap}
     class=${'key ' + look} guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => press(name)}>${shown}</${Tap}>`;
   const isAsking = phase === 'asking';
-  const isRefused = answer?.typed === typed && answer.problems.length > 0;
+  const isRefused = isAnswered && answer.problems.length > 0;
+  const refusal = () => (problemWords ? problemWords(answer.problems, typed) : problemsText(answer.problems, quantity));
   const stepKey = (way, shown, spoken) => html`<${Tap}
     class="key key-step" guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => step(way)}>${shown}</${Tap}>`;
   return html`<section class="keypad" aria-label=${title}>
@@ -123,15 +128,15 @@ export function Keypad({
         <span class="entered-unit">${unit}</span>
         ${signed ? key('sign', '+/−', t('keypad.sign'), 'key-sign') : null}
       </div>
-      <div class="keypad-last">
+      ${isBare ? null : html`<div class="keypad-last">
         ${stepKey(-1, '−', t('keypad.less'))}
         <p>${last ? t('keypad.last', { value: last.text }) : t('keypad.no_last')}
           ${isReady && last && difference ? html` <b>${difference(answer.value)}</b>` : null}</p>
         ${stepKey(1, '+', t('keypad.more'))}
-      </div>
+      </div>`}
       <p class=${isRefused || phase === 'unsaved' ? 'keypad-says is-bad' : 'keypad-says'} role="status">
         ${phase === 'unsaved' ? t('keypad.unsaved')
-          : isRefused ? problemsText(answer.problems, quantity)
+          : isRefused ? refusal()
           : ''}
       </p>
       ${isAsking ? html`<p class="lead is-asking" role="alert">${askText(answer.ask, typed)}</p>` : children}

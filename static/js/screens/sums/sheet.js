@@ -1,0 +1,85 @@
+import { html } from '../../parts/html.js';
+import { Row, Sheet } from '../../parts/sheet.js';
+import { t } from '../../messages/index.js';
+import { Answer, RestsOn } from './answer.js';
+import { ChoicePad, NumberPad, TablePad } from './pads.js';
+import { givenWords, label, pickWords, restsValue, rowsWords } from './words.js';
+
+// Nobody types such a number on a pad: it comes from the wheels themselves.
+function isTyped(row) {
+  return row.unit !== 'm2/s';
+}
+
+function defaultWords(row) {
+  const told = row.default;
+  if (!told) return '';
+  const value = row.kind === 'choice' ? pickWords(row.name, told.value)
+    : row.kind === 'series' ? rowsWords(told.value) : restsValue({ ...told, unit: row.unit, name: row.name }, row);
+  return t('sums.usual', { value });
+}
+
+function InputRow({ row, given, known, isMissing, onOpen }) {
+  const told = known?.find((one) => one.name === row.name);
+  const side = given ? givenWords(row, given)
+    : told ? restsValue({ ...told, name: row.name }, row)
+      : row.default ? '' : isMissing ? t(row.kind === 'choice' ? 'sums.choose' : 'sums.needed') : t('sums.if_known');
+  const detail = given ? t('sums.as_typed') : told ? t('from.' + told.from)
+    : isTyped(row) ? defaultWords(row) : `${defaultWords(row)} · ${t('sums.own_only')}`;
+  return html`<${Row} class=${isMissing ? 'is-due' : ''} title=${label(row.name)} detail=${detail} side=${side}
+    disabled=${!isTyped(row)} onTap=${onOpen} />`;
+}
+
+function Pad({ sum, row, given, known, chosen, onGive, onBack }) {
+  const Kind = row.kind === 'choice' ? ChoicePad : row.kind === 'series' ? TablePad : NumberPad;
+  const told = known?.some((one) => one.name === row.name);
+  const wayBack = t(told ? 'sums.keep_make' : row.default ? 'sums.keep_back' : 'sums.take_out');
+  const give = (value, staysOpen = false) => {
+    onGive(row.name, value);
+    if (!staysOpen) onBack();
+  };
+  return html`<${Kind} sum=${sum} row=${row} given=${given} chosen=${chosen} wayBack=${wayBack} onGive=${give} onBack=${onBack} />`;
+}
+
+/**
+ * One sum: its answer, what goes in, and what it rests on.
+ *
+ * @param {object} props sum: its row of the catalogue; answer; given; known: what
+ *   the make knows, or null; input: name of the input whose pad is open; title;
+ *   sizes: {size key: words}; onInput(name | null); onGive(name, value);
+ *   onClear; onBack; foot
+ */
+export function SumSheet({
+  sum, answer, given, known = null, input, title, sizes, lead, foot, onInput, onGive, onClear, onBack,
+}) {
+  const open = sum.inputs.find((one) => one.name === input);
+  if (open && isTyped(open)) {
+    const rests = answer?.rests_on.find((one) => one.name === open.name);
+    return html`<${Pad} key=${open.name} sum=${sum} row=${open} given=${given[open.name]} known=${known}
+      chosen=${given[open.name]?.value ?? (rests?.from === 'default' ? rests.value : null)}
+      onGive=${onGive} onBack=${() => onInput(null)} />`;
+  }
+  const missing = answer?.missing ?? [];
+  const isKnown = (row) => known?.some((one) => one.name === row.name);
+  const isAsked = (row) => missing.includes(row.name) || Boolean(given[row.name]) || (!row.optional && !row.default && !isKnown(row));
+  const groups = [
+    ['sums.asked', sum.inputs.filter(isAsked)],
+    ['sums.known', sum.inputs.filter((row) => !isAsked(row) && isKnown(row))],
+    ['sums.others', sum.inputs.filter((row) => !isAsked(row) && !isKnown(row))],
+  ].filter(([, rows]) => rows.length);
+  const list = (rows) => html`<div class="rows">${rows.map((row) => html`<${InputRow} key=${row.name} row=${row}
+    given=${given[row.name]} known=${known} isMissing=${missing.includes(row.name)} onOpen=${() => onInput(row.name)} />`)}</div>`;
+  return html`<${Sheet} title=${title ?? t('sum.' + sum.key)} onBack=${onBack} foot=${foot}>
+    ${lead ? html`<p class="quiet">${lead}</p>` : null}
+    <div class="columns">
+      <div class="column"><${Answer} answer=${answer} sum=${sum} given=${given} sizes=${sizes} />
+        ${groups.filter(([key]) => key === 'sums.asked').map(([key, rows]) => html`<section class="block" key=${key}><h2>${t(key)}</h2>${list(rows)}</section>`)}
+      </div>
+      <div class="column">
+        ${groups.filter(([key]) => key !== 'sums.asked').map(([key, rows]) => html`<section class="block" key=${key}><h2>${t(key)}</h2>
+          ${key === 'sums.known' ? html`<p class="quiet">${t('sums.known_detail')}</p>` : null}${list(rows)}</section>`)}
+        <${RestsOn} answer=${answer} sum=${sum} />
+        ${Object.keys(given).length ? html`<div class="rows rows-apart"><${Row} title=${t('sums.clear')} onTap=${onClear} /></div>` : null}
+      </div>
+    </div>
+  </${Sheet}>`;
+}

@@ -1,0 +1,64 @@
+import { signal } from '@preact/signals';
+import { call } from '../../parts/source.js';
+
+// Which unit a person types in is remembered on the phone. What was typed keeps
+// the unit it was typed in; only answers follow the unit used last.
+
+const PLACE = 'sum-units';
+// Kept as shares inside; nobody types these.
+const INNER = ['fraction', 'fraction lactic'];
+// Units that answers follow, by the core's own unit.
+const FOLLOWED = { C: ['F'], kg: ['lb'], L: ['gal', 'imp_gal'], kPa: ['bar', 'psi'], m: ['in', 'cm'] };
+// A time in brine is counted in days, not in minutes.
+const USUAL = { 'brine_time.time_s': 'd', 'brine_factor.time_s': 'h', 'heat_treatment.holding_s': 's' };
+
+/** Straight lines from one unit to another, as the core converts: "C>F": [at 0, for 1]. */
+const lines = signal({});
+const kept = signal(JSON.parse(localStorage.getItem(PLACE) ?? '{}'));
+
+/** The units a person may type an input in; its own where there is one only. */
+export function unitsOf(row) {
+  const some = row.units.filter((unit) => !INNER.includes(unit));
+  return some.length ? some : [row.unit];
+}
+
+/** The unit that the pad begins with: the one used last for this. */
+export function unitFor(key, row) {
+  const units = unitsOf(row);
+  const wanted = [kept.value[row.name], USUAL[`${key}.${row.name}`], kept.value[row.unit]];
+  return wanted.find((unit) => units.includes(unit)) ?? units[0];
+}
+
+/** Remember the unit that an input was typed in. */
+export function keepUnit(row, unit) {
+  const isFollowed = FOLLOWED[row.unit] && (unit === row.unit || FOLLOWED[row.unit].includes(unit));
+  const next = { ...kept.value, [row.name]: unit, ...(isFollowed ? { [row.unit]: unit } : {}) };
+  kept.value = next;
+  localStorage.setItem(PLACE, JSON.stringify(next));
+}
+
+async function line(from, to) {
+  const ends = await Promise.all([0, 1].map((amount) => call('sums.units', 'convert', [amount, from, to])));
+  return [`${from}>${to}`, [ends[0], ends[1] - ends[0]]];
+}
+
+/** Ask the core once how the units of these inputs follow from each other. */
+export async function learnUnits(rows) {
+  const pairs = new Map();
+  for (const row of rows) {
+    for (const unit of row.units) if (unit !== row.unit) pairs.set(`${row.unit}>${unit}`, [row.unit, unit]);
+  }
+  lines.value = Object.fromEntries(await Promise.all([...pairs.values()].map(([from, to]) => line(from, to))));
+}
+
+/** A value of the core in another unit; in its own while the core has not said how. */
+export function inUnits(value, from, to) {
+  const found = lines.value[`${from}>${to}`];
+  if (from === to || !found || typeof value !== 'number') return { value, unit: from };
+  return { value: found[0] + found[1] * value, unit: to };
+}
+
+/** A value of an answer in the unit that this person uses. */
+export function asUsed(value, unit) {
+  return inUnits(value, unit, kept.value[unit] ?? unit);
+}
