@@ -1,0 +1,46 @@
+import { html } from './html.js';
+
+// Drawn here, with no library: a few dozen points, one line, three levels. The
+// figures stand in the table beside it, so nothing is told by the drawing alone.
+
+const WIDE = 640;
+const HIGH = 260;
+const LEFT = 96;
+const PAD = 22;
+
+function scale(values) {
+  const low = Math.min(...values);
+  const high = Math.max(...values);
+  const room = (high - low || Math.abs(high) || 1) * 0.08;
+  const from = low - room;
+  const to = high + room;
+  return (value) => HIGH - PAD - ((value - from) / (to - from)) * (HIGH - 2 * PAD);
+}
+
+function Level({ value, y, look, text }) {
+  return html`<g><line class=${look} x1=${LEFT} x2=${WIDE - PAD} y1=${y(value)} y2=${y(value)} />
+    <text x=${LEFT - 8} y=${y(value) + 7} text-anchor="end">${text(value)}</text></g>`;
+}
+
+/**
+ * Single values with their middle and limits.
+ *
+ * @param {object} props values, limits {mean, low, high} or null, marked: places
+ *   to mark, text(value), label: what the drawing says in words
+ */
+export function LineChart({ values, limits, marked = [], text, label }) {
+  const levels = limits ? [limits.mean, limits.low, limits.high] : [];
+  const y = scale([...values, ...levels]);
+  const step = values.length > 1 ? (WIDE - LEFT - 2 * PAD) / (values.length - 1) : 0;
+  const x = (place) => LEFT + PAD / 2 + place * step;
+  const ends = [...new Set([Math.min(...values), Math.max(...values)])];
+  return html`<svg class="chart" viewBox=${`0 0 ${WIDE} ${HIGH}`} role="img" aria-label=${label}>
+    ${limits
+      ? html`<${Level} value=${limits.mean} y=${y} look="middle" text=${text} />
+        ${limits.low === limits.high ? null : html`<${Level} value=${limits.low} y=${y} look="limit" text=${text} /><${Level} value=${limits.high} y=${y} look="limit" text=${text} />`}`
+      : ends.map((value) => html`<text key=${value} x=${LEFT - 8} y=${y(value) + 7} text-anchor="end">${text(value)}</text>`)}
+    <polyline class="trace" points=${values.map((value, place) => `${x(place)},${y(value)}`).join(' ')} />
+    ${values.map((value, place) => html`<circle key=${place} class=${marked.includes(place) ? 'point is-marked' : 'point'}
+      cx=${x(place)} cy=${y(value)} r=${marked.includes(place) ? 9 : 5} />`)}
+  </svg>`;
+}

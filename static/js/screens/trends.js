@@ -1,0 +1,77 @@
+import { useEffect, useState } from 'preact/hooks';
+import { html } from '../parts/html.js';
+import { LineChart } from '../parts/line-chart.js';
+import { Row, Sheet } from '../parts/sheet.js';
+import { board, call, recipes } from '../parts/source.js';
+import { whyOf } from '../parts/acts.js';
+import { day, sumValue } from '../format.js';
+import { own, t, words } from '../messages/index.js';
+import { go } from '../router.js';
+
+function useCharts(recipe, shown) {
+  const [charts, setCharts] = useState(null);
+  const [problem, setProblem] = useState('');
+  useEffect(() => {
+    let isCurrent = true;
+    if (!recipe) return undefined;
+    call('desk', 'trends', [recipe], { desk: true }).then(
+      (found) => { if (isCurrent) { setCharts(found); setProblem(''); } },
+      (failure) => isCurrent && setProblem(whyOf(failure)),
+    );
+    return () => { isCurrent = false; };
+  }, [recipe, shown]);
+  return { charts, problem };
+}
+
+function markWords(chart, place) {
+  if (chart.beyond.includes(place)) return t('trends.beyond');
+  return chart.runs.includes(place) ? t('trends.run') : '';
+}
+
+function verdictWords({ points, chart }) {
+  if (!chart.limits) return t('trends.too_few', { n: chart.count, needed: chart.needed });
+  const marked = points.filter((_, place) => markWords(chart, place));
+  return marked.length ? t('trends.unlike', { list: marked.map((one) => one.batch).join(', ') }) : t('trends.like');
+}
+
+function Chart({ row }) {
+  const { key, unit, points, chart } = row;
+  const text = (value) => sumValue(value, unit);
+  const what = t('trend.' + key);
+  if (!points.length) return html`<section class="block"><h2>${what}</h2><p>${t('trends.no_points')}</p></section>`;
+  const values = points.map((one) => one.value);
+  const marked = values.map((_, place) => place).filter((place) => markWords(chart, place));
+  const label = t('trends.chart', { what, n: points.length, first: text(values[0]), last: text(values[values.length - 1]) });
+  return html`<section class="block"><h2>${what}</h2>
+    <p>${verdictWords(row)}${chart.limits ? ' ' + t('trends.limits', { mean: text(chart.limits.mean), low: text(chart.limits.low), high: text(chart.limits.high) }) : ''}</p>
+    <div class="columns">
+      <div class="column"><${LineChart} values=${values} limits=${chart.limits} marked=${marked} text=${text} label=${label} /></div>
+      <div class="column table-frame"><table class="table"><thead><tr>
+          <th scope="col">${t('trends.make')}</th><th scope="col">${t('trends.day')}</th><th scope="col">${t('trends.figure')}</th>
+          ${marked.length ? html`<th scope="col">${t('trends.mark')}</th>` : null}</tr></thead>
+        <tbody>${points.map((one, place) => html`<tr key=${one.make}><th scope="row">${one.batch}</th><td>${day(one.at_ms)}</td>
+          <td>${text(one.value)}</td>${marked.length ? html`<td>${markWords(chart, place)}</td>` : null}</tr>`).reverse()}</tbody></table></div>
+    </div></section>`;
+}
+
+function titleOf(recipe) {
+  return own(recipes.value.find((one) => one.id === recipe)?.title) || words(recipe);
+}
+
+/** Whether the makes of one recipe are alike: a chart and a table for each figure. */
+export function TrendsScreen({ recipe }) {
+  const shown = board.value;
+  const all = [...new Set(recipes.value.map((one) => one.id))];
+  const chosen = recipe ?? (all.length === 1 ? all[0] : null);
+  const { charts, problem } = useCharts(chosen, shown);
+  if (!chosen) {
+    return html`<div class="sheet"><div class="scroll narrow"><h1>${t('nav.trends')}</h1>
+      ${all.length ? html`<div class="rows">${all.map((id) => html`<${Row} key=${id} title=${titleOf(id)} onTap=${() => go('trends', id)} />`)}</div>`
+        : html`<p class="lead">${t('trends.none')}</p>`}</div></div>`;
+  }
+  return html`<${Sheet} title=${`${t('nav.trends')}: ${titleOf(chosen)}`} onBack=${() => (recipe && all.length > 1 ? go('trends') : go('menu'))}>
+    <p class="quiet">${t('trends.lead')}</p>
+    ${problem ? html`<p class="is-bad" role="alert">${t('sums.failed', { why: problem })}</p>` : null}
+    ${charts ? charts.map((row) => html`<${Chart} key=${row.key} row=${row} />`) : html`<p role="status">${t('sums.working')}</p>`}
+  </${Sheet}>`;
+}
