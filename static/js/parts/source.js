@@ -12,4 +12,5 @@ export {
 } from '../data/actions.js';
 export { nowMs, waitedMs } from '../data/clock.js';
 export { get, post, remove } from '../data/api.js';
+export { uuid7 } from '../data/uuid.js';
 export { call } from '../core/bridge.js';

@@ -36,11 +36,12 @@ function ChoiceReading({ name, onSave, onBack }) {
 }
 
 /** Enter one reading of a quantity into the make. */
-export function ReadingSheet({ make, step, name, last, hint, onBack }) {
+export function ReadingSheet({ make, step, name, last, hint, place, onBack }) {
   const form = formOf(name);
   const save = async (value, typed) => {
     const data = { quantity: name, value, typed, typed_unit: typedUnit(name) };
     if (step) data.step = step;
+    if (place) data.place = place; // the size of wheel that was weighed or analysed
     const said = t('said.reading', { what: t('quantity.' + name), value: readingText(name, value) });
     const event = await act('reading_taken', { make, data }, said);
     if (event) onBack();

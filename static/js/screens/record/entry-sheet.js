@@ -18,6 +18,11 @@ import { lineText, setText } from './line-text.js';
 const NUMBERS = {
   ingredient_added: ['amount', 3],
   wheels_moulded: ['count', 0],
+  tank_opened: ['mass_kg', 1],
+  tank_loaded: ['mass_kg', 2],
+  tank_unloaded: ['mass_kg', 2],
+  salt_added: ['mass_kg', 3],
+  water_added_to_tank: ['mass_kg', 2],
 };
 const TEXTS = { note_added: 'text', ingredient_added: 'lot', timer_started: 'label' };
 
@@ -28,7 +33,7 @@ function NumberPad({ line, onValue, onBack }) {
   const save = async (value) => { onValue({ [field]: value }); return true; };
   return html`<div class="sheet">
     <${Keypad} onBack=${onBack} title=${t('correct.number', { what: name ? t('quantity.' + name) : t('field.' + field) })} quantity=${name}
-      unit=${name ? unitOf(name) : unitName(line.data.unit)} decimals=${decimals} signed=${name ? formOf(name).signed : false}
+      unit=${name ? unitOf(name) : field === 'mass_kg' ? 'kg' : unitName(line.data.unit)} decimals=${decimals} signed=${name ? formOf(name).signed : false}
       last=${{ typed: name ? typedFrom(name, before) : String(before), text: name ? quantity(name, before) : plain(before) }}
       askText=${(ask) => t('keypad.ask', { limit: name ? quantity(name, ask.limit) : '', side: t('keypad.' + ask.key) })}
       read=${name ? readQuantity(name) : (typed) => readField(line.kind, field, typed, decimals === 0)}

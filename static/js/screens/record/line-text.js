@@ -1,4 +1,4 @@
-import { amount, clock, count, plain, span } from '../../format.js';
+import { amount, clock, count, plain, quantity, span } from '../../format.js';
 import { readingText } from '../../parts/reading-text.js';
 import { recipes } from '../../parts/source.js';
 import { inside, own, t, tFirst, words } from '../../messages/index.js';
@@ -34,6 +34,11 @@ export function lineText(line, steps) {
     values.what = String(data.alert).startsWith('caution:')
       ? t('record.caution', { step: stepName(String(data.alert).slice(8), steps) })
       : t('record.alert');
+  } else if ('mass_kg' in data) {
+    Object.assign(values, {
+      name: data.name ?? '', n: data.wheels ?? '', size: data.size ? words(data.size) : '',
+      mass: amount(data.mass_kg, 'kg'), salt: data.salt_frac === undefined ? '' : quantity('brine_salt_frac', data.salt_frac),
+    });
   } else if (line.kind === 'signed_off') {
     values.text = data.statement;
   }

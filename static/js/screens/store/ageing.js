@@ -1,0 +1,108 @@
+import { html } from '../../parts/html.js';
+import { Row, Sheet } from '../../parts/sheet.js';
+import { mayAs } from '../../parts/people-names.js';
+import { nowMs } from '../../parts/source.js';
+import { clockDay, number, plain, quantity, sumValue } from '../../format.js';
+import { inside, own, t } from '../../messages/index.js';
+import { go, swap } from '../../router.js';
+import { ReadingSheet } from '../make/reading-sheet.js';
+import { SumLines, StepSumSheet, sizesOf, useStepSums } from '../make/step-sums.js';
+import { noteWords } from '../sums/words.js';
+import { useAgeing, useAgeingOf } from './asked.js';
+
+const LAB = ['cheese_moisture_frac', 'cheese_fat_frac', 'cheese_salt_frac', 'cheese_ph'];
+
+function valueOf(answer, name) {
+  return answer?.values.find((one) => one.name === name) ?? null;
+}
+
+/** How far the days of one make have come that count, in words. */
+export function curingWords(sums) {
+  const answer = sums.find((one) => one.key === 'curing_days');
+  const counted = valueOf(answer, 'counted_days');
+  if (!counted) return [t('store.counted_none')];
+  const cold = valueOf(answer, 'below_days');
+  const unknown = valueOf(answer, 'unknown_days');
+  const first = valueOf(answer, 'first_met_ms');
+  return [
+    t('store.counted', { counted: number(counted.value, 1), needed: plain(counted.high) }),
+    cold?.value > 0 ? t('store.cold', { n: number(cold.value, 1) }) : '',
+    unknown?.value > 0 ? t('store.unknown', { n: number(unknown.value, 1) }) : '',
+    first ? t('store.first_day', { day: clockDay(first.value, nowMs()) }) : '',
+  ].filter(Boolean);
+}
+
+function lostWords(sums, sizes) {
+  return sums.filter((one) => one.key === 'weight_loss' && one.values.length).map((one) => {
+    const lost = sumValue(valueOf(one, 'loss_frac').value, 'fraction');
+    return `${sizes[one.of] ? inside(sizes[one.of]) + ' ' : ''}${t('store.lost', { value: lost })}`;
+  });
+}
+
+function lastWords(step) {
+  const last = (name) => step.readings?.find((one) => one.quantity === name)?.last
+    ?? step.targets?.find((one) => one.quantity === name)?.last;
+  const temp = last('store_temp_c');
+  const humidity = last('store_humidity_frac');
+  return [
+    temp ? t('store.temp_last', { value: quantity('store_temp_c', temp.value) }) : '',
+    humidity ? t('store.humidity_last', { value: quantity('store_humidity_frac', humidity.value) }) : '',
+  ].filter(Boolean);
+}
+
+/** The makes out of the press: days that count, store air, weight lost. */
+export function AgeingList() {
+  const { value: makes, problem } = useAgeing();
+  return html`<section class="block"><h2>${t('store.ageing')}</h2>
+    ${problem ? html`<p class="is-bad" role="alert">${t('sums.failed', { why: problem })}</p>` : null}
+    ${makes === null ? html`<p role="status">${t('sums.working')}</p>` : makes.length ? null : html`<p>${t('store.ageing_none')}</p>`}
+    <div class="rows">${(makes ?? []).map(({ view, step, sums }) => html`<${Row} key=${view.make.id} title=${`${view.make.name} · ${view.make.batch}`}
+      detail=${[...curingWords(sums), ...lastWords(step), ...lostWords(sums, sizesOf(view))].join(' · ')}
+      onTap=${() => go('store', 'make', view.make.id)} />`)}</div>
+    <p class="quiet">${t('store.curing_for')}</p></section>`;
+}
+
+function Readings({ make, sizes }) {
+  const row = (name, size) => html`<${Row} key=${name + size} title=${size ? t('store.read_of', { what: t('quantity.' + name), size: inside(sizes[size]) }) : t('quantity.' + name)}
+    onTap=${() => go('store', 'make', make, 'reading', name, ...(size ? [size] : []))} />`;
+  return html`<section class="block"><h2>${t('store.read')}</h2><div class="rows">
+      ${row('store_temp_c')}${row('store_humidity_frac')}${Object.keys(sizes).map((size) => row('wheel_mass_kg', size))}</div></section>
+    <section class="block"><h2>${t('store.lab')}</h2><div class="rows two">
+      ${Object.keys(sizes).flatMap((size) => LAB.map((name) => row(name, size)))}</div></section>`;
+}
+
+function One({ found, rest }) {
+  const { view, step } = found;
+  const make = view.make.id;
+  const sums = useStepSums(make, view, step) ?? found.sums;
+  const [name, arg, of, input] = rest;
+  const sizes = sizesOf(view);
+  const onBack = () => swap('store', 'make', make);
+  if (name === 'reading') {
+    return html`<${ReadingSheet} make=${make} step=${step.key} name=${arg} place=${of} hint=${of ? sizes[of] : null} last=${null} onBack=${onBack} />`;
+  }
+  if (name === 'sum') {
+    return html`<${StepSumSheet} make=${make} shown=${view} step=${step} found=${sums} name=${arg} of=${of} input=${input} onBack=${onBack}
+      onInput=${(next) => (next ? go('store', 'make', make, 'sum', arg, of, next) : swap('store', 'make', make, 'sum', arg, of))} />`;
+  }
+  const curing = sums.find((one) => one.key === 'curing_days');
+  return html`<${Sheet} title=${`${view.make.name} · ${view.make.batch}`} onBack=${() => swap('store')}>
+    <div class="columns"><div class="column">
+      <section class="sum-answer">${curingWords(sums).map((text, place) => html`<p key=${text} class=${place === 0 ? 'lead' : ''}>${text}</p>`)}
+        ${(curing?.notes ?? []).map((one) => html`<p key=${one.key} class="quiet">${noteWords(one)}</p>`)}
+        <p class="quiet">${t('store.curing_for')}</p></section>
+      <h2>${t('store.sums')}</h2>
+      <${SumLines} found=${sums} step=${step} sizes=${sizes} onOpen=${(one) => go('store', 'make', make, 'sum', one.key, one.of ?? '-')} />
+    </div><div class="column">
+      ${mayAs('helper') ? html`<${Readings} make=${make} sizes=${sizes} />` : null}
+      <div class="rows rows-apart"><${Row} title=${t('store.make')} onTap=${() => go('make', make)} /></div>
+    </div></div></${Sheet}>`;
+}
+
+/** One make in the store: its days, its sums, what is read of it. */
+export function AgeingScreen({ make, rest }) {
+  const { value: found, problem } = useAgeingOf(make);
+  if (found) return html`<${One} key=${make} found=${found} rest=${rest} />`;
+  return html`<${Sheet} title=${t('store.ageing')} onBack=${() => swap('store')}>
+    <p role="status">${problem ? t('sums.failed', { why: problem }) : t('sums.working')}</p></${Sheet}>`;
+}

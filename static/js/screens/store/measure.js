@@ -1,0 +1,44 @@
+import { useMemo } from 'preact/hooks';
+import { html } from '../../parts/html.js';
+import { Sheet } from '../../parts/sheet.js';
+import { Tap } from '../../parts/tap.js';
+import { act } from '../../parts/acts.js';
+import { mayAs } from '../../parts/people-names.js';
+import { quantity } from '../../format.js';
+import { t } from '../../messages/index.js';
+import { go, swap } from '../../router.js';
+import { sumRow, useAnswer, useCatalogue } from '../sums/catalogue.js';
+import { clearGiven, give, givenIn } from '../sums/given.js';
+import { SumSheet } from '../sums/sheet.js';
+
+const KEY = 'brine_strength';
+
+function Measure({ sum, tank, input, onBack }) {
+  const scope = `${tank.id}/${KEY}`;
+  const typed = givenIn(scope);
+  const tempC = tank.temp_c;
+  const given = useMemo(
+    () => (tempC === null ? typed : { brine_temp_c: { typed: String(tempC), unit: 'C' }, ...typed }), [typed, tempC],
+  );
+  const answer = useAnswer(KEY, given);
+  const found = answer?.values.find((one) => one.name === 'brine_salt_frac') ?? null;
+  const keep = async () => {
+    const value = found.value;
+    const said = t('said.reading', { what: t('quantity.brine_salt_frac'), value: quantity('brine_salt_frac', value) });
+    const event = await act('reading_taken', { make: tank.id, data: { quantity: 'brine_salt_frac', value } }, said);
+    if (event) { clearGiven(scope); onBack(); }
+  };
+  const foot = found && mayAs('helper')
+    ? html`<${Tap} class="primary" onTap=${keep}>${t('store.measure_keep', { salt: quantity('brine_salt_frac', found.value) })}</${Tap}>` : null;
+  return html`<${SumSheet} sum=${sum} answer=${answer} given=${given} input=${input} title=${t('store.measure')} lead=${t('store.measure_lead')} foot=${foot}
+    onInput=${(name) => (name ? go('store', 'tank', tank.id, 'measure', name) : swap('store', 'tank', tank.id, 'measure'))}
+    onGive=${(name, value) => give(scope, name, value)} onClear=${() => clearGiven(scope)} onBack=${onBack} />`;
+}
+
+/** Measure a tank's strength by any scale, and keep the answer as its reading. */
+export function MeasureSheet({ tank, input, onBack }) {
+  const rows = useCatalogue();
+  const sum = rows && sumRow(KEY);
+  if (!sum) return html`<${Sheet} title=${t('store.measure')} onBack=${onBack}><p class="lead">${t('sums.loading')}</p></${Sheet}>`;
+  return html`<${Measure} sum=${sum} tank=${tank} input=${input} onBack=${onBack} />`;
+}
