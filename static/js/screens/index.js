@@ -15,6 +15,9 @@ import { MakesScreen, NowScreen } from './now.js';
 import { PairScreen } from './pair.js';
 import { PeopleScreen } from './people.js';
 import { RecipesScreen } from './recipes.js';
+import { StoreScreen } from './store/store.js';
+import { SumScreen, SumsScreen } from './sums/sums.js';
+import { TrendsScreen } from './trends.js';
 import { WhoScreen } from './who.js';
 
 const SCREENS = {
@@ -27,6 +30,10 @@ const SCREENS = {
   people: () => html`<${PeopleScreen} />`,
   look: () => html`<${NeedsLookScreen} />`,
   device: () => html`<${DeviceScreen} />`,
+  sums: ([topic]) => html`<${SumsScreen} topic=${topic} />`,
+  sum: ([name, input]) => html`<${SumScreen} name=${name} input=${input} />`,
+  store: (rest) => html`<${StoreScreen} rest=${rest} />`,
+  trends: ([recipe]) => html`<${TrendsScreen} recipe=${recipe} />`,
   who: () => html`<${WhoScreen} />`,
   menu: () => html`<${MenuScreen} />`,
   pair: ([code]) => html`<${PairScreen} key=${code} code=${code} />`,

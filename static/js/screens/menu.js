@@ -7,6 +7,7 @@ import { go } from '../router.js';
 
 const PLACES = [
   ['now', 'viewer'], ['live', 'viewer'], ['new', 'maker'], ['makes', 'viewer'],
+  ['sums', 'viewer'], ['store', 'viewer'], ['trends', 'viewer'],
   ['recipes', 'viewer'], ['people', 'owner'], ['look', 'viewer'], ['device', 'viewer'],
 ];
 
