@@ -16,6 +16,7 @@ import { Cautions, hasUnreadCautions } from './make/cautions.js';
 import { chooseStep, stepShown } from './make/chosen.js';
 import { JudgeSheet } from './make/curd.js';
 import { useFullStep } from './make/full-step.js';
+import { HoldVerdict } from './make/hold.js';
 import { JudgeDuplicates } from './make/judge-duplicates.js';
 import { More } from './make/more.js';
 import { MouldSheet } from './make/mould-sheet.js';
@@ -23,6 +24,7 @@ import { NextList } from './make/next-list.js';
 import { OtherReading, TimerSheet } from './make/other-sheets.js';
 import { PrimaryButton } from './make/primary.js';
 import { ReadingSheet } from './make/reading-sheet.js';
+import { StepSumPage, StepSums } from './make/step-sums.js';
 import { BeginWhy, EndWhy, SkipWhy } from './make/why-sheets.js';
 import { RecordScreen } from './record.js';
 import { StepsScreen } from './steps.js';
@@ -54,6 +56,7 @@ function sheetFor(make, shown, rest, step) {
   if (name === 'add' && add) return html`<${AddSheet} make=${make} step=${step.key} add=${add} onBack=${onBack} />`;
   if (name === 'judge' && step.judge) return html`<${JudgeSheet} make=${make} step=${step} onBack=${onBack} />`;
   if (name === 'mould') return html`<${MouldSheet} make=${make} step=${step} size=${arg} onBack=${onBack} />`;
+  if (name === 'sum') return html`<${StepSumPage} make=${make} shown=${shown} step=${step} rest=${rest.slice(2)} onBack=${onBack} />`;
   if (name === 'begin') return html`<${BeginWhy} make=${make} view=${shown} step=${step} onBack=${onBack} />`;
   if (name === 'end') return html`<${EndWhy} make=${make} step=${step} onBack=${onBack} />`;
   if (name === 'skip') return html`<${SkipWhy} make=${make} step=${step} onBack=${onBack} />`;
@@ -109,7 +112,7 @@ export function MakeScreen({ make, rest }) {
         <div class="column">
           ${shown.make.state !== 'running' ? html`<p class="lead">${t('make_state.' + shown.make.state)}</p>` : null}
           ${step ? null : first.map(line)}
-          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts}>${first.map(line)}</${StepCard}>` : html`<p class="lead">${t('make.no_step')}</p>`}
+          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts}>${first.map(line)}<${HoldVerdict} step=${step} /><${StepSums} key=${step.key} make=${make} shown=${shown} step=${step} /></${StepCard}>` : html`<p class="lead">${t('make.no_step')}</p>`}
           ${others.slice(0, OTHERS_SHOWN).map(line)}
           ${others.length > OTHERS_SHOWN ? html`<p class="quiet">${tn('now.more_alerts', others.length - OTHERS_SHOWN)}</p>` : null}
           <${JudgeDuplicates} make=${make} view=${shown} />

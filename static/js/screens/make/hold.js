@@ -1,0 +1,41 @@
+import { html } from '../../parts/html.js';
+import { StateMark } from '../../parts/state-mark.js';
+import { nowMs } from '../../parts/source.js';
+import { clockDay, span, sumValue } from '../../format.js';
+import { has, t } from '../../messages/index.js';
+import { isWords, noteWords, ofWords } from '../sums/words.js';
+
+const WORDS = {
+  reads_as_pasteurised: ['ok', 'hold.meets'],
+  heat_treated_only: ['check', 'hold.does_not_meet'],
+  not_assessed: ['due', 'hold.not_assessed'],
+};
+
+function ruleName(rule) {
+  return has('of.' + rule) ? ofWords(rule) : rule;
+}
+
+// Rows of the rule for a plant with a holding tube say nothing about a vat.
+function reasons(verdict) {
+  const texts = [...verdict.reasons, ...verdict.warnings].map((one) => noteWords(one, verdict.unit));
+  return [...new Set(texts)];
+}
+
+/** What the readings of a heat treatment meet, as the core says it; the chart decides. */
+export function HoldVerdict({ step }) {
+  const verdict = step.verdict;
+  if (!verdict) return null;
+  const [state, word] = WORDS[verdict.class];
+  const hold = verdict.hold;
+  return html`<section class="hold" aria-label=${t('hold.title')} aria-live="polite">
+    <p class="hold-word"><${StateMark} state=${state} word=${t(word)} /></p>
+    <p>${t('hold.rule', { rule: ruleName(verdict.rule) })}</p>
+    ${hold ? html`<p>${t('hold.row', { row: ofWords(hold.row) })} · ${t('hold.held', { span: span(hold.held_s), needed: span(hold.needed_s) })} ·
+      ${hold.air_min_temp === null ? t('hold.asked', { temp: sumValue(hold.min_temp, verdict.unit) })
+        : t('hold.asked_air', { temp: sumValue(hold.min_temp, verdict.unit), air: sumValue(hold.air_min_temp, verdict.unit) })}</p>` : null}
+    ${verdict.start_ms ? html`<p>${t('hold.since', { at: clockDay(verdict.start_ms, nowMs()) })}</p>` : null}
+    ${reasons(verdict).length ? html`<ul class="lines">${reasons(verdict).map((text) => html`<li key=${text}>${text}</li>`)}</ul>` : null}
+    <p>${t('out.meaning')}: ${isWords('meaning', verdict.meaning)}. ${verdict.meaning === 'handle_as_unpasteurised' ? t('hold.curing') : ''}</p>
+    <p class="quiet">${t('hold.decides')}</p>
+  </section>`;
+}

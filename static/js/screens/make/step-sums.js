@@ -1,0 +1,104 @@
+import { signal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import { html } from '../../parts/html.js';
+import { Row, Sheet } from '../../parts/sheet.js';
+import { call, nowMs } from '../../parts/source.js';
+import { inside, own, t, words } from '../../messages/index.js';
+import { go, swap } from '../../router.js';
+import { headline } from '../sums/answer.js';
+import { sumRow, useCatalogue } from '../sums/catalogue.js';
+import { clearGiven, give, givenIn } from '../sums/given.js';
+import { SumSheet } from '../sums/sheet.js';
+
+// The sums of a step come after it: they are asked for once it is painted and a
+// finger has had its turn, and again only when the step, its entries or what was
+// typed for them change. The last answers stand until then.
+
+const AFTER_MS = 300;
+const answers = signal({});
+
+function scopeOf(make, step) {
+  return `${make}/${step}`;
+}
+
+// All that an answer can follow from: entries of the make and the step's state.
+function markOf(shown, step) {
+  const log = shown.log.map((line) => line.id + line.corrections.length + (line.struck ? 'x' : '')).join();
+  return `${log}|${step?.status}|${shown.make.milk_measured_l}`;
+}
+
+/** The answers to the sums of a step, or the last ones; null before the first. */
+export function useStepSums(make, shown, step) {
+  const scope = scopeOf(make, step.key);
+  const given = givenIn(scope);
+  const mark = markOf(shown, step);
+  useEffect(() => {
+    let isCurrent = true;
+    const ask = () => call('desk', 'step_sums', [make, step.key, nowMs(), given], { desk: true })
+      .then((found) => { if (isCurrent) answers.value = { ...answers.value, [scope]: found }; }, () => {});
+    const waits = setTimeout(ask, AFTER_MS);
+    return () => { isCurrent = false; clearTimeout(waits); };
+  }, [scope, given, mark]);
+  return answers.value[scope] ?? null;
+}
+
+/** The make's sizes of wheel in its own words. */
+export function sizesOf(shown) {
+  return Object.fromEntries(shown.make.moulds.map((one) => [one.size, own(one.title)]));
+}
+
+/** What a step's sum is called: with the size of wheel that it is about. */
+export function sumTitle(answer, sizes) {
+  const name = t('sum.' + answer.key);
+  return answer.of ? t('sums.of_size', { sum: name, size: inside(sizes[answer.of] ?? words(answer.of)) }) : name;
+}
+
+// Where one figure of many is meant: this press of the programme, wheels of each size.
+function pickFor(answer, step) {
+  if (answer.key === 'press_programme') return (values) => values.filter((one) => one.name === 'gauge_kpa' && one.of.startsWith(step.key + '.'));
+  if (answer.key === 'wheel_plan') return (values) => values.filter((one) => one.name === 'wheels');
+  if (answer.key === 'calcium_chloride') return (values) => values.filter((one) => one.name === 'weigh_out_g' || one.name === 'solution_ml');
+  if (answer.key === 'wash_drain') return (values) => values.filter((one) => one.name === 'drain_l');
+  if (answer.key === 'wash_water') return (values) => values.filter((one) => one.name === 'water_l' || one.name === 'first_l');
+  if (answer.key === 'wash_rest') return (values) => values.filter((one) => one.name === 'rest_l');
+  if (answer.key === 'milk_mass') return (values) => values.filter((one) => one.name === 'milk_kg');
+  if (answer.key === 'acid_forecast') return (values) => values.filter((one) => one.name === 'reach_ms').slice(0, 1);
+  return null;
+}
+
+/** The sums of a step as lines; a tap opens one. */
+export function SumLines({ found, step, sizes, onOpen }) {
+  if (!found?.length) return null;
+  return html`<div class="step-sums" role="group" aria-label=${t('sums.step')}>${found.map((one) => html`<${Row}
+    key=${one.key + one.of} title=${sumTitle(one, sizes)} detail=${headline(one, sizes, pickFor(one, step))} onTap=${() => onOpen(one)} />`)}</div>`;
+}
+
+/** One sum of a step: what the make knows is filled in, the rest is asked. */
+export function StepSumSheet({ make, shown, step, found, name, of, input, onInput, onBack }) {
+  useCatalogue();
+  const sum = sumRow(name);
+  const answer = found?.find((one) => one.key === name && (one.of ?? '-') === (of ?? '-')) ?? null;
+  if (!sum) return html`<${Sheet} title=${t('sum.' + name)} onBack=${onBack}><p class="lead" role="status">${t('sums.loading')}</p></${Sheet}>`;
+  const scope = scopeOf(make, step.key);
+  const sizes = sizesOf(shown);
+  const given = Object.fromEntries(Object.entries(givenIn(scope)).filter(([key]) => sum.inputs.some((one) => one.name === key)));
+  return html`<${SumSheet} sum=${sum} answer=${answer} given=${given} known=${answer?.known ?? []} input=${input} sizes=${sizes}
+    title=${answer ? sumTitle(answer, sizes) : t('sum.' + name)} lead=${own(step.title)} onInput=${onInput}
+    onGive=${(key, value) => give(scope, key, value)} onClear=${() => clearGiven(scope)} onBack=${onBack} />`;
+}
+
+/** The sums of the step shown, below its number; nothing while it has none. */
+export function StepSums({ make, shown, step }) {
+  const found = useStepSums(make, shown, step);
+  return html`<${SumLines} found=${found} step=${step} sizes=${sizesOf(shown)}
+    onOpen=${(one) => go('make', make, 'sum', step.key, one.key, one.of ?? '-')} />`;
+}
+
+/** One of them on its own sheet over the make. */
+export function StepSumPage({ make, shown, step, rest, onBack }) {
+  const [name, of, input] = rest;
+  const found = useStepSums(make, shown, step);
+  const here = ['make', make, 'sum', step.key, name, of ?? '-'];
+  return html`<${StepSumSheet} make=${make} shown=${shown} step=${step} found=${found} name=${name} of=${of} input=${input}
+    onInput=${(next) => (next ? go(...here, next) : swap(...here))} onBack=${onBack} />`;
+}
