@@ -89,6 +89,7 @@ async function connect() {
     retryAfterS = failure.retryAfterS ?? null;
   }
   clearTimeout(silence);
+  mine.abort(); // a line that was given up would keep its place on the server
   if (ending !== mine) return; // ended on purpose
   ending = null;
   if (failures) poll();
