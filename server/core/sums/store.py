@@ -106,7 +106,7 @@ def _curing_days(x):
         value("counted_days", found["counted_days"], "d", high=found["needed_days"]),
         value("below_days", found["below_days"], "d"),
         value("unknown_days", found["unknown_days"], "d"),
-    ]
+    ] + _first_day(found, now_ms, x["base_ms"])
     temp = row["min_temp"].get(x["thermometer"])
     sources = [
         rests(
@@ -129,6 +129,20 @@ def _curing_days(x):
             )
         )
     return result(values, notes, sources)
+
+
+def _first_day(found, now_ms, base_ms):
+    """Return how long is to hold, and the first instant that the days may be met."""
+    if found["verdict"] != "does_not_meet":
+        return []
+    still = found["needed_days"] - found["counted_days"]
+    values = [value("still_days", still, "d")]
+    if base_ms is not None:
+        # Only in a make do the minutes hang on the calendar. To the next whole
+        # millisecond: a day must not be told before it is full.
+        first_ms = now_ms - int(-still * DAY_MS // 1)
+        values.append(value("first_met_ms", first_ms, "ms"))
+    return values
 
 
 def _ripening_days(x):
@@ -246,6 +260,8 @@ ROWS = [
             output("counted_days", "d"),
             output("below_days", "d"),
             output("unknown_days", "d"),
+            output("still_days", "d"),
+            output("first_met_ms", "ms"),
         ],
         _curing_days,
         judges=True,

@@ -64,6 +64,27 @@ def test_days_nobody_read_do_not_count(core):
     assert found[("unknown_days", None)]["value"] == pytest.approx(3)
 
 
+def test_days_still_to_hold_and_the_first_day_that_may_meet_the_rule(core):
+    known = {
+        "base_ms": {
+            "value": 1764000000000, "low": None, "high": None, "typed": None,
+            "from": "make", "status": "measured", "source": None,
+        },
+    }  # fmt: skip
+    given = {"thermometer": "F", "store_temps": days(50, 50)}
+    found = answer(core, "curing_days", given, known, ["us_curing"])
+    rows = {row["name"]: row["value"] for row in found["values"]}
+    # Fifty days of sixty count: ten are left, 60 d of 86,400,000 ms from the start.
+    assert rows["still_days"] == pytest.approx(10)
+    assert rows["first_met_ms"] == 1764000000000 + 60 * 86400000
+
+
+def test_a_hold_that_is_met_names_no_day(core):
+    given = {"thermometer": "F", "store_temps": days(60, 50)}
+    found = values(core, "curing_days", given, ["us_curing"])
+    assert ("still_days", None) not in found
+
+
 def test_warm_days_ripen_faster_by_hand(core):
     # Q10 2.5, 14 d at 15 °C at a reference of 13 °C: 14 × 2.5^0.2 = 16.816.
     row = values(core, "ripening_days", {"store_temps": days(14, 15)})
