@@ -2,7 +2,7 @@ import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { html } from '../../parts/html.js';
 import { Row, Sheet } from '../../parts/sheet.js';
-import { call, nowMs } from '../../parts/source.js';
+import { call, nowMs, recipes } from '../../parts/source.js';
 import { inside, own, t, words } from '../../messages/index.js';
 import { go, swap } from '../../router.js';
 import { headline } from '../sums/answer.js';
@@ -47,6 +47,13 @@ export function sizesOf(shown) {
   return Object.fromEntries(shown.make.moulds.map((one) => [one.size, own(one.title)]));
 }
 
+// The make names a source by the recipe's key; its words stand in the recipe.
+function sourcesOf(shown) {
+  const { recipe_id: id, recipe_version: version } = shown.make;
+  const found = recipes.value.find((one) => one.id === id && one.version === version) ?? recipes.value.find((one) => one.id === id);
+  return found?.sources ?? {};
+}
+
 /** What a step's sum is called: with the size of wheel that it is about. */
 export function sumTitle(answer, sizes) {
   const name = t('sum.' + answer.key);
@@ -82,7 +89,7 @@ export function StepSumSheet({ make, shown, step, found, name, of, input, onInpu
   const scope = scopeOf(make, step.key);
   const sizes = sizesOf(shown);
   const given = Object.fromEntries(Object.entries(givenIn(scope)).filter(([key]) => sum.inputs.some((one) => one.name === key)));
-  return html`<${SumSheet} sum=${sum} answer=${answer} given=${given} known=${answer?.known ?? []} input=${input} sizes=${sizes}
+  return html`<${SumSheet} sum=${sum} answer=${answer} given=${given} known=${answer?.known ?? []} input=${input} sizes=${sizes} sources=${sourcesOf(shown)}
     title=${answer ? sumTitle(answer, sizes) : t('sum.' + name)} lead=${own(step.title)} onInput=${onInput}
     onGive=${(key, value) => give(scope, key, value)} onClear=${() => clearGiven(scope)} onBack=${onBack} />`;
 }

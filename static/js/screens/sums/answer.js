@@ -1,11 +1,12 @@
 import { html } from '../../parts/html.js';
 import { inside, t } from '../../messages/index.js';
+import { sumRow } from './catalogue.js';
 import { label, noteWords, outLabel, restsValue, sumProblem, valueWords } from './words.js';
 
 function Value({ value, sizes, isFirst }) {
   const { label: title, main, detail } = valueWords(value, sizes);
   return html`<li class=${isFirst ? 'sum-value is-first' : 'sum-value'}>
-    <span class="sum-label">${title}</span><b class="sum-main">${main}</b>
+    <span class="sum-label">${title}</span><b class=${value.unit === 'key' ? 'sum-main is-words' : 'sum-main'}>${main}</b>
     ${detail ? html`<span class="sum-range">${detail}</span>` : null}</li>`;
 }
 
@@ -33,21 +34,27 @@ function unitOfThermometer(answer) {
   return answer.rests_on.find((one) => one.name === 'thermometer')?.value ?? '';
 }
 
+// Where a figure came from, how well it is known, and its source; said once each.
+function originWords(row, input, sources) {
+  const source = sources[row.source]?.title ?? row.source;
+  return [...new Set([t('from.' + (input ? row.from : 'figure')), t('status.' + row.status), source].filter(Boolean))];
+}
+
 /** Each figure that the answer rests on: where it came from, and how well it is known. */
-export function RestsOn({ answer, sum }) {
+export function RestsOn({ answer, sum, sources = {} }) {
   if (!answer?.rests_on.length) return null;
   return html`<section class="block"><h2>${t('sums.rests')}</h2><ul class="facts facts-wide">
     ${answer.rests_on.map((row, place) => {
       const input = sum?.inputs.find((one) => one.name === row.name);
       return html`<li key=${row.name + place}><span>${label(row.name)}</span>
         <b>${restsValue(row, input)}</b>
-        <span class="quiet">${t('from.' + row.from)} · ${t('status.' + row.status)}${row.source ? ' · ' + row.source : ''}</span></li>`;
+        <span class="quiet">${originWords(row, input, sources).join(' · ')}</span></li>`;
     })}</ul></section>`;
 }
 
 /** The one figure of an answer that stands in a list: words, or null without one. */
 export function headline(answer, sizes, pick) {
-  if (answer.problems.length) return t('sums.cannot');
+  if (answer.problems.length) return sumProblem(answer.problems[0], sumRow(answer.key));
   if (answer.missing.length) return t('sums.asks', { list: answer.missing.map((name) => inside(label(name))).join(', ') });
   const values = shownValues(answer.values);
   const chosen = pick ? pick(values) : [];

@@ -45,11 +45,11 @@ function Pad({ sum, row, given, known, chosen, onGive, onBack }) {
  *
  * @param {object} props sum: its row of the catalogue; answer; given; known: what
  *   the make knows, or null; input: name of the input whose pad is open; title;
- *   sizes: {size key: words}; onInput(name | null); onGive(name, value);
+ *   sizes: {size key: words}; sources: the recipe's, by key; onInput(name | null); onGive(name, value);
  *   onClear; onBack; foot
  */
 export function SumSheet({
-  sum, answer, given, known = null, input, title, sizes, lead, foot, onInput, onGive, onClear, onBack,
+  sum, answer, given, known = null, input, title, sizes, sources, lead, foot, onInput, onGive, onClear, onBack,
 }) {
   const open = sum.inputs.find((one) => one.name === input);
   if (open && isTyped(open)) {
@@ -77,7 +77,7 @@ export function SumSheet({
       <div class="column">
         ${groups.filter(([key]) => key !== 'sums.asked').map(([key, rows]) => html`<section class="block" key=${key}><h2>${t(key)}</h2>
           ${key === 'sums.known' ? html`<p class="quiet">${t('sums.known_detail')}</p>` : null}${list(rows)}</section>`)}
-        <${RestsOn} answer=${answer} sum=${sum} />
+        <${RestsOn} answer=${answer} sum=${sum} sources=${sources} />
         ${Object.keys(given).length ? html`<div class="rows rows-apart"><${Row} title=${t('sums.clear')} onTap=${onClear} /></div>` : null}
       </div>
     </div>

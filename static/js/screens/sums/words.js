@@ -9,7 +9,7 @@ import { asUsed, inUnits } from './units.js';
 export function label(name) {
   const [base, ...rest] = String(name).split('.');
   const title = tFirst([`in.${base}`, `out.${base}`, `of.${base}`, `quantity.${base}`]);
-  return rest.length ? `${title}, ${inside(ofWords(rest.join('.')))}` : title;
+  return rest.length ? `${title}, ${ofWords(rest.join('.'))}` : title;
 }
 
 export function outLabel(name) {
@@ -47,7 +47,7 @@ function readUnit(value) {
 }
 
 function readWords(figure, unit) {
-  if (typeof figure === 'number') return sumValue(figure, unit, nowMs());
+  if (typeof figure === 'number') return unit ? sumValue(figure, unit, nowMs()) : plain(figure);
   return isWords('figure', String(figure));
 }
 
@@ -85,8 +85,9 @@ function range(value) {
 
 /** One value of an answer: {label, main, detail}. */
 export function valueWords(value, sizes = {}) {
-  const of = sizes[value.of] ?? ofWords(value.of);
-  const title = of ? `${outLabel(value.name)}, ${inside(of)}` : outLabel(value.name);
+  // What it means is of no rule: the rule stands beside the readings.
+  const of = value.name === 'meaning' ? '' : value.of in sizes ? inside(sizes[value.of]) : ofWords(value.of);
+  const title = of ? `${outLabel(value.name)}, ${of}` : outLabel(value.name);
   if (value.unit === 'key') {
     return { label: title, main: isWords(value.name, value.value), detail: verdictDetail(value) };
   }
