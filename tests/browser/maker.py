@@ -181,6 +181,7 @@ class Maker:
             self.finish(seen, ".foot .primary")
         elif seen["button"] == "Enter filled moulds":
             self.tap(".foot .primary")
+            self.page.locator(".keys").wait_for()
             self.save("wheels_moulded")
         elif word == "Enter":
             self.asked_reading(seen)
@@ -252,6 +253,7 @@ class Maker:
     def add(self):
         """Put in what the recipe says, from a lot that is named once."""
         self.tap(".foot .primary")
+        self.page.locator(".keys").wait_for()
         if self.page.get_by_text("No lot entered yet").count():
             self.page.get_by_text("No lot entered yet").tap()
             self.page.get_by_label("Lot", exact=True).fill("L-204")
@@ -261,6 +263,7 @@ class Maker:
 
     def judge(self):
         self.tap(".foot .primary")
+        until(lambda: "/judge/" in self.look()["place"], "the question")
         step = self.look()["place"].split("/")[-1]
         word = JUDGED[step, step in self.looked]
         self.looked.add(step)
