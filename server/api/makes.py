@@ -30,6 +30,16 @@ def view(make_id: str) -> Response:
     return jsonify(found)
 
 
+@blp.get(f"/makes/{ID}/curve")
+@blp.response(200)
+def curve(make_id: str) -> Response:
+    """Give the course of temperature and pH. 404 when its opening is not known."""
+    found = live.ask(desk.curve, make_id, now_ms())
+    if found is None:
+        raise RefusedError("unknown_make", "id")
+    return jsonify(found)
+
+
 @blp.get(f"/makes/{ID}/record")
 @blp.response(200)
 def record(make_id: str) -> Response:

@@ -39,8 +39,15 @@ MIME = {
 # Licences must be readable; a phone need not keep them.
 NOT_KEPT = (".txt",)
 PACKED = (".png", ".woff2", ".ico")  # already compressed
-# The interpreter and its worker are asked for by name, never packed.
-APART = ("/lib/micropython.mjs", "/lib/micropython.wasm", "/js/core/worker.js")
+# The interpreter, its worker and the plotting library are asked for by name when
+# they are needed, never packed.
+APART = (
+    "/lib/micropython.mjs",
+    "/lib/micropython.wasm",
+    "/js/core/worker.js",
+    "/lib/uplot.js",
+    "/lib/uplot.css",
+)
 PLAIN_LINES = re.compile(rb"<!-- plain.*?<!-- end plain -->", re.DOTALL)
 PACKED_LINES = (
     b'<link rel="stylesheet" href="/lib/page.css" />\n'

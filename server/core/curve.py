@@ -24,6 +24,9 @@ TEMPERATURES = (
 ACID = "ph"
 HOUR_MS = 3600000
 AHEAD_MS = 900000  # of the hour shown, so that what comes next is in sight
+# A step this long (milk resting overnight) lies before the make day. Our own
+# judgement, no source.
+NIGHT_MS = 21600000
 
 
 def curve(state: dict, now_ms: int, rules: "dict | None" = None) -> "dict | None":
@@ -209,21 +212,34 @@ def spans(context: dict, series: "list[dict]") -> dict:
 
     Returns:
         {"hour", "day", "all"}, each [from, to] in ms: the last hour and a little
-        ahead, the make day as it is expected to end, and all that was read.
+        ahead, the make day from its last long rest to its expected end, and all
+        that was read.
     """
     now_ms = context["now_ms"]
     ordered = context["ordered"]
     begin_ms = context["planned"][ordered[0]["key"]]["begin_ms"]
-    day_end_ms = context["expected"][closing_step(ordered)["key"]]["end_ms"]
+    day_begin_ms, day_end_ms = _day(context, begin_ms)
     last_ms = now_ms
     for row in series:
         begin_ms = min(begin_ms, row["points"][0]["at_ms"])
         last_ms = max(last_ms, row["points"][-1]["at_ms"])
     return {
         "hour": [now_ms - HOUR_MS, now_ms + AHEAD_MS],
-        "day": [begin_ms, day_end_ms],
+        "day": [day_begin_ms, day_end_ms],
         "all": [begin_ms, max(day_end_ms, last_ms)],
     }
+
+
+def _day(context, begin_ms):
+    closing = closing_step(context["ordered"])
+    for step in context["ordered"]:
+        if step is closing:
+            break
+        times = context["expected"][step["key"]]
+        is_over = context["facts"][step["key"]]["ended_ms"] is not None
+        if is_over and times["end_ms"] - times["begin_ms"] >= NIGHT_MS:
+            begin_ms = max(begin_ms, times["end_ms"])
+    return begin_ms, context["expected"][closing["key"]]["end_ms"]
 
 
 def _step_at(context, entry):

@@ -220,6 +220,18 @@ def test_spans_hold_the_last_hour_the_day_and_all(ask):
     assert found["spans"]["all"] == [at(0), at(139)]
 
 
+def test_a_night_of_rest_lies_before_the_make_day(ask):
+    phone = Phone()
+    events = [
+        phone.opened(recipe=curve_recipe()),
+        phone.event("step_begun", 5, step="receive"),
+        phone.event("step_ended", 5 + 12 * 60, step="receive"),
+    ]
+    spans = curve(ask, events, 800)["spans"]
+    assert spans["day"][0] == at(725)
+    assert spans["all"][0] == at(0)
+
+
 def test_all_holds_readings_after_the_day(ask):
     phone = Phone()
     events = heated(phone)

@@ -2,10 +2,12 @@
 // already written by format.js.
 
 import { EN_SUMS } from './en-sums.js';
+import { EN_LIVE } from './en-live.js';
 import { EN_TRADE } from './en-trade.js';
 
 export const EN = {
   ...EN_TRADE,
+  ...EN_LIVE,
   ...EN_SUMS,
   'word.back': 'Back',
   'word.change': 'Change',

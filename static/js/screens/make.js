@@ -9,6 +9,7 @@ import { mayAs } from '../parts/people-names.js';
 import { clockDay, span } from '../format.js';
 import { own, t, tn } from '../messages/index.js';
 import { swap } from '../router.js';
+import { CurveScreen } from './curve/curve-screen.js';
 import { AddSheet } from './make/add-sheet.js';
 import { BatchSheet } from './make/batch-sheet.js';
 import { Adds, Curd, Moulds, Readings, Timers } from './make/blocks.js';
@@ -46,6 +47,7 @@ function sheetFor(make, shown, rest, step) {
   const onBack = () => swap('make', make);
   if (name === 'steps') return html`<${StepsScreen} make=${make} view=${shown} onBack=${onBack} />`;
   if (name === 'record') return html`<${RecordScreen} make=${make} view=${shown} entry=${key} onBack=${onBack} />`;
+  if (name === 'curve') return html`<${CurveScreen} make=${make} view=${shown} onBack=${onBack} />`;
   if (name === 'batch') return html`<${BatchSheet} make=${make} view=${shown} onBack=${onBack} />`;
   if (name === 'note') return html`<${NotePad} make=${make} step=${key} onBack=${onBack} />`;
   if (name === 'other') return html`<${OtherReading} make=${make} step=${key} onBack=${onBack} />`;

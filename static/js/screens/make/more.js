@@ -50,6 +50,7 @@ export function More({ make, step, canAct }) {
     <div class="rows">
       ${canAct ? html`<${Entries} make=${make} step=${step} />` : null}
       <${Row} title=${t(canAct ? 'more.steps' : 'next.all')} detail=${t('more.steps_detail')} onTap=${() => go('make', make, 'steps')} />
+      <${Row} title=${t('curve.row')} detail=${t('curve.row_detail')} onTap=${() => go('make', make, 'curve')} />
       <${Row} title=${t('more.record')} detail=${t('more.record_detail')} onTap=${() => go('make', make, 'record')} />
     </div>
     <${Rare} make=${make} step=${step} canAct=${canAct} />
