@@ -126,3 +126,73 @@ class AttemptRow(Base):
     wrong: Mapped[int]
     last_ms: Mapped[int] = mapped_column(BigInteger)
     until_ms: Mapped[int] = mapped_column(BigInteger)
+
+
+class LeaseRow(Base):
+    """Work that one process of all does, until when it has it."""
+
+    __tablename__ = "leases"
+
+    name: Mapped[str] = mapped_column(String(40), primary_key=True)
+    holder: Mapped[str] = mapped_column(String(36))
+    until_ms: Mapped[int] = mapped_column(BigInteger)
+
+
+class AlarmSettingsRow(Base):
+    """One row: what the owner decided about alarms."""
+
+    __tablename__ = "alarm_settings"
+
+    one: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
+    escalate_s: Mapped[int]
+
+
+class PushRow(Base):
+    """One browser that takes pushes, and what became of the last one."""
+
+    __tablename__ = "push_subscriptions"
+
+    id: Mapped[str] = mapped_column(String(64), primary_key=True)
+    endpoint: Mapped[str] = mapped_column(Text)
+    p256dh: Mapped[str] = mapped_column(String(120))
+    auth: Mapped[str] = mapped_column(String(40))
+    device: Mapped[str] = mapped_column(ForeignKey("devices.id"), index=True)
+    wants: Mapped[str] = mapped_column(String(12))
+    page: Mapped[str] = mapped_column(String(300))
+    posted_ms: Mapped[int] = mapped_column(BigInteger)
+    sent_ms: Mapped[int | None] = mapped_column(BigInteger)
+    status: Mapped[int | None]
+    ok_ms: Mapped[int | None] = mapped_column(BigInteger)
+    dropped_ms: Mapped[int | None] = mapped_column(BigInteger)
+
+
+class PushLogRow(Base):
+    """One push that was tried, and the push service's answer."""
+
+    __tablename__ = "push_log"
+
+    n: Mapped[int] = mapped_column(Number, primary_key=True)
+    at_ms: Mapped[int] = mapped_column(BigInteger)
+    subscription: Mapped[str] = mapped_column(String(64))
+    what: Mapped[str] = mapped_column(String(12))
+    tag: Mapped[str] = mapped_column(String(240))
+    status: Mapped[int]
+
+
+class ListenerRow(Base):
+    """What one person's phones were told, so that no worker tells it again."""
+
+    __tablename__ = "listeners"
+
+    person: Mapped[str] = mapped_column(String(64), primary_key=True)
+    heard: Mapped[str] = mapped_column(Text)
+
+
+class WallRow(Base):
+    """A room display, when it was last heard of, and whether its sound is on."""
+
+    __tablename__ = "walls"
+
+    device: Mapped[str] = mapped_column(ForeignKey("devices.id"), primary_key=True)
+    seen_ms: Mapped[int] = mapped_column(BigInteger)
+    sound: Mapped[bool]
