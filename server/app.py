@@ -6,7 +6,7 @@ from pathlib import Path
 from flask import Flask
 from werkzeug.middleware.proxy_fix import ProxyFix
 
-from server import api, live, store
+from server import alarm, api, live, store
 from server.config import (
     MAX_BODY_BYTES,
     RECIPES_DIR,
@@ -46,6 +46,7 @@ def create_app(settings: Settings | None = None) -> Flask:
         app.wsgi_app = wsgi_app  # type: ignore[method-assign]
     store.init_app(app)
     live.init_app(app, settings.viewers)
+    alarm.init_app(app, live.ask)
     api.init_app(app)
     with app.app_context():
         import_recipes(RECIPES_DIR)

@@ -93,6 +93,8 @@ class Settings:
         proxy_hops: reverse proxies in front whose headers are believed.
         hosts: host names this server answers to; empty for any.
         public_url: address that phones use, for links; empty to take the request's.
+        push_contact: who answers for this server's pushes, mailto: or https:.
+        push_hosts: further hosts that pushes may go to, plain http allowed.
     """
 
     data_dir: Path
@@ -103,6 +105,8 @@ class Settings:
     proxy_hops: int = 0
     hosts: tuple[str, ...] = ()
     public_url: str = ""
+    push_contact: str = ""
+    push_hosts: tuple[str, ...] = ()
 
     @property
     def sqlalchemy_url(self) -> str:
@@ -138,15 +142,21 @@ def from_environment(environ: Mapping[str, str] | None = None) -> Settings:
         ValueError: a variable is set to something that cannot be meant.
     """
     values = os.environ if environ is None else environ
-    hosts = values.get("VATSIDE_HOSTS", "")
     return Settings(
         data_dir=Path(values.get("VATSIDE_DATA", "vatside-data")),
         database_url=values.get("DATABASE_URL", ""),
         threads=_whole(values, "VATSIDE_THREADS", THREADS, low=2),
         proxy_hops=_whole(values, "VATSIDE_PROXY_HOPS", 0, low=0),
-        hosts=tuple(name.strip() for name in hosts.split(",") if name.strip()),
+        hosts=_names(values, "VATSIDE_HOSTS"),
         public_url=values.get("VATSIDE_URL", "").rstrip("/"),
+        push_contact=values.get("VATSIDE_PUSH_CONTACT", "").strip(),
+        push_hosts=_names(values, "VATSIDE_PUSH_HOSTS"),
     )
+
+
+def _names(values: Mapping[str, str], name: str) -> tuple[str, ...]:
+    listed = values.get(name, "").split(",")
+    return tuple(one.strip() for one in listed if one.strip())
 
 
 def _whole(values: Mapping[str, str], name: str, default: int, low: int) -> int:

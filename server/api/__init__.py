@@ -3,6 +3,7 @@
 from flask import Flask
 
 from server.api import (
+    alarms,
     errors,
     guard,
     health,
@@ -12,12 +13,24 @@ from server.api import (
     packing,
     pairing,
     people,
+    push,
     recipes,
     static,
     sync,
 )
 
-RESOURCES = (health, pairing, people, sync, live, recipes, makes, needs_look)
+RESOURCES = (
+    health,
+    pairing,
+    people,
+    sync,
+    live,
+    recipes,
+    makes,
+    needs_look,
+    alarms,
+    push,
+)
 
 
 def init_app(app: Flask) -> None:

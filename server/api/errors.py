@@ -89,6 +89,13 @@ TEXT = {
     "too_low": "{field} must be at least {limit}.",
     "too_high": "{field} must be at most {limit}.",
     "not_yes_or_no": "{field} must be true or false.",
+    "no_deadline": "No such deadline lies ahead.",
+    "not_base64url": "{field} must be base64url.",
+    "not_a_push_service": "{field} is no push service of a browser.",
+    "not_a_push_key": "{field} is not a key of a push subscription.",
+    "no_contact": "This server has no contact for pushes (VATSIDE_PUSH_CONTACT).",
+    "contact_unusable": "The contact for pushes must be a real mailto: or https:.",
+    "no_subscription": "This phone takes no pushes.",
 }
 
 

@@ -12,7 +12,7 @@ import segno
 from flask import Flask
 from gunicorn.app.base import BaseApplication
 
-from server import auth, live, store
+from server import alarm, auth, live, store
 from server.app import create_app
 from server.config import Clock, Settings, real_now_ms
 from server.store.people import all_devices
@@ -65,8 +65,14 @@ def gunicorn_options(
         "control_socket_disable": True,
         "graceful_timeout": STOP_S,
         "loglevel": "warning",
-        "post_worker_init": _end_streams_on_stop,
+        "post_worker_init": _on_worker,
     }
+
+
+def _on_worker(worker: Any) -> None:
+    _end_streams_on_stop(worker)
+    # After the fork, and at once: alarms go out though nobody has asked anything.
+    alarm.start(worker.wsgi)
 
 
 def _end_streams_on_stop(worker: Any) -> None:
@@ -76,6 +82,7 @@ def _end_streams_on_stop(worker: Any) -> None:
 
     def stop(number: int, frame: FrameType | None) -> None:
         live.close(worker.wsgi)
+        alarm.close(worker.wsgi)
         before(number, frame)
 
     signal.signal(signal.SIGTERM, stop)

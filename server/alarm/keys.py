@@ -1,0 +1,70 @@
+"""The key that push services know this server by (VAPID, RFC 8292).
+
+Made at first use and kept in the data folder, readable by the server's user
+alone. A new key would silently end every subscription made with the old one,
+so it goes into the backups with the folder and is never made anew while one
+lies there.
+"""
+
+import base64
+import os
+import tempfile
+from pathlib import Path
+
+from cryptography.hazmat.primitives import serialization
+from cryptography.hazmat.primitives.asymmetric import ec
+
+NAME = "push-key.pem"
+
+
+def private_key(data_dir: Path) -> ec.EllipticCurvePrivateKey:
+    """Return the server's key, made if there is none yet.
+
+    Args:
+        data_dir: folder of the data.
+
+    Raises:
+        ValueError: the file is not such a key.
+    """
+    file = data_dir / NAME
+    if not file.exists():
+        _make(file)
+    key = serialization.load_pem_private_key(file.read_bytes(), password=None)
+    if not isinstance(key, ec.EllipticCurvePrivateKey):
+        raise ValueError(f"{file} is not a key for pushes; move it away.")
+    return key
+
+
+def public_text(key: ec.EllipticCurvePrivateKey) -> str:
+    """Return the public half as browsers take it: uncompressed, base64url.
+
+    Args:
+        key: the server's key.
+    """
+    point = key.public_key().public_bytes(
+        serialization.Encoding.X962, serialization.PublicFormat.UncompressedPoint
+    )
+    return base64.urlsafe_b64encode(point).decode().rstrip("=")
+
+
+def _make(file: Path) -> None:
+    key = ec.generate_private_key(ec.SECP256R1())
+    text = key.private_bytes(
+        serialization.Encoding.PEM,
+        serialization.PrivateFormat.PKCS8,
+        serialization.NoEncryption(),
+    )
+    # mkstemp opens with 0600. Several workers may come here at once: a link
+    # fails where a name is taken, so the first key stays.
+    handle, temporary = tempfile.mkstemp(dir=file.parent, prefix=".push-key")
+    try:
+        with os.fdopen(handle, "wb") as out:
+            out.write(text)
+            out.flush()
+            os.fsync(out.fileno())
+        try:
+            os.link(temporary, file)
+        except FileExistsError:
+            return
+    finally:
+        Path(temporary).unlink()

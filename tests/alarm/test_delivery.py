@@ -1,0 +1,230 @@
+"""Who is told what, once, and who is told when nobody answers."""
+
+import pytest
+
+from server import live, store
+from server.alarm import Delivery
+from server.config import Settings, settings
+from server.store import alarms as kept
+from server.store import pushes
+from tests.alarm.floor import MINUTE, REAL_MS, Listener, add, delivery
+from tests.core.builders import MAKE, Phone, at
+
+WEEK = 7 * 24 * 60 * MINUTE
+
+
+def timer(phone, at_min, label="Press", lasts_s=300):
+    return phone.event("timer_started", at_min, label=label, lasts_s=lasts_s)
+
+
+def seen(phone, at_min, timer):
+    return phone.event("alert_acknowledged", at_min, alert="timer/" + timer["id"])
+
+
+@pytest.fixture
+def phone(app):
+    phone = Phone()
+    add(phone.opened(vat="Vat 1"))
+    return phone
+
+
+def turn(sends, at_min):
+    sends.turn(at(at_min), REAL_MS + int(at_min * MINUTE))
+
+
+def test_a_timer_reaches_every_phone_at_work_once(app, phone, service):
+    ada, bo = Listener(service, "Ada"), Listener(service, "Bo", "helper")
+    made = timer(phone, 1)
+    add(made)
+    sends = delivery()
+    turn(sends, 5.9)
+    assert service.came == []
+    for at_min in (6, 6.1, 8):
+        turn(sends, at_min)
+    for person in (ada, bo):
+        assert person.heard() == [
+            {
+                "title": "Vatside: Make · Vat 1",
+                "body": "Press: the time is up",
+                "tag": f"{MAKE}/timer/{made['id']}",
+                "navigate": "https://floor.creamery.org/#/alarms",
+            }
+        ]
+    headers = service.came[0][1]
+    assert headers["Urgency"] == "high"
+    # Until the owner is told of it, ten minutes after it began to ring.
+    assert headers["TTL"] == "600"
+
+
+def test_another_worker_does_not_tell_it_again(app, phone, service):
+    Listener(service, "Ada")
+    add(timer(phone, 1))
+    turn(delivery(), 6)
+    turn(delivery(), 6.1)
+    assert len(service.came) == 1
+
+
+def test_what_is_answered_before_its_turn_is_not_sent(app, phone, service):
+    Listener(service, "Ada")
+    made = timer(phone, 1)
+    add(made, seen(phone, 6, made))
+    turn(delivery(), 7)
+    assert service.came == []
+
+
+def test_more_than_two_a_minute_are_merged_into_one(app, phone, service):
+    ada = Listener(service, "Ada")
+    sends = delivery()
+    for place in range(5):
+        add(timer(phone, 0.01 * place, f"T{place}", 60))
+        turn(sends, 1 + 0.01 * place)
+    assert len(ada.heard()) == 2
+    turn(sends, 2.0)
+    assert ada.titles()[2:] == ["Vatside: 3 alarms"]
+    assert ada.heard()[2]["body"].splitlines() == [
+        f"Make · Vat 1: T{place}: the time is up" for place in (2, 3, 4)
+    ]
+    turn(sends, 3)
+    assert len(ada.heard()) == 3
+
+
+def test_an_owner_elsewhere_hears_only_what_nobody_answers(app, phone, service):
+    ada = Listener(service, "Ada")
+    nel = Listener(service, "Nel", "owner", "unanswered")
+    made = timer(phone, 1)
+    add(made)
+    sends = delivery()
+    turn(sends, 6)
+    turn(sends, 15.9)
+    assert (len(ada.heard()), nel.heard()) == (1, [])
+    turn(sends, 16)
+    turn(sends, 17)
+    assert len(ada.heard()) == 1
+    (told,) = nel.heard()
+    assert told["title"] == "Nobody has answered for 10 min"
+    assert told["body"] == "Make · Vat 1: Press: the time is up"
+    assert told["tag"] == f"nobody/{MAKE}/timer/{made['id']}"
+
+
+def test_an_owner_at_work_hears_both(app, phone, service):
+    nel = Listener(service, "Nel", "owner", "all")
+    add(timer(phone, 1))
+    sends = delivery()
+    turn(sends, 6)
+    turn(sends, 16)
+    assert nel.titles() == ["Vatside: Make · Vat 1", "Nobody has answered for 10 min"]
+
+
+def test_the_owner_is_told_after_the_time_that_was_set(app, phone, service):
+    kept.set_escalate_s(180)
+    nel = Listener(service, "Nel", "owner", "unanswered")
+    add(timer(phone, 1))
+    turn(delivery(), 9)
+    assert nel.titles() == ["Nobody has answered for 3 min"]
+
+
+def test_an_answer_in_time_spares_the_owner(app, phone, service):
+    nel = Listener(service, "Nel", "owner", "unanswered")
+    made = timer(phone, 1)
+    add(made, seen(phone, 12, made))
+    turn(delivery(), 17)
+    assert nel.heard() == []
+
+
+def test_what_rings_anew_after_its_shelf_is_sent_anew(app, phone, service):
+    ada = Listener(service, "Ada")
+    made = timer(phone, 1)
+    add(made)
+    sends = delivery()
+    turn(sends, 6)
+    matter = "timer/" + made["id"]
+    add(phone.event("alarm_shelved", 7, alert=matter, for_s=600, why="Lunch"))
+    turn(sends, 10)
+    assert len(ada.heard()) == 1
+    turn(sends, 17)
+    assert len(ada.heard()) == 2
+
+
+@pytest.mark.parametrize("status", [404, 410])
+def test_a_dead_subscription_is_dropped_and_not_tried_again(
+    app, phone, service, status
+):
+    Listener(service, "Ada")
+    add(timer(phone, 1))
+    service.status = status
+    sends = delivery()
+    turn(sends, 6)
+    add(timer(phone, 5))
+    turn(sends, 10)
+    assert len(service.came) == 1
+    assert pushes.subscriptions() == []
+    (dead,) = pushes.subscriptions(live_only=False)
+    assert dead.status == status
+
+
+def test_a_refused_key_is_kept_in_sight_and_not_tried_again_for_the_same_alarm(
+    app, phone, service
+):
+    Listener(service, "Ada")
+    add(timer(phone, 1))
+    service.status = 403
+    sends = delivery()
+    turn(sends, 6)
+    turn(sends, 8)
+    assert len(service.came) == 1
+    assert [row.status for row in pushes.subscriptions()] == [403]
+
+
+@pytest.mark.parametrize("status", [429, 503])
+def test_a_busy_service_is_tried_three_times_half_a_minute_apart(
+    app, phone, service, status
+):
+    ada = Listener(service, "Ada")
+    add(timer(phone, 1))
+    service.status = status
+    sends = delivery()
+    for at_min, tried in ((6, 1), (6.4, 1), (6.5, 2), (7, 3), (8, 3), (9, 3)):
+        turn(sends, at_min)
+        assert len(ada.heard()) == tried, at_min
+
+
+def test_a_phone_that_heard_nothing_for_a_week_gets_a_visible_test(app, service):
+    ada = Listener(service, "Ada")
+    sends = delivery()
+    sends.turn(at(0), REAL_MS + WEEK - 1)
+    assert ada.heard() == []
+    sends.turn(at(0), REAL_MS + WEEK)
+    sends.turn(at(0), REAL_MS + WEEK + MINUTE)
+    (told,) = ada.heard()
+    assert told["title"] == "Vatside: test"
+    assert "once a week" in told["body"]
+    sends.turn(at(0), REAL_MS + 2 * WEEK)
+    assert len(ada.heard()) == 2
+
+
+def test_a_test_that_fails_is_tried_again_a_day_later(app, service):
+    ada = Listener(service, "Ada")
+    service.status = 403
+    sends = delivery()
+    for days, tried in ((7, 1), (7.5, 1), (8, 2)):
+        sends.turn(at(0), REAL_MS + int(days * WEEK / 7))
+        assert len(ada.heard()) == tried, days
+
+
+def test_without_a_contact_nothing_is_sent(app, phone, service):
+    Listener(service, "Ada")
+    add(timer(phone, 1))
+    mute = Delivery(live.ask, Settings(data_dir=settings().data_dir))
+    turn(mute, 6)
+    assert service.came == []
+
+
+def test_every_push_is_logged(app, phone, service):
+    Listener(service, "Ada")
+    add(timer(phone, 1))
+    turn(delivery(), 6)
+    with store.reading() as session:
+        rows = session.execute(
+            store.db.text("select what, status, at_ms from push_log")
+        ).all()
+    assert [tuple(row) for row in rows] == [("alarm", 201, REAL_MS + 6 * MINUTE)]
