@@ -99,3 +99,22 @@ def test_a_mesophilic_starter_rests_on_memory(core):
         "starter_kind": "mesophilic",
     }
     assert answer(core, "acid_temperature", given)["status"] == "memory"
+
+
+def test_no_target_is_asked_for(core):
+    assert answer(core, "acid_forecast", {})["missing"] == ["target_ph"]
+
+
+def test_readings_past_the_curve_are_not_judged(core):
+    curve = table(["at_min", "ph"], [0, 6.6], [180, 6.35])
+    given = {"ph_readings": readings([0, 6.6], [300, 6.0]), "curve": curve}
+    found = answer(core, "acid_band", given)
+    assert found["values"][0]["value"] == "not_known"
+    assert "note.acid.off_the_curve" in notes(found)
+
+
+def test_milk_sweeter_than_the_curve_begins_has_no_time_on_it(core):
+    given = {"ph_readings": readings([10, 6.68])}
+    found = values(core, "acid_band", given)
+    assert found[("behind_s", None)]["value"] is None
+    assert found[("state", None)]["value"] == "on_curve"

@@ -210,3 +210,93 @@ def test_every_default_says_where_it_comes_from(core):
                     "derived",
                 ), (row["key"], item["name"])
                 assert item["default"]["source"], (row["key"], item["name"])
+
+
+@pytest.mark.parametrize(
+    ("given", "field", "key"),
+    [
+        ({"vat_temps": 7}, "vat_temps", "not_a_mapping"),
+        ({"vat_temps": {"rows": 7}}, "vat_temps", "not_a_list"),
+        ({"vat_temps": {"rows": []}}, "vat_temps", "too_few"),
+        (
+            {"vat_temps": {"rows": [{"at_min": 0, "value": 32}] * 501}},
+            "vat_temps",
+            "too_many",
+        ),
+        ({"vat_temps": {"rows": [7]}}, "vat_temps.1.at_min", "not_a_number"),
+        (
+            {"vat_temps": {"rows": [{"at_min": 0, "value": "warm"}]}},
+            "vat_temps.1.value",
+            "not_a_number",
+        ),
+        (
+            {"vat_temps": {"rows": [{"at_min": 0, "value": 999}]}},
+            "vat_temps.1.value",
+            "above",
+        ),
+    ],
+)
+def test_a_table_that_cannot_be_read_is_told_where(core, given, field, key):
+    found = core("sums.catalogue", "work_out", "scald_rate", given, {}, {})
+    assert (found["problems"][0]["field"], found["problems"][0]["key"]) == (field, key)
+
+
+def test_unlikely_cells_are_asked_about_by_row(core):
+    given = {"vat_temps": table(["at_min", "value"], [0, 32], [5, 99])}
+    found = answer(core, "scald_rate", given)
+    assert found["ask"] == [
+        {"field": "vat_temps.2.value", "key": "unlikely_high", "limit": 95}
+    ]
+
+
+def test_an_unlikely_low_value_is_asked_about_too(core):
+    found = answer(core, "colour", {"milk_kg": 5})
+    assert found["ask"] == [{"field": "milk_kg", "key": "unlikely_low", "limit": 20}]
+
+
+def test_colder_than_cold_is_refused(core):
+    given = {"milk_l": 100, "fat_frac": 0.04, "milk_temp_c": typed("-500", "F")}
+    problem = the_problem(answer(core, "milk_mass", given))
+    assert (problem["field"], problem["key"]) == ("milk_temp_c", "impossible")
+
+
+def test_a_choice_that_is_none_is_refused_with_the_choices(core):
+    given = {"milk_kg": 100, "form": "crystals"}
+    problem = the_problem(answer(core, "calcium_chloride", given))
+    assert problem["key"] == "not_a_choice"
+    assert problem["limit"] == ["anhydrous", "dihydrate", "solution"]
+
+
+def test_what_is_given_must_be_a_mapping(core):
+    found = core("sums.catalogue", "work_out", "colour", [1], {}, {})
+    assert the_problem(found)["key"] == "not_a_mapping"
+
+
+def test_the_words_of_a_refusal_become_field_value_and_limit(core):
+    told = core("sums.answer", "problem_of", "target_c 70 is beyond the jacket, 60")
+    assert (told["field"], told["value"], told["limit"]) == ("target_c", 70, 60)
+    plain = core("sums.answer", "problem_of", "readings do not rise")
+    assert (plain["value"], plain["limit"]) == (None, None)
+    huge = core("sums.answer", "problem_of", "milk_kg inf is above 1e308")
+    assert (huge["value"], huge["limit"]) == (None, None)
+
+
+@pytest.mark.parametrize(
+    ("amount", "start", "end", "wanted"),
+    [
+        (1, "h", "min", 60),
+        (1, "in", "mm", 25.4),
+        (2.5, "%", "fraction", 0.025),
+        (1, "gal", "L", 3.785411784),
+        (3, "kg", "kg", 3),
+    ],
+)
+def test_units_are_exact_by_definition(core, amount, start, end, wanted):
+    assert core("sums.units", "convert", amount, start, end) == pytest.approx(wanted)
+    back = core("sums.units", "convert", wanted, end, start)
+    assert back == pytest.approx(amount)
+
+
+def test_units_of_two_kinds_do_not_convert(core):
+    with pytest.raises(ValueError, match="is not a unit of"):
+        core("sums.units", "convert", 1, "h", "mm")

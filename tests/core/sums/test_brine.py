@@ -123,3 +123,55 @@ def test_a_brine_sweeter_than_the_cheese_is_told_and_calcium_is_from_memory(core
     found = answer(core, "brine_check", given, rules=["brine"])
     assert "note.brine_ph_above_cheese" in [row["key"] for row in found["notes"]]
     assert found["status"] == "memory"
+
+
+def test_grams_in_a_litre_tell_the_strength(core):
+    # 229.6 g/L at 20 °C is 20 % (WNT 1974).
+    given = {"method": "g_l", "salt_g_l": 229.6, "brine_temp_c": 20}
+    got = amount(core, "brine_strength", given, "brine_salt_frac")
+    assert got == pytest.approx(0.2, abs=1e-4)
+
+
+def test_a_used_brine_is_too_dense_for_any_hydrometer(core):
+    given = {"method": "density", "density_kg_m3": 1147.8, "brine_temp_c": 20}
+    clean = {**given, "brine_kind": "clean"}
+    used = values(core, "brine_strength", given)[("brine_salt_frac", None)]
+    sure = amount(core, "brine_strength", clean, "brine_salt_frac")
+    assert used["high"] < sure
+
+
+def test_a_titration_needs_its_sample(core):
+    found = answer(core, "brine_strength", {"method": "titration", "silver_ml": 30})
+    assert found["missing"] == ["sample_g"]
+
+
+def test_a_titration_beyond_saturation_is_refused(core):
+    given = {"method": "titration", "silver_ml": 60, "sample_g": 1}
+    found = answer(core, "brine_strength", given)
+    assert found["problems"][0]["field"] == "method"
+
+
+def test_topping_up_by_volume_and_thinning_down(core):
+    # 1000 L of 20 % at 20 °C weigh 1147.8 kg (WNT); to 19 %: 1147.8 / 19 kg water.
+    given = {
+        "volume_l": 1000,
+        "brine_salt_frac": 0.20,
+        "wanted_salt_frac": 0.19,
+        "brine_temp_c": 20,
+    }
+    got = amount(core, "brine_top_up", given, "water_kg")
+    assert got == pytest.approx(1147.8 / 19, rel=1e-3)
+    found = answer(core, "brine_top_up", {**given, "volume_l": {"value": 0}})
+    assert found["problems"][0]["field"] == "volume_l"
+
+
+def test_a_tank_neither_weighed_nor_measured_is_asked_for(core):
+    given = {"brine_salt_frac": 0.20, "wanted_salt_frac": 0.21}
+    assert answer(core, "brine_top_up", given)["missing"] == ["brine_kg"]
+
+
+def test_a_brine_sourer_than_the_cheese_is_told(core):
+    given = {"brine_ph": 4.9, "cheese_ph": 5.2, "brine_kg": 1000}
+    found = answer(core, "brine_check", given, rules=["brine"])
+    assert "note.brine_ph_below_cheese" in [row["key"] for row in found["notes"]]
+    assert answer(core, "brine_check", given)["missing"] == ["rules"]

@@ -107,3 +107,33 @@ def test_nine_makes_have_no_limits(core):
     found = answer(core, "control_chart", {"makes": makes})
     assert word(found) == "not_assessed"
     assert found["notes"][0]["key"] == "note.too_few_makes"
+
+
+def test_a_chart_names_the_makes_that_are_unlike_the_others(core):
+    flow = [50.0, 50.2, 49.9, 50.1, 50.0, 49.8, 50.1, 50.0, 49.9, 50.1, 58.0]
+    makes = table(["value"], *[[value] for value in flow])
+    found = values(core, "control_chart", {"makes": makes})
+    assert found[("beyond", "make_11")]["value"] == 58.0
+
+
+def test_nine_on_one_side_are_a_run(core):
+    flow = [50.0, 48.0] * 4 + [50.3] * 9
+    makes = table(["value"], *[[value] for value in flow])
+    found = values(core, "control_chart", {"makes": makes})
+    assert found[("run", "make_17")]["value"] == 50.3
+
+
+def test_more_than_the_whole_cheese_is_refused(core):
+    given = {"cheese_moisture_frac": 0.6, "cheese_fat_frac": 0.5}
+    problem = answer(core, "composition", given)["problems"][0]
+    assert problem["field"] == "cheese_fat_frac"
+
+
+def test_a_standard_that_another_code_lacks_is_told(core):
+    found = identity(core, jurisdiction="codex", standard="monterey")
+    assert word(found) == "not_assessed"
+    assert found["notes"][0]["key"] == "note.no_such_standard_there"
+
+
+def test_identity_without_the_rules_says_so(core):
+    assert answer(core, "identity", {"standard": "gouda"})["missing"] == ["rules"]

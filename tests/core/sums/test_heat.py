@@ -118,3 +118,31 @@ def test_twice_the_milk_takes_between_once_and_twice_as_long(core):
     assert tau_s == pytest.approx(2400, rel=0.005)
     other = found[("other_tau_s", None)]
     assert (other["low"], other["high"]) == pytest.approx((tau_s, 2 * tau_s))
+
+
+def test_what_is_lacking_is_named_for_the_way_it_is_heated(core):
+    given = {"vat_temp_c": 20, "target_temp_c": 30}
+    assert answer(core, "heat_time", given)["missing"] == ["jacket_temp_c", "tau_s"]
+    given["heating"] = "power"
+    missing = answer(core, "heat_time", given)["missing"]
+    assert missing == ["contents_kg", "power_kw"]
+
+
+def test_a_jacket_beyond_steam_is_told(core):
+    given = {"vat_temp_c": 10, "target_temp_c": 60, "tau_s": 3600, "time_s": 600}
+    found = answer(core, "jacket_needed", given)
+    assert found["notes"][0]["key"] == "note.jacket_out_of_reach"
+
+
+def test_slow_scalding_is_told(core):
+    rows = [[0, 31], [10, 32], [20, 33]]
+    given = {"vat_temps": table(["at_min", "value"], *rows)}
+    found = values(core, "scald_rate", given)
+    assert found[("rate_verdict", None)]["value"] == "below"
+
+
+def test_one_reading_has_no_rate(core):
+    given = {"vat_temps": table(["at_min", "value"], [0, 31])}
+    found = answer(core, "scald_rate", given)
+    assert found["values"][0]["value"] is None
+    assert found["notes"][0]["key"] == "note.heat.not_enough_readings"

@@ -108,3 +108,27 @@ def test_colour_for_winter_milk_has_the_printed_range(core):
     # Guelph: 1 to 2 mL on 1000 kg.
     row = values(core, "colour", {"milk_kg": 1000})[("colour_ml", None)]
     assert (row["low"], row["high"]) == (1, 2)
+
+
+def test_a_solution_without_its_label_is_asked_for(core):
+    found = answer(core, "calcium_chloride", {"milk_kg": 100, "form": "solution"})
+    assert found["missing"] == ["solution_frac", "solution_density_kg_l"]
+
+
+def test_calcium_chloride_without_the_rule_gives_the_dose_and_no_verdict(core):
+    found = answer(core, "calcium_chloride", {"milk_kg": 100, "form": "anhydrous"})
+    assert [row["name"] for row in found["values"]] == ["anhydrous_g", "weigh_out_g"]
+    assert found["notes"][0]["key"] == "note.rules_not_here"
+
+
+def test_soxhlet_needs_its_strength(core):
+    found = answer(core, "rennet_dose", {"milk_l": 100, "strength_kind": "soxhlet"})
+    assert found["missing"] == ["strength_soxhlet"]
+
+
+def test_a_dose_that_would_more_than_double_is_told(core):
+    given = {"floc_s": typed("25", "min"), "target_floc_s": typed("10", "min")}
+    found = answer(core, "rennet_next", given)
+    # (25 - 2) / (10 - 2) = 2.875.
+    assert found["values"][0]["value"] == pytest.approx(2.875)
+    assert found["notes"][0]["key"] == "note.factor_outside"

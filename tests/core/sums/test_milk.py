@@ -144,3 +144,55 @@ def test_protein_to_fat_follows_the_gouda_page(core):
     given = {"milk_kg": 100, "protein_frac": 0.033, "fat_frac": 0.04}
     got = amount(core, "standardise_ratio", given, "target_fat_frac")
     assert got == pytest.approx(0.03084, abs=5e-6)
+
+
+def test_a_plate_count_is_held_against_the_grade_a_figure(core):
+    # 100,000 /mL for a producer (Pasteurized Milk Ordinance table).
+    given = {"milk_temp_c": 4, "plate_count_ml": 100000}
+    us = values(core, "milk_receipt", given, RECEIVING)
+    assert us[("plate_count", "grade_a_producer")]["value"] == "meets"
+    given = {"jurisdiction": "eu_uk", "species": "goat", **given}
+    eu = values(core, "milk_receipt", given, RECEIVING)
+    # 1,500,000 for other species (Regulation 853/2004).
+    assert eu[("plate_count", "other_species")]["high"] == 1500000
+
+
+def test_milk_of_unknown_age_is_not_assessed(core):
+    given = {"jurisdiction": "eu_uk", "milk_temp_c": 4}
+    found = values(core, "milk_receipt", given, RECEIVING)
+    assert found[("age", "at_4_c")]["value"] == "not_assessed"
+
+
+def test_goats_milk_may_wait_72_hours_in_the_old_uk_text(core):
+    given = {
+        "jurisdiction": "eu_uk",
+        "species": "goat",
+        "milk_temp_c": 4,
+        "milk_age_h": 72,
+    }
+    found = values(core, "milk_receipt", given, RECEIVING)
+    assert found[("age", "ewe_goat_buffalo")]["value"] == "meets"
+
+
+def test_receipt_without_the_rules_says_so(core):
+    found = answer(core, "milk_receipt", {"milk_temp_c": 4})
+    assert found["missing"] == ["rules"]
+
+
+def test_milk_too_warm_for_the_table_is_told(core):
+    given = {"milk_l": 100, "fat_frac": 0.04, "milk_temp_c": 42}
+    found = answer(core, "milk_mass", given)
+    assert found["notes"][0]["key"] == "note.density_outside_table"
+
+
+def test_skim_stirred_in_meets_the_ratio_by_hand(core):
+    # (4.28 - 3.3) / 0.034 = 28.82 kg of skim at 3.4 % protein, ratio 1.07.
+    given = {
+        "milk_kg": 100,
+        "protein_frac": 0.033,
+        "fat_frac": 0.04,
+        "added_protein_frac": 0.034,
+        "added_fat_frac": 0,
+    }
+    got = amount(core, "standardise_ratio", given, "added_kg")
+    assert got == pytest.approx(0.98 / 0.034)

@@ -105,3 +105,37 @@ def test_percent_may_be_typed(core):
     }
     got = amount(core, "weight_loss", given, "loss_frac")
     assert got == pytest.approx(0.02, abs=1e-4)
+
+
+def test_a_wheel_to_be_dried_is_weighed_for(core):
+    # 100 kg at 43 % reach 40 % at 95 kg.
+    given = {
+        "start_kg": 100,
+        "now_kg": 98,
+        "moisture_frac": 0.43,
+        "wanted_moisture_frac": 0.40,
+    }
+    assert amount(core, "weight_loss", given, "wanted_kg") == pytest.approx(95)
+
+
+def test_a_far_forecast_of_drying_is_a_guide_only(core):
+    rows = [[1, 0.01], [4, 0.02], [9, 0.03]]
+    given = {"weighings": table(["at_day", "loss_frac"], *rows), "days": 100}
+    found = answer(core, "loss_forecast", given)
+    assert "note.loss_guide_only" in [row["key"] for row in found["notes"]]
+
+
+def test_curing_is_asked_about_an_instant(core):
+    given = {
+        "thermometer": "F",
+        "store_temps": days(60, 50),
+        "start_min": 1440,
+        "now_min": 1440 * 11,
+    }
+    found = values(core, "curing_days", given, ["us_curing"])
+    assert found[("counted_days", None)]["value"] == pytest.approx(10)
+
+
+def test_curing_without_the_rule_says_so(core):
+    given = {"thermometer": "F", "store_temps": days(60, 50)}
+    assert answer(core, "curing_days", given)["missing"] == ["rules"]

@@ -76,3 +76,37 @@ def test_lactose_left_after_each_wash_is_as_worked(core):
     assert first["value"] == pytest.approx(0.7857, abs=5e-5)
     assert first["high"] == pytest.approx(0.8095, abs=5e-5)
     assert found[("lactose_left_frac", "wash_2")]["value"] < first["value"]
+
+
+def test_more_water_than_is_needed_asks_for_no_whey_off(core):
+    given = {
+        "milk_kg": 100,
+        "water_kg": 90,
+        "vat_temp_c": 31,
+        "target_temp_c": 33,
+        "water_temp_c": 60,
+    }
+    found = answer(core, "wash_drain", given)
+    assert "note.water_is_more_than_enough" in [row["key"] for row in found["notes"]]
+
+
+def test_whey_off_for_water_needs_the_temperatures(core):
+    found = answer(core, "wash_drain", {"milk_kg": 100, "water_kg": 20})
+    assert found["missing"] == ["vat_temp_c", "target_temp_c", "water_temp_c"]
+
+
+def test_whey_off_for_cold_water_is_refused(core):
+    given = {
+        "milk_kg": 100,
+        "water_kg": 20,
+        "vat_temp_c": 31,
+        "target_temp_c": 37,
+        "water_temp_c": 20,
+    }
+    problem = answer(core, "wash_drain", given)["problems"][0]
+    assert problem["field"] == "target_temp_c"
+
+
+def test_water_at_hand_that_would_have_to_scald_is_told(core):
+    found = answer(core, "wash_temp", {**VAT, "water_kg": 8})
+    assert found["notes"][0]["key"] == "note.water_hotter_than_most"
