@@ -206,9 +206,12 @@ def _button(step, found, judge, met, now_ms):
                 return {"act": "mould", "arg": mould["size"]}
     if judge is not None and not judge["met"] and now_ms >= judge["from_ms"]:
         return {"act": "judge", "arg": None}
+    is_over = met and step["end"]["by"] != "person"
     for reading in found["readings"]:
         if not (reading["required"] or reading["every_s"]):
             continue
+        if is_over and reading["when"] == "during":
+            continue  # who is slower than the interval would never be let go
         if reading["due_ms"] is not None and reading["due_ms"] <= now_ms:
             return {"act": "reading", "arg": reading["quantity"]}
     if met:

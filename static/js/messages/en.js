@@ -296,6 +296,7 @@ export const EN = {
   'task.release': 'I leave this step to another',
   'task.by': '{name} does this step. Take it over',
 
+  'blocker.enter': 'Enter it now: {what}',
   'blocker.reading_missing': '{what} has not been entered.',
   'blocker.add_missing': '{what} has not been entered.',
   'blocker.target_not_met': '{what} has not reached what the recipe wants.',

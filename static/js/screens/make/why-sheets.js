@@ -1,11 +1,20 @@
 import { html } from '../../parts/html.js';
 import { WhyPad } from '../../parts/why-pad.js';
 import { act } from '../../parts/acts.js';
+import { Tap } from '../../parts/tap.js';
 import { own, t } from '../../messages/index.js';
+import { swap } from '../../router.js';
+
+// What can still be entered instead of giving a reason, and on which sheet.
+const ENTER = { reading_missing: 'reading', target_not_met: 'reading', add_missing: 'add' };
+
+function whatOf(blocker) {
+  if (blocker.key === 'add_missing') return blocker.title;
+  return ['reading_missing', 'target_not_met'].includes(blocker.key) ? t('quantity.' + blocker.arg) : '';
+}
 
 function blockerText(blocker) {
-  const what = blocker.key === 'add_missing' ? blocker.title : blocker.arg ? t('quantity.' + blocker.arg) : '';
-  return t('blocker.' + blocker.key, { what });
+  return t('blocker.' + blocker.key, { what: whatOf(blocker) });
 }
 
 /** End a step although something is missing: the record keeps the reason. */
@@ -20,6 +29,8 @@ export function EndWhy({ make, step, onBack }) {
   return html`<${WhyPad} title=${t('end.early_title', { step: own(step.title) })}
     reasons=${['curd_ready', 'instrument_missing', 'done_not_written', 'maker_decides']} doWord=${t('end.early_do')} onDone=${done} onBack=${onBack}>
     <ul class="lines">${blockers.map((one) => html`<li key=${one.key + one.arg}>${blockerText(one)}</li>`)}</ul>
+    ${blockers.filter((one) => one.key in ENTER).map((one) => html`<${Tap} key=${'enter' + one.key + one.arg} class="second"
+      onTap=${() => swap('make', make, ENTER[one.key], step.key, one.arg)}>${t('blocker.enter', { what: whatOf(one) })}</${Tap}>`)}
   </${WhyPad}>`;
 }
 
