@@ -111,3 +111,39 @@ def test_an_acknowledged_alert_stays_and_says_by_whom(ask):
     seen = Phone(device=1).event("alert_acknowledged", 242, alert=row["id"])
     (row,) = acid(ask, [*events, seen], 243)
     assert row["acknowledged"]["by"] == "ida"
+
+
+def test_of_two_readings_at_one_instant_the_later_entry_counts(ask):
+    assert acid(ask, make((0, 6.60), (240, 6.60), (240, 6.15)), 241) == []
+
+
+def test_a_reading_past_the_curve_is_not_judged(ask):
+    assert acid(ask, make((0, 6.60), (500, 6.40)), 501) == []
+
+
+def test_a_value_its_own_target_tells_already_is_told_once(ask):
+    events = make((0, 6.60), (180, 6.35))
+    body = events[0]["data"]["recipe"]
+    for step in body["steps"]:
+        if step["key"] == "cut":
+            figure = {
+                "value": 6.1,
+                "low": 6.0,
+                "high": 6.2,
+                "unit": "pH",
+                "source": "OURS",
+                "status": "derived",
+            }
+            step["targets"] = [{"quantity": "ph", "figure": figure}]
+    phone = Phone(device=1)
+    events.append(phone.event("step_begun", 235, step="cut"))
+    events.append(phone.reading("ph", 6.28, 240, "cut"))
+    keys = [row["key"] for row in ask.view(events, 241)["alerts"]]
+    assert "alert.reading_above" in keys
+    assert "alert.acid_slow" not in keys
+
+
+def test_far_behind_the_first_point_nothing_stalls(ask):
+    # pH 6.9 is above the curve's first point: sweet milk, not a dead starter.
+    (row,) = acid(ask, make((0, 6.90), (60, 6.90)), 61)
+    assert row["key"] == "alert.acid_slow"

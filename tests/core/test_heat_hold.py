@@ -248,3 +248,73 @@ def test_a_corrected_dip_does_not_begin_the_hold_again(ask):
 def test_a_gap_that_cannot_be_agreed_leaves_the_rule_as_it_is(core, gap_s):
     rule = {"gap_max_s": {"value": 120}}
     assert core("heat_hold", "with_gap", rule, gap_s) == rule
+
+
+def test_a_recorder_above_the_indicator_is_warned_of(ask):
+    hold = whole()
+    every_two_minutes(hold, 0, 30)
+    for typed in ("146", "145"):
+        hold.add(
+            "reading_taken",
+            10,
+            quantity="recorder_temp_c",
+            value=(float(typed) - 32) / 1.8,
+            typed=typed,
+            typed_unit="F",
+            step="hold",
+        )
+    hold.add("step_ended", 31, step="hold")
+    (warning,) = hold.step(ask, 32)["verdict"]["warnings"]
+    assert warning["key"] == "recorder_reads_above_indicator"
+    assert (warning["value"], warning["limit"]) == (146, 145)
+
+
+def test_the_recorder_alone_is_no_reading(ask):
+    hold = whole()
+    hold.add("reading_taken", 5, quantity="recorder_temp_c", value=64.0, step="hold")
+    verdict = hold.step(ask, 6)["verdict"]
+    assert verdict["class"] == "not_assessed"
+    assert [row["key"] for row in verdict["reasons"]] == ["no_readings"]
+
+
+def test_a_value_entered_without_its_text_is_in_celsius(ask):
+    hold = Hold()
+    for minute in (0, 10):
+        hold.add("reading_taken", minute, quantity="milk_temp_c", value=63.5)
+    assert hold.step(ask, 11)["due_ms"] == at(30)
+    hold.add("reading_taken", 12, quantity="milk_temp_c", value=62.9)
+    assert hold.step(ask, 13)["due_ms"] == at(42)
+
+
+def test_a_rule_that_asks_for_no_air_looks_at_the_milk_alone(ask):
+    eu = json.loads(
+        (ROOT / "server" / "rules" / "eu_uk_heat_treatment.json").read_text("utf-8")
+    )
+    hold = Hold()
+    body = hold.events[0]["data"]
+    body["recipe"] = hold_recipe(rule="eu_uk_heat_treatment")
+    hold.read(0, 63.0, 40.0, "C")
+    hold.read(10, 63.0, 40.0, "C")
+    rules = {"eu_uk_heat_treatment": eu}
+    step = hold.step(ask, 11, rules)
+    assert step["due_ms"] == at(30)
+    # Regulation 853/2004 asks for a negative phosphatase test as well.
+    assert step["verdict"]["class"] == "not_assessed"
+
+
+def test_a_rule_not_printed_in_fahrenheit_moves_no_clock(ask):
+    eu = json.loads(
+        (ROOT / "server" / "rules" / "eu_uk_heat_treatment.json").read_text("utf-8")
+    )
+    hold = Hold()
+    hold.events[0]["data"]["recipe"] = hold_recipe(rule="eu_uk_heat_treatment")
+    hold.read(10, 100.0, 100.0)
+    step = hold.step(ask, 11, {"eu_uk_heat_treatment": eu})
+    assert step["due_ms"] == at(30)
+
+
+def test_sweetened_milk_must_be_five_degrees_hotter(ask):
+    hold = Hold(equipment={"sweetened": "yes"})
+    hold.read(0, 150.0, 155.0)
+    hold.read(6, 149.0, 155.0)
+    assert hold.step(ask, 7)["due_ms"] == at(36)

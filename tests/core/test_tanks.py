@@ -178,3 +178,44 @@ def test_an_event_of_a_tank_lacking_a_field_is_refused(core, kind):
     found = core("events", "check_event", row)
     wanted = [field["name"] for field in KINDS[kind]["fields"] if field["required"]]
     assert [problem["field"] for problem in found] == wanted
+
+
+def test_tanks_come_by_name(ask):
+    first = Tank()
+    other = Phone(make="0193a5b0-0000-7000-8000-0000000000bb", device=1)
+    event = other.event("tank_opened", 0, name="A tank", mass_kg=100.0, salt_frac=0.2)
+    found = ask.desk(("take", [*first.events, event]), ("tanks", at(5)))[1]
+    assert [row["name"] for row in found] == ["A tank", "Large tank"]
+
+
+def test_a_strong_brine_is_thinned_with_water(ask):
+    tank = Tank()
+    tank.measured(30, 0.22)
+    found = tank_of(ask, tank.events, 60)
+    # 500 × .02 / .20.
+    assert found["water_to_add_kg"] == pytest.approx(50)
+    assert found["salt_to_add_kg"] is None
+
+
+def test_a_tank_keeps_its_own_temperature(ask):
+    tank = Tank()
+    tank.add("reading_taken", 5, quantity="brine_temp_c", value=18.0)
+    found = tank_of(ask, tank.events, 10)
+    assert found["temp_c"] == 18.0
+    # Read working range: 10 to 15 °C.
+    assert [row["limit"] for row in found["outside"]] == [15]
+
+
+def test_a_brine_too_cold_to_reckon_with_is_told(ask):
+    tank = Tank()
+    tank.add("reading_taken", 5, quantity="brine_temp_c", value=-5.0)
+    found = tank_of(ask, tank.events, 10)
+    assert [row["key"] for row in found["notes"]] == ["note.tank.cannot_be"]
+
+
+def test_wheels_weighed_heavier_after_the_brine_go_by_the_model(ask):
+    tank = Tank()
+    load = tank.load(1, 14.0)
+    tank.add("tank_unloaded", DAY, load=load["id"], mass_kg=14.2)
+    found = tank_of(ask, [*tank.events, Phone().opened()], DAY + 10)
+    assert found["loads"][0]["basis"] == "tank.model"

@@ -95,3 +95,17 @@ def test_makes_of_another_recipe_and_abandoned_ones_are_left_out(ask):
     )
     assert len(charts(ask, makes)["ph_at_drain"]["points"]) == 1
     assert charts(ask, makes, "other")["ph_at_drain"]["chart"] is None
+
+
+def test_a_make_whose_wheels_were_not_weighed_has_no_yield(ask):
+    make = one_make(1)
+    phone = Phone(device=1, make=make[0]["make"])
+    make.append(phone.event("wheels_moulded", 1510, size="small", count=30))
+    assert charts(ask, [make])["yield"]["points"] == []
+
+
+def test_a_make_of_no_wheels_has_no_yield(ask):
+    make = one_make(1)
+    phone = Phone(device=1, make=make[0]["make"])
+    make.append(phone.event("wheels_moulded", 1510, size="small", count=0, mass_kg=0.0))
+    assert charts(ask, [make])["yield"]["points"] == []
