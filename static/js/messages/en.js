@@ -237,6 +237,7 @@ export const EN = {
   'step.skipped': 'SKIPPED',
   'step.place': 'Step {n} of {total}',
   'step.round': '{n} of {total}',
+  'step.title_round': '{title} ({n} of {total})',
   'target.label': '{what}, wanted',
   'target.last': 'Last {value} at {at}',
   'dose.label': '{what}, put in',

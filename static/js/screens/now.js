@@ -3,6 +3,7 @@ import { alertText } from '../parts/alert-line.js';
 import { CountdownWords } from '../parts/countdown.js';
 import { Row } from '../parts/sheet.js';
 import { StateMark } from '../parts/state-mark.js';
+import { stepTitle } from '../parts/step-title.js';
 import { Tap } from '../parts/tap.js';
 import { board } from '../parts/source.js';
 import { mayAs } from '../parts/people-names.js';
@@ -22,8 +23,7 @@ function open(due) {
 function dueTitle(due) {
   if (due.what === 'timer') return due.label ?? t('due.timer');
   if (due.what === 'reading') return t('due.reading', { what: t('quantity.' + due.quantity), step: own(due.title) });
-  const round = due.rounds ? ' ' + t('step.round', { n: due.round, total: due.rounds }) : '';
-  return t('due.' + due.what, { step: own(due.title) + round });
+  return t('due.' + due.what, { step: stepTitle(due) });
 }
 
 function DueRow({ due }) {

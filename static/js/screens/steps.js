@@ -1,3 +1,4 @@
+import { stepTitle } from '../parts/step-title.js';
 import { html } from '../parts/html.js';
 import { Sheet } from '../parts/sheet.js';
 import { StateMark } from '../parts/state-mark.js';
@@ -37,7 +38,7 @@ export function StepsScreen({ make, view, onBack }) {
     <div class="rows">${view.steps.map((step, index) => html`<${Tap} key=${step.key}
       class=${`row step-row is-${step.status}`} onTap=${() => open(make, step)}>
       <span class="row-main">
-        <span class="row-title">${index + 1}. ${own(step.title)}${step.rounds ? ' ' + t('step.round', { n: step.round, total: step.rounds }) : ''}</span>
+        <span class="row-title">${index + 1}. ${stepTitle(step)}</span>
         <${Times} step=${step} nowMs=${view.now_ms} />
         ${step.waits_on.length && step.status === 'waiting' ? html`<span class="row-detail">${t('steps.waits', {
           list: view.steps.filter((one) => step.waits_on.includes(one.key)).map((one) => own(one.title)).join(', '),
