@@ -2,7 +2,7 @@
 
 from .. import heat_hold, run
 from ..figures import scaled_figure
-from ..formulas import salting
+from ..formulas import curing, salting
 from ..readings import parse
 from ..wheel_mass import cheese_kg, weighings
 from .found import from_make, from_recipe, of_figure
@@ -272,6 +272,34 @@ def _thermometer(place):
     return from_make(_store_unit(entries)) if entries else None
 
 
+def _cured_days(place):
+    """Return the whole days that count toward curing, from the make's own log."""
+    from .known_vat import base_ms
+
+    asked = dict(place)
+    asked.update({"topic": "store", "key": "curing_days"})
+    rule = place["context"]["rules"].get("us_curing")
+    temps = _store_temps(asked)
+    unit = _thermometer(asked)
+    start_ms = base_ms(asked)
+    if rule is None or temps is None or unit is None or start_ms is None:
+        return None
+    least = rule["rows"][0]["min_temp"].get(unit["value"])
+    if least is None or least["status"] == "memory":
+        return None
+    found = curing.curing_time(
+        [
+            {"at_ms": start_ms + int(row["at_min"] * 60000 + 0.5), "temp": row["value"]}
+            for row in temps["value"]
+        ],
+        start_ms,
+        place["now_ms"],
+        least["value"],
+        int(rule["gap_max_s"]["value"] * 1000),
+    )
+    return from_make(found["whole_days"])
+
+
 def _wheel_kg(index):
     def look_up(place):
         found = _weighings(place)
@@ -338,4 +366,5 @@ KNOWN = {
     "now_kg": _wheel_kg(-1),
     "days": _days,
     "milk_was": _milk_was,
+    "cured_days": _cured_days,
 }

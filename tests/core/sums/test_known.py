@@ -385,6 +385,23 @@ def test_pasteurised_milk_is_known_as_such(ask):
         assert known["milk_was"] == "pasteurised"
 
 
+@pytest.mark.parametrize(("days", "verdict"), [(60, "meets"), (59, "does_not_meet")])
+def test_raw_milk_cheese_is_held_by_the_makes_own_log(ask, days, verdict):
+    # 21 CFR 133.142 as Edam: raw milk, 60 days at 35 °F.
+    make = Make("store", "identity").run("fill_moulds", 0, 1).run("store", 2)
+    make.read("milk_temp_c", 60.0, -200).run("hold", -201, -150)
+    for day in range(days + 1):
+        make.read("store_temp_c", 10.0, 1 + 1440 * day, typed="50", typed_unit="F")
+    for size in ("small", "large"):
+        make.read("cheese_moisture_frac", 0.42, 50, place=size)
+        make.read("cheese_fat_frac", 0.29, 51, place=size)
+    given = {"standard": {"value": "gouda"}}
+    for row in make.answers(ask, 1 + 1440 * days, given=given):
+        known = {item["name"]: item["value"] for item in row["known"]}
+        assert known["cured_days"] == days
+        assert row["values"][0]["value"] == verdict
+
+
 def test_a_hold_not_begun_says_nothing_of_the_milk(ask):
     make = Make("store", "identity").run("store", 5000)
     for row in make.answers(ask, 5001):
