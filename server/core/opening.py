@@ -30,23 +30,28 @@ def suggestion(recipe: dict, milk_l: float) -> dict:
     require_above("milk_l", milk_l, 0)
     density = milk_formulas.density_kg_l(USUAL_FAT_FRAC, USUAL_SNF_FRAC, USUAL_TEMP_C)
     milk_kg = milk_l * density
-    curd = {}
-    for part in ("value", "low", "high"):
-        share = recipe["yield_frac"].get(part)
-        curd[part] = None if share is None else milk_kg * share
+    curd_kg = milk_kg * recipe["yield_frac"]["value"]
     moulds = []
     used_kg = 0.0
     for mould in recipe["moulds"]:
         wheel_kg = mould["wheel_kg"]["value"]
-        count = int(curd["value"] * mould["share_frac"]["value"] / wheel_kg)
+        count = int(curd_kg * mould["share_frac"]["value"] / wheel_kg)
         moulds.append({"size": mould["size"], "count": count})
         used_kg += count * wheel_kg
     return {
         "ask": _outside(recipe["milk"], milk_l),
-        "curd_kg": curd,
+        "curd_kg": {
+            "value": curd_kg,
+            "low": _times(recipe["yield_frac"].get("low"), milk_kg),
+            "high": _times(recipe["yield_frac"].get("high"), milk_kg),
+        },
         "moulds": moulds,
-        "left_kg": curd["value"] - used_kg,
+        "left_kg": curd_kg - used_kg,
     }
+
+
+def _times(share, milk_kg):
+    return None if share is None else milk_kg * share
 
 
 def _outside(milk, milk_l):

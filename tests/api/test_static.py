@@ -3,13 +3,12 @@ import gzip
 import hashlib
 import json
 import re
-from pathlib import Path
 
 import pytest
 
-from server.app import create_app
 from server.api.bare_python import bare
 from server.api.page_stamp import PACK, STAMP, sources_stamp
+from server.app import create_app
 from server.config import CORE_DIR, Settings
 from tests.sync.phones import close_app
 
