@@ -1,12 +1,18 @@
 """Makes as the server sees them, for viewers that fold nothing themselves."""
 
+from typing import Any
+
 from flask import Response, jsonify
 from flask_smorest import Blueprint
 
-from server import live
+from server import auth, live
+from server.api.guard import paired
+from server.api.people import server_now
 from server.auth import RefusedError
 from server.config import now_ms
 from server.core import desk
+from server.live.picture import HEARD_MS, glance
+from server.shapes.live import BoardQuery
 
 ID = "<string(maxlength=36):make_id>"
 
@@ -14,10 +20,35 @@ blp = Blueprint("makes", __name__, description="Makes, folded on the server")
 
 
 @blp.get("/makes")
+@blp.arguments(BoardQuery, location="query")
 @blp.response(200)
-def board() -> Response:
-    """Give the board: every make, and what is due across them."""
-    return jsonify(live.ask(desk.board, now_ms()))
+def board(wanted: dict[str, Any]) -> Response:
+    """Give the board: every make, and what is due across them.
+
+    With open=true only the makes that run, and when each phone was last heard:
+    the first picture of a viewer whose own log is still on its way.
+    """
+    found = live.ask(desk.board, now_ms())
+    if not wanted["open"]:
+        return jsonify(found)
+    return jsonify(server=server_now(), phones=_phones(), **glance(found))
+
+
+def _phones() -> list[dict[str, Any]]:
+    since_ms = now_ms() - HEARD_MS
+    own = paired().device.id  # who looks need not be told of their own phone
+    return [
+        {
+            "device": device.id,
+            "name": device.name,
+            "person": device.person,
+            "heard_ms": device.seen_ms,
+        }
+        for device in auth.devices()
+        if device.id != own
+        and device.removed_ms is None
+        and device.seen_ms >= since_ms
+    ]
 
 
 @blp.get(f"/makes/{ID}/view")

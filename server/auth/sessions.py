@@ -8,6 +8,7 @@ from server.store import people as kept
 from server.store import reading
 
 DAY_S = 86_400
+SEEN_EVERY_S = 60  # the live view shows how long ago a phone was heard
 IDLE_DAYS = 400  # a phone unseen so long must be paired anew; its queue stays
 
 
@@ -48,14 +49,14 @@ def session_of(token: str, now_ms: int, rate: float) -> Session | None:
 
 
 def note_seen(session: Session, now_ms: int, rate: float) -> None:
-    """Write down that a phone was here, at most once a day.
+    """Write down that a phone was here, at most once a minute.
 
     Args:
         session: the phone.
         now_ms: server time [ms].
         rate: how fast the server's clock runs.
     """
-    if _unseen_days(session.device, now_ms, rate) >= 1:
+    if _unseen_days(session.device, now_ms, rate) * DAY_S >= SEEN_EVERY_S:
         kept.mark_device(session.device.id, seen_ms=now_ms)
 
 

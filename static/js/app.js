@@ -1,10 +1,15 @@
 // The page's beginning. First what was shown last, from the database, so that a
 // phone taken out of an apron shows the make at once; everything else follows.
 
+import { lookFirst } from "./data/live.js";
 import { begin, remember } from "./data/start.js";
 import { startScreens } from "./screens/index.js";
 
+const LOOK_FIRST_MS = 3000;
+
+// Who watches from elsewhere waits for nothing else.
+const first = location.hash.startsWith("#/live") ? lookFirst(LOOK_FIRST_MS) : null;
 await remember();
 startScreens(document.getElementById("app"));
 // After the painting, not before: the core takes half a second on an old phone.
-requestAnimationFrame(() => setTimeout(begin));
+requestAnimationFrame(() => setTimeout(() => (first ? first.then(begin) : begin())));

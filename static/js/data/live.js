@@ -2,24 +2,85 @@
 //
 // It reads on from the same cursor as the exchange, so nothing is told twice or
 // left out when it falls back to asking every five seconds.
+//
+// First comes a picture: the board of open makes as the server folds it, a few
+// hundred bytes, shown while this phone's own log is behind it. The log follows
+// packed, by the exchange; only then the stream, whose entries are small.
 
-import { stream } from "./api.js";
+import { signal } from "@preact/signals";
+import { get, stream } from "./api.js";
 import { waitMs } from "./backoff.js";
 import { clock } from "./clock.js";
 import { place } from "./db.js";
-import { lastWordMs, live } from "./state.js";
+import { board, lastWordMs, live, net } from "./state.js";
 import { reader } from "./stream.js";
 import { absorb, kick } from "./sync.js";
 
 const POLL_MS = 5000;
 const SILENT_MS = 40000; // the server says something every 15 s
 const GATHER_MS = 80;
+const LOOK_MS = 60000; // phones of the room speak once a minute
+const CATCH_UP_MS = 30000;
+const CATCH_UP_LOOK_MS = 200;
+
+/** What the server last told at a glance: {makes, now_ms, phones}, or null. */
+export const picture = signal(null);
 
 let watchers = 0;
 let ending = null;
 let failures = 0;
 let retrying = null;
 let polling = null;
+let looking = null;
+let early = null;
+
+/**
+ * Tell whether this phone's own board lacks what the server's picture has.
+ *
+ * @param {object|null} told the picture
+ * @param {object|null} own the board as the core on this phone folds it
+ */
+export function isBehind(told, own) {
+  return (told?.makes ?? []).some((make) => {
+    const mine = own?.makes.find((one) => one.id === make.id);
+    return !mine || (mine.last_word_ms ?? 0) < (make.last_word_ms ?? 0);
+  });
+}
+
+async function look() {
+  const told = await get("/makes?open=true");
+  picture.value = told;
+  lastWordMs.value = clock.nowMs();
+  net.value = "online"; // the exchange may still be on its way to find out
+}
+
+/**
+ * Ask for the picture ahead of everything else; resolves once it came or failed.
+ *
+ * On a slow link the core's files would else share the line with it.
+ *
+ * @param {number} mostMs longest wait
+ */
+export function lookFirst(mostMs) {
+  early = look().catch(() => {});
+  return Promise.race([early, new Promise((done) => setTimeout(done, mostMs))]);
+}
+
+// The stream is not packed: what is far behind comes by the exchange first.
+async function catchUp(signal_) {
+  await (early ?? look().catch(() => {}));
+  early = null;
+  const endMs = Date.now() + CATCH_UP_MS;
+  let lookMs = Date.now() + POLL_MS;
+  if (isBehind(picture.value, board.value)) kick("poll");
+  while (isBehind(picture.value, board.value) && Date.now() < endMs) {
+    await new Promise((done) => setTimeout(done, CATCH_UP_LOOK_MS));
+    if (signal_.aborted) return;
+    if (Date.now() < lookMs) continue;
+    lookMs = Date.now() + POLL_MS;
+    look().catch(() => {});
+  }
+}
 
 function stopPolling() {
   clearInterval(polling);
@@ -78,7 +139,11 @@ async function connect() {
   ending = mine;
   let silence = setTimeout(() => mine.abort(), SILENT_MS);
   let retryAfterS = null;
+  looking ??= setInterval(() => look().catch(() => {}), LOOK_MS);
   try {
+    await catchUp(mine.signal);
+    clearTimeout(silence);
+    silence = setTimeout(() => mine.abort(), SILENT_MS);
     await listen(mine.signal, () => {
       lastWordMs.value = clock.nowMs();
       clearTimeout(silence);
@@ -102,6 +167,8 @@ function disconnect() {
   ending = null;
   mine?.abort();
   clearTimeout(retrying);
+  clearInterval(looking);
+  looking = null;
   stopPolling();
 }
 

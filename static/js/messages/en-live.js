@@ -41,4 +41,10 @@ export const EN_LIVE = {
   'curve.is_running': 'running',
   'curve.is_ended': 'done',
   'curve.is_skipped': '',
+
+  'live.first': 'AS THE SERVER SEES IT',
+  'live.as_of': 'As it stood at {at}',
+  'live.late': 'by {by}',
+  'live.phones': 'Phones of the room',
+  'live.phone_heard': 'heard {age} ago',
 };
