@@ -7,6 +7,7 @@ from server.api import (
     errors,
     guard,
     health,
+    links,
     live,
     makes,
     needs_look,
@@ -30,6 +31,7 @@ RESOURCES = (
     needs_look,
     alarms,
     push,
+    links,
 )
 
 

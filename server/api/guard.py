@@ -13,7 +13,9 @@ from urllib.parse import urlsplit
 from flask import Flask, Response, g, request
 
 from server import auth
+from server.auth import links
 from server.config import settings
+from server.store.links import StoredLink
 
 P = ParamSpec("P")
 R = TypeVar("R")
@@ -21,7 +23,11 @@ R = TypeVar("R")
 PREFIX = "/api/v1"
 OPEN = ("/health", "/pair", "/openapi.json")
 REMOVED_MAY = ("/sync/push",)  # what they still hold is kept for a look
+# Below it a guest's cookie counts and a phone's does not, and nowhere else.
+GUEST = "/guest"
 COOKIE_S = auth.IDLE_DAYS * 86_400
+PHONE_COOKIE = "vatside"
+GUEST_COOKIE = "vatside-guest"
 
 
 def init_app(app: Flask) -> None:
@@ -40,6 +46,10 @@ def _check() -> None:
     if request.method not in ("GET", "HEAD", "OPTIONS"):
         _check_own_page()
     if path in OPEN:
+        return
+    if path == GUEST or path.startswith(GUEST + "/"):
+        if (request.method, path) != ("POST", GUEST):
+            guest()
         return
     session = paired()
     if path in REMOVED_MAY:
@@ -79,6 +89,21 @@ def paired() -> auth.Session:
     return session
 
 
+def guest() -> StoredLink:
+    """Return the link through which this request looks.
+
+    Raises:
+        RefusedError: no guest sends it, or the link has ended.
+    """
+    if "guest" not in g:
+        token = request.cookies.get(_cookie_name(GUEST_COOKIE))
+        if not token:
+            raise auth.RefusedError("no_guest")
+        g.guest = links.guest_link(token, settings().clock.now_ms())
+    link: StoredLink = g.guest
+    return link
+
+
 def require(role: str) -> Callable[[Callable[P, R]], Callable[P, R]]:
     """Ask for a role before a view is entered.
 
@@ -98,9 +123,9 @@ def require(role: str) -> Callable[[Callable[P, R]], Callable[P, R]]:
     return wrap
 
 
-def _cookie_name() -> str:
+def _cookie_name(name: str = PHONE_COOKIE) -> str:
     # The prefix makes browsers hold it to this host and to https.
-    return "__Host-vatside" if request.is_secure else "vatside"
+    return f"__Host-{name}" if request.is_secure else name
 
 
 def sent_token() -> str | None:
@@ -115,10 +140,25 @@ def send_token(answer: Response, token: str) -> None:
         answer: what is sent.
         token: the token.
     """
+    _send_cookie(answer, _cookie_name(), token, COOKIE_S)
+
+
+def send_guest_token(answer: Response, token: str, left_s: int) -> None:
+    """Let a guest's browser keep its token until the link ends.
+
+    Args:
+        answer: what is sent.
+        token: the token.
+        left_s: how long the link still lasts [s].
+    """
+    _send_cookie(answer, _cookie_name(GUEST_COOKIE), token, left_s)
+
+
+def _send_cookie(answer: Response, name: str, token: str, left_s: int) -> None:
     answer.set_cookie(
-        _cookie_name(),
+        name,
         token,
-        max_age=COOKIE_S,
+        max_age=left_s,
         secure=request.is_secure,
         httponly=True,
         samesite="Strict",

@@ -59,12 +59,17 @@ def start_pairing(person_id: str) -> dict[str, Any]:
     return {
         "code": made.short,
         "url": url,
-        "qr_svg": _qr_svg(url),
+        "qr_svg": qr_svg(url),
         "expires_ms": made.expires_ms,
     }
 
 
-def _qr_svg(text: str) -> str:
+def qr_svg(text: str) -> str:
+    """Return a QR picture as SVG.
+
+    Args:
+        text: what it says.
+    """
     out = io.BytesIO()
     segno.make(text, error="m").save(
         out, kind="svg", scale=8, xmldecl=False, svgns=True, border=4

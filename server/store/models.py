@@ -196,3 +196,29 @@ class WallRow(Base):
     device: Mapped[str] = mapped_column(ForeignKey("devices.id"), primary_key=True)
     seen_ms: Mapped[int] = mapped_column(BigInteger)
     sound: Mapped[bool]
+
+
+class LinkRow(Base):
+    """A read-only link for a guest. An ended or revoked one stays, to say so."""
+
+    __tablename__ = "links"
+
+    id: Mapped[str] = mapped_column(String(36), primary_key=True)
+    name: Mapped[str] = mapped_column(String(80))
+    token_sha256: Mapped[str] = mapped_column(String(64), unique=True)
+    makes: Mapped[str] = mapped_column(Text)
+    made_by: Mapped[str] = mapped_column(String(64))
+    made_ms: Mapped[int] = mapped_column(BigInteger)
+    until_ms: Mapped[int] = mapped_column(BigInteger)
+    opened_ms: Mapped[int | None] = mapped_column(BigInteger)
+    revoked_ms: Mapped[int | None] = mapped_column(BigInteger)
+
+
+class LinkVisitRow(Base):
+    """One browser that opened a link, known by the hash of its own token."""
+
+    __tablename__ = "link_visits"
+
+    token_sha256: Mapped[str] = mapped_column(String(64), primary_key=True)
+    link: Mapped[str] = mapped_column(ForeignKey("links.id"))
+    opened_ms: Mapped[int] = mapped_column(BigInteger)
