@@ -50,11 +50,11 @@ function keyOf(event) {
  *   askText(ask, typed): words of a second look; quantity: whose limits are
  *   named in problems; save(value, typed): true when
  *   kept; saveWord; onBack; children: shown above the keys; isBare: a figure
- *   that none came before, so nothing stands beside it
+ *   that none came before, so nothing stands beside it; aside: beside Save
  */
 export function Keypad({
   title, unit, decimals, signed = false, start = '', last, read, difference,
-  askText, problemWords, save, saveWord, hint, quantity, onBack, isBare = false, children,
+  askText, problemWords, save, saveWord, hint, quantity, onBack, isBare = false, aside = null, children,
 }) {
   const [typed, setTyped] = useState(start);
   // A second key may come before the first is painted: it counts from here.
@@ -152,7 +152,7 @@ export function Keypad({
       ${isAsking
         ? html`<${Tap} key="keep" class="primary is-check" onTap=${keep}>${t('keypad.keep_it', { value: typed, unit })}</${Tap}>
           <${Tap} key="again" class="second tall" onTap=${() => setPhase('typing')}>${t('keypad.change')}</${Tap}>`
-        : html`<${Tap} key="save" class="primary" disabled=${!isReady || phase === 'saving'} onTap=${onSave}>${saveWord ?? t('keypad.save')}</${Tap}>`}
+        : html`<${Tap} key="save" class="primary" disabled=${!isReady || phase === 'saving'} onTap=${onSave}>${saveWord ?? t('keypad.save')}</${Tap}>${aside}`}
     </div>
   </section>`;
 }

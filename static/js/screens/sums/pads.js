@@ -41,9 +41,9 @@ export function NumberPad({ sum, row, given, wayBack, onGive, onBack }) {
     decimals=${row.kind === 'count' ? 0 : decimalsTyped(unit)} signed=${isSigned(row)} start=${given?.typed ?? ''}
     read=${(typed) => readInput(sum, row.name, row.name, mine(typed))} save=${save} saveWord=${t('word.done')}
     askText=${(ask, typed) => askWords(ask, sum, row.name, typed, unit)}
+    aside=${given ? html`<${Tap} class="second aside" onTap=${() => onGive(null)}>${wayBack}</${Tap}>` : null}
     problemWords=${(problems, typed) => problems.map((one) => sumProblem(one, sum, { [row.name]: mine(typed) })).join(' ')}>
     <${Units} units=${unitsOf(row)} unit=${unit} onUnit=${setUnit} />
-    ${given ? html`<${Tap} class="second wide" onTap=${() => onGive(null)}>${wayBack}</${Tap}>` : null}
   </${Keypad}></div>`;
 }
 
@@ -79,9 +79,9 @@ function CellPad({ sum, row, rows, draft, column, unit, units, onUnit, onCell, o
   return html`<div class="sheet" key=${column.name}><${Keypad} isBare onBack=${onBack} title=${`${label(column.name)} · ${inside(t('sums.row', { n: place + 1 }))}`}
     unit=${unitName(cellUnit)} decimals=${column.kind === 'count' ? 0 : decimalsTyped(cellUnit)} signed=${isSigned(column)}
     read=${(typed) => readInput(sum, row.name, field, given(typed))} save=${async (value, typed) => { onCell(typed); return true; }}
-    saveWord=${t('word.next')} askText=${(ask, typed) => askWords(ask, sum, row.name, typed, cellUnit)} problemWords=${problems}>
+    saveWord=${t('word.next')} askText=${(ask, typed) => askWords(ask, sum, row.name, typed, cellUnit)} problemWords=${problems}
+    aside=${column.optional ? html`<${Tap} class="second aside" onTap=${() => onCell(undefined)}>${t('sums.row_leave')}</${Tap}>` : null}>
     ${column === unitColumn(row) && rows.length === 0 ? html`<${Units} units=${units} unit=${unit} onUnit=${onUnit} />` : null}
-    ${column.optional ? html`<${Tap} class="second wide" onTap=${() => onCell(undefined)}>${t('sums.row_leave')}</${Tap}>` : null}
   </${Keypad}></div>`;
 }
 

@@ -60,6 +60,7 @@ export function SumSheet({
   }
   const missing = answer?.missing ?? [];
   const isKnown = (row) => known?.some((one) => one.name === row.name);
+  const isOfTank = known?.some((one) => one.from === 'tank');
   const isAsked = (row) => missing.includes(row.name) || Boolean(given[row.name]) || (!row.optional && !row.default && !isKnown(row));
   const groups = [
     ['sums.asked', sum.inputs.filter(isAsked)],
@@ -75,7 +76,7 @@ export function SumSheet({
         ${groups.filter(([key]) => key === 'sums.asked').map(([key, rows]) => html`<section class="block" key=${key}><h2>${t(key)}</h2>${list(rows)}</section>`)}
       </div>
       <div class="column">
-        ${groups.filter(([key]) => key !== 'sums.asked').map(([key, rows]) => html`<section class="block" key=${key}><h2>${t(key)}</h2>
+        ${groups.filter(([key]) => key !== 'sums.asked').map(([key, rows]) => html`<section class="block" key=${key}><h2>${t(key === 'sums.known' && isOfTank ? 'sums.known_tank' : key)}</h2>
           ${key === 'sums.known' ? html`<p class="quiet">${t('sums.known_detail')}</p>` : null}${list(rows)}</section>`)}
         <${RestsOn} answer=${answer} sum=${sum} sources=${sources} />
         ${Object.keys(given).length ? html`<div class="rows rows-apart"><${Row} title=${t('sums.clear')} onTap=${onClear} /></div>` : null}
