@@ -3,10 +3,11 @@ import { html } from './html.js';
 // Drawn here, with no library: a few dozen points, one line, three levels. The
 // figures stand in the table beside it, so nothing is told by the drawing alone.
 
-const WIDE = 640;
-const HIGH = 260;
-const LEFT = 96;
-const PAD = 22;
+// About a phone's width, so that its text is as large as all other text there.
+const WIDE = 380;
+const HIGH = 230;
+const LEFT = 92;
+const PAD = 18;
 
 function scale(values) {
   const low = Math.min(...values);
