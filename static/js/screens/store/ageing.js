@@ -1,8 +1,7 @@
 import { html } from '../../parts/html.js';
 import { Row, Sheet } from '../../parts/sheet.js';
 import { mayAs } from '../../parts/people-names.js';
-import { nowMs } from '../../parts/source.js';
-import { clockDay, number, plain, quantity, sumValue } from '../../format.js';
+import { day, number, plain, quantity, sumValue } from '../../format.js';
 import { inside, own, t } from '../../messages/index.js';
 import { go, swap } from '../../router.js';
 import { ReadingSheet } from '../make/reading-sheet.js';
@@ -28,7 +27,7 @@ export function curingWords(sums) {
     t('store.counted', { counted: number(counted.value, 1), needed: plain(counted.high) }),
     cold?.value > 0 ? t('store.cold', { n: number(cold.value, 1) }) : '',
     unknown?.value > 0 ? t('store.unknown', { n: number(unknown.value, 1) }) : '',
-    first ? t('store.first_day', { day: clockDay(first.value, nowMs()) }) : '',
+    first ? t('store.first_day', { day: day(first.value) }) : '',
   ].filter(Boolean);
 }
 

@@ -20,6 +20,7 @@ function Measure({ sum, tank, input, onBack }) {
   const given = useMemo(
     () => (tempC === null ? typed : { brine_temp_c: { typed: String(tempC), unit: 'C' }, ...typed }), [typed, tempC],
   );
+  const known = tempC === null ? [] : [{ name: 'brine_temp_c', value: tempC, unit: 'C', from: 'tank' }];
   const answer = useAnswer(KEY, given);
   const found = answer?.values.find((one) => one.name === 'brine_salt_frac') ?? null;
   const keep = async () => {
@@ -30,7 +31,7 @@ function Measure({ sum, tank, input, onBack }) {
   };
   const foot = found && mayAs('helper')
     ? html`<${Tap} class="primary" onTap=${keep}>${t('store.measure_keep', { salt: quantity('brine_salt_frac', found.value) })}</${Tap}>` : null;
-  return html`<${SumSheet} sum=${sum} answer=${answer} given=${given} input=${input} title=${t('store.measure')} lead=${t('store.measure_lead')} foot=${foot}
+  return html`<${SumSheet} sum=${sum} answer=${answer} given=${typed} known=${known} input=${input} title=${t('store.measure')} lead=${t('store.measure_lead')} foot=${foot}
     onInput=${(name) => (name ? go('store', 'tank', tank.id, 'measure', name) : swap('store', 'tank', tank.id, 'measure'))}
     onGive=${(name, value) => give(scope, name, value)} onClear=${() => clearGiven(scope)} onBack=${onBack} />`;
 }
