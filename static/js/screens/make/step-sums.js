@@ -2,7 +2,7 @@ import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { html } from '../../parts/html.js';
 import { Row, Sheet } from '../../parts/sheet.js';
-import { call, nowMs, recipes } from '../../parts/source.js';
+import { call, core, nowMs, recipes } from '../../parts/source.js';
 import { inside, own, t, words } from '../../messages/index.js';
 import { go, swap } from '../../router.js';
 import { headline } from '../sums/answer.js';
@@ -32,13 +32,15 @@ export function useStepSums(make, shown, step) {
   const scope = scopeOf(make, step.key);
   const given = givenIn(scope);
   const mark = markOf(shown, step);
+  const isReady = core.value === 'ready'; // a core that starts has the view to answer first
   useEffect(() => {
+    if (!isReady) return undefined;
     let isCurrent = true;
     const ask = () => call('desk', 'step_sums', [make, step.key, nowMs(), given], { desk: true })
       .then((found) => { if (isCurrent) answers.value = { ...answers.value, [scope]: found }; }, () => {});
     const waits = setTimeout(ask, AFTER_MS);
     return () => { isCurrent = false; clearTimeout(waits); };
-  }, [scope, given, mark]);
+  }, [scope, given, mark, isReady]);
   return answers.value[scope] ?? null;
 }
 
@@ -69,6 +71,7 @@ function pickFor(answer, step) {
   if (answer.key === 'wash_water') return (values) => values.filter((one) => one.name === 'water_l' || one.name === 'first_l');
   if (answer.key === 'wash_rest') return (values) => values.filter((one) => one.name === 'rest_l');
   if (answer.key === 'milk_mass') return (values) => values.filter((one) => one.name === 'milk_kg');
+  if (answer.key === 'curing_days') return (values) => values.filter((one) => one.name === 'counted_days');
   if (answer.key === 'acid_forecast') return (values) => values.filter((one) => one.name === 'reach_ms').slice(0, 1);
   return null;
 }
