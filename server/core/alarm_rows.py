@@ -69,7 +69,9 @@ def ended(view: dict, now_ms: int) -> "list[dict]":
 
 
 def deadlines(view: dict, now_ms: int) -> "list[dict]":
-    """Return what of one make will ring at an instant that is known already.
+    """Return what falls due in one make, its instant known already.
+
+    A prompt past its instant stays until its band is over; then it is an alarm.
 
     Args:
         view: View of the make.
@@ -77,22 +79,24 @@ def deadlines(view: dict, now_ms: int) -> "list[dict]":
 
     Returns:
         List of {"make", "make_name", "vat", "step", "title", "kind", "label",
-        "due_ms", "id"}, instants after now [ms]; "id" is the alarm's that
-        will ring then.
+        "due_ms", "id", "rings"}; "rings" True for an alarm of this id at that
+        very instant.
     """
     found = []
     for step in view["steps"]:
         if step["status"] != "running" or step["due_ms"] is None:
             continue
-        if step["due_ms"] > now_ms:
+        rings = step["end"]["by"] in RINGING_ENDS
+        is_prompt = not rings and step["timing"]["state"] != "late"
+        if step["due_ms"] > now_ms or is_prompt:
             row = _deadline(view, "step_due/" + step["key"], "step_due", step)
-            row["due_ms"] = step["due_ms"]
+            row["due_ms"], row["rings"] = step["due_ms"], rings
             found.append(row)
     for timer in view["timers"]:
         if timer["stopped_ms"] is None and timer["due_ms"] > now_ms:
             row = _deadline(view, "timer/" + timer["id"], "timer", None)
             row["label"] = timer["label"]
-            row["due_ms"] = timer["due_ms"]
+            row["due_ms"], row["rings"] = timer["due_ms"], True
             found.append(row)
     return found
 

@@ -97,6 +97,20 @@ def test_a_step_that_a_person_ends_is_a_prompt_until_its_band_is_over(ask):
     assert matters(ask, events, 43) == [("step_late/work", 1, "unacknowledged")]
 
 
+def ahead(ask, events, at_min):
+    found = asked(ask, events, at_min)["deadlines"]
+    return [(row["step"], row["due_ms"] - at(0), row["rings"]) for row in found]
+
+
+def test_a_prompt_stays_in_sight_until_its_band_is_over(ask):
+    events = one_step(Phone(), lasts=LASTS)
+    for at_min in (10, 31, 35):
+        assert ahead(ask, events, at_min) == [("work", 30 * 60_000, False)]
+    assert ahead(ask, events, 36) == []
+    assert ahead(ask, timed_step(Phone()), 10) == [("work", 30 * 60_000, True)]
+    assert ahead(ask, timed_step(Phone()), 31) == []  # it rings
+
+
 def test_a_setting_rings_at_its_cutting_time(ask):
     # Rennet at 100, flocculation at 110: three times ten minutes end at 130.
     events = until(a_day(Phone()), 128)
