@@ -1,10 +1,10 @@
 const SHELL = { version: "from disk", files: ["/"] };
 // The line above is filled in by the server from what lies on its disk.
 //
-// This worker does one thing: it keeps the app's own files, all of one version,
-// and hands them out without asking the network. It never touches /api/: entries
-// are kept and sent by the page, where a failure can be seen. A new version is
-// fetched whole, then waits until the page says "activate".
+// This worker keeps the app's own files, all of one version, and hands them out
+// without asking the network. It never touches /api/: entries are kept and sent by
+// the page, where a failure can be seen. A new version is fetched whole, then waits
+// until the page says "activate". And it shows what a push says.
 
 const PREFIX = "vatside-shell-";
 const NAME = PREFIX + SHELL.version;
@@ -44,4 +44,37 @@ self.addEventListener("fetch", (event) => {
   if (request.method !== "GET" || address.origin !== self.location.origin) return;
   if (address.pathname.startsWith("/api/")) return;
   event.respondWith(answer(request));
+});
+
+function told(push) {
+  try {
+    return push.data.json().notification;
+  } catch {
+    return { title: "Vatside", body: "An alarm asks for an answer." };
+  }
+}
+
+// Always shown, whatever it holds: browsers end a subscription whose pushes stay
+// unseen.
+self.addEventListener("push", (event) => {
+  const { title, body, tag = "alarm", navigate } = told(event);
+  const shown = { body, tag, renotify: true, requireInteraction: true };
+  const more = { icon: "/icons/vatside-192.png", vibrate: [400, 200, 400] };
+  event.waitUntil(
+    self.registration.showNotification(title, { ...shown, ...more, data: navigate }),
+  );
+});
+
+async function open(navigate) {
+  // Only within our own pages, wherever the push points.
+  const { hash } = new URL(navigate ?? "/#/alarms", self.location.origin);
+  const pages = await self.clients.matchAll({ type: "window" });
+  if (!pages.length) return self.clients.openWindow("/" + hash);
+  await pages[0].navigate("/" + hash).catch(() => {});
+  return pages[0].focus();
+}
+
+self.addEventListener("notificationclick", (event) => {
+  event.notification.close();
+  event.waitUntil(open(event.notification.data));
 });

@@ -1,10 +1,10 @@
-// Keeps the screen on during a make, where the phone allows it.
+// Keeps the screen on during a make or a shift, where the phone allows it.
 
-let wanted = false;
+const wishes = new Set();
 let lock = null;
 
 async function hold() {
-  if (!wanted || lock || document.visibilityState !== "visible") return;
+  if (!wishes.size || lock || document.visibilityState !== "visible") return;
   try {
     lock = await navigator.wakeLock.request("screen");
     lock.addEventListener("release", () => {
@@ -20,11 +20,22 @@ export function canKeepAwake() {
   return "wakeLock" in navigator;
 }
 
-/** Ask for the screen to stay on, or let it sleep again. */
-export function keepAwake(on) {
-  wanted = on;
+/** True while the phone has promised to keep its screen on. */
+export function isKeptAwake() {
+  return lock !== null;
+}
+
+/**
+ * Ask for the screen to stay on, or let it sleep again once nobody asks.
+ *
+ * @param {boolean} on
+ * @param {string} who each asker's own name: a make, a shift
+ */
+export function keepAwake(on, who = "make") {
+  if (on) wishes.add(who);
+  else wishes.delete(who);
   if (on) return hold();
-  return lock?.release();
+  return wishes.size ? undefined : lock?.release();
 }
 
 // The phone takes the lock back whenever the page goes out of sight.

@@ -1,12 +1,14 @@
 // Every English text of the screens. Plain words; figures come in as {names},
 // already written by format.js.
 
+import { EN_ALARM } from './en-alarm.js';
 import { EN_SUMS } from './en-sums.js';
 import { EN_LIVE } from './en-live.js';
 import { EN_TRADE } from './en-trade.js';
 
 export const EN = {
   ...EN_TRADE,
+  ...EN_ALARM,
   ...EN_LIVE,
   ...EN_SUMS,
   'word.back': 'Back',

@@ -1,10 +1,14 @@
 import { render } from 'preact';
+import { beginAlarms } from '../data/alarm.js';
+import { beginPush } from '../data/push.js';
+import { AlarmBar } from '../parts/alarm-bar.js';
 import { html } from '../parts/html.js';
 import { StatusBar } from '../parts/status-bar.js';
 import { UndoBar } from '../parts/undo-bar.js';
 import { me, net, view } from '../parts/source.js';
 import { t } from '../messages/index.js';
 import { route } from '../router.js';
+import { AlarmsScreen } from './alarms.js';
 import { DeviceScreen } from './device.js';
 import { LiveScreen } from './live.js';
 import { MakeScreen } from './make.js';
@@ -18,6 +22,7 @@ import { RecipesScreen } from './recipes.js';
 import { StoreScreen } from './store/store.js';
 import { SumScreen, SumsScreen } from './sums/sums.js';
 import { TrendsScreen } from './trends.js';
+import { WallScreen } from './wall.js';
 import { WhoScreen } from './who.js';
 
 const SCREENS = {
@@ -28,6 +33,8 @@ const SCREENS = {
   live: () => html`<${LiveScreen} />`,
   recipes: ([id]) => html`<${RecipesScreen} id=${id} />`,
   people: () => html`<${PeopleScreen} />`,
+  alarms: (rest) => html`<${AlarmsScreen} rest=${rest} />`,
+  wall: () => html`<${WallScreen} />`,
   look: () => html`<${NeedsLookScreen} />`,
   device: () => html`<${DeviceScreen} />`,
   sums: ([topic]) => html`<${SumsScreen} topic=${topic} />`,
@@ -48,11 +55,13 @@ function App() {
   const [asked = 'now', ...rest] = route.value;
   const mustPair = me.value === null || net.value === 'removed';
   const name = mustPair && asked !== 'device' ? 'pair' : asked in SCREENS ? asked : 'now';
+  if (name === 'wall') return html`<${WallScreen} />`;
   return html`<div class="app">
     ${mustPair ? null : html`<${SideNav} current=${name} />`}
     <div class="main">
       <${StatusBar} title=${titleOf(name, rest)} />
       <${UndoBar} />
+      <${AlarmBar} />
       <main class="screen" key=${name}>${SCREENS[name](name === asked ? rest : [])}</main>
     </div>
   </div>`;
@@ -62,4 +71,6 @@ function App() {
 export function startScreens(root) {
   root.replaceChildren(); // the page's own word until here
   render(html`<${App} />`, root);
+  beginAlarms();
+  beginPush();
 }

@@ -6,7 +6,8 @@ import { t } from '../messages/index.js';
 import { go } from '../router.js';
 
 const PLACES = [
-  ['now', 'viewer'], ['live', 'viewer'], ['new', 'maker'], ['makes', 'viewer'],
+  ['now', 'viewer'], ['alarms', 'viewer'], ['live', 'viewer'], ['wall', 'viewer'],
+  ['new', 'maker'], ['makes', 'viewer'],
   ['sums', 'viewer'], ['store', 'viewer'], ['trends', 'viewer'],
   ['recipes', 'viewer'], ['people', 'owner'], ['look', 'viewer'], ['device', 'viewer'],
 ];

@@ -2,6 +2,7 @@ import { html } from '../../parts/html.js';
 import { Row } from '../../parts/sheet.js';
 import { Tap } from '../../parts/tap.js';
 import { act } from '../../parts/acts.js';
+import { CalendarRow } from '../../parts/calendar-row.js';
 import { mayAs, nameOf, tapper } from '../../parts/people-names.js';
 import { own, t } from '../../messages/index.js';
 import { go } from '../../router.js';
@@ -52,6 +53,7 @@ export function More({ make, step, canAct }) {
       <${Row} title=${t(canAct ? 'more.steps' : 'next.all')} detail=${t('more.steps_detail')} onTap=${() => go('make', make, 'steps')} />
       <${Row} title=${t('curve.row')} detail=${t('curve.row_detail')} onTap=${() => go('make', make, 'curve')} />
       <${Row} title=${t('more.record')} detail=${t('more.record_detail')} onTap=${() => go('make', make, 'record')} />
+      ${canAct ? html`<${CalendarRow} make=${make} step=${step} />` : null}
     </div>
     <${Rare} make=${make} step=${step} canAct=${canAct} />
   </section>`;

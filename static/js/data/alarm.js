@@ -1,0 +1,184 @@
+// What rings on this screen, asked again whenever it may have changed.
+//
+// A phone asks its own core, so that it rings without a network. The wall asks the
+// server, which knows what every phone recorded with none of them awake; while
+// the server is silent it asks its own core too. How loud and how often is the
+// core's answer; parts/sound.js only makes the noise.
+
+import { effect, signal } from "@preact/signals";
+
+import { call } from "../core/bridge.js";
+import { get, post } from "./api.js";
+import { clock } from "./clock.js";
+import { getSaved, oldest, setSaved } from "./db.js";
+import { board, core, me, net, unsent } from "./state.js";
+
+const POLL_MS = 5000;
+const LOOK_MS = 15000;
+const SHORTEST_MS = 250;
+const WALL_WORD_MS = 20000;
+const LATE_MS = 15000; // found later than this, the screen must have slept
+const MAKES_DEADLINES = ["timer_started", "step_begun"];
+
+/** {alarms, deadlines, makes?, walls?} as the core or the server answered; null at first. */
+export const alarms = signal(null);
+/** {ids, priority, begins, waits_ms}: what is to be heard now. */
+export const ring = signal({ ids: [], priority: null, begins: false, waits_ms: null });
+/** {alarm id: by how many ms it was found too late}. */
+export const foundLate = signal({});
+/** How many deadlines made here the server has not been told yet. */
+export const notOnWall = signal(0);
+/** Instant of the server's last answer to the wall, or null. */
+export const wallWordMs = signal(null);
+/** After how many minutes an unanswered alarm is told to the owner. */
+export const escalateMin = signal(10);
+
+let memory = { soundings: [], ids: [] };
+let asksServer = false;
+let waking = null;
+let running = null;
+let isWanted = false;
+
+async function fromServer() {
+  const answer = await get("/alarms", { waitMs: POLL_MS });
+  wallWordMs.value = clock.nowMs();
+  learnEscalation(answer.escalate_min);
+  return answer;
+}
+
+function learnEscalation(minutes) {
+  if (minutes === escalateMin.value) return;
+  escalateMin.value = minutes;
+  setSaved("escalate_min", minutes).catch(() => {});
+}
+
+async function fromCore() {
+  if (core.value !== "ready") return null; // half a day's entries ring falsely
+  const args = [clock.nowMs(), escalateMin.value * 60];
+  return call("alarms", "alarms", args, { desk: true });
+}
+
+async function ask() {
+  if (!asksServer) return fromCore();
+  try {
+    return await fromServer();
+  } catch {
+    const own = await fromCore();
+    return own && { ...alarms.value, ...own };
+  }
+}
+
+function noteLate(rows) {
+  const known = foundLate.value;
+  const found = {};
+  for (const { id, rings_ms: ringsMs, state } of rows) {
+    if (state === "returned") continue;
+    const lateMs = clock.nowMs() - ringsMs;
+    found[id] = known[id] ?? (lateMs > LATE_MS * clock.rate ? lateMs : 0);
+  }
+  foundLate.value = found;
+}
+
+async function look() {
+  const answer = await ask().catch(() => null);
+  if (!answer) return;
+  noteLate(answer.alarms);
+  alarms.value = answer;
+  // People hear in real time, whatever the practice clock says.
+  const args = [answer.alarms, memory, Date.now()];
+  const heard = await call("alarm_sound", "sounding", args);
+  memory = heard.memory;
+  if (heard.begins) setSaved("alarm_memory", memory).catch(() => {});
+  ring.value = heard;
+}
+
+function wakeLater() {
+  clearTimeout(waking);
+  const waits = [asksServer ? POLL_MS : LOOK_MS];
+  const changeMs = alarms.value?.next_change_ms;
+  if (changeMs) waits.push((changeMs - clock.nowMs()) / clock.rate);
+  if (ring.value.waits_ms) waits.push(ring.value.waits_ms - Date.now());
+  waking = setTimeout(lookAgain, Math.max(SHORTEST_MS, Math.min(...waits) + 5));
+}
+
+/** Ask again what rings; while one answer is under way, further wishes are one. */
+export async function lookAgain() {
+  if (running) {
+    isWanted = true;
+    return running;
+  }
+  running = look().catch(() => {});
+  await running;
+  running = null;
+  wakeLater();
+  if (!isWanted) return null;
+  isWanted = false;
+  return lookAgain();
+}
+
+async function countNotOnWall() {
+  if (!unsent.value || net.value === "online") {
+    notOnWall.value = 0;
+    return;
+  }
+  const events = await oldest(500).catch(() => []);
+  notOnWall.value = events.filter((one) => MAKES_DEADLINES.includes(one.kind)).length;
+}
+
+/** Show the wall: ask the server, and let it know that this display lives. */
+export function beWall(hasSound) {
+  asksServer = true;
+  lookAgain();
+  const say = () => {
+    post("/alarms/wall", { sound: hasSound() }).catch(() => {});
+  };
+  say();
+  const saying = setInterval(say, WALL_WORD_MS);
+  return () => {
+    clearInterval(saying);
+    asksServer = false;
+  };
+}
+
+/** Ask the server which walls live and when the owner is told. */
+export async function askServer() {
+  const answer = await get("/alarms");
+  learnEscalation(answer.escalate_min);
+  return answer;
+}
+
+/** Set after how many minutes the owner is told; for the owner. */
+export async function setEscalation(minutes) {
+  await post("/alarms/settings", { escalate_min: minutes });
+  learnEscalation(minutes);
+  lookAgain();
+}
+
+/** Open a make's deadlines, or one step's, in the phone's own calendar. */
+export function openCalendar(make, step = null) {
+  const link = document.createElement("a");
+  const only = step ? `?step=${encodeURIComponent(step)}` : "";
+  link.href = `/api/v1/makes/${make}/calendar.ics${only}`;
+  link.download = "make.ics";
+  link.click();
+}
+
+/** Begin to look; call once, when the screens are painted. */
+export async function beginAlarms() {
+  const [minutes, kept] = await getSaved(["escalate_min", "alarm_memory"]).catch(
+    () => [],
+  );
+  escalateMin.value = minutes ?? escalateMin.value;
+  if (kept) memory = { ...kept, ids: [] };
+  effect(() => {
+    if (board.value && core.value === "ready") lookAgain();
+  });
+  effect(() => {
+    if (unsent.value >= 0 && net.value) countNotOnWall();
+  });
+  for (const name of ["visibilitychange", "pageshow", "focus", "online"]) {
+    addEventListener(name, () => lookAgain(), true);
+  }
+  // Asked again by the wall and by the screen; behind a guest's link nobody may.
+  if (me.value) askServer().catch(() => {});
+}

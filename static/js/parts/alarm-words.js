@@ -1,0 +1,34 @@
+import { alertText } from './alert-line.js';
+import { secondMs } from './ticker.js';
+import { foundLate } from '../data/alarm.js';
+import { age, span } from '../format.js';
+import { own, t } from '../messages/index.js';
+
+/** What an alarm says, without how late it is: that moves with the clock. */
+export function alarmText(alarm) {
+  if (alarm.kind === 'timer') return t('alarm.timer', { label: alarm.numbers.value ?? t('due.timer') });
+  const title = alarm.title ? own(alarm.title) : t('alert.the_make');
+  if (alarm.kind === 'step_due') return t('alarm.step_due', { step: title });
+  if (alarm.kind === 'step_late') return t('alarm.step_late', { step: title });
+  if (alarm.kind === 'reading_overdue') {
+    return t('alarm.reading_overdue', { what: t('quantity.' + alarm.numbers.quantity), step: title });
+  }
+  return alertText({ ...alarm.numbers, key: alarm.key, step: alarm.step }, [{ key: alarm.step, title: alarm.title }]);
+}
+
+/** Where it is: the make and its vat. */
+export function alarmPlace(alarm) {
+  return [alarm.make_name, alarm.vat].filter(Boolean).join(' · ');
+}
+
+/** How long ago it began, and whether this screen was asleep then. */
+export function sinceText(alarm) {
+  const since = t('alarm.since', { age: age(secondMs.value - alarm.rings_ms) });
+  const lateMs = foundLate.value[alarm.id];
+  return lateMs ? `${since} ${t('alarm.found_late', { by: span(lateMs / 1000) })}` : since;
+}
+
+/** The state mark of a priority. */
+export function markOf(priority) {
+  return priority === 1 ? 'act' : 'check';
+}
