@@ -7,9 +7,13 @@ import { startScreens } from "./screens/index.js";
 
 const LOOK_FIRST_MS = 3000;
 
+const isGuest = () => location.hash.startsWith("#/guest");
+
 // Who watches from elsewhere waits for nothing else.
 const first = location.hash.startsWith("#/live") ? lookFirst(LOOK_FIRST_MS) : null;
 await remember();
 startScreens(document.getElementById("app"));
 // After the painting, not before: the core takes half a second on an old phone.
-requestAnimationFrame(() => setTimeout(() => (first ? first.then(begin) : begin())));
+// A guest's page needs neither core nor exchange, until it is left.
+if (isGuest()) addEventListener("hashchange", () => isGuest() || location.reload());
+else requestAnimationFrame(() => setTimeout(() => (first ? first.then(begin) : begin())));

@@ -10,6 +10,7 @@ import { t } from '../messages/index.js';
 import { route } from '../router.js';
 import { AlarmsScreen } from './alarms.js';
 import { DeviceScreen } from './device.js';
+import { GuestScreen } from './guest/guest.js';
 import { LiveScreen } from './live.js';
 import { MakeScreen } from './make.js';
 import { MenuScreen, SideNav } from './menu.js';
@@ -53,6 +54,8 @@ function titleOf(name, [id]) {
 
 function App() {
   const [asked = 'now', ...rest] = route.value;
+  // Behind a read-only link there is no phone, no person and no menu.
+  if (asked === 'guest') return html`<div class="app"><div class="main"><main class="screen"><${GuestScreen} rest=${rest} /></main></div></div>`;
   const mustPair = me.value === null || net.value === 'removed';
   const name = mustPair && asked !== 'device' ? 'pair' : asked in SCREENS ? asked : 'now';
   if (name === 'wall') return html`<${WallScreen} />`;

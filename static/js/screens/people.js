@@ -9,6 +9,7 @@ import { post, remove } from '../parts/source.js';
 import { clock, clockDay } from '../format.js';
 import { t } from '../messages/index.js';
 import { nowMs } from '../parts/source.js';
+import { LinkForm, Links } from './people/links.js';
 
 const ROLES = ['helper', 'maker', 'owner', 'viewer'];
 
@@ -76,6 +77,7 @@ export function PeopleScreen() {
   const close = () => setOpen(null);
   const done = () => { close(); all.again(); };
   if (open?.name === 'form') return html`<${PersonForm} person=${open.person} onDone=${done} onBack=${close} />`;
+  if (open?.name === 'link') return html`<${LinkForm} onBack=${close} />`;
   if (open?.name === 'pairing') return html`<${Pairing} person=${open.person} onBack=${close} />`;
   return html`<div class="sheet"><div class="scroll"><h1>${t('nav.people')}</h1>
     ${all.problem ? html`<p class="is-bad" role="alert">${all.problem}</p>` : null}
@@ -87,6 +89,7 @@ export function PeopleScreen() {
           <${Tap} class="second" onTap=${() => setOpen({ name: 'form', person })}>${t('word.change')}</${Tap}>
         </span></div>`)}</div>
       <div class="rows rows-apart"><${Row} title=${t('people.add')} onTap=${() => setOpen({ name: 'form', person: null })} /></div>
-    </div><div class="column">${devices.value ? html`<${Devices} devices=${devices.value} again=${devices.again} />` : null}</div></div>
+    </div><div class="column">${devices.value ? html`<${Devices} devices=${devices.value} again=${devices.again} />` : null}
+      <${Links} onNew=${() => setOpen({ name: 'link' })} /></div></div>
   </div></div>`;
 }
