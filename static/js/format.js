@@ -227,10 +227,10 @@ export function fineSpan(seconds) {
   return `${sign}${number(Math.abs(seconds) / DAY_S, 1)}\u00a0days`;
 }
 
-function figures(value) {
+function figures(value, unit) {
   const size = Math.abs(value);
   if (Number.isInteger(value)) return number(value, 0);
-  if (size !== 0 && (size < 1e-3 || size >= 1e7)) {
+  if (unit === 'm2/s') {
     const [digits, power] = value.toExponential(2).split('e');
     const raised = [...power.replace('+', '')].map((one) => '⁻⁰¹²³⁴⁵⁶⁷⁸⁹'['-0123456789'.indexOf(one)]);
     return `${digits.replace('-', '−')}\u00a0×\u00a010${raised.join('')}`;
@@ -251,7 +251,7 @@ export function sumValue(value, unit, nowMs) {
   if (unit === 'ms') return clockDay(value, nowMs);
   const form = SUM_FORMS[unit];
   const name = form?.unit ?? unitName(unit);
-  if (!form) return withUnit(figures(value), name);
+  if (!form) return withUnit(figures(value, unit), name);
   return withUnit(number(value * (form.scale ?? 1), form.decimals), name);
 }
 

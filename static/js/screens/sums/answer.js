@@ -37,7 +37,8 @@ function unitOfThermometer(answer) {
 // Where a figure came from, how well it is known, and its source; said once each.
 function originWords(row, input, sources) {
   const source = sources[row.source]?.title ?? row.source;
-  return [...new Set([t('from.' + (input ? row.from : 'figure')), t('status.' + row.status), source].filter(Boolean))];
+  const isFigure = !input || (row.from === 'default' && !input.default);
+  return [...new Set([t('from.' + (isFigure ? 'figure' : row.from)), t('status.' + row.status), source].filter(Boolean))];
 }
 
 /** Each figure that the answer rests on: where it came from, and how well it is known. */

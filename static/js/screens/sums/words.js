@@ -9,7 +9,7 @@ import { asUsed, inUnits } from './units.js';
 export function label(name) {
   const [base, ...rest] = String(name).split('.');
   const title = tFirst([`in.${base}`, `out.${base}`, `of.${base}`, `quantity.${base}`]);
-  return rest.length ? `${title}, ${ofWords(rest.join('.'))}` : title;
+  return capital(rest.length ? `${title}, ${ofWords(rest.join('.'))}` : title);
 }
 
 export function outLabel(name) {
@@ -23,7 +23,7 @@ export function ofWords(of) {
   if (press) return `${t('of.' + press[1])}, ${t('of.mm', { n: press[2] })}`;
   const counted = /^(make|size)_(\d+)$/.exec(of);
   if (counted) return t(`of.${counted[1]}_n`, { n: counted[2] });
-  return has('of.' + of) ? t('of.' + of) : tFirst([`pick.${of}`, `in.${of}`, of]);
+  return has('of.' + of) || has('pick.' + of) ? tFirst([`of.${of}`, `pick.${of}`]) : inside(words(of));
 }
 
 /** A choice of an input. */
@@ -37,7 +37,9 @@ export function isWords(name, word) {
 }
 
 // A verdict carries what was read and the limit; in which unit, by its name.
-const READ_IN = { age: 's', limit: 'g', in_time: 's', rate_verdict: 'K/min' };
+const READ_IN = { age: 's', limit: 'g', in_time: 's', rate_verdict: 'K/min', fill_verdict: 'kg' };
+// Here the two ends are what is wanted, not what was read and its limit.
+const WANTED = ['rate_verdict', 'fill_verdict'];
 
 function readUnit(value) {
   if (value.name in READ_IN) return READ_IN[value.name];
@@ -47,8 +49,8 @@ function readUnit(value) {
 }
 
 function readWords(figure, unit) {
-  if (typeof figure === 'number') return unit ? sumValue(figure, unit, nowMs()) : plain(figure);
-  return isWords('figure', String(figure));
+  if (typeof figure !== 'number') return isWords('figure', String(figure));
+  return unit || Number.isInteger(figure) ? sumValue(figure, unit, nowMs()) : plain(figure);
 }
 
 function isNothing(value) {
@@ -57,9 +59,10 @@ function isNothing(value) {
 
 function verdictDetail(value) {
   const unit = readUnit(value);
-  if (value.name === 'rate_verdict') {
-    return isNothing(value.low) ? '' : t('sums.between', pair(value.low, value.high, unit));
+  if (WANTED.includes(value.name)) {
+    return isNothing(value.low) ? '' : t('sums.wanted_between', pair(value.low, value.high, unit));
   }
+  if (value.name === 'in_time') return t('sums.wanted_after', { span: sumValue(value.high, unit) });
   const read = isNothing(value.low) ? '' : readWords(value.low, unit);
   const limit = isNothing(value.high) ? '' : readWords(value.high, unit);
   if (read && limit) return t('sums.reads_limit', { value: read, limit });
@@ -71,10 +74,16 @@ function pair(low, high, unit) {
   return { low: first, high: last };
 }
 
+function earlierWords(seconds) {
+  return t(seconds < 0 ? 'sums.later' : 'sums.earlier', { span: sumValue(Math.abs(seconds), 's') });
+}
+
 function range(value) {
   if (value.name === 'held_s') return t('sums.needed_span', { span: sumValue(value.low, 's') });
   if (value.name === 'counted_days') return isNothing(value.high) ? '' : t('sums.needed_days', { n: plain(value.high) });
   if (isNothing(value.low) && isNothing(value.high)) return '';
+  if (value.name === 'accounted_ratio') return t('sums.wanted_between', pair(value.low, value.high, value.unit));
+  if (value.name === 'earlier_s') return t('sums.between', { low: earlierWords(value.low), high: earlierWords(value.high) });
   const low = asUsed(value.low, value.unit);
   const high = asUsed(value.high, value.unit);
   if (isNothing(value.high)) return t('sums.at_least', { low: sumValue(low.value, low.unit, nowMs()) });
@@ -83,16 +92,21 @@ function range(value) {
   return ends.low === ends.high ? '' : t('sums.between', ends);
 }
 
+function capital(text) {
+  return /^[a-z]{2}/.test(text) ? text.charAt(0).toUpperCase() + text.slice(1) : text;
+}
+
 /** One value of an answer: {label, main, detail}. */
 export function valueWords(value, sizes = {}) {
   // What it means is of no rule: the rule stands beside the readings.
   const of = value.name === 'meaning' ? '' : value.of in sizes ? inside(sizes[value.of]) : ofWords(value.of);
-  const title = of ? `${outLabel(value.name)}, ${of}` : outLabel(value.name);
+  const title = value.name === 'figure' ? capital(of) : of ? `${outLabel(value.name)}, ${of}` : outLabel(value.name);
   if (value.unit === 'key') {
     return { label: title, main: isWords(value.name, value.value), detail: verdictDetail(value) };
   }
   const used = asUsed(value.value, value.unit);
-  const main = isNothing(value.value) ? t('sums.not_known') : sumValue(used.value, used.unit, nowMs());
+  const main = isNothing(value.value) ? t('sums.not_known')
+    : value.name === 'earlier_s' ? earlierWords(value.value) : sumValue(used.value, used.unit, nowMs());
   return { label: title, main, detail: range(value) };
 }
 
@@ -101,7 +115,8 @@ export function restsValue(row, input) {
   if (Array.isArray(row.value)) return rowsWords(row.value);
   if (typeof row.value === 'boolean' || isNothing(row.value)) return '';
   if (typeof row.value === 'string') return pickWords(input?.name ?? row.name, row.value);
-  const used = asUsed(row.value, row.unit);
+  // A rule's share comes without its unit; its name tells.
+  const used = asUsed(row.value, row.unit || (/_frac$/.test(row.name) ? 'fraction' : ''));
   return sumValue(used.value, used.unit, nowMs());
 }
 
