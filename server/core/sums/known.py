@@ -91,8 +91,10 @@ def last_reading(place: dict, quantity: str) -> "dict | None":
         quantity: key of `quantities.QUANTITIES`.
     """
     entry = run.last(place["state"], "reading_taken", quantity)
-    if entry is None:
-        return None
+    return None if entry is None else _told(entry)
+
+
+def _told(entry):
     data = entry["data"]
     told = from_make(data["value"])
     if data.get("typed_unit") == "F" and data.get("typed") is not None:
@@ -148,9 +150,15 @@ def _jurisdiction(place):
 
 
 def _milk_temp_c(place):
+    """Return the milk's temperature as of this step: what is heated later is not."""
     if place["topic"] != "milk":
         return None
-    return last_reading(place, "milk_temp_c")
+    ended_ms = place["fact"]["ended_ms"]
+    found = None
+    for entry in run.entries(place["state"], "reading_taken", "milk_temp_c"):
+        if ended_ms is None or entry["t_ms"] <= ended_ms:
+            found = entry
+    return None if found is None else _told(found)
 
 
 def _now_min(place):

@@ -373,3 +373,10 @@ def test_events_are_not_changed_by_asking(ask):
     before = copy.deepcopy(make.events)
     answers(ask, make, "wash_1", 116)
     assert make.events == before
+
+
+def test_milk_is_judged_on_receipt_as_it_came_not_as_it_was_heated(ask):
+    make = Make().begin("receive", 1).read("milk_temp_c", 4.0, 2, "receive")
+    make.end("receive", 5).begin("heat", 10).read("milk_temp_c", 60.0, 40, "heat")
+    receipt = answers(ask, make, "receive", 50)[("milk_receipt", None)]
+    assert known(receipt)["milk_temp_c"] == 4.0
