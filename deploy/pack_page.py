@@ -59,6 +59,7 @@ def pack() -> None:
     found = stamp.sources_stamp(STATIC)
     (STATIC / stamp.STAMP).unlink(missing_ok=True)
     for source, target, extra in (
+        ("js/first.js", "lib/first.js", ["--format=esm"]),
         ("js/app.js", "lib/page.js", ["--format=esm", *_apart(), *_aliases()]),
         ("css/app.css", "lib/page.css", ["--external:/icons/*"]),
     ):

@@ -12,7 +12,7 @@ from pathlib import Path
 
 SOURCES = ("js", "css")
 MODULES = (".js", ".css")
-PACK = ("lib/page.js", "lib/page.css")
+PACK = ("lib/first.js", "lib/page.js", "lib/page.css")
 STAMP = "lib/.page-stamp"
 
 

@@ -51,6 +51,7 @@ APART = (
 PLAIN_LINES = re.compile(rb"<!-- plain.*?<!-- end plain -->", re.DOTALL)
 PACKED_LINES = (
     b'<link rel="stylesheet" href="/lib/page.css" />\n'
+    b'    <script type="module" async src="/lib/first.js"></script>\n'
     b'    <script type="module" src="/lib/page.js"></script>'
 )
 SHELL_LINE = re.compile(rb"^const SHELL = [^\n]*\n")

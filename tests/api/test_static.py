@@ -240,6 +240,7 @@ def test_a_pack_of_these_sources_stands_for_all_modules(http, folder):
         "/",
         "/icons/192.png",
         "/js/core/worker.js",
+        "/lib/first.js",
         "/lib/micropython.mjs",
         "/lib/page.css",
         "/lib/page.js",

@@ -47,8 +47,15 @@ export function isBehind(told, own) {
   });
 }
 
+// What first.js asked for before this page was here counts, once.
+async function ask() {
+  const asked = globalThis.vatsidePicture;
+  globalThis.vatsidePicture = null;
+  return (await asked) ?? get("/makes?open=true");
+}
+
 async function look() {
-  const told = await get("/makes?open=true");
+  const told = await ask();
   picture.value = told;
   lastWordMs.value = clock.nowMs();
   net.value = "online"; // the exchange may still be on its way to find out

@@ -1,0 +1,73 @@
+// The first picture of who watches from elsewhere, over a thin link.
+//
+// The page is a hundred times as heavy as what the server says of the open makes.
+// So this small script comes ahead of it, asks, and paints names, steps and how
+// late they are; the page takes the same answer over when it has come.
+
+import { age, clockDay, span } from "./format.js";
+import { EN_FIRST } from "./messages/en-first.js";
+
+const LATE_S = 60;
+
+function say(key, values = {}) {
+  return EN_FIRST[key].replace(/\{(\w+)\}/g, (whole, name) => values[name] ?? whole);
+}
+
+function add(parent, tag, text = "", name = "") {
+  const made = document.createElement(tag);
+  made.textContent = text;
+  made.className = name;
+  parent.append(made);
+  return made;
+}
+
+function own(title) {
+  return title.en ?? Object.values(title)[0] ?? "";
+}
+
+function endText({ expected_end_ms: endMs, late_s: lateS }, nowMs) {
+  const end = say(endMs > nowMs ? "first.end" : "first.ended", { at: clockDay(endMs, nowMs) });
+  return lateS > LATE_S ? say("first.end_late", { end, by: span(lateS) }) : end;
+}
+
+function card(parent, make, nowMs) {
+  const made = add(parent, "article", "", "card live-card");
+  const head = add(made, "header", "", "card-head");
+  add(head, "b", make.name);
+  add(head, "span", say("first.batch", { batch: make.batch }));
+  const level = make.alerts.find((one) => !one.acknowledged)?.level ?? "ok";
+  add(made, "b", say("first." + level));
+  for (const step of make.running) {
+    const title = own(step.title);
+    const isLate = step.timing?.state === "late";
+    add(made, "p", isLate ? say("first.late", { step: title, by: span(step.timing.by_s) }) : title);
+  }
+  add(made, "p", endText(make.day, nowMs));
+  if (make.last_word_ms) {
+    add(made, "p", say("first.word", { age: age(nowMs - make.last_word_ms) }));
+  }
+}
+
+function paint(told) {
+  const root = document.querySelector("#app > .opening")?.parentElement;
+  if (!root || !told) return; // the page itself is there already
+  root.replaceChildren();
+  const sheet = add(root, "div", "", "scroll");
+  add(sheet, "h1", say("first.title"));
+  add(sheet, "p", say("first.as_of", { at: clockDay(told.now_ms, told.now_ms) }));
+  const cards = add(sheet, "div", "", "cards");
+  for (const make of told.makes) card(cards, make, told.now_ms);
+}
+
+async function ask() {
+  const answer = await fetch("/api/v1/makes?open=true", {
+    cache: "no-store", headers: { Accept: "application/json" },
+  });
+  return answer.ok ? answer.json() : null;
+}
+
+if (location.hash.startsWith("#/live")) {
+  const asked = ask().catch(() => null);
+  globalThis.vatsidePicture = asked; // data/live.js takes it over, once
+  asked.then(paint);
+}
