@@ -22,6 +22,7 @@ async function fill() {
   core.value = "starting";
   try {
     const known = everything();
+    known.catch(() => {}); // told below; a disk may fail while the core still starts
     await start();
     const events = await known;
     for (let at = 0; at < events.length; at += BATCH) {
