@@ -44,9 +44,12 @@ export function useStepSums(make, shown, step) {
   return answers.value[scope] ?? null;
 }
 
-/** The make's sizes of wheel in its own words. */
-export function sizesOf(shown) {
-  return Object.fromEntries(shown.make.moulds.map((one) => [one.size, own(one.title)]));
+/** The make's steps and sizes of wheel in its own words. */
+export function namesOf(shown) {
+  return Object.fromEntries([
+    ...shown.steps.map((one) => [one.key, own(one.title)]),
+    ...shown.make.moulds.map((one) => [one.size, own(one.title)]),
+  ]);
 }
 
 // The make names a source by the recipe's key; its words stand in the recipe.
@@ -57,9 +60,9 @@ function sourcesOf(shown) {
 }
 
 /** What a step's sum is called: with the size of wheel that it is about. */
-export function sumTitle(answer, sizes) {
+export function sumTitle(answer, names) {
   const name = t('sum.' + answer.key);
-  return answer.of ? t('sums.of_size', { sum: name, size: inside(sizes[answer.of] ?? words(answer.of)) }) : name;
+  return answer.of ? t('sums.of_size', { sum: name, size: inside(names[answer.of] ?? words(answer.of)) }) : name;
 }
 
 // Where one figure of many is meant: this press of the programme, wheels of each size.
@@ -77,10 +80,10 @@ function pickFor(answer, step) {
 }
 
 /** The sums of a step as lines; a tap opens one. */
-export function SumLines({ found, step, sizes, onOpen }) {
+export function SumLines({ found, step, names, onOpen }) {
   if (!found?.length) return null;
   return html`<div class="step-sums" role="group" aria-label=${t('sums.step')}>${found.map((one) => html`<${Row}
-    key=${one.key + one.of} title=${sumTitle(one, sizes)} detail=${headline(one, sizes, pickFor(one, step))} onTap=${() => onOpen(one)} />`)}</div>`;
+    key=${one.key + one.of} title=${sumTitle(one, names)} detail=${headline(one, names, pickFor(one, step))} onTap=${() => onOpen(one)} />`)}</div>`;
 }
 
 /** One sum of a step: what the make knows is filled in, the rest is asked. */
@@ -90,17 +93,17 @@ export function StepSumSheet({ make, shown, step, found, name, of, input, onInpu
   const answer = found?.find((one) => one.key === name && (one.of ?? '-') === (of ?? '-')) ?? null;
   if (!sum) return html`<${Sheet} title=${t('sum.' + name)} onBack=${onBack}><p class="lead" role="status">${t('sums.loading')}</p></${Sheet}>`;
   const scope = scopeOf(make, step.key);
-  const sizes = sizesOf(shown);
+  const names = namesOf(shown);
   const given = Object.fromEntries(Object.entries(givenIn(scope)).filter(([key]) => sum.inputs.some((one) => one.name === key)));
-  return html`<${SumSheet} sum=${sum} answer=${answer} given=${given} known=${answer?.known ?? []} input=${input} sizes=${sizes} sources=${sourcesOf(shown)}
-    title=${answer ? sumTitle(answer, sizes) : t('sum.' + name)} lead=${own(step.title)} onInput=${onInput}
+  return html`<${SumSheet} sum=${sum} answer=${answer} given=${given} known=${answer?.known ?? []} input=${input} names=${names} sources=${sourcesOf(shown)}
+    title=${answer ? sumTitle(answer, names) : t('sum.' + name)} lead=${own(step.title)} onInput=${onInput}
     onGive=${(key, value) => give(scope, key, value)} onClear=${() => clearGiven(scope)} onBack=${onBack} />`;
 }
 
 /** The sums of the step shown, below its number; nothing while it has none. */
 export function StepSums({ make, shown, step }) {
   const found = useStepSums(make, shown, step);
-  return html`<${SumLines} found=${found} step=${step} sizes=${sizesOf(shown)}
+  return html`<${SumLines} found=${found} step=${step} names=${namesOf(shown)}
     onOpen=${(one) => go('make', make, 'sum', step.key, one.key, one.of ?? '-')} />`;
 }
 

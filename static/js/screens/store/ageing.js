@@ -5,7 +5,7 @@ import { day, number, plain, quantity, sumValue } from '../../format.js';
 import { inside, own, t } from '../../messages/index.js';
 import { go, swap } from '../../router.js';
 import { ReadingSheet } from '../make/reading-sheet.js';
-import { SumLines, StepSumSheet, sizesOf, useStepSums } from '../make/step-sums.js';
+import { SumLines, StepSumSheet, namesOf, useStepSums } from '../make/step-sums.js';
 import { noteWords } from '../sums/words.js';
 import { useAgeing, useAgeingOf } from './asked.js';
 
@@ -13,6 +13,10 @@ const LAB = ['cheese_moisture_frac', 'cheese_fat_frac', 'cheese_salt_frac', 'che
 
 function valueOf(answer, name) {
   return answer?.values.find((one) => one.name === name) ?? null;
+}
+
+function sizesOf(view) {
+  return Object.fromEntries(view.make.moulds.map((one) => [one.size, own(one.title)]));
 }
 
 /** How far the days of one make have come that count, in words. */
@@ -91,7 +95,7 @@ function One({ found, rest }) {
         ${(curing?.notes ?? []).map((one) => html`<p key=${one.key} class="quiet">${noteWords(one)}</p>`)}
         <p class="quiet">${t('store.curing_for')}</p></section>
       <h2>${t('store.sums')}</h2>
-      <${SumLines} found=${sums} step=${step} sizes=${sizes} onOpen=${(one) => go('store', 'make', make, 'sum', one.key, one.of ?? '-')} />
+      <${SumLines} found=${sums} step=${step} names=${namesOf(view)} onOpen=${(one) => go('store', 'make', make, 'sum', one.key, one.of ?? '-')} />
     </div><div class="column">
       ${mayAs('helper') ? html`<${Readings} make=${make} sizes=${sizes} />` : null}
       <div class="rows rows-apart"><${Row} title=${t('store.make')} onTap=${() => go('make', make)} /></div>

@@ -3,8 +3,8 @@ import { inside, t } from '../../messages/index.js';
 import { sumRow } from './catalogue.js';
 import { label, noteWords, outLabel, restsValue, sumProblem, valueWords } from './words.js';
 
-function Value({ value, sizes, isFirst }) {
-  const { label: title, main, detail } = valueWords(value, sizes);
+function Value({ value, names, isFirst }) {
+  const { label: title, main, detail } = valueWords(value, names);
   return html`<li class=${isFirst ? 'sum-value is-first' : 'sum-value'}>
     <span class="sum-label">${title}</span><b class=${value.unit === 'key' ? 'sum-main is-words' : 'sum-main'}>${main}</b>
     ${detail ? html`<span class="sum-range">${detail}</span>` : null}</li>`;
@@ -18,13 +18,13 @@ function shownValues(values) {
 }
 
 /** What came out, or what is in its way: problems in words, and what is missing. */
-export function Answer({ answer, sum, given, sizes }) {
+export function Answer({ answer, sum, given, names }) {
   if (!answer) return html`<p class="quiet" role="status">${t('sums.working')}</p>`;
   return html`<section class="sum-answer" aria-label=${t('sums.answer')} aria-live="polite">
     ${answer.problems.map((one) => html`<p key=${one.field + one.key} class="is-bad" role="alert">${sumProblem(one, sum, given)}</p>`)}
     ${answer.missing.length ? html`<p class="lead">${t('sums.missing_list', { list: answer.missing.map((name) => inside(label(name))).join(', ') })}</p>` : null}
     ${answer.values.length ? html`<ul class="sum-values">${shownValues(answer.values).map((one, place) => html`<${Value}
-      key=${one.name + one.of + place} value=${one} sizes=${sizes} isFirst=${place === 0} />`)}</ul>` : null}
+      key=${one.name + one.of + place} value=${one} names=${names} isFirst=${place === 0} />`)}</ul>` : null}
     ${answer.values.length && answer.status ? html`<p class="quiet">${t('sums.weakest', { status: t('status.' + answer.status) })}</p>` : null}
     ${answer.notes.length ? html`<h3>${t('sums.notes')}</h3><ul class="lines">${answer.notes.map((one, place) => html`<li key=${one.key + place}>${noteWords(one, unitOfThermometer(answer))}</li>`)}</ul>` : null}
   </section>`;
@@ -54,14 +54,14 @@ export function RestsOn({ answer, sum, sources = {} }) {
 }
 
 /** The one figure of an answer that stands in a list: words, or null without one. */
-export function headline(answer, sizes, pick) {
+export function headline(answer, names, pick) {
   if (answer.problems.length) return sumProblem(answer.problems[0], sumRow(answer.key));
   if (answer.missing.length) return t('sums.asks', { list: answer.missing.map((name) => inside(label(name))).join(', ') });
   const values = shownValues(answer.values);
   const chosen = pick ? pick(values) : [];
   const rows = chosen.length ? chosen : values.slice(0, 1);
   return rows.map((one) => {
-    const { label: title, main, detail } = valueWords(one, sizes);
+    const { label: title, main, detail } = valueWords(one, names);
     const name = rows.length > 1 || one.of ? title : outLabel(one.name);
     return `${name} ${main}${detail ? `, ${detail}` : ''}`;
   }).join(' · ');

@@ -45,11 +45,11 @@ function Pad({ sum, row, given, known, chosen, onGive, onBack }) {
  *
  * @param {object} props sum: its row of the catalogue; answer; given; known: what
  *   the make knows, or null; input: name of the input whose pad is open; title;
- *   sizes: {size key: words}; sources: the recipe's, by key; onInput(name | null); onGive(name, value);
+ *   names: the make's own words for its steps and sizes; sources: the recipe's, by key; onInput(name | null); onGive(name, value);
  *   onClear; onBack; foot
  */
 export function SumSheet({
-  sum, answer, given, known = null, input, title, sizes, sources, lead, foot, onInput, onGive, onClear, onBack,
+  sum, answer, given, known = null, input, title, names, sources, lead, foot, onInput, onGive, onClear, onBack,
 }) {
   const open = sum.inputs.find((one) => one.name === input);
   if (open && isTyped(open)) {
@@ -72,7 +72,7 @@ export function SumSheet({
   return html`<${Sheet} title=${title ?? t('sum.' + sum.key)} onBack=${onBack} foot=${foot}>
     ${lead ? html`<p class="quiet">${lead}</p>` : null}
     <div class="columns">
-      <div class="column"><${Answer} answer=${answer} sum=${sum} given=${given} sizes=${sizes} />
+      <div class="column"><${Answer} answer=${answer} sum=${sum} given=${given} names=${names} />
         ${groups.filter(([key]) => key === 'sums.asked').map(([key, rows]) => html`<section class="block" key=${key}><h2>${t(key)}</h2>${list(rows)}</section>`)}
       </div>
       <div class="column">

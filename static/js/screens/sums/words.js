@@ -97,9 +97,9 @@ function capital(text) {
 }
 
 /** One value of an answer: {label, main, detail}. */
-export function valueWords(value, sizes = {}) {
+export function valueWords(value, names = {}) {
   // What it means is of no rule: the rule stands beside the readings.
-  const of = value.name === 'meaning' ? '' : value.of in sizes ? inside(sizes[value.of]) : ofWords(value.of);
+  const of = value.name === 'meaning' ? '' : value.of in names ? inside(names[value.of]) : ofWords(value.of);
   const title = value.name === 'figure' ? capital(of) : of ? `${outLabel(value.name)}, ${of}` : outLabel(value.name);
   if (value.unit === 'key') {
     return { label: title, main: isWords(value.name, value.value), detail: verdictDetail(value) };
