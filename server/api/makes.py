@@ -45,9 +45,7 @@ def _phones() -> list[dict[str, Any]]:
             "heard_ms": device.seen_ms,
         }
         for device in auth.devices()
-        if device.id != own
-        and device.removed_ms is None
-        and device.seen_ms >= since_ms
+        if device.id != own and device.removed_ms is None and device.seen_ms >= since_ms
     ]
 
 
