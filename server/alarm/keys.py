@@ -1,9 +1,9 @@
 """The key that push services know this server by (VAPID, RFC 8292).
 
 Made at first use and kept in the data folder, readable by the server's user
-alone. A new key would silently end every subscription made with the old one,
-so it goes into the backups with the folder and is never made anew while one
-lies there.
+alone. A new key ends every subscription made with the old one, so none is made
+while one lies there. A backup of the database does not hold it: on another
+machine, copy the file too, or phones subscribe anew when they are next opened.
 """
 
 import base64

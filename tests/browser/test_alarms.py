@@ -12,6 +12,7 @@ from pathlib import Path
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 
+from tests.alarm.push_service import PushService
 from tests.browser.conftest import until
 from tests.browser.test_frozen_timer import CLOCKS
 from tests.browser.test_screens import (
@@ -384,3 +385,62 @@ def test_a_step_s_deadline_goes_into_the_phone_s_calendar(new_phone):
     phone.context.set_offline(True)
     phone.page.evaluate("dispatchEvent(new Event('offline'))")
     until(lambda: row.is_disabled(), "the row to say that it needs the server")
+
+
+# A push service of our own in place of the browser's, which needs the internet.
+SUBSCRIBES = """
+  globalThis.pushManager = {
+    kept: null,
+    async getSubscription() { return this.kept; },
+    async subscribe({ applicationServerKey }) {
+      globalThis.keyGiven = applicationServerKey;
+      this.kept = { toJSON: () => (POSTED), unsubscribe: async () => true };
+      return this.kept;
+    },
+  };
+"""
+
+
+@pytest.fixture
+def service(monkeypatch):
+    """A push service on this machine, which the server may push to."""
+    monkeypatch.setenv("VATSIDE_PUSH_CONTACT", "mailto:owner@creamery.org")
+    monkeypatch.setenv("VATSIDE_PUSH_HOSTS", "127.0.0.1")
+    made = PushService()
+    yield made
+    made.close()
+
+
+def age_of_subscription(creamery):
+    (row,) = creamery.ask("GET", "/push")["subscriptions"]
+    return row["posted_s"]
+
+
+def test_a_phone_turns_pushes_on_and_hears_with_its_page_closed(
+    service, creamery, new_phone
+):
+    browser = service.browser()
+    posted = json.dumps(browser.posted())
+    phone = new_phone(scripts=[SUBSCRIBES.replace("POSTED", posted)])
+    phone.context.grant_permissions(["notifications"], origin=phone.url)
+    show(phone, "alarms")
+    tap(phone, "All alarms here")
+    rung(phone, "push").get_by_text("No push has arrived yet").wait_for()
+    key = phone.page.evaluate("globalThis.keyGiven")
+    assert key == creamery.ask("GET", "/push")["public_key"]
+    tap(phone, "Send a test")
+    phone.page.locator('[data-rung="push"][data-armed="yes"]').wait_for()
+    assert browser.read(service.came[0][2])["notification"]["title"] == "Vatside: test"
+    # Each opening posts it again, so that a server that lost it has it.
+    time.sleep(3.1)
+    assert age_of_subscription(creamery) >= 3
+    phone.reload()
+    until(lambda: age_of_subscription(creamery) < 3, "it to be posted again")
+    make = phone.open_make()
+    timer(phone, make, 4)
+    phone.sent()
+    phone.close()
+    until(lambda: len(service.came) == 2, "the push of the timer")
+    said = browser.read(service.came[1][2])["notification"]
+    assert said["body"] == "Press: the time is up"
+    assert said["navigate"] == f"{creamery.url}/#/alarms"
