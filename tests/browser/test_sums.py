@@ -88,21 +88,35 @@ def fresh_id(phone):
     return phone.run(body)
 
 
-def skip_cautions(phone, make, *steps):
-    names = [f"{make}:{step}" for step in steps]
+def open_step(phone, make, step):
+    """Show one step of a make, its cautions read."""
     script = "(names) => localStorage.setItem('cautions', JSON.stringify(names))"
-    phone.page.evaluate(script, names)
+    phone.page.evaluate(script, [f"{make}:{step}"])
     phone.reload()
+    choose = """
+      const { chooseStep } = await import("/js/screens/make/chosen.js");
+      chooseStep(args[0], args[1]);
+    """
+    phone.run(choose, make, step)
+    show(phone, f"make/{make}")
+
+
+def received(phone):
+    """Open a make whose milk was taken in an hour ago; return the make."""
+    make = phone.open_make(milk_l=2000)
+    record(phone, "step_begun", make, 65, step="receive")
+    read(phone, make, 64, "drug_test", "negative", step="receive")
+    record(phone, "step_ended", make, 60, step="receive", why="entered late")
+    return make
 
 
 def heat_begun(phone):
     """Open a make whose milk is on its way up; return the make."""
-    make = phone.open_make(milk_l=2000)
+    make = received(phone)
     record(phone, "step_begun", make, 40, step="heat", why="the order changed")
     for ago_min, temp_c in ((40, 5.0), (30, 17.0), (20, 28.0)):
         read(phone, make, ago_min, "milk_temp_c", temp_c, step="heat")
     read(phone, make, 35, "jacket_temp_c", 75.0, step="heat")
-    skip_cautions(phone, make, "heat")
     return make
 
 
@@ -247,7 +261,7 @@ def test_sums_and_their_rules_work_with_no_network(new_phone):
 def test_the_sums_of_a_step_fill_themselves(new_phone):
     phone = new_phone()
     make = heat_begun(phone)
-    show(phone, f"make/{make}")
+    open_step(phone, make, "heat")
     line = phone.page.locator(".step-sums .row").first
     line.wait_for()
     assert "There at" in line.inner_text()
@@ -264,7 +278,6 @@ def test_a_step_asks_only_for_what_it_lacks(new_phone):
     make = phone.open_make(milk_l=2000)
     record(phone, "step_begun", make, 9, step="receive")
     read(phone, make, 8, "fat_frac", 0.04, step="receive")
-    skip_cautions(phone, make, "receive")
     show(phone, f"make/{make}/sum/receive/expected_yield/-")
     phone.page.wait_for_timeout(1500)
     assert phone.page.locator(".row.is-due").all_inner_texts() == [
@@ -285,7 +298,7 @@ def test_the_painting_of_a_step_does_not_wait_for_its_sums(new_phone):
     """
     phone = new_phone(scripts=[count])
     make = heat_begun(phone)
-    show(phone, f"make/{make}")
+    open_step(phone, make, "heat")
     phone.page.locator(".step-sums .row").first.wait_for()
     # The clock that ticks on the screen must not ask again.
     phone.page.wait_for_timeout(3000)
@@ -300,7 +313,7 @@ def test_the_painting_of_a_step_does_not_wait_for_its_sums(new_phone):
 
 
 def hold_begun(phone):
-    make = phone.open_make(milk_l=2000)
+    make = received(phone)
     record(phone, "step_begun", make, 41, step="hold", why="the order changed")
     return make
 
@@ -318,8 +331,7 @@ def test_a_dip_starts_the_hold_again_and_the_step_says_so(new_phone):
         hot(phone, make, ago_min, 64.0, 67.0)
     hot(phone, make, 30, 62.0, 66.5)
     hot(phone, make, 25, 64.0, 67.0)
-    skip_cautions(phone, make, "hold")
-    show(phone, f"make/{make}")
+    open_step(phone, make, "hold")
     phone.page.wait_for_timeout(1200)
     card = phone.page.locator(".hold")
     card.wait_for()
@@ -479,6 +491,7 @@ def furnished(new_phone):
     """A phone with a make on its way and a tank with a past."""
     phone = new_phone()
     make = heat_begun(phone)
+    open_step(phone, make, "heat")
     tank = tank_filled(phone)
     load = record(
         phone, "tank_loaded", tank, 50,

@@ -21,6 +21,11 @@ function reasons(verdict) {
   return [...new Set(texts)];
 }
 
+// What it means for the cheese is told when the hold is over, not before.
+function isRunning(verdict) {
+  return verdict.reasons.some((one) => one.key === 'hold_not_over');
+}
+
 /** What the readings of a heat treatment meet, as the core says it; the chart decides. */
 export function HoldVerdict({ step }) {
   const verdict = step.verdict;
@@ -35,7 +40,7 @@ export function HoldVerdict({ step }) {
         : t('hold.asked_air', { temp: sumValue(hold.min_temp, verdict.unit), air: sumValue(hold.air_min_temp, verdict.unit) })}</p>` : null}
     ${verdict.start_ms ? html`<p>${t('hold.since', { at: clockDay(verdict.start_ms, nowMs()) })}</p>` : null}
     ${reasons(verdict).length ? html`<ul class="lines">${reasons(verdict).map((text) => html`<li key=${text}>${text}</li>`)}</ul>` : null}
-    <p>${t('out.meaning')}: ${isWords('meaning', verdict.meaning)}. ${verdict.meaning === 'handle_as_unpasteurised' ? t('hold.curing') : ''}</p>
+    ${isRunning(verdict) ? null : html`<p>${t('out.meaning')}: ${isWords('meaning', verdict.meaning)}. ${verdict.meaning === 'handle_as_unpasteurised' ? t('hold.curing') : ''}</p>`}
     <p class="quiet">${t('hold.decides')}</p>
   </section>`;
 }
