@@ -2,26 +2,28 @@ import { useEffect, useState } from 'preact/hooks';
 import { html } from '../../parts/html.js';
 import { Sheet } from '../../parts/sheet.js';
 import { whyOf } from '../../parts/acts.js';
-import { call, get, nowMs } from '../../parts/source.js';
+import { call, core, get, nowMs } from '../../parts/source.js';
 import { t } from '../../messages/index.js';
 import { Course } from './course.js';
 
 // A phone lets go of finished makes after a while; the server keeps them all.
 async function ask(make) {
-  const mine = await call('desk', 'curve', [make, nowMs()], { desk: true });
+  const mine = await call('desk', 'curve', [make, nowMs()], { desk: true }).catch(() => null);
   return mine ?? get(`/makes/${make}/curve`);
 }
 
 function useCurve(make, changedMs) {
   const [found, setFound] = useState({ curve: null, problem: '' });
+  const isStarting = core.value === 'starting';
   useEffect(() => {
+    if (isStarting) return undefined; // until it has its entries it knows no make
     let isCurrent = true;
     ask(make).then(
       (curve) => isCurrent && setFound({ curve, problem: '' }),
       (failure) => isCurrent && setFound({ curve: null, problem: whyOf(failure) }),
     );
     return () => { isCurrent = false; };
-  }, [make, changedMs]);
+  }, [make, changedMs, isStarting]);
   return found;
 }
 
