@@ -151,6 +151,8 @@ export const EN_SUMS = {
   'status.practice': 'common practice, no source',
   'status.memory': 'from memory, not confirmed',
 
+  'problem.hold_not_over': 'The hold is not over yet.',
+  'problem.no_readings': 'No reading was entered.',
   'sum_problem.below': '{field} {value}: at least {limit} is possible.',
   'sum_problem.above': '{field} {value}: at most {limit} is possible.',
   'sum_problem.not_a_number': '{field} is not a number.',
