@@ -201,16 +201,15 @@ def test_the_wall_is_armed_only_once_its_sound_is_unlocked(new_phone, wall):
     phone.page.get_by_text("its sound is locked").wait_for()
     assert rung(phone, "wall").get_attribute("data-armed") == "no"
     unlock(wall)
-    wall.page.reload()
-    wall.page.locator(".wall-unlock").wait_for()
-    show(wall, "now")
-    show(wall, "wall")
-    unlock(wall)
-    show(wall, "menu")
-    show(wall, "wall")
     show(phone, "menu")
     show(phone, "alarms")
     phone.page.locator('[data-rung="wall"][data-armed="yes"]').wait_for()
+    # A reload locks the sound again, and the wall says so to all.
+    wall.page.reload()
+    wall.page.locator(".wall-unlock").wait_for()
+    show(phone, "menu")
+    show(phone, "alarms")
+    phone.page.get_by_text("its sound is locked").wait_for()
 
 
 def test_a_wall_whose_server_is_silent_looks_old_and_still_rings(
@@ -343,13 +342,19 @@ def test_alarms_keep_the_sizes_and_gaps_of_wet_hands(new_phone, wide, high):
     show(phone, "alarms")
     phone.page.locator(".alarm-row").nth(1).wait_for()
     found = {}
-    for place in ("alarms", "now", f"make/{make}"):
+    pad = f"make/{make}/reading/receive/milk_temp_c"
+    for place in ("alarms", "now", f"make/{make}", pad):
         show(phone, place)
         problems = problems_of_layout(phone.page, wide, high)
         if problems:
             found[place] = problems
     assert found == {}
     assert phone.page.evaluate(TAPS)
+    # The pad is open, and the alarm leaves room for all of its keys.
+    for key in phone.page.locator(".key:visible").all():
+        box, foot = key.bounding_box(), phone.page.locator(".foot").bounding_box()
+        assert box["y"] + box["height"] <= foot["y"] + 1
+    assert phone.page.get_by_role("button", name="Silence").is_visible()
 
 
 @pytest.mark.parametrize("scheme", ["light", "dark"])

@@ -19,11 +19,12 @@ const SHORTEST_MS = 250;
 const WALL_WORD_MS = 20000;
 const LATE_MS = 15000; // found later than this, the screen must have slept
 const MAKES_DEADLINES = ["timer_started", "step_begun"];
+const SILENT = { ids: [], priority: null, waits_ms: null };
 
 /** {alarms, deadlines, makes?, walls?} as the core or the server answered; null at first. */
 export const alarms = signal(null);
-/** {ids, priority, begins, waits_ms}: what is to be heard now. */
-export const ring = signal({ ids: [], priority: null, begins: false, waits_ms: null });
+/** {ids, priority, waits_ms}: what is to be heard now. */
+export const ring = signal(SILENT);
 /** {alarm id: by how many ms it was found too late}. */
 export const foundLate = signal({});
 /** How many deadlines made here the server has not been told yet. */
@@ -84,6 +85,11 @@ async function look() {
   if (!answer) return;
   noteLate(answer.alarms);
   alarms.value = answer;
+  const isOpen = answer.alarms.some((one) => one.state === "unacknowledged");
+  if (!isOpen && !memory.ids.length) {
+    ring.value = SILENT; // most of the day: a slow phone is spared the question
+    return;
+  }
   // People hear in real time, whatever the practice clock says.
   const args = [answer.alarms, memory, Date.now()];
   const heard = await call("alarm_sound", "sounding", args);
@@ -125,15 +131,16 @@ async function countNotOnWall() {
   notOnWall.value = events.filter((one) => MAKES_DEADLINES.includes(one.kind)).length;
 }
 
-/** Show the wall: ask the server, and let it know that this display lives. */
+/** Let the server know that a wall lives here, and whether it can ring. */
+export function tellOfWall(sound) {
+  post("/alarms/wall", { sound }).catch(() => {}); // said again in a while
+}
+
+/** Show the wall: ask the server rather than this device's own core. */
 export function beWall(hasSound) {
   asksServer = true;
   lookAgain();
-  const say = () => {
-    post("/alarms/wall", { sound: hasSound() }).catch(() => {});
-  };
-  say();
-  const saying = setInterval(say, WALL_WORD_MS);
+  const saying = setInterval(() => tellOfWall(hasSound()), WALL_WORD_MS);
   return () => {
     clearInterval(saying);
     asksServer = false;

@@ -16,7 +16,7 @@ export const EN_ALARM = {
   'alarm.step_due': '"{step}": the time is up.',
   'alarm.step_late': '"{step}" is late.',
   'alarm.reading_overdue': '{what} is overdue in "{step}".',
-  'alarm.since': 'since {age}',
+  'alarm.since': 'began {age} ago',
   'alarm.found_late': '(found {by} after it began: this screen was asleep)',
   'alarm.silence': 'Silence',
   'alarm.more.one': '1 more',

@@ -8,7 +8,7 @@ import { shift } from './shift.js';
 import { sound } from './sound.js';
 import { alarms, lookAgain, notOnWall, ring } from '../data/alarm.js';
 import { t, tn } from '../messages/index.js';
-import { go } from '../router.js';
+import { go, route } from '../router.js';
 
 /** Silence one alarm: recorded with who and when, and it stays listed. */
 export async function silenceAlarm(alarm) {
@@ -28,7 +28,7 @@ export function AlarmBar() {
   const isRinging = ring.value.ids.length > 0 && Boolean(shift.value);
   const offWall = notOnWall.value
     ? html`<p class="alarm-note" role="status">${tn('alarm.not_on_wall', notOnWall.value)}</p>` : null;
-  if (!top) return offWall;
+  if (!top || route.value[0] === 'alarms') return offWall; // listed there in full
   const muted = soundWords();
   return html`<section class=${`alarm-bar alarm-${markOf(top.priority)}`} data-ringing=${isRinging ? top.priority : undefined} aria-label=${t('nav.alarms')}>
     <div class="alarm-text" role="alert">

@@ -9,13 +9,15 @@ import { act } from '../parts/acts.js';
 import { silenceAlarm } from '../parts/alarm-bar.js';
 import { alarmPlace, alarmText, markOf, sinceText } from '../parts/alarm-words.js';
 import { mayAs, nameOf } from '../parts/people-names.js';
+import { shift } from '../parts/shift.js';
 import { nowMs } from '../parts/source.js';
-import { alarms, lookAgain } from '../data/alarm.js';
+import { alarms, lookAgain, ring } from '../data/alarm.js';
 import { clockDay, span } from '../format.js';
 import { own, t } from '../messages/index.js';
 import { swap } from '../router.js';
 import { Rungs } from './alarms/rungs.js';
 
+const TIMER = 'timer/'; // how the matter of a timer begins; its id follows
 const SHELVES_S = [900, 3600, 7200, 14400, 28800]; // the last is the core's limit
 
 function stateWords(alarm) {
@@ -33,10 +35,17 @@ async function unshelve(alarm) {
   lookAgain();
 }
 
+async function stopTimer(alarm) {
+  const ref = alarm.matter.slice(TIMER.length);
+  await act('timer_stopped', { make: alarm.make, ref }, t('said.timer_stopped', { label: alarm.numbers.value }));
+  lookAgain();
+}
+
 function AlarmRow({ alarm, onShelve }) {
   const isOpen = alarm.state !== 'returned';
   const mark = alarm.state === 'unacknowledged' ? markOf(alarm.priority) : 'ok';
-  return html`<div class="alarm-row" data-state=${alarm.state}>
+  const isRinging = ring.value.ids.includes(alarm.id) && shift.value;
+  return html`<div class="alarm-row" data-state=${alarm.state} data-ringing=${isRinging ? alarm.priority : undefined}>
     <div class="alarm-text">
       <p><${StateMark} state=${mark} word=${t('alarm.state_' + alarm.state)} /> <b>${alarmText(alarm)}</b></p>
       <p class="alarm-where">${alarmPlace(alarm)} · ${sinceText(alarm)}</p>
@@ -45,6 +54,7 @@ function AlarmRow({ alarm, onShelve }) {
     </div>
     <div class="alarm-buttons">
       ${alarm.state === 'unacknowledged' && mayAs('helper') ? html`<${Tap} class="second" onTap=${() => silenceAlarm(alarm)}>${t('alarm.silence')}</${Tap}>` : null}
+      ${isOpen && alarm.kind === 'timer' && mayAs('helper') ? html`<${Tap} class="second" onTap=${() => stopTimer(alarm)}>${t('timer.stop')}</${Tap}>` : null}
       ${isOpen && !alarm.shelved && mayAs('maker') ? html`<${Tap} class="second" onTap=${onShelve}>${t('alarm.shelve')}</${Tap}>` : null}
       ${alarm.shelved && mayAs('maker') ? html`<${Tap} class="second" onTap=${() => unshelve(alarm)}>${t('alarm.unshelve')}</${Tap}>` : null}
     </div>

@@ -9,7 +9,7 @@ import { mayAs, nameOf } from '../parts/people-names.js';
 import { shift, startShift } from '../parts/shift.js';
 import { sound } from '../parts/sound.js';
 import { keepAwake, watch } from '../parts/source.js';
-import { alarms, beWall, ring, wallWordMs } from '../data/alarm.js';
+import { alarms, beWall, ring, tellOfWall, wallWordMs } from '../data/alarm.js';
 import { age, clock, clockDay, ticks } from '../format.js';
 import { own, t, tn } from '../messages/index.js';
 import { go } from '../router.js';
@@ -50,16 +50,21 @@ function Word({ isStale }) {
     <br />${t('wall.sound_' + (shift.value ? sound.value : 'off'))}</div>`;
 }
 
+function canRing() {
+  return Boolean(shift.value) && sound.value === 'ready';
+}
+
 /** The room's display: what falls due in every make, and the room's loudest bell. */
 export function WallScreen() {
   useEffect(() => {
     keepAwake(true, 'wall');
-    const ending = [watch(), beWall(() => Boolean(shift.value) && sound.value === 'ready')];
+    const ending = [watch(), beWall(canRing)];
     return () => { keepAwake(false, 'wall'); ending.forEach((end) => end()); };
   }, []);
   const shown = alarms.value;
   const isStale = !wallWordMs.value || secondMs.value - wallWordMs.value > STALE_MS;
-  const isReady = shift.value && sound.value === 'ready';
+  const isReady = canRing();
+  useEffect(() => { tellOfWall(isReady); }, [isReady]);
   const standing = (shown?.alarms ?? []).filter((one) => one.state !== 'returned');
   const open = standing.filter((one) => one.state === 'unacknowledged');
   const most = Math.max(1, ROWS - standing.length);
