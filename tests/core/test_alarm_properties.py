@@ -12,7 +12,7 @@ from tests.core.builders import MAKE, Phone, at
 from tests.core.test_properties import NOWS, logs
 
 ESCALATE_S = 600
-MANY = settings(max_examples=80)
+MANY = settings(max_examples=150)
 FEW = settings(max_examples=15)  # each is a whole fold on the phone's interpreter
 
 
