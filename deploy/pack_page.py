@@ -79,4 +79,37 @@ def pack() -> None:
         )
         if packed.returncode:
             raise PackError(f"{source} could not be packed; the reason stands above.")
+    _squeeze()
     (STATIC / stamp.STAMP).write_text(found, "utf-8")
+
+
+# Node.js has the compressor within; Python would need one more package.
+SQUEEZE = """
+const { brotliCompressSync, constants } = require("node:zlib");
+const { readFileSync, writeFileSync } = require("node:fs");
+const params = { [constants.BROTLI_PARAM_QUALITY]: 11 };
+for (const file of process.argv.slice(1)) {
+  writeFileSync(file + ".br", brotliCompressSync(readFileSync(file), { params }));
+}
+"""
+
+
+def _squeeze() -> None:
+    """Write the smallest copy of each large file beside it, for phones that take it.
+
+    Raises:
+        PackError: there is no Node.js, or it failed; its own words were printed.
+    """
+    from deploy.fetch_modules import find_node
+
+    node = find_node()
+    files = [
+        str(path)
+        for path in sorted((STATIC / "lib").iterdir())
+        if path.suffix in (".js", ".mjs", ".css", ".wasm")
+    ]
+    if (
+        not node
+        or subprocess.run([node, "-e", SQUEEZE, *files], check=False).returncode
+    ):
+        raise PackError("The page could not be compressed; Node.js is needed for it.")

@@ -28,7 +28,11 @@ async function answer(request) {
   const file = request.mode === "navigate" ? "/" : request;
   // Vary names the compression, which is undone by now.
   const kept = await cache.match(file, { ignoreVary: true });
-  return kept ?? fetch(request);
+  if (kept) return kept;
+  const fetched = await fetch(request);
+  const isLater = SHELL.later?.includes(new URL(request.url).pathname);
+  if (isLater && fetched.ok) await cache.put(file, fetched.clone());
+  return fetched;
 }
 
 self.addEventListener("install", (event) => event.waitUntil(keep()));

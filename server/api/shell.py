@@ -11,7 +11,7 @@ import hashlib
 import json
 import re
 import threading
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any
 
@@ -45,9 +45,10 @@ APART = (
     "/lib/micropython.mjs",
     "/lib/micropython.wasm",
     "/js/core/worker.js",
-    "/lib/uplot.js",
-    "/lib/uplot.css",
 )
+# Kept once they have been asked for, which the page does in quiet time: the
+# first load need not wait for what one screen alone shows.
+LATER = ("/lib/uplot.js", "/lib/uplot.css")
 PLAIN_LINES = re.compile(rb"<!-- plain.*?<!-- end plain -->", re.DOTALL)
 PACKED_LINES = (
     b'<link rel="stylesheet" href="/lib/page.css" />\n'
@@ -65,6 +66,7 @@ class Page:
     Args:
         body: its bytes.
         packed: its bytes compressed with gzip, or None when that gains nothing.
+        brotli: its bytes compressed with brotli at set-up, or None.
         mime: its content type.
         etag: fingerprint of its bytes.
     """
@@ -73,6 +75,7 @@ class Page:
     packed: bytes | None
     mime: str
     etag: str
+    brotli: bytes | None = None
 
 
 def make_page(body: bytes, suffix: str) -> Page:
@@ -138,6 +141,7 @@ class Shell:
             ]
         else:
             kept = [name for name in kept if name[1:] not in PACK]
+        kept = [name for name in kept if name not in LATER]
         return ["/", *kept, "/core.json"]
 
     def is_packed(self) -> bool:
@@ -186,7 +190,12 @@ class Shell:
         with self._lock:
             kept = self._kept.get(path)
             if kept is None or kept[0] != mark:
-                kept = (mark, make_page(full.read_bytes(), full.suffix))
+                page = make_page(full.read_bytes(), full.suffix)
+                squeezed = full.with_name(full.name + ".br")
+                if parts[0] == "lib" and squeezed.is_file():
+                    # Set-up writes both together; other folders are edited by hand.
+                    page = replace(page, brotli=squeezed.read_bytes())
+                kept = (mark, page)
                 self._kept[path] = kept
         return kept[1]
 
@@ -232,9 +241,10 @@ class Shell:
         if file is None:
             return None
         names = self.kept_files()
-        etags = [f"{name} {self._etag(name)}" for name in names]
+        etags = [f"{name} {self._etag(name)}" for name in (*names, *LATER)]
         version = _fingerprint("\n".join([*etags, file.etag]))
-        line = json.dumps({"version": version, "files": names})
+        later = [name for name in LATER if name in self.files()]
+        line = json.dumps({"version": version, "files": names, "later": later})
         made = self._made.get("worker")
         if made is None or made[0] != version:
             filled = f"const SHELL = {line};\n".encode()

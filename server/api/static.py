@@ -57,15 +57,18 @@ def _shell() -> Shell:
 def _send(page: Page | None) -> Response:
     if page is None:
         abort(404)
-    takes_gzip = request.accept_encodings.quality("gzip") > 0
-    packed = page.packed if takes_gzip else None
-    response = Response(page.packed if packed else page.body, content_type=page.mime)
+    takes = request.accept_encodings.quality
+    packed, coding = None, ""
+    for copy, name in ((page.brotli, "br"), (page.packed, "gzip")):
+        if packed is None and copy is not None and takes(name) > 0:
+            packed, coding = copy, name
+    response = Response(packed or page.body, content_type=page.mime)
     if packed:
-        response.headers["Content-Encoding"] = "gzip"
+        response.headers["Content-Encoding"] = coding
     response.vary.add("Accept-Encoding")
     # The same bytes packed are another representation, so another tag (RFC 9110
     # section 8.8.3.3).
-    response.set_etag(page.etag + ("-gzip" if packed else ""))
+    response.set_etag(page.etag + (f"-{coding}" if packed else ""))
     # Kept, but asked about before each use: a phone never mixes two versions.
     response.headers["Cache-Control"] = "no-cache"
     response.make_conditional(request)

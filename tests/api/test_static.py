@@ -258,3 +258,22 @@ def test_a_pack_of_older_sources_is_not_sent(http, folder):
     assert "/js/app.js" in after["files"]
     assert "/lib/page.js" not in after["files"]
     assert after["version"] != before["version"]
+
+
+def test_a_copy_squeezed_at_set_up_goes_to_who_takes_it(http, folder):
+    (folder / "lib" / "preact.js.br").write_bytes(b"squeezed")
+    asked = {"Accept-Encoding": "gzip, br"}
+    answer = http.get("/lib/preact.js", headers=asked)
+    assert (answer.data, answer.headers["Content-Encoding"]) == (b"squeezed", "br")
+    assert answer.headers["ETag"].endswith('-br"')
+    plain = http.get("/lib/preact.js")
+    assert "Content-Encoding" not in plain.headers
+    assert plain.text == FILES["lib/preact.js"]
+
+
+def test_what_one_screen_alone_needs_is_kept_later(http, folder):
+    (folder / "lib" / "uplot.js").write_text("export default 1;\n")
+    listed, _ = shell(http)
+    assert "/lib/uplot.js" not in listed["files"]
+    assert listed["later"] == ["/lib/uplot.js"]
+    assert http.get("/lib/uplot.js").status_code == 200

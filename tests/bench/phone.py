@@ -133,7 +133,7 @@ def first_load_kb(url):
     total = 0
     for name in names:
         request = urllib.request.Request(url + name)
-        request.add_header("Accept-Encoding", "gzip")
+        request.add_header("Accept-Encoding", "br, gzip")
         with urllib.request.urlopen(request) as answer:
             total += len(answer.read()) + len(str(answer.headers))
     return total / 1024

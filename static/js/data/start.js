@@ -126,4 +126,6 @@ export async function begin() {
   if (openMakeId.value) showMake(openMakeId.value).catch(() => {});
   await refresh();
   await prune(clock.nowMs(), board.value?.makes ?? []).catch(() => {});
+  // What one screen alone needs is kept for offline use once all else runs.
+  for (const file of ["/lib/uplot.js", "/lib/uplot.css"]) fetch(file).catch(() => {});
 }
