@@ -19,6 +19,8 @@ from tests.browser.test_screens import (
     show,
 )
 
+pytestmark = pytest.mark.long
+
 CATALOGUE = desk.sums_catalogue({})
 DAY_MIN = 1440
 PLACES = [
