@@ -5,7 +5,6 @@ from .step_alerts import OVERDUE_GRACE_S
 RETURNED_S = 1800.0  # practice: how long what ended by itself stays listed
 RINGING_ENDS = ("time", "floc")
 _KIND = {
-    "alert.timer_due": "timer",
     "alert.step_late": "step_late",
     "alert.reading_overdue": "reading_overdue",
 }
@@ -25,6 +24,8 @@ def standing(view: dict, now_ms: int) -> "list[dict]":
     """
     found = [_of_alert(view, row) for row in view["alerts"]]
     found.extend(_of_step(view, step, now_ms) for step in view["steps"])
+    # Not by its Alert, which goes with an ended step: the timer is still over.
+    found.extend(_of_timer(view, timer, now_ms) for timer in view["timers"])
     return [row for row in found if row is not None]
 
 
@@ -42,17 +43,7 @@ def ended(view: dict, now_ms: int) -> "list[dict]":
     for timer in view["timers"]:
         stopped_ms = timer["stopped_ms"]
         if stopped_ms is not None and stopped_ms >= timer["due_ms"]:
-            row = alarm_of(
-                view,
-                "timer/" + timer["id"],
-                "timer",
-                _PRIORITY["timer"],
-                timer["due_ms"],
-                timer["due_ms"],
-                "alert.timer_due",
-                timer["step"],
-            )
-            row["numbers"] = {"value": timer["label"]}
+            row = _timer_due(view, timer)
             row["returned_ms"] = stopped_ms
             found.append(row)
     for step in view["steps"]:
@@ -171,10 +162,9 @@ def _deadline(view, matter, kind, step):
 def _of_alert(view, row):
     """Return the alarm of an Alert; None for one that is only shown."""
     kind = _KIND.get(row["key"], "alert")
-    if kind == "alert" and row["level"] != "act":
+    is_urgent = row["level"] == "act"
+    if row["key"] == "alert.timer_due" or (kind == "alert" and not is_urgent):
         return None
-    # A timer is an act alert by its form, yet no danger by itself.
-    is_urgent = row["level"] == "act" and kind != "timer"
     found = alarm_of(
         view,
         row["id"],
@@ -197,6 +187,29 @@ def _rings_ms(view, row, kind):
     if kind == "reading_overdue":
         return row["since_ms"] + int(OVERDUE_GRACE_S * 1000)
     return row["since_ms"]
+
+
+def _of_timer(view, timer, now_ms):
+    if timer["stopped_ms"] is not None or timer["due_ms"] > now_ms:
+        return None
+    found = _timer_due(view, timer)
+    found["numbers"]["by_s"] = (now_ms - timer["due_ms"]) / 1000.0
+    return found
+
+
+def _timer_due(view, timer):
+    found = alarm_of(
+        view,
+        "timer/" + timer["id"],
+        "timer",
+        _PRIORITY["timer"],
+        timer["due_ms"],
+        timer["due_ms"],
+        "alert.timer_due",
+        timer["step"],
+    )
+    found["numbers"] = {"value": timer["label"]}
+    return found
 
 
 def _of_step(view, step, now_ms):

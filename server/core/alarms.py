@@ -39,13 +39,15 @@ def alarms(desk: dict, now_ms: int, escalate_s: float) -> dict:
     """
     found = []
     ahead = []
-    changes = []
+    changes: "list[int | None]" = []
     for make_id in sorted(desk["makes"]):
         view = view_of(desk, make_id, now_ms)
         if view is None or view["make"]["state"] not in ("running", "held"):
             continue
-        state = desk["makes"][make_id]
-        found.extend(of_view(view, state, now_ms, escalate_s))
+        rows = standing(view, now_ms)
+        # A phone whose clock is ahead tells of what is still to come.
+        changes.extend(row["rings_ms"] for row in rows)
+        found.extend(_said(view, rows, desk["makes"][make_id], now_ms, escalate_s))
         ahead.extend(deadlines(view, now_ms))
         changes.append(view["next_change_ms"])
     for row in found:
@@ -60,20 +62,12 @@ def alarms(desk: dict, now_ms: int, escalate_s: float) -> dict:
     }
 
 
-def of_view(view: dict, state: dict, now_ms: int, escalate_s: float) -> "list[dict]":
-    """Return the alarms of one make, in no order.
-
-    Args:
-        view: View of the make.
-        state: State of the make, for what was said about its alarms.
-        now_ms: now, by the server's clock [ms].
-        escalate_s: how long an alarm may wait for an answer [s].
-
-    Returns:
-        List of Alarm, see `alarm_rows`.
-    """
+def _said(view, rows, state, now_ms, escalate_s):
+    """Return the alarms of one make with what was said about each."""
     found = [
-        _with_state(row, state, now_ms, escalate_s) for row in standing(view, now_ms)
+        _with_state(row, state, now_ms, escalate_s)
+        for row in rows
+        if row["rings_ms"] <= now_ms
     ]
     for row in ended(view, now_ms):
         if _word(state, row) is None:

@@ -162,6 +162,30 @@ def test_acknowledging_keeps_the_alarm_listed_with_who_and_when(ask):
     assert (alarm["escalates_ms"], alarm["escalated"]) == (None, False)
 
 
+def test_a_timer_of_a_step_that_has_ended_is_silenced_and_not_hidden(ask):
+    # Seen: its alert goes with the step, and so the alarm went at the word.
+    phone = Phone()
+    events = timed_step(phone)
+    timer = phone.event("timer_started", 1, label="Tea", lasts_s=300, step="work")
+    events += [timer, phone.event("step_ended", 28, step="work")]
+    word = seen(phone, 29, "timer/" + timer["id"])
+    assert matters(ask, events, 30) == [("timer/" + timer["id"], 2, "unacknowledged")]
+    assert matters(ask, [*events, word], 30) == [
+        ("timer/" + timer["id"], 2, "acknowledged")
+    ]
+
+
+def test_what_a_fast_clock_tells_of_the_future_rings_when_it_has_come(ask):
+    # Seen: nobody could silence it before, since a word must follow its alarm.
+    phone = Phone()
+    events = until(a_day(phone), 61)
+    events.append(phone.reading("milk_temp_c", 60.0, 80, "hold"))
+    before = asked(ask, events, 70)
+    assert before["alarms"] == []
+    assert before["next_change_ms"] <= at(80)
+    assert matters(ask, events, 80) != []
+
+
 def test_a_word_from_before_an_alarm_began_does_not_silence_it(ask):
     phone = Phone()
     events = [*timed_step(phone), seen(phone, 29, "step_due/work")]
