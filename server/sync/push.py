@@ -166,7 +166,9 @@ class _Desk:
         if id_ is None:
             return None
         taken = self.taken.get(id_)
-        return taken.kind if taken else self.sent_kinds.get(id_)
+        kind = taken.kind if taken else self.sent_kinds.get(id_)
+        # An entry of a newer app stays aside; what is said of it may wait here.
+        return kind if kind in events.KINDS else None
 
     def _set_aside(self, item: Item, why: list[Problem]) -> None:
         self._count(item)
