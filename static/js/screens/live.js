@@ -7,7 +7,8 @@ import { Tap } from '../parts/tap.js';
 import { secondMs } from '../parts/ticker.js';
 import { board, isBehind, lastWordMs, live, net, picture, waitedMs, watch } from '../parts/source.js';
 import { age, clockDay, quantity, span } from '../format.js';
-import { own, t } from '../messages/index.js';
+import { stepTitle } from '../parts/step-title.js';
+import { t } from '../messages/index.js';
 import { go } from '../router.js';
 import { nameOf } from '../parts/people-names.js';
 
@@ -16,7 +17,7 @@ const STALE_MS = 45000; // the server says something at least each 15 s
 function StepLine({ step }) {
   const main = step.main;
   return html`<div class="live-step">
-    <b>${own(step.title)}${step.rounds ? ' ' + t('step.round', { n: step.round, total: step.rounds }) : ''}</b>
+    <b>${stepTitle(step)}</b>
     ${step.timing?.state === 'late' ? html`<${StateMark} state="check" word=${t('step.late')} /> ${t('live.late', { by: span(step.timing.by_s) })}` : html`<span>${t('step.' + step.status)}</span>`}
     ${step.due_ms ? html`<span class="live-time"><${CountdownWords} dueMs=${step.due_ms} /></span>` : null}
     ${main?.kind === 'target' ? html`<span>${t('quantity.' + main.quantity)} ${main.last ? quantity(main.quantity, main.last.value ?? main.last) : '–'} → ${quantity(main.quantity, main.value)}</span>` : null}

@@ -2,12 +2,13 @@
 
 import { html } from '../../parts/html.js';
 import { band, clock, clockSpan, day, quantity } from '../../format.js';
-import { own, t, tFirst, words } from '../../messages/index.js';
+import { stepTitle } from '../../parts/step-title.js';
+import { t, tFirst, words } from '../../messages/index.js';
 
 function titleOf(curve, key) {
   const step = curve.steps.find((one) => one.key === key);
   if (!step) return key ? words(key) : '';
-  return own(step.title) + (step.rounds ? ' ' + t('step.round', { n: step.round, total: step.rounds }) : '');
+  return stepTitle(step);
 }
 
 function byDay(rows) {
