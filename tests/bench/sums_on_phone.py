@@ -1,29 +1,114 @@
-"""How long the phone's interpreter takes for each sum, slowest first.
+"""How long a slow phone takes for each sum and for each step's sums.
 
-Not a test: machines differ. It asks each sum on the interpreter that the phone
-runs, under Node.js, with values from the middle of each input's likely range,
-and prints the median of several. A phone is four to six times slower.
+Not a test: machines differ. The interpreter and the core files that phones get
+run in the main thread of a page, since only that is slowed down by Chromium's
+throttle. Each sum is asked with values from the middle of each input's likely
+range; each step's sums are asked of a make that has all its entries, with the
+same values for what the make cannot know. A call is timed from text to text,
+as the app's worker makes it.
 
-Use: python -m tests.bench.sums_on_phone [--times 9]
+Use: python -m tests.bench.sums_on_phone [--slow 4] [--times 25] [--only KEY]
 """
 
 import argparse
+import functools
+import http.server
 import json
+import os
+import random
 import statistics
-import time
-from pathlib import Path
+import threading
+import uuid
 
-from tests.conftest import Phone
+from playwright.sync_api import sync_playwright
 
-RULES_DIR = Path(__file__).resolve().parents[2] / "server" / "rules"
-HEAD = ("Sum", "Median ms", "Slowest ms", "Answers")
+from demo.recorded import MIN_MS, Crew, Phone, Recorder
+from server.api.shell import Shell
+from tests.bench.table import percentile
+from tests.browser.conftest import FLAGS, ROOT
+
+LIMIT_MS = 20.0  # asked of each answer
 ROWS = 8  # readings in a table, as many as an hour of a make has
+WHOLE_MAKE_MIN = 120 * 24 * 60  # the demo's recipe is in its store by then
+PAGE = b"<!doctype html><title>Sums</title><script type=module src=/bench.js></script>"
+# The app's worker in a page: the same start, the same heap, the same calls.
+SCRIPT = b"""
+import { loadMicroPython } from "/lib/micropython.mjs";
+const timed = async (act) => {
+  const from = performance.now();
+  const value = await act();
+  return { ms: performance.now() - from, value };
+};
+let host;
+window.boot = async () => {
+  const python = await loadMicroPython({
+    url: "/lib/micropython.wasm", heapsize: 16 * 1024 * 1024,
+  });
+  const shipped = await (await fetch("/core.json")).json();
+  const unpacked = await timed(() => {
+    for (const [path, text] of Object.entries(shipped.files)) {
+      python.FS.mkdirTree(`/lib/${path.slice(0, path.lastIndexOf("/"))}`);
+      python.FS.writeFile(`/lib/${path}`, text);
+    }
+  });
+  const started = await timed(() => {
+    host = python.pyimport("host");
+    host.take_rules(JSON.stringify(shipped.rules));
+  });
+  return [unpacked.ms, started.ms];
+};
+window.ask = (text, times) => {
+  const spans = [];
+  let answer;
+  for (let n = 0; n < times; n += 1) {
+    const from = performance.now();
+    answer = host.call(text);
+    spans.push(performance.now() - from);
+  }
+  return { spans, answer: JSON.parse(answer) };
+};
+"""
+HEADERS = {
+    "Content-Security-Policy": "default-src 'self'; "
+    "script-src 'self' 'wasm-unsafe-eval'",
+    # With these two, Chromium's clock tells microseconds apart.
+    "Cross-Origin-Opener-Policy": "same-origin",
+    "Cross-Origin-Embedder-Policy": "require-corp",
+}
 
 
-def rules():
-    """Return the legal figures as the app hands them over."""
-    found = [json.loads(path.read_text("utf-8")) for path in RULES_DIR.glob("*.json")]
-    return {rule["id"]: rule for rule in found}
+class Files(http.server.BaseHTTPRequestHandler):
+    """Sends the page, its script, and what the app would send of the core.
+
+    Args:
+        shell: the app's files.
+    """
+
+    def __init__(self, *args, shell):
+        self.shell = shell
+        super().__init__(*args)
+
+    def do_GET(self):
+        """Answer with one file, or 404."""
+        if self.path == "/":
+            body, mime = PAGE, "text/html"
+        elif self.path == "/bench.js":
+            body, mime = SCRIPT, "text/javascript"
+        else:
+            core = self.path == "/core.json"
+            page = self.shell.core() if core else self.shell.file(self.path[1:])
+            if page is None:
+                self.send_error(404)
+                return
+            body, mime = page.body, page.mime
+        self.send_response(200)
+        for name, text in {**HEADERS, "Content-Type": mime}.items():
+            self.send_header(name, text)
+        self.end_headers()
+        self.wfile.write(body)
+
+    def log_message(self, *args):
+        """Say nothing: the table is all that is printed."""
 
 
 def likely(item, place=0):
@@ -147,71 +232,174 @@ ASKED = {
 }
 
 
-def ask(phone, name, *args):
-    """Ask the desk that the interpreter keeps, as the page does.
+class Page:
+    """The interpreter in a slowed page.
 
     Args:
-        phone: the interpreter.
-        name: a function of the core's desk.
-        args: its arguments after the desk.
+        browser: Chromium.
+        phone: a phone's profile.
+        url: address of the bench's page.
+        slow: how many times slower than this machine.
     """
-    request = {"module": "desk", "name": name, "args": args, "desk": True}
-    phone.process.stdin.write(json.dumps(request) + "\n")
-    line = phone.lines.get(timeout=60)
-    return json.loads(line)["ok"]
+
+    def __init__(self, browser, phone, url, slow):
+        self.context = browser.new_context(**phone)
+        self.page = self.context.new_page()
+        self.page.goto(url)
+        self.page.wait_for_function("window.boot")
+        session = self.context.new_cdp_session(self.page)
+        session.send("Emulation.setCPUThrottlingRate", {"rate": slow})
+        self.unpack_ms, self.start_ms = self.page.evaluate("boot()")
+
+    def ask(self, name, *args, times=1):
+        """Ask the desk; return what it answers and how long each time took [ms].
+
+        Args:
+            name: a function of the core's desk.
+            args: its arguments after the desk.
+            times: how often it is asked.
+        """
+        text = json.dumps({"module": "desk", "name": name, "args": args, "desk": True})
+        told = self.page.evaluate("([t, n]) => ask(t, n)", [text, times])
+        if "error" in told["answer"]:
+            raise RuntimeError(told["answer"]["error"]["text"])
+        return told["answer"]["ok"], told["spans"]
 
 
-def measure(times):
-    """Return what each sum took, slowest first, and what loading them all took.
-
-    Args:
-        times: how often each sum is asked.
-
-    Returns:
-        List of (key, median ms, slowest ms, what it answered), and ms.
-    """
-    phone = Phone()
-    try:
-        ask(phone, "set_rules", rules())
-        begun = time.perf_counter()
-        layout = ask(phone, "sums_catalogue")
-        loaded_ms = (time.perf_counter() - begun) * 1000
-        found = [one(phone, row, times) for row in layout]
-    finally:
-        phone.close()
-    return sorted(found, key=lambda row: -row[1]), loaded_ms
+def whole_make():
+    """Return (recipe, make id, events, instant after the last of them)."""
+    path = ROOT / "server" / "recipes" / "washed-wheel.json"
+    recipe = json.loads(path.read_text("utf-8"))
+    chance = random.Random(500)
+    maker = Phone(str(uuid.UUID(int=1)), str(uuid.UUID(int=2)), chance)
+    start_ms = 1_780_000_000_000
+    moulds = [{"size": row["size"], "count": 6} for row in recipe["moulds"]]
+    recorder = Recorder(
+        recipe, Crew(maker), chance, start_ms, "Bench", "B-1", 900.0, moulds, "Vat"
+    )
+    recorder.run(start_ms + WHOLE_MAKE_MIN * MIN_MS)
+    return recipe, recorder.make, recorder.events, recorder.now_ms
 
 
-def one(phone, row, times):
-    """Return the figures of one sum.
+def told_of(answers):
+    """Return in a few words what came of it: values, or what was refused."""
+    problems = [row["text"] for found in answers for row in found["problems"]]
+    missing = [name for found in answers for name in found["missing"]]
+    if problems or missing:
+        return "; ".join(problems + missing)[:60]
+    return f"{sum(len(found['values']) for found in answers)} values"
 
-    Args:
-        phone: the interpreter.
-        row: the sum's layout.
-        times: how often it is asked.
-    """
-    asked = given(row)
-    spans = []
-    for _ in range(times):
-        begun = time.perf_counter()
-        answer = ask(phone, "sum", row["key"], asked)
-        spans.append((time.perf_counter() - begun) * 1000)
-    told = f"{len(answer['values'])} values"
-    if answer["problems"] or answer["missing"]:
-        texts = [problem["text"] for problem in answer["problems"]]
-        told = "; ".join(texts or answer["missing"])
-    return (row["key"], statistics.median(spans), max(spans), told)
+
+def sum_rows(page, times, only):
+    """Return (what, spans, what it answered) of each sum alone."""
+    layout, _ = page.ask("sums_catalogue")
+    rows = []
+    for row in layout:
+        if only in ("", row["key"]):
+            page.ask("sum", row["key"], given(row))
+            answer, spans = page.ask("sum", row["key"], given(row), times=times)
+            rows.append((row["key"], spans, told_of([answer])))
+    return rows
+
+
+def step_rows(page, times, only):
+    """Return (what, spans for one answer, what it answered) of each step's sums."""
+    layout, _ = page.ask("sums_catalogue")
+    typed = {row["key"]: given(row) for row in layout}
+    recipe, make, events, now_ms = whole_make()
+    page.ask("take", events)
+    page.ask("view", make, now_ms)
+    rows = []
+    for step in recipe["steps"]:
+        if not step.get("sums") or only not in ("", step["key"]):
+            continue
+        known, _ = page.ask("step_sums", make, step["key"], now_ms)
+        lacking = {
+            name: typed[found["key"]][name]
+            for found in known
+            for name in found["missing"]
+            if name in typed[found["key"]]
+        }
+        asked = (make, step["key"], now_ms, lacking)
+        answers, spans = page.ask("step_sums", *asked, times=times)
+        each = [span / len(answers) for span in spans]
+        told = f"{len(answers)} answers, {told_of(answers)}"
+        rows.append((step["key"], each, told))
+    return rows, len(events)
+
+
+def print_rows(title, rows):
+    """Print rows of (what, spans [ms], what it answered), slowest first."""
+    print(f"\n{title}\n")
+    head = ("", "median ms", "p95 ms", "of limit", "answered")
+    print(f"{head[0]:<20} {head[1]:>9} {head[2]:>9} {head[3]:>9}  {head[4]}")
+    for what, spans, told in sorted(rows, key=lambda row: -statistics.median(row[1])):
+        middle, late = statistics.median(spans), percentile(spans, 0.95)
+        share = middle / LIMIT_MS
+        print(f"{what:<20} {middle:>9.1f} {late:>9.1f} {share:>9.2f}  {told}")
+
+
+def firsts(open_page):
+    """Print what a phone pays before its first answer, in fresh pages."""
+    print("\nOnce, in a page just opened [ms]\n")
+    for name, args in (
+        ("sums_catalogue", ()),
+        ("sum", ("milk_mass", {"milk_l": {"value": 500.0}})),
+        ("sum", ("humidity", {"dry_c": {"value": 13}, "wet_c": {"value": 12}})),
+    ):
+        spans = []
+        for _ in range(3):
+            page = open_page()
+            page.ask("board", 0)  # the app's own start
+            spans += page.ask(name, *args)[1]
+            page.context.close()
+        what = " ".join([name, *(arg for arg in args if isinstance(arg, str))])
+        print(f"{'first ' + what:<28} {statistics.median(spans):>9.1f}")
+    recipe, make, events, now_ms = whole_make()
+    first = next(row["key"] for row in recipe["steps"] if row.get("sums"))
+    page = open_page()
+    page.ask("take", events)
+    page.ask("view", make, now_ms)
+    for key in (first, "brine_large"):
+        (span,) = page.ask("step_sums", make, key, now_ms)[1]
+        print(f"{'then step_sums ' + key:<28} {span:>9.1f}")
+    page.context.close()
 
 
 def main():
-    """Print the table."""
-    parser = argparse.ArgumentParser(description=__doc__.split("\n\n")[0])
-    parser.add_argument("--times", type=int, default=9)
-    rows, loaded_ms = measure(parser.parse_args().times)
-    print(f"Loading all sums for the first time: {loaded_ms:.0f} ms\n")
-    print(f"{HEAD[0]:<22}  {HEAD[1]:>9}   {HEAD[2]:>10}   {HEAD[3]}")
-    for key, median_ms, slowest_ms, told in rows:
-        print(f"{key:<22}  {median_ms:>9.1f}   {slowest_ms:>10.1f}   {told}")
+    """Print the tables."""
+    words = argparse.ArgumentParser(description=__doc__.split("\n\n")[0])
+    words.add_argument("--slow", type=float, default=4.0)
+    words.add_argument("--times", type=int, default=25)
+    words.add_argument("--port", type=int, default=0)
+    words.add_argument("--only", default="", help="key of one sum or one step")
+    args = words.parse_args()
+    shell = Shell(ROOT / "static", ROOT / "server" / "core")
+    files = functools.partial(Files, shell=shell)
+    server = http.server.ThreadingHTTPServer(("127.0.0.1", args.port), files)
+    threading.Thread(target=server.serve_forever, daemon=True).start()
+    url = f"http://127.0.0.1:{server.server_port}/"
+    with sync_playwright() as play:
+        path = os.environ.get("CHROMIUM")
+        browser = play.chromium.launch(executable_path=path, args=FLAGS)
+        phone = play.devices["Pixel 7"]
+
+        def open_page():
+            return Page(browser, phone, url, args.slow)
+
+        title = f"main thread, Pixel 7 profile, processor slowed {args.slow:g}x"
+        page = open_page()
+        alone = sum_rows(page, args.times, args.only)
+        if alone:
+            print_rows(f"Each sum alone: {title}", alone)
+        steps, count = step_rows(page, args.times, args.only)
+        if steps:
+            print_rows(f"Each answer of a step, make of {count} entries", steps)
+        page.context.close()
+        if not args.only:
+            firsts(open_page)
+        browser.close()
+    server.shutdown()
 
 
 if __name__ == "__main__":
