@@ -37,10 +37,12 @@ def view(state: dict, now_ms: int, rules: "dict | None" = None) -> "dict | None"
         return None
     context = _context(state, opened_entry, now_ms, rules)
     shown = [_shown(context, step) for step in context["recipe"]["steps"]]
+    left_open = _left_open(shown)
     found = {
         "make": _make(context, opened_entry),
         "now_ms": now_ms,
-        "focus": _focus(shown, context["now_ms"]),
+        "focus": _focus(shown, left_open, context["now_ms"]),
+        "left_open": left_open,
         "steps": shown,
         "timers": context["timers"],
         "alerts": alerts(context, _step_alerts(context, shown)),
@@ -244,14 +246,28 @@ def _is_due(step, now_ms):
     )
 
 
-def _focus(shown, now_ms):
-    """Return the step to open on: what wants a hand first, running before ready."""
+def _left_open(shown):
+    """Return the keys of steps that could begin although a later one runs already."""
+    running = [n for n, step in enumerate(shown) if step["status"] == "running"]
+    if not running:
+        return []
+    return [step["key"] for step in shown[: running[-1]] if step["status"] == "ready"]
+
+
+def _focus(shown, left_open, now_ms):
+    """Return the step to open on: what wants a hand first, running before ready.
+
+    What was left open behind a running step comes after all that runs: whoever
+    is at the later step has passed it by, and must not lose sight of a timer.
+    """
     best = None
     for place, step in enumerate(shown):
         if step["status"] not in ("running", "ready"):
             continue
         wants_ms = next_thing_ms(step, now_ms)
-        rank = (wants_ms, 0 if step["status"] == "running" else 1, place)
+        is_running = step["status"] == "running"
+        is_left = step["key"] in left_open
+        rank = (1 if is_left else 0, wants_ms, 0 if is_running else 1, place)
         if best is None or rank < best[0]:
             best = (rank, step["key"])
     return None if best is None else best[1]

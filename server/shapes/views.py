@@ -87,6 +87,7 @@ class View(TypedDict):
     now_ms: int
     next_change_ms: int | None
     focus: str | None
+    left_open: list[str]
     steps: list[Step]
     timers: list[dict[str, Any]]
     alerts: list[Alert]

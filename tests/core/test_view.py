@@ -125,6 +125,26 @@ def test_what_is_ready_goes_before_what_only_runs(ask):
     assert focus(ask, 60, events) == "watch"  # it wants a hand, and it runs
 
 
+def test_a_running_step_goes_before_one_left_open_earlier(ask):
+    # Seen: a press ran, and the screen opened on cleaning that nobody had begun.
+    steps = [step("clean"), step("press", lasts=figure(3600, "s"), end={"by": "time"})]
+    steps.append(step("label"))
+    phone = Phone()
+    events = [phone.opened(recipe=with_steps(*steps))]
+    assert focus(ask, 0, events) == "clean"
+    assert ask.view(events, 0)["left_open"] == []
+    events.append(phone.event("step_begun", 0, step="press"))
+    found = ask.view(events, 1)
+    # What comes after the running step wants a hand now; what was passed by does not.
+    assert (found["focus"], found["left_open"]) == ("label", ["clean"])
+    events.append(phone.event("step_skipped", 2, step="label", why="No labels."))
+    found = ask.view(events, 3)
+    assert (found["focus"], found["left_open"]) == ("press", ["clean"])
+    events.append(phone.event("step_ended", 60, step="press"))
+    found = ask.view(events, 61)
+    assert (found["focus"], found["left_open"]) == ("clean", [])
+
+
 def test_a_step_whose_next_reading_is_not_due_leaves_the_hands_free(ask):
     # Seen: while the milk cooled, its screen hid the work that could be done.
     end = {"by": "reading", "quantity": "milk_temp_c", "at_most": figure(32.0, "C")}
