@@ -223,6 +223,18 @@ def check_correction(desk: dict, make_id: str, ref: str, changes: dict) -> "list
     return run.check_correction(event["kind"], data, changes)
 
 
+def units() -> "list[dict]":
+    """Return how figures are shown in the units that people may choose.
+
+    Returns:
+        List of {"from", "to", "scale", "offset"}, see `sums.units.shown`.
+    """
+    # Loaded when first asked: the app starts without it.
+    from .sums.units import shown
+
+    return shown()
+
+
 def read_typed(quantity: str, typed: str, typed_unit: str) -> dict:
     """Return what a typed text means, see `readings.read_typed`.
 

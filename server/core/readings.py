@@ -12,6 +12,7 @@ from .quantities import QUANTITIES, check_value, needs_second_look
 OTHER_UNITS = {
     ("C", "F"): ("f", "c"),
     ("L", "gal"): ("us_gal", "l"),
+    ("L", "imp_gal"): ("imp_gal", "l"),
     ("kg", "lb"): ("lb", "kg"),
     ("kPa", "psi"): ("psi", "kpa"),
     ("kPa", "bar"): ("bar", "kpa"),

@@ -44,6 +44,36 @@ SIZES = {
     "in": ("length", 0.0254),
 }
 
+# What people read in place of the unit that a figure is kept in: (kept, shown,
+# the same two for a difference). Only a temperature has a difference of its own.
+SHOWN = (
+    ("C", "F", "K", "F_rise"),
+    ("K", "F_rise", "K", "F_rise"),
+    ("L", "gal", "L", "gal"),
+    ("L", "imp_gal", "L", "imp_gal"),
+    ("kg", "lb", "kg", "lb"),
+    ("kPa", "psi", "kPa", "psi"),
+)
+
+
+def shown() -> "list[dict]":
+    """Return how figures are shown in the units that people may choose.
+
+    A value is value × scale + offset, a difference of values is × scale alone.
+
+    Returns:
+        List of {"from", "to", "scale", "offset"}.
+    """
+    return [
+        {
+            "from": kept,
+            "to": to,
+            "scale": convert(1.0, kept_rise, to_rise),
+            "offset": convert(0.0, kept, to),
+        }
+        for kept, to, kept_rise, to_rise in SHOWN
+    ]
+
 
 def convert(amount: float, from_unit: str, to_unit: str) -> float:
     """Return a number in another unit of the same kind.
