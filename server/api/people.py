@@ -46,8 +46,18 @@ def public(session: auth.Session) -> dict[str, Any]:
     Args:
         session: the phone.
     """
-    person = session.person
-    return {"id": person.id, "name": person.name, "role": person.role}
+    person = session.person._asdict()
+    return {name: value for name, value in person.items() if name != "active"}
+
+
+@blp.patch("/me")
+@blp.arguments(shapes.Reads)
+@blp.response(200, shapes.PersonShape)
+def change_me(wanted: dict[str, Any]) -> dict[str, Any]:
+    """Change the language and units of the person whose phone this is."""
+    session = paired()
+    person = auth.change_person(session.person.id, now_ms(), **wanted)
+    return public(session._replace(person=person))
 
 
 @blp.get("/people")
@@ -71,7 +81,10 @@ def add_person(wanted: dict[str, Any]) -> Any:
 @blp.arguments(shapes.ChangedPerson)
 @blp.response(200, shapes.ListedPerson)
 def change_person(wanted: dict[str, Any], person_id: str) -> Any:
-    """Change a name or role, or let a person leave. 409 for the last owner."""
+    """Change a name, role, language or unit, or let a person leave.
+
+    409 for the last owner.
+    """
     return auth.change_person(person_id, now_ms(), **wanted)
 
 

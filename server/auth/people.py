@@ -34,6 +34,7 @@ def change_person(
     name: str | None = None,
     role: str | None = None,
     active: bool | None = None,
+    **reads: str,
 ) -> kept.StoredPerson:
     """Change a person's name or role, or let them leave; None leaves a thing be.
 
@@ -45,6 +46,7 @@ def change_person(
         name: new name.
         role: new role, one of ROLES.
         active: False when they may no longer act.
+        **reads: language and units that they read, by their fields.
 
     Raises:
         RefusedError: there is no such person or role, or no owner would be left.
@@ -57,6 +59,7 @@ def change_person(
             name=person.name if name is None else name,
             role=person.role if role is None else role,
             active=person.active if active is None else active,
+            **reads,
         )
         _check_role(changed.role)
         if is_owner(person) and not is_owner(changed) and len(owners()) == 1:

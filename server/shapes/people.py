@@ -5,10 +5,35 @@ from marshmallow import fields
 from server.shapes.http import Shape, choice, uuid_text, words, yes_or_no
 
 ROLE_CHOICES = ("viewer", "helper", "maker", "owner")
+LANGUAGES = ("en", "es", "fr")
+TEMP_UNITS = ("C", "F")
+VOLUME_UNITS = ("L", "gal", "imp_gal")
+MASS_UNITS = ("kg", "lb")
+PRESSURE_UNITS = ("kPa", "psi")
 
 
-class PersonShape(Shape):
-    """Who may act, and as what."""
+class ToldReads(Shape):
+    """How a person reads: language and units; null is as the phone says."""
+
+    language = fields.String(required=True, allow_none=True)
+    temp_unit = fields.String(required=True, allow_none=True)
+    volume_unit = fields.String(required=True, allow_none=True)
+    mass_unit = fields.String(required=True, allow_none=True)
+    pressure_unit = fields.String(required=True, allow_none=True)
+
+
+class Reads(Shape):
+    """What to change of how a person reads; what is left out stays."""
+
+    language = choice(LANGUAGES)
+    temp_unit = choice(TEMP_UNITS)
+    volume_unit = choice(VOLUME_UNITS)
+    mass_unit = choice(MASS_UNITS)
+    pressure_unit = choice(PRESSURE_UNITS)
+
+
+class PersonShape(ToldReads):
+    """Who may act, as what, and how they read."""
 
     id = fields.String(required=True)
     name = fields.String(required=True)
@@ -28,7 +53,7 @@ class NewPerson(Shape):
     role = choice(ROLE_CHOICES, required=True)
 
 
-class ChangedPerson(Shape):
+class ChangedPerson(Reads):
     """What to change of a person; what is left out stays."""
 
     name = words(80)

@@ -87,6 +87,12 @@ class PersonRow(Base):
     role: Mapped[str] = mapped_column(String(20))
     active: Mapped[bool]
     made_ms: Mapped[int] = mapped_column(BigInteger)
+    # How they read; none is as the phone in hand says.
+    language: Mapped[str | None] = mapped_column(String(8))
+    temp_unit: Mapped[str | None] = mapped_column(String(12))
+    volume_unit: Mapped[str | None] = mapped_column(String(12))
+    mass_unit: Mapped[str | None] = mapped_column(String(12))
+    pressure_unit: Mapped[str | None] = mapped_column(String(12))
 
 
 class DeviceRow(Base):

@@ -10,12 +10,17 @@ from server.store.models import DeviceRow, PersonRow
 
 
 class StoredPerson(NamedTuple):
-    """Who may act, and as what."""
+    """Who may act, as what, and how they read; None is as the phone says."""
 
     id: str
     name: str
     role: str
     active: bool
+    language: str | None = None
+    temp_unit: str | None = None
+    volume_unit: str | None = None
+    mass_unit: str | None = None
+    pressure_unit: str | None = None
 
 
 class StoredDevice(NamedTuple):
@@ -66,7 +71,8 @@ def save_person(person: StoredPerson, made_ms: int) -> None:
             session.add(PersonRow(made_ms=made_ms, **person._asdict()))
             session.flush()
             return
-        row.name, row.role, row.active = person.name, person.role, person.active
+        for name, value in person._asdict().items():
+            setattr(row, name, value)
 
 
 def all_devices() -> list[StoredDevice]:

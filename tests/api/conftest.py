@@ -28,6 +28,9 @@ class PairedPhone:
             headers=HEADERS | (headers or {}),
         )
 
+    def patch(self, path, body):
+        return self.http.patch(f"/api/v1{path}", data=json.dumps(body), headers=HEADERS)
+
     def delete(self, path):
         return self.http.delete(f"/api/v1{path}", headers=HEADERS)
 

@@ -5,6 +5,14 @@ from server.shapes.people import ROLE_CHOICES
 from tests.sync.phones import NOON_MS, a_uuid, note
 
 DAY_MS = 86_400_000
+AS_THE_PHONE = {
+    "language": None,
+    "temp_unit": None,
+    "volume_unit": None,
+    "mass_unit": None,
+    "pressure_unit": None,
+}
+IN_SPANISH = {"language": "es", "temp_unit": "F", "volume_unit": "imp_gal"}
 
 
 def error(answer):
@@ -23,7 +31,12 @@ def test_the_documented_roles_are_the_roles_of_the_core():
 def test_me_tells_whose_phone_this_is_and_who_works_here(owner, pair):
     helper = pair("helper", "Hal")
     answer = helper.get("/me").json
-    assert answer["person"] == {"id": helper.person, "name": "Hal", "role": "helper"}
+    assert answer["person"] == {
+        "id": helper.person,
+        "name": "Hal",
+        "role": "helper",
+        **AS_THE_PHONE,
+    }
     assert answer["device"] == helper.device
     assert {(one["name"], one["role"]) for one in answer["people"]} == {
         ("Olive", "owner"),
@@ -76,6 +89,7 @@ def test_the_owner_adds_a_person_and_changes_them(owner):
         "name": "Hal",
         "role": "helper",
         "active": True,
+        **AS_THE_PHONE,
     }
     changed = owner.post(f"/people/{person['id']}", {"role": "maker"}).json
     assert changed == person | {"role": "maker"}
@@ -162,3 +176,45 @@ def test_a_phone_in_use_stays_paired_and_a_forgotten_one_does_not(owner, clock):
         assert owner.get("/me").status_code == 200
     clock.tick(401 * DAY_MS)
     assert owner.get("/me").status_code == 401
+
+
+@pytest.mark.parametrize("role", ROLES)
+def test_everyone_says_how_they_read(owner, pair, role):
+    phone = owner if role == "owner" else pair(role, "Ana")
+    answer = phone.patch("/me", IN_SPANISH)
+    assert answer.status_code == 200
+    # What was not named stays as the phone says.
+    assert answer.json.items() >= (AS_THE_PHONE | IN_SPANISH).items()
+    assert phone.patch("/me", {"mass_unit": "lb"}).json["language"] == "es"
+    told = phone.get("/me").json
+    assert told["person"]["mass_unit"] == "lb"
+    mine = [one for one in told["people"] if one["id"] == phone.person]
+    assert (mine[0]["language"], mine[0]["temp_unit"]) == ("es", "F")
+
+
+def test_the_owner_says_how_anyone_reads_and_nobody_else_does(owner, pair):
+    helper, maker = pair("helper", "Hal"), pair("maker", "Mara")
+    changed = owner.post(f"/people/{helper.person}", IN_SPANISH)
+    assert changed.json.items() >= IN_SPANISH.items()
+    refused = maker.post(f"/people/{helper.person}", {"language": "fr"})
+    assert (refused.status_code, error(refused)["key"]) == (403, "role_too_low")
+    assert helper.get("/me").json["person"]["language"] == "es"
+
+
+@pytest.mark.parametrize(
+    ("body", "field", "key", "limit"),
+    [
+        ({"language": "tlh"}, "language", "not_a_choice", ["en", "es", "fr"]),
+        ({"language": None}, "language", "missing", None),
+        ({"temp_unit": "K"}, "temp_unit", "not_a_choice", ["C", "F"]),
+        ({"mass_unit": "stone"}, "mass_unit", "not_a_choice", ["kg", "lb"]),
+        ({"role": "owner"}, "role", "unknown_field", None),
+    ],
+)
+def test_a_way_to_read_that_cannot_be_is_named(pair, body, field, key, limit):
+    phone = pair("helper")
+    answer = phone.patch("/me", body)
+    assert answer.status_code == 422
+    assert (error(answer)["field"], error(answer)["key"]) == (field, key)
+    assert error(answer)["limit"] == limit
+    assert phone.get("/me").json["person"].items() >= AS_THE_PHONE.items()
