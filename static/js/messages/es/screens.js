@@ -249,7 +249,7 @@ export const SCREENS = {
   'button.begin': 'Empezar: {step}',
   'button.end': 'Terminar: {step}',
   'button.reading': 'Anotar {what}',
-  'button.add': 'Añadir {amount} {what}',
+  'button.add': 'Añadir {what}: {amount}',
   'button.judge': 'Juzgar la cuajada',
   'button.mould': 'Anotar moldes llenos',
 
