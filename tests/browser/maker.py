@@ -1,6 +1,5 @@
 """A maker at the vat, who knows only what the screen shows and offers."""
 
-import re
 import time
 from collections import Counter
 
@@ -76,12 +75,12 @@ class Maker:
     """Taps what the screen offers, and remembers how often it did.
 
     Args:
-        page: the phone's page, at a make.
+        hand: the hand on the phone, see `hand.Hand`, at a make.
         early: titles of steps that are ended before their time, with why.
     """
 
-    def __init__(self, page, early=()):
-        self.page = page
+    def __init__(self, hand, early=()):
+        self.hand = hand
         self.early = early
         self.done = Counter()  # kind of entry: how many were made
         self.read = Counter()  # (step's title, button): readings taken
@@ -89,7 +88,7 @@ class Maker:
         self.began = []  # titles, in order
 
     def look(self):
-        return self.page.evaluate(LOOK)
+        return self.hand.run(LOOK)
 
     def until_changed(self, seen, wait_s=10):
         """Wait until something else is in sight."""
@@ -100,58 +99,75 @@ class Maker:
 
         until(is_changed, f"the screen to answer: {seen}", wait_s)
 
-    def tap(self, what):
-        self.page.locator(what).first.tap()
+    def large_button(self):
+        self.hand.tap(".foot .primary")
 
     def row(self, text):
         """Tap a row or button by its words, exactly as they stand there."""
-        rows = self.page.locator(".row, .tap").filter(
-            has=self.page.get_by_text(text, exact=True)
-        )
-        rows.first.tap()
+        self.hand.tap(".row, .tap", text)
 
     def choose(self, word):
-        choice = self.page.locator(".choice")
-        choice.filter(has=self.page.get_by_text(word, exact=True)).tap()
+        self.hand.tap(".choice", word)
 
     def erase(self):
         """Take back all digits on the pad."""
-        entered = self.page.locator(".entered-value")
-        while entered.inner_text() != "–":
-            self.page.get_by_label("Remove the last digit").tap()
-            self.page.wait_for_timeout(100)
+        while self.hand.read(".entered-value") != "–":
+            self.hand.tap("[aria-label='Remove the last digit']")
+            self.hand.wait(100)
 
     def type(self, text):
         """Type on the pad; a comma as a keyboard beside it gives it."""
         for before, letter in zip("-" + text, text, strict=False):
             if letter == before:
-                self.page.wait_for_timeout(100)  # sooner, it is a key that bounces
+                self.hand.wait(100)  # sooner, it is a key that bounces
             if letter == ",":
-                self.page.keyboard.press(letter)
+                self.hand.key(letter)
             else:
-                key = self.page.locator(".keys .key").filter(
-                    has_text=re.compile(f"^{re.escape(letter)}$")
-                )
-                key.tap()
-        entered = self.page.locator(".entered-value")
+                self.hand.tap(".keys .key", letter)
         until(
-            lambda: entered.inner_text() == text.replace(",", "."),
-            f"{text} on the pad; {entered.inner_text()}",
+            lambda: self.hand.read(".entered-value") == text.replace(",", "."),
+            f"{text} on the pad",
             wait_s=2,
         )
 
     def save(self, kind):
         """Save what is on the pad; say yes when it asks for a second look."""
         place = self.look()["place"]
-        self.tap(".foot .primary")
+        self.large_button()
         until(
             lambda: self.look()["isAsking"] or self.look()["place"] != place,
             f"{kind} to be saved",
         )
         if self.look()["isAsking"]:
-            self.tap(".foot .primary")
+            self.large_button()
             until(lambda: self.look()["place"] != place, f"{kind} to be kept")
         self.done[kind] += 1
+
+    def join(self):
+        """Join by the link: its code stands there already."""
+        self.hand.sees(".field-label", "Name of this phone")
+        self.hand.fill("Name of this phone", "Vat room")
+        self.hand.tap(".foot .primary", "Join")
+        self.hand.sees("button", "Start a new make")
+
+    def open_make(self, recipe, small):
+        """Start a make on the screen for it; return its id from the address."""
+        self.hand.tap("button", "Start a new make")
+        self.choose(recipe)
+        self.type("600")
+        self.hand.tap(".foot .primary", "Next")
+        self.hand.fill("Batch code", "B-17")
+        self.hand.fill("Vat", "Round vat")
+        # Wheels are suggested from the milk; this maker has other small moulds.
+        self.hand.tap(".row", having="Small wheel")
+        self.erase()
+        self.type(str(small))
+        self.hand.tap(".foot .primary", "Next")
+        self.hand.tap(".foot .primary", "Start this make")
+        until(lambda: "#/make/" in self.look()["place"], "the make to open")
+        self.hand.sees(".foot .primary")
+        self.done["make_opened"] += 1
+        return self.look()["place"].split("/")[2]
 
     def work(self, stop=None):
         """Do what the screen offers until a step's title comes up, or none is left.
@@ -178,10 +194,10 @@ class Maker:
             self.began.append(seen["step"])
             self.give("step_begun", seen)
         elif word == "Finish":
-            self.finish(seen, ".foot .primary")
+            self.finish(seen, self.large_button)
         elif seen["button"] == "Enter filled moulds":
-            self.tap(".foot .primary")
-            self.page.locator(".keys").wait_for()
+            self.large_button()
+            self.hand.sees(".keys")
             self.save("wheels_moulded")
         elif word == "Enter":
             self.asked_reading(seen)
@@ -192,11 +208,11 @@ class Maker:
         elif seen["step"] in self.early:
             self.end_early(seen)
         else:
-            self.page.wait_for_timeout(100)
+            self.hand.wait(100)
 
     def give(self, kind, seen):
         """Tap the one large button that makes an entry at once."""
-        self.tap(".foot .primary")
+        self.large_button()
         self.until_changed(seen)
         self.done[kind] += 1
 
@@ -205,24 +221,26 @@ class Maker:
         asked = (seen["step"], seen["button"])
         if self.read[asked] and self.is_ripe(seen) and self.end_now(seen):
             return
-        self.tap(".foot .primary")
+        self.large_button()
         self.reading()
         self.read[asked] += 1
 
     def is_ripe(self, seen):
         # The figure that ends a step by a reading is what this maker types first.
-        return seen["isOver"] or "Over when" in self.page.locator("main").inner_text()
+        return seen["isOver"] or "Over when" in self.hand.read("main")
 
     def end_now(self, seen):
         """End by the row below; False when the screen says what is still missing."""
-        row = ".row:has-text('End this step now')"
-        if not self.page.locator(row).count():
+        if "End this step now" not in self.hand.read("main"):
             return True  # the large button offers it by now
-        return self.finish(seen, row)
+        return self.finish(seen, self.end_row)
 
-    def finish(self, seen, what):
+    def end_row(self):
+        self.hand.tap(".row", having="End this step now")
+
+    def finish(self, seen, end):
         """End the step; enter first what the screen says is missing."""
-        self.tap(what)
+        end()
         self.until_changed(seen)
         asked = self.look()
         if "/end/" not in asked["place"]:
@@ -236,7 +254,7 @@ class Maker:
         self.row("‹ Back")
         self.until_changed(asked)
         for name in dict.fromkeys(missing):
-            self.page.locator(f".reading:has-text('{name}')").last.tap()
+            self.hand.tap(".reading", having=name)
             self.reading()
         return bool(missing)
 
@@ -246,23 +264,23 @@ class Maker:
         if quantity == "drug_test":
             self.choose("Negative")
         else:
-            self.page.locator(".keys").wait_for()
+            self.hand.sees(".keys")
             self.type(TYPED.get((step, quantity)) or TYPED[quantity])
         self.save("reading_taken")
 
     def add(self):
         """Put in what the recipe says, from a lot that is named once."""
-        self.tap(".foot .primary")
-        self.page.locator(".keys").wait_for()
-        if self.page.get_by_text("No lot entered yet").count():
-            self.page.get_by_text("No lot entered yet").tap()
-            self.page.get_by_label("Lot", exact=True).fill("L-204")
-            self.page.get_by_label("Use by").fill("2027-03-01")
+        self.large_button()
+        self.hand.sees(".keys")
+        if "No lot entered yet" in self.hand.read("main"):
+            self.hand.tap(".row, .tap", having="No lot entered yet")
+            self.hand.fill("Lot", "L-204")
+            self.hand.fill("Use by", "2027-03-01")
             self.row("Done")
         self.save("ingredient_added")
 
     def judge(self):
-        self.tap(".foot .primary")
+        self.large_button()
         until(lambda: "/judge/" in self.look()["place"], "the question")
         step = self.look()["place"].split("/")[-1]
         word = JUDGED[step, step in self.looked]
@@ -272,7 +290,7 @@ class Maker:
 
     def end_early(self, seen):
         """End a step before its time: the screen says what that means and asks why."""
-        self.tap(".row:has-text('End this step now')")
+        self.end_row()
         self.until_changed(seen)
         asked = self.look()
         assert "The time of the recipe is not over." in asked["blockers"]
@@ -280,11 +298,11 @@ class Maker:
         if missing:
             self.row("‹ Back")
             self.until_changed(asked)
-            self.tap(f".reading:has-text('{missing[0].removesuffix(MISSING)}')")
+            self.hand.tap(".reading", having=missing[0].removesuffix(MISSING))
             self.reading()
             return
-        assert self.page.locator(".foot .primary").is_disabled()
+        assert self.hand.count(".foot .primary[disabled]")
         self.choose("The maker decided so")
-        self.tap(".foot .primary")
+        self.large_button()
         self.until_changed(asked)
         self.done["step_ended"] += 1

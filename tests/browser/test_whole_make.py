@@ -14,6 +14,7 @@ from collections import Counter
 import pytest
 
 from tests.browser.conftest import ROOT, Creamery, until
+from tests.browser.hand import PlaywrightHand
 from tests.browser.maker import Maker
 
 DAY_RATE = 300  # a second is five minutes
@@ -55,33 +56,6 @@ def newcomer(creamery, new_phone):
     """A phone that was just shown the link of its code, not yet joined."""
     code = creamery.invite("Mara", "maker")
     return new_phone(paired=False, url=f"{creamery.url}/#/pair/{code}")
-
-
-def join(page):
-    """Join by the link: its code stands there already."""
-    assert page.get_by_label("Code").input_value() != ""
-    page.get_by_label("Name of this phone").fill("Vat room")
-    page.get_by_role("button", name="Join").tap()
-    page.get_by_role("button", name="Start a new make").wait_for()
-
-
-def open_make(page, maker):
-    """Start a make on the screen for it; return its id from the address."""
-    page.get_by_role("button", name="Start a new make").tap()
-    maker.choose(RECIPE["title"]["en"])
-    maker.type("600")
-    page.get_by_role("button", name="Next", exact=True).tap()
-    page.get_by_label("Batch code").fill("B-17")
-    page.get_by_label("Vat", exact=True).fill("Round vat")
-    # Wheels are suggested from the milk; this maker has one small mould less.
-    page.locator(".row:has-text('Small wheel')").tap()
-    maker.erase()
-    maker.type("13")
-    page.get_by_role("button", name="Next", exact=True).tap()
-    page.get_by_role("button", name="Start this make").tap()
-    until(lambda: "#/make/" in maker.look()["place"], "the make to open")
-    page.locator(".foot .primary").wait_for()
-    return maker.look()["place"].split("/")[2]
 
 
 def words_on_top(page):
@@ -165,10 +139,9 @@ def power_cut(creamery):
 def test_a_newcomer_makes_cheese_from_the_link_to_the_closed_record(creamery, newcomer):
     page = newcomer.page
     assert page.locator("script[src='/lib/page.js']").count() == 1
-    join(page)
-    maker = Maker(page, early=[TITLES[key] for key in LONG])
-    make = open_make(page, maker)
-    maker.done["make_opened"] += 1
+    maker = Maker(PlaywrightHand(page), early=[TITLES[key] for key in LONG])
+    maker.join()
+    make = maker.open_make(RECIPE["title"]["en"], small=13)
     ready_for_no_network(page)
 
     maker.work(stop=TITLES["cut"])

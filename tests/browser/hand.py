@@ -1,0 +1,132 @@
+"""A finger on a page, whatever browser shows it.
+
+It finds what a person would see by words and class, waits until it holds still,
+may be pressed and lies on top, and presses its middle. A browser's own hand says
+how code is run in the page and how a point is pressed.
+"""
+
+import time
+
+import pytest
+
+WAIT_S = 30
+
+# The first thing of a kind with these words, as it lies on the screen now.
+FIND = """
+(css, text, having) => {
+  const reads = (one) => one.textContent.trim();
+  const isIt = (one) =>
+    (text === null ||
+      [one, ...one.querySelectorAll("*")].some((at) => reads(at) === text)) &&
+    (having === null || reads(one).includes(having));
+  const found = [...document.querySelectorAll(css)].find(isIt);
+  if (!found) return "";
+  const box = () => found.getBoundingClientRect();
+  const x = () => box().left + box().width / 2;
+  const y = () => box().top + box().height / 2;
+  let top = document.elementFromPoint(x(), y());
+  if (!found.contains(top)) {
+    found.scrollIntoView({ block: "center", behavior: "instant" });
+    top = document.elementFromPoint(x(), y());
+  }
+  const isFree = found.contains(top) && !found.disabled;
+  return JSON.stringify([isFree, Math.round(x()), Math.round(y())]);
+}
+"""
+COUNT = """
+(css, text) => [...document.querySelectorAll(css)].filter(
+  (one) => text === null || one.textContent.trim() === text).length
+"""
+READ = "(css) => document.querySelector(css)?.innerText.trim() ?? ''"
+FILL = """
+(label, value) => {
+  const name = (one) => one.querySelector(".field-label")?.textContent.trim();
+  const fields = [...document.querySelectorAll("label.field")];
+  const field = fields.find((one) => name(one) === label);
+  const input = field?.querySelector("input, textarea");
+  if (!input) return false;
+  const kind = input.tagName === "INPUT" ? HTMLInputElement : HTMLTextAreaElement;
+  input.focus();
+  Object.getOwnPropertyDescriptor(kind.prototype, "value").set.call(input, value);
+  input.dispatchEvent(new InputEvent("input", { bubbles: true }));
+  return true;
+}
+"""
+
+
+class Hand:
+    """Finds and presses; a browser gives `run`, `press_at` and `key`."""
+
+    def run(self, function, *args):
+        """Return what a function of the page gives for these arguments."""
+        raise NotImplementedError
+
+    def press_at(self, x, y):
+        """Put a finger down on a point of the window, and lift it."""
+        raise NotImplementedError
+
+    def key(self, letter):
+        """Press a key of a keyboard."""
+        raise NotImplementedError
+
+    def tap(self, css, text=None, having=None):
+        """Press the first thing of a kind: with just these words, or having them."""
+        end = time.monotonic() + WAIT_S
+        before = None
+        while True:
+            found = self.run(FIND, css, text, having)
+            if found and found == before and found.startswith("[true"):
+                x, y = found.rstrip("]").split(",")[1:]
+                self.press_at(int(x), int(y))
+                return
+            if time.monotonic() > end:
+                what = text or having or ""
+                pytest.fail(f"nothing to press within {WAIT_S} s: {css} {what} {found}")
+            before = found
+            self.wait(20)
+
+    def count(self, css, text=None):
+        return self.run(COUNT, css, text)
+
+    def read(self, css):
+        return self.run(READ, css)
+
+    def sees(self, css, text=None):
+        """Wait until there is such a thing."""
+        end = time.monotonic() + WAIT_S
+        while not self.count(css, text):
+            if time.monotonic() > end:
+                pytest.fail(f"not to be seen within {WAIT_S} s: {css} {text or ''}")
+            self.wait(20)
+
+    def fill(self, label, value):
+        """Write into a labelled line of text."""
+        self.sees(".field-label", label)
+        assert self.run(FILL, label, value), label
+
+    def wait(self, wait_ms):
+        time.sleep(wait_ms / 1000)
+
+
+class PlaywrightHand(Hand):
+    """The hand of a page that Playwright drives.
+
+    Args:
+        page: Playwright's page, of a device with touch.
+    """
+
+    def __init__(self, page):
+        self.page = page
+
+    def run(self, function, *args):
+        return self.page.evaluate(f"(args) => ({function})(...args)", list(args))
+
+    def press_at(self, x, y):
+        self.page.touchscreen.tap(x, y)
+
+    def key(self, letter):
+        self.page.keyboard.press(letter)
+
+    def wait(self, wait_ms):
+        # Playwright hears of page errors only while it is waited here.
+        self.page.wait_for_timeout(wait_ms)
