@@ -5,6 +5,7 @@ instruments read into it.
 """
 
 from .bounds import require_number, require_within
+from .roots import root
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -130,7 +131,7 @@ def salt_frac_from_density(density_kg_m3: float, temp_c: float) -> float:
     Raises:
         ValueError: lighter than water or denser than saturated brine.
 
-    Source: brine_density_kg_m3, inverted by bisection.
+    Source: brine_density_kg_m3, inverted by a root.
     Valid: clean brine; see used_brine_range for a used one.
     Check: 1147.8 kg/m³ at 20 °C is 20.0 %.
 
@@ -162,14 +163,7 @@ def _invert(
             "%s %r is above %.6g, that of saturated brine at %r C"
             % (field, value, highest, temp_c)
         )
-    # Sixty halvings leave less than the last binary digit.
-    for _ in range(60):
-        middle_frac = (low_frac + high_frac) / 2
-        if of(middle_frac, temp_c) < value:
-            low_frac = middle_frac
-        else:
-            high_frac = middle_frac
-    return (low_frac + high_frac) / 2
+    return root(lambda salt_frac: of(salt_frac, temp_c) - value, low_frac, high_frac)
 
 
 def salt_frac_from_g_l(salt_g_l: float, temp_c: float) -> float:
@@ -185,7 +179,7 @@ def salt_frac_from_g_l(salt_g_l: float, temp_c: float) -> float:
     Raises:
         ValueError: below 0 or above saturated brine.
 
-    Source: density times fraction, inverted by bisection.
+    Source: density times fraction, inverted by a root.
     Check: 229.56 g/L at 20 °C is 20 % (WNT 1974).
 
     >>> salt_frac_from_g_l(229.56, 20.0)

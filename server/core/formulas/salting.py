@@ -13,7 +13,7 @@ quarter of the salt either way, and more on time, as time goes with salt squared
 
 import math
 
-from .bounds import require_above, require_count, require_within
+from .bounds import require_above, require_within
 
 # Effective diffusivity in the water of the cheese [m²/s], 10 to 15 °C.
 # Source: Floury et al. 2010, table II: published values 1.0 to 5.3e-10.
@@ -122,7 +122,25 @@ def uptake_ratio(
     require_within("brined_s", brined_s, 0, 1e12)
     require_above("diameter_m", diameter_m, 0)
     require_above("height_m", height_m, 0)
-    spread_m2 = diffusion_m2_s * brined_s
+    return spread_ratio(diffusion_m2_s * brined_s, diameter_m, height_m)
+
+
+def spread_ratio(spread_m2: float, diameter_m: float, height_m: float) -> float:
+    """Return how far a wheel is toward equilibrium, without looking at the values.
+
+    Args:
+        spread_m2: diffusivity times time [m²]; 0 or more.
+        diameter_m: diameter of the wheel [m]; above 0.
+        height_m: height of the wheel [m]; above 0.
+
+    Returns:
+        As uptake_ratio.
+
+    Source: as uptake_ratio.
+
+    >>> spread_ratio(2.3e-10 * 86400.0, 0.13, 1000.0)
+    0.15001
+    """
     slab = _slab_ratio(spread_m2 / (height_m / 2) ** 2)
     cylinder = _cylinder_ratio(spread_m2 / (diameter_m / 2) ** 2)
     return 1 - (1 - slab) * (1 - cylinder)
@@ -188,12 +206,29 @@ def wheel_salting(
     require_within("moisture_frac", moisture_frac, 0.2, 0.85)
     require_within("water_salt_ratio", water_salt_ratio, 0, 5)
     uptake = uptake_ratio(diffusion_m2_s, brined_s, diameter_m, height_m)
-    return _balance(uptake, moisture_frac, brine_frac, water_salt_ratio)
+    return balance(uptake, moisture_frac, brine_frac, water_salt_ratio)
 
 
-def _balance(
+def balance(
     uptake: float, moisture_frac: float, brine_frac: float, water_salt_ratio: float
 ) -> "dict[str, float]":
+    """Return the brined wheel of an uptake, as wheel_salting does of a time.
+
+    Args:
+        uptake: share of the way to equilibrium, 0 to 1.
+        moisture_frac: moisture before brining [0.2..0.85].
+        brine_frac: strength of the brine, mass fraction [0..0.27].
+        water_salt_ratio: water out for salt in, by mass; 0 to 5, about 2.
+
+    Returns:
+        As wheel_salting.
+
+    Source: balance of salt and water.
+    Check: at equilibrium the salt stands on its water as in the brine.
+
+    >>> balance(1.0, 0.44, 0.20, 2.0)["salt_in_ratio"]
+    0.073333
+    """
     on_water = salt_on_water(brine_frac)
     # Water leaves as salt enters, so the salt stands on less water: hence the
     # denominator.
@@ -209,184 +244,6 @@ def _balance(
         "salt_in_ratio": salt,
         "water_out_ratio": water,
         "loss_frac": water - salt,
-    }
-
-
-def brining_s(
-    salt_frac: float,
-    diameter_m: float,
-    height_m: float,
-    moisture_frac: float,
-    brine_frac: float,
-    diffusion_m2_s: float,
-    water_salt_ratio: float,
-) -> float:
-    """Return the time in brine for a wanted salt.
-
-    Args:
-        salt_frac: salt wanted in the brined wheel [0..0.1].
-        diameter_m: diameter of the wheel [m]; above 0.
-        height_m: height of the wheel [m]; above 0.
-        moisture_frac: moisture before brining [0.2..0.85].
-        brine_frac: strength of the brine, mass fraction [0..0.27].
-        diffusion_m2_s: effective diffusivity in the cheese's water [m²/s]; above 0.
-        water_salt_ratio: water out for salt in, by mass; 0 to 5, about 2.
-
-    Returns:
-        Time in brine [s].
-
-    Raises:
-        ValueError: an argument outside its range, or more salt than this brine
-            can ever give.
-
-    Source: wheel_salting, inverted by bisection.
-    Check: 12 kg, 350 by 118 mm, 20 % brine, 2.0 % salt: 2.11 days.
-
-    >>> brining_s(0.020, 0.35, 0.118, 0.44, 0.20, 2.3e-10, 2.0) / 86400
-    2.11
-    """
-    require_within("salt_frac", salt_frac, 0, 0.1)
-    require_within("moisture_frac", moisture_frac, 0.2, 0.85)
-    require_within("water_salt_ratio", water_salt_ratio, 0, 5)
-    most = _balance(1.0, moisture_frac, brine_frac, water_salt_ratio)["salt_frac"]
-    if salt_frac >= most:
-        raise ValueError(
-            "salt_frac %r is not below %.6g, all that this brine can give"
-            % (salt_frac, most)
-        )
-    require_above("diffusion_m2_s", diffusion_m2_s, 0)
-    require_above("diameter_m", diameter_m, 0)
-    require_above("height_m", height_m, 0)
-    # After this time even the middle is at equilibrium to the last digit.
-    low_s, high_s = 0.0, 20 * min(diameter_m, height_m) ** 2 / diffusion_m2_s
-    for _ in range(100):
-        middle_s = (low_s + high_s) / 2
-        uptake = uptake_ratio(diffusion_m2_s, middle_s, diameter_m, height_m)
-        reached = _balance(uptake, moisture_frac, brine_frac, water_salt_ratio)
-        if reached["salt_frac"] < salt_frac:
-            low_s = middle_s
-        else:
-            high_s = middle_s
-    return (low_s + high_s) / 2
-
-
-def brining_range_s(
-    salt_frac: float,
-    diameter_m: float,
-    height_m: float,
-    moisture_frac: float,
-    brine_frac: float,
-    diffusions_m2_s: "list[float]",
-    water_salt_ratio: float,
-) -> "dict[str, float | str]":
-    """Return the time in brine for a wanted salt, with its range.
-
-    Args:
-        salt_frac: salt wanted in the brined wheel [0..0.1].
-        diameter_m: diameter of the wheel [m]; above 0.
-        height_m: height of the wheel [m]; above 0.
-        moisture_frac: moisture before brining [0.2..0.85].
-        brine_frac: strength of the brine, mass fraction [0..0.27].
-        diffusions_m2_s: slowest, expected and fastest diffusivity [m²/s].
-        water_salt_ratio: water out for salt in, by mass; 0 to 5, about 2.
-
-    Returns:
-        {"value", "low", "high", "basis"}, times in brine [s].
-
-    Raises:
-        ValueError: as brining_s, or the three diffusivities out of order.
-
-    Source: brining_s at each diffusivity.
-    Valid: starting estimate until a salt test decides.
-    Check: equal diffusivities give no width.
-
-    >>> brining_range_s(0.02, 0.35, 0.118, 0.44, 0.2, [1e-10] * 3, 2.0)["basis"]
-    'diffusion_range'
-    """
-    require_count("diffusions_m2_s", len(diffusions_m2_s), 3, 3)
-    slow, expected, fast = diffusions_m2_s
-    require_within("expected diffusivity", expected, slow, fast)
-    times = [
-        brining_s(
-            salt_frac,
-            diameter_m,
-            height_m,
-            moisture_frac,
-            brine_frac,
-            diffusion,
-            water_salt_ratio,
-        )
-        for diffusion in (expected, fast, slow)
-    ]
-    return {
-        "value": times[0],
-        "low": times[1],
-        "high": times[2],
-        "basis": "diffusion_range",
-    }
-
-
-def calibrated_diffusion(
-    wheels: "list[dict[str, float]]", water_salt_ratio: float
-) -> "dict[str, float | str]":
-    """Return the diffusivity that a creamery's own wheels show.
-
-    Each wheel whose salt was measured tells one value; the middle one stands for
-    the creamery, the smallest and largest say how far to trust it.
-
-    Args:
-        wheels: list of {"salt_frac", "brined_s", "diameter_m", "height_m",
-            "moisture_frac", "brine_frac"}; salt measured in the brined wheel,
-            moisture before brining, mass fractions.
-        water_salt_ratio: water out for salt in, by mass; 0 to 5, about 2.
-
-    Returns:
-        {"value", "low", "high", "basis", "count"}: m²/s; the basis is
-        "own_wheels", or "one_wheel" where no spread is known and low and high
-        are the value.
-
-    Raises:
-        ValueError: no wheels, more than 200, or as brining_s.
-
-    Source: brining_s; time and diffusivity enter only as their product.
-    Valid: salt of the whole wheel, not of the rind.
-    Check: wheels made up with one diffusivity give it back.
-
-    >>> wheel = {
-    ...     "salt_frac": 0.0195,
-    ...     "brined_s": 172800.0,
-    ...     "diameter_m": 0.35,
-    ...     "height_m": 0.118,
-    ...     "moisture_frac": 0.44,
-    ...     "brine_frac": 0.20,
-    ... }
-    >>> calibrated_diffusion([wheel], 2.0)["value"] * 1e10
-    2.3
-    """
-    require_count("wheels", len(wheels), 1, 200)
-    found = []
-    for wheel in wheels:
-        require_above("brined_s", wheel["brined_s"], 0)
-        require_above("salt_frac", wheel["salt_frac"], 0)
-        unit_s = brining_s(
-            wheel["salt_frac"],
-            wheel["diameter_m"],
-            wheel["height_m"],
-            wheel["moisture_frac"],
-            wheel["brine_frac"],
-            DIFFUSION_START_M2_S,
-            water_salt_ratio,
-        )
-        found.append(DIFFUSION_START_M2_S * unit_s / wheel["brined_s"])
-    found.sort()
-    half = len(found) // 2
-    middle = found[half] if len(found) % 2 else (found[half - 1] + found[half]) / 2
-    return {
-        "value": middle,
-        "low": found[0],
-        "high": found[-1],
-        "basis": "own_wheels" if len(found) > 1 else "one_wheel",
-        "count": len(found),
     }
 
 

@@ -1,6 +1,6 @@
 """The brine: how strong, how long, and how to keep it."""
 
-from ..formulas import brine, brine_scales, brine_tank, salting
+from ..formulas import brine, brine_scales, brine_tank, brining, salting
 from .rows import (
     choice,
     default,
@@ -182,7 +182,7 @@ def _brine_time(x):
     own = x["diffusion_m2_s"]
     low, high = x["ranges"].get("diffusion_m2_s") or [own / DOUBT, own * DOUBT]
     wheel = [x["diameter_m"], x["height_m"], x["moisture_frac"], x["brine_salt_frac"]]
-    found = salting.brining_range_s(
+    found = brining.brining_range_s(
         *(
             [x["wanted_salt_frac"]]
             + wheel
@@ -218,7 +218,7 @@ def _salt_after(x, wheel, low, high):
 
 
 def _brine_factor(x):
-    found: dict = salting.calibrated_diffusion(
+    found: dict = brining.calibrated_diffusion(
         [
             {
                 "salt_frac": x["cheese_salt_frac"],

@@ -2,7 +2,7 @@
 
 from .. import heat_hold, run
 from ..figures import scaled_figure
-from ..formulas import curing, salting
+from ..formulas import brining, curing, salting
 from ..readings import parse
 from ..wheel_mass import cheese_kg, weighings
 from .found import from_make, from_recipe, of_figure
@@ -153,7 +153,7 @@ def analysed_wheels(desk: dict) -> "list[dict]":
 
     Returns:
         List of {"salt_frac", "brined_s", "diameter_m", "height_m",
-        "moisture_frac", "brine_frac"} as `salting.calibrated_diffusion` takes it.
+        "moisture_frac", "brine_frac"} as `brining.calibrated_diffusion` takes it.
     """
     found: "list[dict]" = []
     for stream in sorted(desk["makes"]):
@@ -209,7 +209,7 @@ def _diffusion_m2_s(place):
     wheels = analysed_wheels(place["desk"])
     if wheels:
         try:
-            told: "dict | None" = salting.calibrated_diffusion(
+            told: "dict | None" = brining.calibrated_diffusion(
                 wheels, salting.WATER_SALT_RATIO
             )
         except ValueError:

@@ -18,28 +18,7 @@ def table(name):
     return json.loads((ROOT / "tests" / "cases" / name).read_text(encoding="utf-8"))
 
 
-DAYS = table("salt_days.json")
 BY_DAY = table("salt_by_day.json")
-TARGETS = [
-    (*row[:4], salt, days)
-    for row in DAYS["rows"]
-    for salt, days in zip((0.018, 0.020, 0.022), row[4:], strict=True)
-]
-
-
-@pytest.mark.parametrize(
-    ("diameter_m", "height_m", "brine_frac", "diffusion", "salt", "days"), TARGETS
-)
-def test_days_in_brine_for_a_wanted_salt(
-    core, diameter_m, height_m, brine_frac, diffusion, salt, days
-):
-    found = core(
-        "formulas.salting",
-        "brining_s",
-        *[salt, diameter_m, height_m, DAYS["moisture_frac"], brine_frac, diffusion],
-        DAYS["water_salt_ratio"],
-    )
-    assert found / DAY_S == pytest.approx(days, abs=DAYS["tolerance"]["days"])
 
 
 def twelve_kilos(core, days):
@@ -140,100 +119,10 @@ def test_the_two_series_meet_where_they_change_over(reach):
         assert above == pytest.approx(below, abs=2e-5)
 
 
-@given(
-    st.floats(0.005, 0.03),
-    st.floats(0.1, 0.4),
-    st.floats(0.05, 0.2),
-    st.floats(0.36, 0.5),
-    st.floats(0.16, 0.25),
-    st.floats(1e-10, 5e-10),
-)
-def test_brining_for_the_time_found_gives_the_salt_wanted(
-    salt, diameter, height, moisture, brine, diffusion
-):
-    time_s = salting.brining_s(salt, diameter, height, moisture, brine, diffusion, 2.0)
-    found = salting.wheel_salting(
-        time_s, diameter, height, moisture, brine, diffusion, 2.0
-    )
-    assert found["salt_frac"] == pytest.approx(salt, rel=1e-9)
-
-
 def test_a_wheel_left_for_ever_stands_at_the_brine_on_its_water():
     found = salting.wheel_salting(1e9, 0.1, 0.05, 0.44, 0.20, 2.3e-10, 2.0)
     on_water = found["salt_in_ratio"] / (0.44 - found["water_out_ratio"])
     assert on_water == pytest.approx(0.25, rel=1e-9)
-
-
-def test_published_times_of_semihard_wheels_are_in_the_model_s_band(core):
-    # A dairy handbook: 2 to 12 kg, 20 to 22 % brine, one to three days, 1.6 to
-    # 2.2 % salt. The model's band over published diffusivities must meet it.
-    band = core(
-        "formulas.salting",
-        "brining_range_s",
-        *[0.020, 0.35, 0.118, 0.44, 0.21, [1.0e-10, 1.5e-10, 5.3e-10], 2.0],
-    )
-    assert band["low"] < 3 * DAY_S < band["high"]
-    assert band["basis"] == "diffusion_range"
-
-
-def test_faster_diffusion_needs_less_time(core):
-    band = core(
-        "formulas.salting",
-        "brining_range_s",
-        *[0.018, 0.3, 0.1, 0.43, 0.2, [1.0e-10, 1.5e-10, 2.3e-10], 2.0],
-    )
-    assert band["low"] < band["value"] < band["high"]
-    # Time and diffusivity enter as their product.
-    assert band["low"] * 2.3 == pytest.approx(band["high"] * 1.0, rel=1e-9)
-
-
-def wheel(diffusion, days, diameter_m=0.35, height_m=0.118):
-    made = salting.wheel_salting(
-        days * DAY_S, diameter_m, height_m, 0.44, 0.20, diffusion, 2.0
-    )
-    return {
-        "salt_frac": made["salt_frac"],
-        "brined_s": days * DAY_S,
-        "diameter_m": diameter_m,
-        "height_m": height_m,
-        "moisture_frac": 0.44,
-        "brine_frac": 0.20,
-    }
-
-
-def test_own_wheels_give_back_the_diffusivity_they_were_made_with(core):
-    wheels = [wheel(1.7e-10, 1), wheel(1.7e-10, 3), wheel(1.7e-10, 2, 0.2, 0.09)]
-    found = core("formulas.salting", "calibrated_diffusion", wheels, 2.0)
-    assert found["value"] == pytest.approx(1.7e-10, rel=1e-6)
-    assert found["count"] == 3
-    assert found["basis"] == "own_wheels"
-
-
-def test_the_middle_wheel_stands_for_the_creamery(core):
-    wheels = [wheel(d, 2) for d in (4e-10, 1.2e-10, 1.4e-10)]
-    found = core("formulas.salting", "calibrated_diffusion", wheels, 2.0)
-    assert found["value"] == pytest.approx(1.4e-10, rel=1e-6)
-    assert found["low"] == pytest.approx(1.2e-10, rel=1e-6)
-    assert found["high"] == pytest.approx(4e-10, rel=1e-6)
-
-
-def test_two_wheels_are_averaged_and_one_says_so(core):
-    pair = [wheel(1e-10, 2), wheel(2e-10, 2)]
-    found = core("formulas.salting", "calibrated_diffusion", pair, 2.0)
-    assert found["value"] == pytest.approx(1.5e-10, rel=1e-6)
-    alone = core("formulas.salting", "calibrated_diffusion", pair[:1], 2.0)
-    assert alone["basis"] == "one_wheel"
-
-
-def test_twice_the_salt_means_about_four_times_the_diffusivity(core):
-    # The square-root law of the thick cheese, D = D0 (measured / predicted)**2.
-    weak = wheel(1e-10, 0.2)
-    strong = dict(weak, salt_frac=1.1 * weak["salt_frac"])
-    values = [
-        core("formulas.salting", "calibrated_diffusion", [w], 2.0)["value"]
-        for w in (weak, strong)
-    ]
-    assert values[1] / values[0] == pytest.approx(1.21, rel=0.03)  # thick only
 
 
 def test_the_tank_loses_what_the_wheels_gain(core):
@@ -261,16 +150,8 @@ def test_no_time_in_brine_takes_up_nothing(core):
 @pytest.mark.parametrize(
     ("name", "arguments", "words"),
     [
-        ("brining_s", [0.09, 0.3, 0.1, 0.44, 0.2, 2e-10, 2], r"all that this brine"),
-        ("brining_s", [1.8, 0.3, 0.1, 0.44, 0.2, 2e-10, 2], r"salt_frac 1.8 is above"),
         ("uptake_ratio", [2e-10, -1, 0.3, 0.1], r"brined_s -1 is below 0"),
         ("uptake_ratio", [0, 1, 0.3, 0.1], r"diffusion_m2_s 0 is not above 0"),
-        ("calibrated_diffusion", [[], 2], r"wheels 0 is below 1"),
-        (
-            "brining_range_s",
-            [0.02, 0.3, 0.1, 0.44, 0.2, [2e-10, 1e-10, 3e-10], 2],
-            r"expected diffusivity 1e-10 is below 2e-10",
-        ),
     ],
 )
 def test_impossible_salting_is_refused_in_words(core, name, arguments, words):
