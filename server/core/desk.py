@@ -9,6 +9,8 @@ from . import events as event_table
 from . import record as batch_record
 from . import run
 from .board import board as board_of
+from .clashes import acts as acts_of
+from .due import recipe_of
 from .order import corrected_ms
 from .readings import read_typed as read_typed_value
 from .view import step as step_of
@@ -84,6 +86,7 @@ def view(desk: dict, make_id: str, now_ms: int) -> "dict | None":
     found = view_of(state, now_ms, desk.get("rules"))
     if found is not None:
         desk["views"][make_id] = found
+        desk.setdefault("acts", {}).pop(make_id, None)
     return found
 
 
@@ -132,7 +135,44 @@ def board(desk: dict, now_ms: int) -> dict:
         found = view(desk, make_id, now_ms)
         if found is not None:
             views.append(found)
-    return board_of(views, desk["last_words"], now_ms)
+    ahead = []
+    for found in views:
+        ahead.extend(_acts(desk, found))
+    return board_of(views, desk["last_words"], now_ms, ahead, desk["makes"])
+
+
+def _acts(desk, found):
+    """Return the acts of a View that its desk keeps; worked out once for each."""
+    if found["make"]["state"] not in ("running", "held"):
+        return []
+    make_id = found["make"]["id"]
+    kept = desk.setdefault("acts", {})
+    if make_id not in kept:
+        recipe = recipe_of(desk["makes"][make_id])
+        kept[make_id] = acts_of(found, recipe["steps"])
+    return kept[make_id]
+
+
+def clashes_if(desk: dict, recipe: dict, start_ms: int, now_ms: int) -> dict:
+    """Return what a make opened at an instant would clash with, and a better start.
+
+    Args:
+        desk: Desk.
+        recipe: a sound recipe.
+        start_ms: when the make would be opened [ms].
+        now_ms: now, by the server's clock [ms].
+
+    Returns:
+        {"clashes", "count", "better"}, see `clashes.clashes_if`.
+    """
+    from .clashes import clashes_if as would_clash
+
+    ahead = []
+    for make_id in sorted(desk["makes"]):
+        found = view(desk, make_id, now_ms)
+        if found is not None:
+            ahead.extend(_acts(desk, found))
+    return would_clash(ahead, recipe, start_ms, now_ms)
 
 
 def record(desk: dict, make_id: str) -> "list[dict]":

@@ -104,3 +104,5 @@ class Board(TypedDict):
     next_change_ms: int | None
     makes: list[dict[str, Any]]
     due: list[dict[str, Any]]
+    clashes: list[dict[str, Any]]
+    clash_count: int

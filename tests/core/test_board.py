@@ -26,7 +26,14 @@ def ms(minutes):
 
 def test_an_empty_desk_has_an_empty_board(ask):
     assert ask.desk(("board", at(0))) == [
-        {"now_ms": at(0), "next_change_ms": None, "makes": [], "due": []}
+        {
+            "now_ms": at(0),
+            "next_change_ms": None,
+            "makes": [],
+            "due": [],
+            "clashes": [],
+            "clash_count": 0,
+        }
     ]
 
 
@@ -104,7 +111,9 @@ def test_a_step_without_a_deadline_is_due_when_it_may_end(ask):
     assert due(ask, events, 3) == [("step_end", "work", None, ms(3), "due")]
     # Unless something else comes first.
     events = one_step(Phone(), readings=[wanted("begin")])
-    assert due(ask, events, 3) == [("reading", "work", "ph", ms(0), "due")]
+    assert due(ask, events, 1) == [("reading", "work", "ph", ms(0), "due")]
+    # More than a minute overdue it is late: the same minute as its alert's.
+    assert due(ask, events, 2) == [("reading", "work", "ph", ms(0), "check")]
 
 
 def test_a_quantity_wanted_twice_is_due_once_and_the_optional_never(ask):
