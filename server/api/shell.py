@@ -49,7 +49,12 @@ APART = (
 # Kept once they have been asked for, which the page does in quiet time: the
 # first load need not wait for what one screen alone shows. The large icon is the
 # browser's, for when the app is put on the home screen.
-LATER = ("/lib/uplot.js", "/lib/uplot.css", "/icons/vatside-512.png")
+LATER = (
+    "/lib/uplot.js",
+    "/lib/uplot.css",
+    "/icons/vatside-512.png",
+    "/js/parts/later/wet-lock.js",
+)
 PLAIN_LINES = re.compile(rb"<!-- plain.*?<!-- end plain -->", re.DOTALL)
 PACKED_LINES = (
     b'<link rel="stylesheet" href="/lib/page.css" />\n'

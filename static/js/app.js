@@ -3,7 +3,10 @@
 
 import { lookFirst } from "./data/live.js";
 import { begin, remember } from "./data/start.js";
+import { startHands } from "./parts/hands.js";
 import { startScreens } from "./screens/index.js";
+import { stepShown } from "./screens/make/chosen.js";
+import { buttonWords } from "./screens/make/primary.js";
 
 const LOOK_FIRST_MS = 3000;
 
@@ -13,6 +16,7 @@ const isGuest = () => location.hash.startsWith("#/guest");
 const first = location.hash.startsWith("#/live") ? lookFirst(LOOK_FIRST_MS) : null;
 await remember();
 startScreens(document.getElementById("app"));
+if (!isGuest()) startHands({ buttonWords, stepShown });
 // After the painting, not before: the core takes half a second on an old phone.
 // A guest's page needs neither core nor exchange, until it is left.
 if (isGuest()) addEventListener("hashchange", () => isGuest() || location.reload());

@@ -2,6 +2,7 @@
 // already written by format.js.
 
 import { EN_ALARM } from './en-alarm.js';
+import { EN_HANDS } from './en-hands.js';
 import { EN_SUMS } from './en-sums.js';
 import { EN_LIVE } from './en-live.js';
 import { EN_TRADE } from './en-trade.js';
@@ -9,6 +10,7 @@ import { EN_TRADE } from './en-trade.js';
 export const EN = {
   ...EN_TRADE,
   ...EN_ALARM,
+  ...EN_HANDS,
   ...EN_LIVE,
   ...EN_SUMS,
   'word.back': 'Back',

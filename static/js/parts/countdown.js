@@ -8,8 +8,9 @@ export function Countdown({ dueMs, lowMs, class: name = '' }) {
   const leftS = (dueMs - secondMs.value) / 1000;
   const isOver = leftS <= 0;
   const shown = isOver ? Math.floor(-leftS) : Math.ceil(leftS);
+  const text = (isOver ? '+' : '') + ticks(shown);
   return html`<div class=${`countdown ${isOver ? 'is-over' : ''} ${name}`} role="timer">
-    <div class="timer">${isOver ? '+' : ''}${ticks(shown)}</div>
+    <div class="timer" style=${{ '--letters': text.length + (isOver ? 1 : 0) }}>${text}</div>
     <div class="timer-words">
       ${t(isOver ? 'countdown.over' : 'countdown.left', { at: clockDay(dueMs, secondMs.value) })}
       ${!isOver && lowMs ? html`<span> ${t('countdown.from', { at: clock(lowMs) })}</span>` : null}

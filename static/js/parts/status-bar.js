@@ -2,6 +2,7 @@ import { html } from './html.js';
 import { leftOutMs, Tap } from './tap.js';
 import { secondMs } from './ticker.js';
 import { tapper } from './people-names.js';
+import { LockButton } from './wet-lock.js';
 import {
   applyUpdate, clockWarning, lastWordMs, needsLook, net, oldestUnsentMs, unsent, updateReady,
 } from './source.js';
@@ -33,7 +34,7 @@ export function StatusBar({ title }) {
     <div class="status-row">
       <${Tap} class="status-button" onTap=${() => go('menu')}>${t('nav.menu')}</${Tap}>
       <span class="status-title">${title}</span>
-      ${person ? html`<${Tap} class="status-button" label=${t('status.person', { name: person.name })} onTap=${() => go('who')}>${person.name}</${Tap}>` : null}
+      ${person ? html`<${LockButton} /><${Tap} class="status-button" label=${t('status.person', { name: person.name })} onTap=${() => go('who')}>${person.name}</${Tap}>` : null}
     </div>
     <div class=${`status-words ${isCut || unsent.value ? 'is-check' : ''}`} role="status">
       <${TouchHint} />

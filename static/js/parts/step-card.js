@@ -18,10 +18,14 @@ function isAlerted(alerts, step, target) {
   return alerts.some((one) => one.step === step.key && one.quantity === target.quantity && OFF.includes(one.key));
 }
 
+function FigureValue({ text }) {
+  return html`<div class="figure-value" style=${{ '--letters': text.length }}>${text}</div>`;
+}
+
 function Target({ target, off }) {
   return html`<div class="figure">
     <div class="figure-label">${t('target.label', { what: t('quantity.' + target.quantity) })}</div>
-    <div class="figure-value">${quantity(target.quantity, target.value)}</div>
+    <${FigureValue} text=${quantity(target.quantity, target.value)} />
     <div class="figure-band">${band(target.quantity, target.low, target.high)}</div>
     ${target.last ? html`<div class=${off ? 'figure-last is-off' : 'figure-last'}>
       ${off && target.last.verdict !== 'in_band' ? html`<${StateMark} state="check" word=${t('verdict.' + target.last.verdict)} />` : null}
@@ -44,7 +48,7 @@ export function MainFigure({ step, alerts = [] }) {
     const add = step.adds.find((one) => one.ingredient === main.ingredient);
     return html`<div class="figure">
       <div class="figure-label">${t('dose.label', { what: own(add?.title) })}</div>
-      <div class="figure-value">${amount(main.value, main.unit)}</div>
+      <${FigureValue} text=${amount(main.value, main.unit)} />
       <div class="figure-band">${amountBand(add?.planned?.low, add?.planned?.high, main.unit)}</div>
     </div>`;
   }

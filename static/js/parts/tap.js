@@ -22,6 +22,19 @@ export const leftOutMs = signal(null);
 const holders = new Map(); // pointerId -> was it put down on a Tap
 let lastPointerMs = -Infinity;
 
+/** When the screen was last touched [ms of the page]. */
+export function touchMs() {
+  return lastPointerMs;
+}
+
+/** Press a button as a key does: at once, whatever touched the screen before. */
+export function pressTap(button) {
+  lastPointerMs = -Infinity;
+  button.classList.add('is-down');
+  setTimeout(() => button.classList.remove('is-down'), 150);
+  button.click();
+}
+
 function noteDown(event) {
   lastPointerMs = performance.now();
   holders.set(event.pointerId, Boolean(event.target.closest?.('[data-tap]')));

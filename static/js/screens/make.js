@@ -21,7 +21,7 @@ import { HoldVerdict } from './make/hold.js';
 import { JudgeDuplicates } from './make/judge-duplicates.js';
 import { More } from './make/more.js';
 import { MouldSheet } from './make/mould-sheet.js';
-import { NextList } from './make/next-list.js';
+import { LeftOpen, NextList } from './make/next-list.js';
 import { OtherReading, TimerSheet } from './make/other-sheets.js';
 import { PrimaryButton } from './make/primary.js';
 import { ReadingSheet } from './make/reading-sheet.js';
@@ -115,6 +115,7 @@ export function MakeScreen({ make, rest }) {
           ${shown.make.state !== 'running' ? html`<p class="lead">${t('make_state.' + shown.make.state)}</p>` : null}
           ${step ? null : first.map(line)}
           ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts}>${first.map(line)}<${HoldVerdict} step=${step} /><${StepSums} key=${step.key} make=${make} shown=${shown} step=${step} /></${StepCard}>` : html`<p class="lead">${t('make.no_step')}</p>`}
+          <${LeftOpen} make=${make} view=${shown} step=${step} />
           ${others.slice(0, OTHERS_SHOWN).map(line)}
           ${others.length > OTHERS_SHOWN ? html`<p class="quiet">${tn('now.more_alerts', others.length - OTHERS_SHOWN)}</p>` : null}
           <${JudgeDuplicates} make=${make} view=${shown} />

@@ -5,7 +5,9 @@ import { amount } from '../../format.js';
 import { inside, own, t } from '../../messages/index.js';
 import { go } from '../../router.js';
 
-function wordsOf(button, step) {
+/** The words of the large button: what to do next in this step. */
+export function buttonWords(step) {
+  const button = step.button ?? { act: 'none' };
   const title = own(step.title);
   if (button.act === 'reading') return t('button.reading', { what: inside(t('quantity.' + button.arg)) });
   if (button.act === 'add') {
@@ -40,5 +42,5 @@ export function PrimaryButton({ make, step }) {
     judge: () => go('make', make, 'judge', step.key),
     mould: () => go('make', make, 'mould', step.key, ...(button.arg ? [button.arg] : [])),
   };
-  return html`<${Tap} class="primary" key=${step.key + button.act + button.arg} onTap=${acts[button.act]}>${wordsOf(button, step)}</${Tap}>`;
+  return html`<${Tap} class="primary" key=${step.key + button.act + button.arg} onTap=${acts[button.act]}>${buttonWords(step)}</${Tap}>`;
 }

@@ -1,0 +1,60 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { effect, signal } from '@preact/signals';
+import { html } from './html.js';
+import * as acts from './acts.js';
+import { silenceAlarm } from './alarm-bar.js';
+import { alarmPlace, alarmText, markOf } from './alarm-words.js';
+import { alertText } from './alert-line.js';
+import { Countdown } from './countdown.js';
+import { mayAs } from './people-names.js';
+import { Row } from './sheet.js';
+import { MainFigure, stepState } from './step-card.js';
+import { StateMark } from './state-mark.js';
+import { stepTitle } from './step-title.js';
+import { pressTap, touchMs } from './tap.js';
+import { secondMs } from './ticker.js';
+import * as source from './source.js';
+import { alarms, ring } from '../data/alarm.js';
+import { clock } from '../format.js';
+import { own, t } from '../messages/index.js';
+import { route } from '../router.js';
+
+// Parts that the first screen does without are files of their own. They import
+// nothing: phones load one packed page, and a second copy of its modules would
+// have signals of its own. So each is a function of this kit. The service worker
+// keeps them in quiet time, so that they are there without a network.
+const KIT = {
+  alarms, alarmPlace, alarmText, alertText, clock, Countdown, effect, html, MainFigure,
+  markOf, mayAs, own, pressTap, ring, route, Row, secondMs, signal, silenceAlarm,
+  StateMark, stepState, stepTitle, t, touchMs, useEffect, useRef, useState,
+  ...acts, ...source,
+};
+const FOLDER = '/js/parts/later/';
+
+const asked = new Map();
+
+/** Fetch one of these parts; rejects when it is not on this phone. */
+export function later(name) {
+  if (!asked.has(name)) {
+    const coming = import(`${FOLDER}${name}.js`).then((module) => module.make(KIT));
+    coming.catch(() => asked.delete(name));
+    asked.set(name, coming);
+  }
+  return asked.get(name);
+}
+
+/** Hand these parts what only the screens know. */
+export function addToKit(more) {
+  Object.assign(KIT, more);
+}
+
+/** A component of such a part, and what stands there until it has come. */
+export function Later({ part, name, children = null, onFail, ...rest }) {
+  const [found, setFound] = useState(null);
+  useEffect(() => {
+    let isCurrent = true;
+    later(part).then((made) => isCurrent && setFound(made), () => isCurrent && onFail?.());
+    return () => { isCurrent = false; };
+  }, [part]);
+  return found ? html`<${found[name]} ...${rest} />` : children;
+}
