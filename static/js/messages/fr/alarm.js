@@ -108,7 +108,7 @@ export const ALARM = {
 
   'wall.unlock': 'Touchez une fois pour que cet écran puisse sonner',
   'wall.fresh': 'EN DIRECT',
-  'wall.stale': 'PÉRIMÉ\u00a0: le serveur est muet',
+  'wall.stale': 'PAS À JOUR\u00a0: le serveur est muet',
   'wall.no_deadline': 'Aucune échéance',
   'wall.sound_ready': 'Son actif',
   'wall.sound_off': 'Son bloqué',

@@ -104,11 +104,11 @@ export const RECIPE = {
     'Envoyez l’eau froide dans la double paroi et laissez le brasseur en marche.',
   'Read the milk every 10 minutes.': 'Mesurez le lait toutes les 10\u00a0minutes.',
   'Stop the cold water a little before the figure: the milk goes on falling.':
-    'Coupez l’eau froide un peu avant le but\u00a0: le lait continue de descendre.',
+    'Coupez l’eau froide un peu avant la cible\u00a0: le lait continue de descendre.',
   'Check the cold water and the stirrer. Write down why it is slow.':
     'Vérifiez l’eau froide et le brasseur. Notez pourquoi c’est lent.',
   'Stop the cold water. Warm the milk gently to the figure before you add the starter.':
-    'Coupez l’eau froide. Réchauffez doucement le lait jusqu’au but avant d’ajouter le ferment.',
+    'Coupez l’eau froide. Réchauffez doucement le lait jusqu’à la cible avant d’ajouter le ferment.',
 
   'Fit knives and stirrers': 'Monter couteaux et brasseurs',
   'Switch the drive off and lock it out.': 'Coupez le moteur et cadenassez-le.',
@@ -211,7 +211,7 @@ export const RECIPE = {
   'Heat enough for both washes, a quarter of the milk\'s volume.':
     'Chauffez assez pour les deux lavages, un quart du volume du lait.',
   'Read its temperature until it reaches the figure.':
-    'Mesurez sa température jusqu’à ce qu’elle atteigne le but.',
+    'Mesurez sa température jusqu’à ce qu’elle atteigne la cible.',
   'The wash waits for this water. Keep the curd moving and watch its pH.':
     'Le lavage attend cette eau. Gardez le caillé en mouvement et surveillez son pH.',
   'Mix in cold water before you use it.': 'Ajoutez de l’eau froide avant de l’utiliser.',
@@ -230,9 +230,9 @@ export const RECIPE = {
   'Draw off about a third of the whey and measure how much.':
     'Soutirez environ un tiers du petit-lait et mesurez combien.',
   'Draw off more before the wash, or the water will not warm the curd to the figure.':
-    'Soutirez plus avant le lavage, ou l’eau ne chauffera pas le caillé jusqu’au but.',
+    'Soutirez plus avant le lavage, ou l’eau ne chauffera pas le caillé jusqu’à la cible.',
   'Write it down. Less water is needed to reach the figure: add it slowly.':
-    'Notez-le. Il faut moins d’eau pour atteindre le but\u00a0: ajoutez-la lentement.',
+    'Notez-le. Il faut moins d’eau pour atteindre la cible\u00a0: ajoutez-la lentement.',
   'Write it down. Check the pH meter and the thermometer. Go on to the next step sooner.':
     'Notez-le. Vérifiez pH-mètre et thermomètre. Passez plus tôt à l’étape suivante.',
 
@@ -248,7 +248,7 @@ export const RECIPE = {
   'Add most of it, read the curd, then add the rest.':
     'Versez-en la plus grande part, mesurez le caillé, puis versez le reste.',
   'Stop when the curd reaches the figure. Measure the water used.':
-    'Arrêtez quand le caillé atteint le but. Mesurez l’eau versée.',
+    'Arrêtez quand le caillé atteint la cible. Mesurez l’eau versée.',
   'Add a little more hot water, slowly, and read again.':
     'Ajoutez encore un peu d’eau chaude, lentement, et mesurez de nouveau.',
   'Stop the water and stir. Too fast makes a skin that holds the whey in.':
@@ -277,7 +277,7 @@ export const RECIPE = {
 
   'Wash: second water': 'Lavage\u00a0: deuxième eau',
   'Mix cold water into the hot until it reads the figure.':
-    'Mélangez de l’eau froide à la chaude jusqu’au but.',
+    'Mélangez de l’eau froide à la chaude jusqu’à la cible.',
   'Run it in slowly with the stirrer on, and read the curd often.':
     'Versez-la lentement, brasseur en marche, et mesurez souvent le caillé.',
   'Stop the water and stir. Cool the jacket a little and write it down.':

@@ -211,7 +211,7 @@ export const TRADE = {
   'figure_name.at_least': 'Finit à partir de',
   'figure_name.at_most': 'Finit jusqu’à',
   'figure_name.end': 'Fin',
-  'figure_name.targets': 'But',
+  'figure_name.targets': 'Cible',
   'figure_name.amount': 'Dose',
   'figure_name.dose': 'Dose',
   'figure_name.wheel_kg': 'Poids sortie de presse',
