@@ -142,6 +142,18 @@ KINDS = {
     ),
     "task_taken": _kind("helper", [_STEP]),
     "task_released": _kind("helper", [_STEP]),
+    # What the creamery has, once it is known: see `equipment`.
+    "equipment_set": _kind(
+        "maker",
+        [
+            _field("key", "key", low=1, high=60),
+            _field("value", "equipment"),
+            _text("typed", 24, required=False),
+            _text("typed_unit", 12, required=False),
+            _text("agreed_with", 80, required=False),
+            _WHY_OPTIONAL,
+        ],
+    ),
     "hold_placed": _kind("maker", [_WHY]),
     "hold_lifted": _kind("maker", [_WHY], ref="required"),
     "signed_off": _kind("maker", [_text("statement", 400)]),
@@ -187,7 +199,7 @@ CHANGING = ("entry_corrected", "entry_struck")
 # Fields of the envelope that a correction may set besides those of `data`.
 CORRECTABLE_ENVELOPE = ("at_ms",)
 # What a correction may never touch: what the entry is about.
-UNCORRECTABLE = ("recipe", "step", "quantity", "ingredient")
+UNCORRECTABLE = ("recipe", "step", "quantity", "ingredient", "key")
 
 
 def may(role: str, kind: str, about: "str | None" = None) -> bool:
@@ -361,6 +373,15 @@ def _check_moulds(name, value):
     return problems
 
 
+def _check_equipment(data):
+    if not isinstance(data.get("key"), str):
+        return []  # told already
+    # Its limits are those of the sums, which the app starts without.
+    from .equipment import check_entry
+
+    return check_entry(data)
+
+
 def _check_field(field, value, data):
     name = field["name"]
     kind = field["type"]
@@ -386,6 +407,8 @@ def _check_field(field, value, data):
         return check_value(data.get("quantity"), value)
     if kind == "moulds":
         return _check_moulds(name, value)
+    if kind == "equipment":
+        return _check_equipment(data)
     if not isinstance(value, dict):
         return [{"field": name, "key": "not_a_mapping", "limit": None}]
     if kind == "recipe":

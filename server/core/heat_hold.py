@@ -10,9 +10,12 @@ Rules first.
    the colder of two counts. One that finds no milk reading stands by itself.
 4. The chart of the plant is the record that counts. What is kept here tells the
    fields that the rule asks for as far as they are entered here.
+5. The longest gap between readings is this tool's own figure. A shorter one is a
+   maker's own to set; a longer one counts on the word of somebody who is named.
 """
 
 from . import run
+from .equipment import AGREED, in_effect
 from .quantities import check_number
 from .readings import parse
 
@@ -119,19 +122,22 @@ def _is_worse(name, temp, other):
     return temp < other if name == "air_temp" else temp > other
 
 
-def hold_product(state: dict, opened: dict) -> dict:
+def hold_product(state: dict) -> dict:
     """Return what is known of the milk in the vat, for the rule.
 
     Args:
         state: State of the make.
-        opened: body of its make_opened event.
     """
     fat = run.last(state, "reading_taken", "fat_frac")
-    equipment = opened.get("equipment") or {}
+    equipment = in_effect(state)
+    extra_s = equipment.get("extra_hold_s")
     return {
         "vessel": "vat",
         "fat_frac": None if fat is None else fat["data"]["value"],
         "is_sweetened": equipment.get("sweetened") == "yes",
+        "extra_hold_s": 0
+        if check_number("extra_hold_s", extra_s, 0, 86400)
+        else extra_s,
     }
 
 
@@ -197,7 +203,7 @@ def hold_start_ms(
     if rule is None or not opened or not step.get("lasts"):
         return begun_ms
     found = hold_readings(state, begun_ms, ended_ms)
-    product = hold_product(state, opened[0]["data"])
+    product = hold_product(state)
     wanted = required(rule, found["unit"], product, step["lasts"]["value"])
     if wanted is None:
         return begun_ms
@@ -252,7 +258,7 @@ def met_in_own_unit(
         if entry["id"] != target["last"]["id"]:
             continue
         unit = entry["data"].get("typed_unit") or "C"
-        product = hold_product(state, opened[0]["data"])
+        product = hold_product(state)
         wanted = required(rule, unit, product, step["lasts"]["value"])
         typed = _as_typed(entry, unit)
         limit = None if wanted is None else wanted[names[target["quantity"]]]
@@ -265,7 +271,8 @@ def hold_chart(state: dict, opened: dict, rows: "list[dict]") -> dict:
 
     Args:
         state: State of the make.
-        opened: body of its make_opened event.
+        opened: body of its make_opened event; what it has is looked up anew,
+            since more may have been entered after it.
         rows: rows of `hold_readings`.
 
     Returns:
@@ -273,9 +280,9 @@ def hold_chart(state: dict, opened: dict, rows: "list[dict]") -> dict:
     """
     milk = run.entries(state, "reading_taken", "milk_volume_l")
     mass = run.entries(state, "reading_taken", "milk_mass_kg")
-    equipment = opened.get("equipment") or {}
+    equipment = in_effect(state)
     return {
-        "date": True,
+        "date": bool(opened),
         "plant_name": bool(equipment.get("plant_name")),
         "product_name": True,
         "product_amount": bool(milk or mass),
@@ -357,8 +364,9 @@ def hold_verdict(state: dict, step: dict, fact: dict, rules: dict) -> "dict | No
         rules: {rule id: the rule}.
 
     Returns:
-        As `verdict`, with "start_ms" the clock's start, [ms];
-        None for any other step, before it began, or without its rule.
+        As `verdict`, with "start_ms" the clock's start, [ms], and "gap" as
+        `gap_of` tells it; None for any other step, before it began, or without
+        its rule.
     """
     rule = hold_rule(step, rules)
     opened = run.entries(state, "make_opened")
@@ -366,11 +374,11 @@ def hold_verdict(state: dict, step: dict, fact: dict, rules: dict) -> "dict | No
         return None
     body = opened[0]["data"]
     found = hold_readings(state, fact["begun_ms"], fact["ended_ms"])
-    product = hold_product(state, body)
+    product = hold_product(state)
     chart = hold_chart(state, body, found["rows"])
-    gap_s = (body.get("equipment") or {}).get("gap_max_s")
+    gap = gap_of(rule, in_effect(state))
     told = verdict(
-        with_gap(rule, gap_s),
+        with_gap(rule, gap["gap_s"]),
         found["rows"],
         found["unit"],
         product,
@@ -380,7 +388,39 @@ def hold_verdict(state: dict, step: dict, fact: dict, rules: dict) -> "dict | No
     told["start_ms"] = hold_start_ms(
         state, step, fact["begun_ms"], fact["ended_ms"], rules
     )
+    told["gap"] = gap
     return told
+
+
+def gap_of(rule: dict, equipment: dict) -> dict:
+    """Return the longest gap between readings that counts, and on whose word.
+
+    Args:
+        rule: a heat treatment rule.
+        equipment: see `equipment.in_effect`.
+
+    Returns:
+        {"gap_s", "is_own", "agreed_with", "refused_s"}: is_own where it is not
+        the rule's; refused_s is one that was entered and does not count, since
+        it is longer and nobody is named, else None.
+    """
+    usual_s = rule["gap_max_s"]["value"]
+    found = {
+        "gap_s": usual_s,
+        "is_own": False,
+        "agreed_with": None,
+        "refused_s": None,
+    }
+    own_s = equipment.get("gap_max_s")
+    if check_number("gap_max_s", own_s, 1, 3600):
+        return found
+    who = equipment.get(AGREED["gap_max_s"])
+    who = who.strip() if isinstance(who, str) else ""
+    if own_s > usual_s and not who:
+        found["refused_s"] = own_s
+        return found
+    found.update({"gap_s": own_s, "is_own": True, "agreed_with": who or None})
+    return found
 
 
 def with_gap(rule: dict, gap_max_s: "float | None") -> dict:

@@ -1,5 +1,7 @@
-"""What a recipe says of a make that is about to be opened with so much milk."""
+"""What is known of a make about to be opened: by its recipe and by earlier makes."""
 
+from . import run
+from .equipment import BESIDE, OF_VAT, in_effect
 from .formulas import milk as milk_formulas
 from .formulas.bounds import require_above
 from .plan import USUAL_FAT_FRAC, USUAL_SNF_FRAC, USUAL_TEMP_C
@@ -48,6 +50,61 @@ def suggestion(recipe: dict, milk_l: float) -> dict:
         "moulds": moulds,
         "left_kg": curd_kg - used_kg,
     }
+
+
+def equipment_before(desk: dict, vat: str) -> "dict | None":
+    """Return the equipment to begin a make with: as in the newest make before it.
+
+    The newest make in the same vat that has any goes before the newest of all;
+    from another vat only what does not belong to that vat is taken over. What a
+    vat showed by itself is learnt anew from its makes and is not copied.
+
+    Args:
+        desk: Desk.
+        vat: name of the vat; "" where none is said.
+
+    Returns:
+        {"equipment", "make", "name", "vat", "opened_ms", "is_same_vat"}, None
+        where no earlier make has any.
+    """
+    best = None
+    for make_id in sorted(desk["makes"]):
+        state = desk["makes"][make_id]
+        opened = run.entries(state, "make_opened")
+        if not opened:
+            continue
+        body = opened[0]["data"]
+        is_same = bool(vat) and body.get("vat") == vat
+        equipment = _taken_over(in_effect(state), is_same)
+        if not _has_any(equipment):
+            continue
+        rank = (is_same, opened[0]["t_ms"])
+        if best is None or rank > best[0]:
+            best = (rank, make_id, body, equipment)
+    if best is None:
+        return None
+    return {
+        "equipment": best[3],
+        "make": best[1],
+        "name": best[2]["name"],
+        "vat": best[2].get("vat"),
+        "opened_ms": best[0][1],
+        "is_same_vat": best[0][0],
+    }
+
+
+def _has_any(equipment):
+    return any(key not in BESIDE for key in equipment)
+
+
+def _taken_over(equipment, is_same):
+    if is_same:
+        return equipment
+    found = {key: equipment[key] for key in equipment if key not in OF_VAT}
+    found["typed"] = {
+        key: found["typed"][key] for key in found["typed"] if key not in OF_VAT
+    }
+    return found
 
 
 def _times(share, milk_kg):

@@ -16,15 +16,15 @@ from tests.core.builders import MAKE, at
 ASKED = '''
 import json
 
-from . import board, curd, desk, drift, duplicates, events, facts, order, plan
-from . import quantities, readings, record, run, step_alerts, step_parts, steps
-from . import timers, view
+from . import board, curd, desk, drift, duplicates, equipment, events, facts
+from . import order, plan, quantities, readings, record, run, step_alerts
+from . import step_parts, steps, timers, view
 
 MODULES = {
     "board": board, "curd": curd, "desk": desk, "drift": drift,
-    "duplicates": duplicates, "events": events, "facts": facts, "order": order,
-    "plan": plan, "quantities": quantities, "readings": readings,
-    "record": record, "run": run, "step_alerts": step_alerts,
+    "duplicates": duplicates, "equipment": equipment, "events": events,
+    "facts": facts, "order": order, "plan": plan, "quantities": quantities,
+    "readings": readings, "record": record, "run": run, "step_alerts": step_alerts,
     "step_parts": step_parts, "steps": steps, "timers": timers, "view": view,
 }
 

@@ -195,16 +195,80 @@ def test_a_hold_ended_early_is_heat_treated_only(ask):
     assert verdict["if_not_met"] == "us_curing"
 
 
-def test_readings_five_minutes_apart_are_a_gap_unless_agreed(ask):
-    def read(hold):
-        for minute in range(0, 31, 5):
-            hold.read(minute, 145.0, 150.0)
-        hold.add("step_ended", 31, step="hold")
-        return hold.step(ask, 32)["verdict"]
+AGREED = {"gap_max_s": 300, "gap_agreed_with": "District inspector"}
 
-    assert "gap_too_long" in [row["key"] for row in read(whole())["reasons"]]
-    agreed = read(whole({"gap_max_s": 300}))
+
+def every_five_minutes(hold, ask):
+    for minute in range(0, 31, 5):
+        hold.read(minute, 145.0, 150.0)
+    hold.add("step_ended", 31, step="hold")
+    return hold.step(ask, 32)["verdict"]
+
+
+def test_readings_five_minutes_apart_are_a_gap_unless_agreed(ask):
+    plain = every_five_minutes(whole(), ask)
+    assert "gap_too_long" in [row["key"] for row in plain["reasons"]]
+    # 120 s is the tool's own figure, in server/rules.
+    assert plain["gap"] == {
+        "gap_s": 120,
+        "is_own": False,
+        "agreed_with": None,
+        "refused_s": None,
+    }
+    agreed = every_five_minutes(whole(AGREED), ask)
     assert agreed["class"] == "reads_as_pasteurised"
+    assert agreed["gap"] == {
+        "gap_s": 300,
+        "is_own": True,
+        "agreed_with": "District inspector",
+        "refused_s": None,
+    }
+
+
+@pytest.mark.parametrize("who", [None, "", "  ", 7])
+def test_a_longer_gap_on_nobodys_word_does_not_count(ask, who):
+    told = every_five_minutes(whole({"gap_max_s": 300, "gap_agreed_with": who}), ask)
+    assert told["class"] == "not_assessed"
+    assert told["gap"]["gap_s"] == 120
+    assert told["gap"]["refused_s"] == 300
+
+
+def test_a_shorter_gap_is_the_makers_own_to_set(ask):
+    hold = whole({"gap_max_s": 60})
+    every_two_minutes(hold, 0, 30)
+    hold.add("step_ended", 31, step="hold")
+    told = hold.step(ask, 32)["verdict"]
+    assert told["class"] == "not_assessed"
+    assert told["gap"]["gap_s"] == 60
+    assert told["gap"]["refused_s"] is None
+
+
+def test_equipment_set_after_the_hold_completes_its_record(ask):
+    hold = Hold()
+    hold.add("reading_taken", -6, quantity="milk_volume_l", value=500.0)
+    hold.fat(0.04)
+    every_two_minutes(hold, 0, 30)
+    hold.add("step_ended", 31, step="hold")
+    assert hold.step(ask, 32)["verdict"]["class"] == "not_assessed"
+    hold.add("equipment_set", 33, key="plant_name", value="Quernbeck")
+    assert hold.step(ask, 34)["verdict"]["class"] == "reads_as_pasteurised"
+    hold.add("equipment_set", 35, key="sweetened", value="yes")
+    # Sweetened milk is asked 150 °F (21 CFR 1240.61, footnote 1).
+    assert hold.step(ask, 36)["verdict"]["class"] == "heat_treated_only"
+
+
+def test_time_of_filling_and_emptying_is_held_longer(ask):
+    def held_31_min(equipment):
+        hold = whole(equipment)
+        every_two_minutes(hold, 0, 30)
+        hold.read(31, 145.0, 150.0)
+        hold.add("step_ended", 32, step="hold")
+        return hold.step(ask, 33)["verdict"]
+
+    # 30 min and 60 s are 31 min; 61 s more than that were not held.
+    assert held_31_min({"extra_hold_s": 60})["class"] == "reads_as_pasteurised"
+    assert held_31_min({"extra_hold_s": 61})["class"] == "heat_treated_only"
+    assert held_31_min({"extra_hold_s": "x"})["class"] == "reads_as_pasteurised"
 
 
 def test_a_plant_not_named_leaves_the_record_incomplete(ask):

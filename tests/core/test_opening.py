@@ -3,7 +3,7 @@ import json
 import pytest
 
 from server.config import RECIPES_DIR
-from tests.core.builders import recipe
+from tests.core.builders import MAKE, Phone, at, recipe
 
 HOUSE = json.loads((RECIPES_DIR / "washed-wheel.json").read_text("utf-8"))
 
@@ -45,3 +45,80 @@ def test_the_limits_themselves_are_not_asked_about(core, milk_l):
 def test_no_milk_makes_no_cheese(core):
     with pytest.raises(ValueError, match="milk_l"):
         core("opening", "suggestion", recipe(), 0)
+
+
+OTHER = "0193a5b0-0000-7000-8000-00000000000b"
+THIRD = "0193a5b0-0000-7000-8000-00000000000c"
+ROUND = {
+    "bore_m": 0.08,
+    "heating": "power",
+    "gap_max_s": 300,
+    "gap_agreed_with": "District inspector",
+    "typed": {"bore_m": ["80", "mm"], "gap_max_s": ["5", "min"]},
+}
+
+
+def make(make_id, at_min, vat=None, equipment=None):
+    phone = Phone(make=make_id)
+    body = {"name": make_id[-1], "equipment": equipment or {}}
+    if vat:
+        body["vat"] = vat
+    return {**phone.opened(**body), "at_ms": at(at_min)}
+
+
+def before(ask, vat, *events):
+    desk = ask.desk(("take", list(events)), ("desk",))[1]
+    return ask.call("opening", "equipment_before", desk, vat)
+
+
+def test_no_earlier_make_has_no_equipment_to_take_over(ask):
+    assert before(ask, "Round vat") is None
+    assert before(ask, "Round vat", make(MAKE, 0, "Round vat")) is None
+    unopened = Phone(make=OTHER).event("equipment_set", 1, key="bore_m", value=0.08)
+    assert before(ask, "", unopened) is None
+
+
+def test_the_newest_make_in_the_same_vat_gives_all_that_it_had(ask):
+    older = make(MAKE, 0, "Round vat", {"bore_m": 0.063})
+    newer = make(OTHER, 60, "Round vat", ROUND)
+    elsewhere = make(THIRD, 90, "Long vat", {"bore_m": 0.05})
+    assert before(ask, "Round vat", older, newer, elsewhere) == {
+        "equipment": ROUND,
+        "make": OTHER,
+        "name": "b",
+        "vat": "Round vat",
+        "opened_ms": at(60),
+        "is_same_vat": True,
+    }
+
+
+def test_what_was_set_during_a_make_is_taken_over_too(ask):
+    phone = Phone(1, make=OTHER)
+    first = make(OTHER, 60, "Round vat", ROUND)
+    since = phone.event("equipment_set", 70, key="length_m", value=0.9)
+    found = before(ask, "Round vat", first, since)
+    assert found["equipment"] == {**ROUND, "length_m": 0.9}
+
+
+def test_another_vat_takes_over_only_what_is_not_of_the_vat(ask):
+    # An agreement and a recorder are of the vat that they were agreed for.
+    found = before(ask, "Long vat", make(MAKE, 0, "Round vat", ROUND))
+    assert found["equipment"] == {
+        "bore_m": 0.08,
+        "typed": {"bore_m": ["80", "mm"]},
+    }
+    assert found["is_same_vat"] is False
+    of_vat_only = make(MAKE, 0, "Round vat", {"heating": "power"})
+    assert before(ask, "Long vat", of_vat_only) is None
+
+
+def test_without_a_vat_no_make_is_of_the_same_one(ask):
+    found = before(ask, "", make(MAKE, 0, None, {"bore_m": 0.08}))
+    assert found["is_same_vat"] is False
+    assert found["vat"] is None
+
+
+def test_a_make_that_came_later_with_nothing_hides_no_older_one(ask):
+    older = make(MAKE, 0, "Round vat", ROUND)
+    bare = make(OTHER, 60, "Round vat")
+    assert before(ask, "Round vat", older, bare)["make"] == MAKE

@@ -27,6 +27,7 @@ NAMES = {
     "step": [*STEPS, "brew"],
     "ingredient": ["rennet", "lemon"],
     "size": ["small", "huge"],
+    "key": ["plant_name", "sweetened", "extra_hold_s", "of_a_newer_app"],
     "alert": [
         "drug_test_missing",
         "step_late/hold",
@@ -34,6 +35,12 @@ NAMES = {
         "missing/receive/drug_test",
         "caution:heat",
     ],
+}
+HAS = {
+    "plant_name": st.just("Quernbeck"),
+    "sweetened": st.sampled_from(["no", "yes"]),
+    "extra_hold_s": st.integers(0, 900),
+    "of_a_newer_app": st.booleans(),
 }
 READ = ("milk_temp_c", "milk_volume_l", "milk_mass_kg", "drug_test", "ph")
 MINUTES = st.integers(-5, LAST_MIN) | st.sampled_from([91, 100, 102, 110, 131])
@@ -80,6 +87,8 @@ def value_of(draw, kind, field, data):
         return draw(st.text("abc ", min_size=1, max_size=8)) + "x"
     if form == "quantity":
         return draw(st.sampled_from(READ))
+    if form == "equipment":
+        return draw(HAS[data["key"]])
     if form == "reading":
         return readings(draw, data["quantity"])
     if form == "number":

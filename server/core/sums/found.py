@@ -20,6 +20,17 @@ def from_make(value: "object", low: "object" = None, high: "object" = None) -> d
     }
 
 
+def from_equipment(value: "object") -> dict:
+    """Return a value that was entered as what the creamery has.
+
+    Args:
+        value: number or word, in the input's own unit.
+    """
+    told = from_make(value)
+    told["from"] = "equipment"
+    return told
+
+
 def from_recipe(
     value: "object",
     status: str,

@@ -2,14 +2,15 @@
 
 Each input's name has one meaning in all sums, so one table serves them all. What
 a person measured goes before what the recipe says, and what was entered as
-equipment when the make was opened serves any input of that name. A value says
-whether it was measured or only follows from the plan.
+equipment serves any input of that name. A value says whether it was measured or
+only follows from the plan.
 """
 
-from .. import run
+from .. import heat_hold, run
+from ..equipment import in_effect, served
 from ..readings import parse
 from . import known_store, known_vat
-from .found import from_make, from_recipe
+from .found import from_equipment, from_make, from_recipe
 
 
 def scene(desk: dict, context: dict, step: dict, now_ms: int) -> dict:
@@ -27,7 +28,7 @@ def scene(desk: dict, context: dict, step: dict, now_ms: int) -> dict:
         "context": context,
         "recipe": context["recipe"],
         "opened": context["opened"],
-        "equipment": context["opened"].get("equipment") or {},
+        "equipment": in_effect(context["state"]),
         "step": step,
         "fact": context["facts"][step["key"]],
         "now_ms": now_ms,
@@ -75,12 +76,8 @@ def _look_up(place, item):
 
 
 def _equipment(place, item):
-    told = place["equipment"].get(item["name"])
-    if item["kind"] == "choice":
-        return from_make(told) if told in item["choices"] else None
-    if told is True or told is False or not isinstance(told, (int, float)):
-        return None
-    return from_make(told)
+    told = served(place["equipment"], item)
+    return None if told is None else from_equipment(told)
 
 
 def last_reading(place: dict, quantity: str) -> "dict | None":
@@ -149,6 +146,16 @@ def _jurisdiction(place):
     return None
 
 
+def _gap_max_s(place):
+    """Return the gap between readings that counts in the make's own hold."""
+    for step in place["recipe"]["steps"]:
+        rule = heat_hold.hold_rule(step, place["context"]["rules"])
+        if rule is not None:
+            gap = heat_hold.gap_of(rule, place["equipment"])
+            return from_equipment(gap["gap_s"]) if gap["is_own"] else None
+    return None
+
+
 def _milk_temp_c(place):
     """Return the milk's temperature as of this step: what is heated later is not."""
     if place["topic"] != "milk":
@@ -180,6 +187,7 @@ HERE = {
     "fat_frac": _fat_frac,
     "snf_frac": _reading("snf_frac"),
     "milk_temp_c": _milk_temp_c,
+    "gap_max_s": _gap_max_s,
     "milk_age_h": _reading("milk_age_h"),
     "drug_test": _reading("drug_test"),
     "acidity_frac": _reading("titratable_acidity_frac"),

@@ -2,6 +2,7 @@
 // already written by format.js.
 
 import { EN_ALARM } from './en-alarm.js';
+import { EN_EQUIPMENT } from './en-equipment.js';
 import { EN_HANDS } from './en-hands.js';
 import { EN_SUMS } from './en-sums.js';
 import { EN_LIVE } from './en-live.js';
@@ -10,6 +11,7 @@ import { EN_TRADE } from './en-trade.js';
 export const EN = {
   ...EN_TRADE,
   ...EN_ALARM,
+  ...EN_EQUIPMENT,
   ...EN_HANDS,
   ...EN_LIVE,
   ...EN_SUMS,
