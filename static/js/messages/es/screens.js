@@ -78,7 +78,7 @@ export const SCREENS = {
   'keypad.no_last': 'Sin valor anterior',
   'keypad.save': 'Guardar',
   'keypad.unsaved': 'No guardado. El valor sigue aquí: inténtelo de nuevo o apúntelo en papel.',
-  'keypad.point': 'Coma decimal',
+  'keypad.point': 'Signo decimal',
   'keypad.back': 'Borrar la última cifra',
   'keypad.less': 'Un poco menos',
   'keypad.more': 'Un poco más',
