@@ -1,0 +1,36 @@
+// The wet lock, a pedal or clicker, and the voice in Spanish: the keys of
+// en-hands.js, in its order.
+
+export const HANDS = {
+  'lock.button': 'Bloquear',
+  'lock.button_label': 'Bloquear la pantalla contra el agua',
+  'lock.title': 'Bloqueado: los toques no hacen nada',
+  'lock.hint': 'Para desbloquear: mantenga la barra 2\u00a0segundos y suelte.',
+  'lock.hint_alarm': 'Para silenciar: mantenga la barra 2\u00a0segundos y suelte.',
+  'lock.hold': 'Mantenga para abrir',
+  'lock.hold_alarm': 'Mantenga para silenciar la alarma',
+  'lock.let_go': 'Ahora suelte',
+  'lock.water': 'Seque la barra y pruebe otra vez',
+  'lock.opening': 'Desbloqueando.',
+  'make.left_open': 'Sigue abierto: {step}',
+  'make.left_open_detail': 'Podía empezar, y ya va un paso posterior',
+
+  'hands.title': 'Pedal, pulsador, voz',
+  'pedal.use': 'Usar un pedal o pulsador',
+  'pedal.use_detail': 'Pulsa el botón grande de un paso, también con bloqueo',
+  'pedal.do': 'Pulsa el botón grande',
+  'pedal.other': 'Silencia la alarma, o lo dice otra vez',
+  'pedal.keys': '{keys}. Toque para cambiar.',
+  'pedal.press': 'Pulse ahora su pedal',
+  'pedal.press_detail': 'O toque aquí para dejarlo como está',
+  'pedal.usual': 'Volver a las teclas de siempre',
+  'pedal.nothing': 'Aquí no hay nada que pulsar',
+  'voice.use': 'Leer en voz alta lo anotado',
+  'voice.use_detail': 'Dice qué se guardó y qué viene después',
+  'voice.none': 'Este teléfono no tiene voz para este idioma',
+  'voice.test': 'Lo anotado sonará así.',
+  'voice.next': 'Después: {what}.',
+  'voice.minus': 'menos {figure}',
+  'word.on': 'Sí',
+  'word.off': 'No',
+};
