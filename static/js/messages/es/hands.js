@@ -24,7 +24,6 @@ export const HANDS = {
   'pedal.press': 'Pulse ahora su pedal',
   'pedal.press_detail': 'O toque aquí para dejarlo como está',
   'pedal.usual': 'Volver a las teclas de siempre',
-  'pedal.nothing': 'Aquí no hay nada que pulsar',
   'voice.use': 'Leer en voz alta lo anotado',
   'voice.use_detail': 'Dice qué se guardó y qué viene después',
   'voice.none': 'Este teléfono no tiene voz para este idioma',
