@@ -193,6 +193,15 @@ ASKED = {
         "aqueous_kg": 940,
         "washes": {"rows": [{"drained_kg": 300, "water_kg": 200}] * 2},
     },
+    "press_programme": {
+        "bore_m": 0.063,
+        "moulds": {
+            "rows": [
+                {"diameter_m": 0.3, "side_by_side": 1},
+                {"diameter_m": 0.13, "side_by_side": 2},
+            ]
+        },
+    },
     "press_gauge": {"cheese_kpa": 20, "bore_m": 0.063, "diameter_m": 0.3},
     "block_plan": {
         "curd_kg": 100,
@@ -331,12 +340,14 @@ def step_rows(page, times, only):
 def print_rows(title, rows):
     """Print rows of (what, spans [ms], what it answered), slowest first."""
     print(f"\n{title}\n")
-    head = ("", "median ms", "p95 ms", "of limit", "answered")
-    print(f"{head[0]:<20} {head[1]:>9} {head[2]:>9} {head[3]:>9}  {head[4]}")
+    head = ("", "least ms", "median ms", "p95 ms", "of limit", "answered")
+    print("{:<20} {:>9} {:>9} {:>9} {:>9}  {}".format(*head))
     for what, spans, told in sorted(rows, key=lambda row: -statistics.median(row[1])):
         middle, late = statistics.median(spans), percentile(spans, 0.95)
         share = middle / LIMIT_MS
-        print(f"{what:<20} {middle:>9.1f} {late:>9.1f} {share:>9.2f}  {told}")
+        # The least is what it takes while nothing else runs on the machine.
+        figures = f"{min(spans):>9.1f} {middle:>9.1f} {late:>9.1f} {share:>9.2f}"
+        print(f"{what:<20} {figures}  {told}")
 
 
 def firsts(open_page):

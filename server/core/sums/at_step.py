@@ -3,7 +3,8 @@
 A sum about a wheel is answered once for each size that the step is about.
 """
 
-from ..view import context_of
+from .. import plan, run
+from ..facts import facts
 from . import catalogue
 from .known import known_inputs, scene
 from .known_store import sizes_used
@@ -40,14 +41,47 @@ def step_sums(
     """
     state = desk["makes"].get(make_id)
     rules = desk.get("rules") or {}
-    context = None if state is None else context_of(state, now_ms, rules)
+    context = None if state is None else _context(desk, state, rules)
     if context is None:
         return []
     for step in context["recipe"]["steps"]:
         if step["key"] == step_key:
             place = scene(desk, context, step, now_ms)
+            place["kept"] = {}
             return _of_step(place, step, given or {}, rules)
     return []
+
+
+def _context(desk, state, rules):
+    """Return what is known of a make whatever the instant, kept until it changes.
+
+    Working it out takes as long as a sum itself, and each figure that is typed
+    asks again.
+    """
+    opened = run.entries(state, "make_opened")
+    if not opened:
+        return None
+    kept = desk.get("sums")
+    count = len(state["events"])
+    if (
+        kept is not None
+        and kept["state"] is state
+        and kept["count"] == count
+        and kept["rules"] is rules
+    ):
+        return kept
+    data = opened[0]["data"]
+    recipe = data["recipe"]
+    desk["sums"] = {
+        "state": state,
+        "count": count,
+        "rules": rules,
+        "recipe": recipe,
+        "opened": data,
+        "facts": facts(state, recipe["steps"], recipe.get("figures", {}), rules),
+        "milk": plan.milk_in(state, data),
+    }
+    return desk["sums"]
 
 
 def _of_step(place, step, given, rules):

@@ -1,43 +1,110 @@
-"""All sums, gathered: their order, their layout as JSON, and one by its key."""
+"""All sums, gathered: their order, their layout as JSON, and one by its key.
 
-from . import (
-    acid,
-    brine,
-    composition,
-    heat,
-    heat_treatment,
-    ingredients,
-    milk,
-    press,
-    store,
-    trends,
-    wash,
-    yields,
-)
+A topic is loaded when one of its sums is first asked for: on a slow phone all of
+them take a quarter of a second, and a step wants one or two.
+"""
+
+from ..sum_keys import SUM_TOPICS
 from .answer import answer
 
-# In the order of a make.
-TOPICS = (
-    milk,
-    heat,
-    heat_treatment,
-    ingredients,
-    acid,
-    wash,
-    press,
-    yields,
-    brine,
-    store,
-    composition,
-    trends,
-)
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+
+def _milk():
+    from . import milk
+
+    return milk.ROWS
+
+
+def _heat():
+    from . import heat
+
+    return heat.ROWS
+
+
+def _heat_treatment():
+    from . import heat_treatment
+
+    return heat_treatment.ROWS
+
+
+def _ingredients():
+    from . import ingredients
+
+    return ingredients.ROWS
+
+
+def _acid():
+    from . import acid
+
+    return acid.ROWS
+
+
+def _wash():
+    from . import wash
+
+    return wash.ROWS
+
+
+def _press():
+    from . import press
+
+    return press.ROWS
+
+
+def _yields():
+    from . import yields
+
+    return yields.ROWS
+
+
+def _brine():
+    from . import brine
+
+    return brine.ROWS
+
+
+def _store():
+    from . import store
+
+    return store.ROWS
+
+
+def _composition():
+    from . import composition
+
+    return composition.ROWS
+
+
+def _trends():
+    from . import trends
+
+    return trends.ROWS
+
+
+ROWS_OF: "dict[str, Callable[[], list[dict]]]" = {
+    "milk": _milk,
+    "heat": _heat,
+    "heat_treatment": _heat_treatment,
+    "ingredients": _ingredients,
+    "acid": _acid,
+    "wash": _wash,
+    "press": _press,
+    "yields": _yields,
+    "brine": _brine,
+    "store": _store,
+    "composition": _composition,
+    "trends": _trends,
+}
 
 
 def rows() -> "list[dict]":
     """Return every sum with its work, in the order of a make."""
     found: "list[dict]" = []
-    for topic in TOPICS:
-        found.extend(topic.ROWS)
+    for topic, _ in SUM_TOPICS:
+        found.extend(ROWS_OF[topic]())
     return found
 
 
@@ -47,10 +114,9 @@ def find(key: str) -> "dict | None":
     Args:
         key: its key.
     """
-    for topic in TOPICS:
-        for row in topic.ROWS:
-            if row["key"] == key:
-                return row
+    for topic, keys in SUM_TOPICS:
+        if key in keys:
+            return ROWS_OF[topic]()[keys.index(key)]
     return None
 
 

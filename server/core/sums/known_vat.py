@@ -413,10 +413,16 @@ def _hold_fact(place):
 
 
 def _hold(place):
-    fact = _hold_fact(place)
-    if fact["begun_ms"] is None:
-        return None
-    return heat_hold.hold_readings(place["state"], fact["begun_ms"], fact["ended_ms"])
+    # Each field of the chart asks, and pairing all readings takes time.
+    kept = place["kept"]
+    if "hold" not in kept:
+        fact = _hold_fact(place)
+        kept["hold"] = None
+        if fact["begun_ms"] is not None:
+            kept["hold"] = heat_hold.hold_readings(
+                place["state"], fact["begun_ms"], fact["ended_ms"]
+            )
+    return kept["hold"]
 
 
 def _thermometer(place):
@@ -461,7 +467,12 @@ def chart_field(place: dict, name: str) -> "dict | None":
     found = _hold(place)
     if found is None:
         return None
-    told = heat_hold.hold_chart(place["state"], place["opened"], found["rows"])
+    kept = place["kept"]
+    if "chart" not in kept:
+        kept["chart"] = heat_hold.hold_chart(
+            place["state"], place["opened"], found["rows"]
+        )
+    told = kept["chart"]
     # What is not entered here may stand on the plant's own chart: it is asked.
     return from_make("noted") if told.get(name[len("chart_") :]) else None
 

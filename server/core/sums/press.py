@@ -114,10 +114,12 @@ def _press_programme(x):
         for key, low, high, time_s in PROGRAMME:
             ends = [
                 _gauge(x, end, mould["diameter_m"], mould["side_by_side"]) / 1000.0
-                for end in (low, (low + high) / 2.0, high)
+                for end in (low, high)
             ]
             of = "%s.%d" % (key, int(mould["diameter_m"] * 1000.0 + 0.5))
-            values.append(value("gauge_kpa", ends[1], "kPa", ends[0], ends[2], of))
+            # Gauge and cheese pressure go in step, so their middles do too.
+            middle = (ends[0] + ends[1]) / 2.0
+            values.append(value("gauge_kpa", middle, "kPa", ends[0], ends[1], of))
             values.append(
                 value(
                     "cheese_kpa",

@@ -380,3 +380,43 @@ def test_milk_is_judged_on_receipt_as_it_came_not_as_it_was_heated(ask):
     make.end("receive", 5).begin("heat", 10).read("milk_temp_c", 60.0, 40, "heat")
     receipt = answers(ask, make, "receive", 50)[("milk_receipt", None)]
     assert known(receipt)["milk_temp_c"] == 4.0
+
+
+def test_the_next_entry_counts_at_once(ask):
+    made = heating()
+    more = Phone(device=1)
+    hotter = more.event(
+        "reading_taken", 17, quantity="milk_temp_c", value=45.0, step="heat"
+    )
+    asked = ("step_sums", MAKE, "heat", at(17), None)
+    found = ask.desk(
+        ("set_rules", RULES),
+        ("take", made.events),
+        asked,
+        asked,
+        ("take", [hotter]),
+        asked,
+    )
+    before, again, after = [rows[0]["known"] for rows in (found[2], found[3], found[5])]
+    assert before == again
+    temps = [
+        {row["name"]: row["value"] for row in known}["vat_temps"]
+        for known in (before, after)
+    ]
+    assert temps[1][:-1] == temps[0]
+    assert temps[1][-1]["value"] == 45.0
+
+
+def test_other_rules_count_at_once(ask):
+    made = Make().begin("heat", 5).end("heat", 20).begin("hold", 20)
+    made.read("milk_temp_c", 63.5, 20, "hold").read("milk_temp_c", 63.5, 51, "hold")
+    asked = ("step_sums", MAKE, "hold", at(51), None)
+    found = ask.desk(
+        ("set_rules", RULES), ("take", made.events), asked, ("set_rules", {}), asked
+    )
+    told = [
+        {row["key"]: row for row in rows}["heat_treatment"]
+        for rows in (found[2], found[4])
+    ]
+    assert told[0]["values"]
+    assert told[1]["missing"] == ["rules"]
