@@ -8,7 +8,7 @@ export const FIRST = {
   'first.check': 'REVISAR',
   'first.ok': 'OK',
   'first.late': '{step}: RETRASO de {by}',
-  'first.end': 'Fin del día previsto: {at}',
+  'first.end': 'Fin del día hacia {at}',
   'first.ended': 'Fin del día: {at}',
   'first.end_late': '{end}, {by} de retraso',
   'first.word': 'Última anotación de la sala hace {age}',
