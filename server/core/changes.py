@@ -47,6 +47,10 @@ def _instants(step):
         instants.append(step["judge"]["from_ms"])
         if step["judge"]["last"]:
             instants.append(step["judge"]["last"]["at_ms"])
+    if step["task"]:
+        instants.extend(
+            one["stale_ms"] for one in [step["task"]] + step["task"]["others"]
+        )
     for reading in step["readings"]:
         if reading["last"]:
             instants.append(reading["last"]["at_ms"])

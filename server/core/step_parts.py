@@ -1,10 +1,9 @@
-"""What belongs to a step: targets, readings wanted, doses, wheels, who has it."""
+"""What belongs to a step: targets, readings wanted, doses, wheels."""
 
 from . import run
 from .duplicates import verdict_on_duplicate
 from .facts import last_reading, readings_in
 from .figures import scaled_figure
-from .order import sort_key
 
 END_SLACK_MS = 120000  # a reading this long before the end counts; practice
 
@@ -223,22 +222,3 @@ def moulds_view(context: dict) -> "list[dict]":
             }
         )
     return found
-
-
-def task_view(state: dict, key: str) -> "dict | None":
-    """Return who has a step in hand, or None.
-
-    Args:
-        state: State of the make.
-        key: key of the step.
-
-    Returns:
-        {"by", "at_ms"} or None.
-    """
-    taken = run.last(state, "task_taken", key)
-    released = run.last(state, "task_released", key)
-    if taken is None:
-        return None
-    if released is not None and sort_key(released) > sort_key(taken):
-        return None
-    return {"by": taken["by"], "at_ms": taken["t_ms"]}

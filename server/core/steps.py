@@ -8,7 +8,8 @@ from . import curd as curd_facts
 from .facts import end_met_ms, is_hands_on, who
 from .figures import scaled_figure
 from .heat_hold import hold_verdict, met_in_own_unit
-from .step_parts import add_view, moulds_view, readings_view, target_view, task_view
+from .step_parts import add_view, moulds_view, readings_view, target_view
+from .tasks import task_view
 from .timers import high_s, low_s
 
 
@@ -88,7 +89,7 @@ def step_view(context: dict, step: dict) -> dict:
             "moulds": moulds,
             "cautions": step.get("cautions", []),
             "drift": step.get("drift", []),
-            "task": task_view(state, key),
+            "task": task_view(state, key, fact["status"], fact["begun_ms"], now_ms),
         }
     )
     if step.get("heat_treatment"):

@@ -334,29 +334,3 @@ def test_a_recipe_without_wheels_shows_none(ask):
     made = with_steps(step("work"))
     del made["moulds"]
     assert ask.view([Phone().opened(recipe=made)], 1)["make"]["moulds"] == []
-
-
-def task(ask, *events):
-    return ask.step([Phone(1).opened(), *events], "heat", 60)["task"]
-
-
-def test_a_step_is_in_the_hands_of_who_took_it_last(ask):
-    phone, other = Phone(), Phone(1, person="bo")
-    other.seq = 50
-    first = phone.event("task_taken", 5, step="heat")
-    second = other.event("task_taken", 6, step="heat")
-    assert task(ask) is None
-    assert task(ask, second, first) == {"by": "bo", "at_ms": at(6)}
-    released = other.event("task_released", 7, step="heat")
-    assert task(ask, released, first, second) is None
-    again = phone.event("task_taken", 8, step="heat")
-    assert task(ask, released, again, first) == {"by": "ida", "at_ms": at(8)}
-
-
-def test_taken_and_let_go_in_one_instant_is_let_go(ask):
-    # Seen: with equal instants the step stayed in hand.
-    phone = Phone()
-    taken = phone.event("task_taken", 5, step="heat")
-    released = phone.event("task_released", 5, step="heat")
-    assert task(ask, taken, released) is None
-    assert task(ask, released, taken) is None

@@ -19,7 +19,14 @@ def test_without_its_opening_a_make_is_not_shown(ask):
     )[2:] == [
         None,
         None,
-        {"now_ms": at(0), "next_change_ms": None, "makes": [], "due": []},
+        {
+            "now_ms": at(0),
+            "next_change_ms": None,
+            "makes": [],
+            "due": [],
+            "clashes": [],
+            "clash_count": 0,
+        },
     ]
 
 
