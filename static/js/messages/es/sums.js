@@ -380,6 +380,7 @@ export const SUMS = {
   'in.firmness': 'Clases de firmeza',
   'in.fat': 'Clases de grasa',
   'in.calcium_chloride_max_frac': 'Cloruro de calcio, máximo permitido',
+  'in.calcium_chloride_frac': 'Cloruro de calcio para salmuera nueva',
 
   'out.temperature': 'Temperatura',
   'out.somatic_cells': 'Células somáticas',
