@@ -381,6 +381,7 @@ export const EN_SUMS = {
   'in.firmness': 'Classes of firmness',
   'in.fat': 'Classes of fat',
   'in.calcium_chloride_max_frac': 'Calcium chloride, most allowed',
+  'in.calcium_chloride_frac': 'Calcium chloride for a new brine',
 
   'out.temperature': 'Temperature',
   'out.somatic_cells': 'Somatic cells',

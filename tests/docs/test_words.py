@@ -1,0 +1,195 @@
+"""Every key that the core can answer with has an English text.
+
+The keys are read off the core's own tables and, where they stand in its code, off
+its syntax tree; a key that is put together is listed with what it is made of.
+"""
+
+import ast
+import re
+
+from server.core import desk
+from server.core.events import KINDS
+from server.core.quantities import QUANTITIES
+from server.core.sums.answer import STATUSES
+from tests.conftest import ROOT
+
+CORE = ROOT / "server" / "core"
+MESSAGES = ROOT / "static" / "js" / "messages"
+CATALOGUE = desk.sums_catalogue({})
+ENTRY = re.compile(r"^ +(?:'([^']+)'|\"([^\"]+)\"):", re.M)
+# What a value rests on when no input of that name is asked for.
+NAMED = ("in.", "out.", "of.", "quantity.")
+# Where a sum says by a note what its answer follows from.
+TOLD = ("heat", "heat_forecast", "rennet", "ageing", "mass_balance")
+# No note is made of these: a range says it, or nothing is amiss.
+UNTOLD = ["rennet.q10", "wet_bulb_error", "accounted"]
+
+
+def texts():
+    """Return every key that has an English text."""
+    found = set()
+    for path in sorted(MESSAGES.glob("en*.js")):
+        for one in ENTRY.finditer(path.read_text("utf-8")):
+            found.add(one[1] or one[2])
+    return found
+
+
+def trees():
+    for path in sorted(CORE.rglob("*.py")):
+        yield path, ast.parse(path.read_text("utf-8"))
+
+
+def words_in(node):
+    """Return the words that an expression may be: "a" or ("a" if x else "b")."""
+    if isinstance(node, ast.Constant):
+        return [node.value] if isinstance(node.value, str) else []
+    if isinstance(node, ast.IfExp):
+        return words_in(node.body) + words_in(node.orelse)
+    return []
+
+
+def called(tree, name):
+    """Return the arguments of every call of a function, by its bare name."""
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Call) and getattr(node.func, "id", "") == name:
+            yield node.args
+
+
+def entries(tree, name):
+    """Return the words given to a key of any dict in the code."""
+    found = []
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Dict):
+            for key, value in zip(node.keys, node.values, strict=True):
+                if isinstance(key, ast.Constant) and key.value == name:
+                    found += words_in(value)
+        elif isinstance(node, ast.Assign) and any(
+            getattr(target, "id", "") == name for target in node.targets
+        ):
+            found += words_in(node.value)
+    return found
+
+
+def wanted_of_tables():
+    """Return lists of keys of which one must have a text, from the core's tables."""
+    found = []
+    for row in CATALOGUE:
+        found += [[f"sum.{row['key']}"], [f"topic.{row['topic']}"]]
+        for item in row["inputs"]:
+            name = item["name"]
+            found.append([f"in.{name}"])
+            found += [[f"in.{column['name']}"] for column in item["columns"] or []]
+            found += [
+                [f"pick.{name}.{word}", f"pick.{word}"]
+                for word in item["choices"] or []
+            ]
+        found += [
+            [f"out.{item['name']}", f"in.{item['name']}"] for item in row["outputs"]
+        ]
+    found += [[f"status.{one}"] for one in STATUSES]
+    found += [[f"quantity.{one}"] for one in QUANTITIES]
+    found += [[f"kind.{one}", f"line.{one}"] for one in KINDS]
+    return found
+
+
+def wanted_of_code():
+    """Return the same, from what stands in the core's code."""
+    found = []
+    for path, tree in trees():
+        is_sum = path.parent.name == "sums"
+        for arguments in called(tree, "note"):
+            found += [[f"note.{one}"] for one in words_in(arguments[0])]
+        for arguments in called(tree, "rests"):
+            if is_sum:
+                found += [
+                    [start + one for start in NAMED] for one in words_in(arguments[0])
+                ]
+        for arguments in called(tree, "value"):
+            if is_sum and len(arguments) > 2 and words_in(arguments[2]) == ["key"]:
+                name = (words_in(arguments[0]) or ["figure"])[0]
+                found += [
+                    [f"is.{name}.{one}", f"is.{one}", f"pick.{one}"]
+                    for one in words_in(arguments[1])
+                ]
+        for arguments in called(tree, "_problem"):
+            found += [
+                [f"sum_problem.{one}", f"problem.{one}"]
+                for part in arguments[1:2]
+                for one in words_in(part)
+            ]
+        found += [[one] for one in entries(tree, "key") if one.startswith("note.")]
+    return found
+
+
+def wanted_of_reasons():
+    """Return the keys of the rules' reasons: words of a note, or of what they judge."""
+    found = []
+    for name in ("pasteurisation", "heat_rows", "curing", "heat_hold"):
+        folder = CORE if name == "heat_hold" else CORE / "formulas"
+        tree = ast.parse((folder / f"{name}.py").read_text("utf-8"))
+        found += [
+            [f"note.{one}", f"problem.{one}", f"of.{one}"]
+            for one in entries(tree, "key")
+        ]
+    return found
+
+
+def wanted_of_bases():
+    """Return the keys that say what an answer follows from, put into a note."""
+    found = []
+    for path, tree in trees():
+        if path.parent.name != "formulas" or path.stem not in TOLD:
+            continue
+        found += [
+            [f"note.{one}", f"note.account.{one}", f"basis.{one}"]
+            for one in entries(tree, "basis")
+            if one not in UNTOLD
+        ]
+    return found
+
+
+def lacking(wanted):
+    known = texts()
+    return sorted({keys[0] for keys in wanted if not known.intersection(keys)})
+
+
+def test_every_name_and_choice_of_the_core_has_words():
+    wanted = wanted_of_tables()
+    assert len(wanted) > 500
+    assert lacking(wanted) == []
+
+
+def test_every_note_word_and_problem_in_the_code_has_words():
+    wanted = wanted_of_code()
+    assert len(wanted) > 80
+    assert lacking(wanted) == []
+
+
+def test_every_reason_of_a_rule_has_words():
+    wanted = wanted_of_reasons()
+    assert len(wanted) > 15
+    assert lacking(wanted) == []
+
+
+def test_every_basis_of_an_answer_has_words():
+    wanted = wanted_of_bases()
+    assert len(wanted) > 5
+    assert lacking(wanted) == []
+
+
+def test_a_key_that_is_chosen_in_the_code_is_found_in_each_of_its_forms():
+    code = """
+note("one" if x else "two", value=3)
+found = {"basis": "three"}
+basis = "four"
+"""
+    tree = ast.parse(code)
+    [arguments] = called(tree, "note")
+    assert words_in(arguments[0]) == ["one", "two"]
+    assert sorted(entries(tree, "basis")) == ["four", "three"]
+
+
+def test_a_key_without_words_is_told():
+    assert lacking([["note.never_worded"], ["note.no_chlorine"]]) == [
+        "note.never_worded"
+    ]
