@@ -21,7 +21,7 @@ export const ALARM = {
   'alarm.silence': 'Silence',
   'alarm.more.one': '1 autre',
   'alarm.more.many': '{n} autres',
-  'alarm.none': 'Aucune alarme en cours.',
+  'alarm.none': 'Aucune alarme.',
   'alarm.ahead': 'Ce qui sonne ensuite',
   'alarm.no_shift': 'muet ici\u00a0: aucun poste commencé',
   'alarm.sound_off': 'Le son n’est pas encore débloqué.',
@@ -106,7 +106,7 @@ export const ALARM = {
   'push.test_sent': 'Le service de notifications a pris l’essai. Il doit s’afficher sur ce téléphone.',
   'push.arrived': 'La notification d’essai est arrivée sur ce téléphone.',
 
-  'wall.unlock': 'Touchez une fois pour que cet écran puisse sonner',
+  'wall.unlock': 'Touchez une fois pour permettre la sonnerie',
   'wall.fresh': 'EN DIRECT',
   'wall.stale': 'PAS À JOUR\u00a0: le serveur est muet',
   'wall.no_deadline': 'Aucune échéance',

@@ -242,7 +242,7 @@ export const RECIPE = {
   'Read the temperature of the curd at the end.': 'Mesurez la température du caillé à la fin.',
   'Stir on: soft curd breaks in the wash.': 'Brassez encore\u00a0: un caillé mou se casse au lavage.',
 
-  'Wash: first water': 'Lavage\u00a0: première eau',
+  'Wash: first water': 'Premier lavage',
   'Read the water, then run it in slowly with the stirrer on.':
     'Mesurez l’eau, puis versez-la lentement, brasseur en marche.',
   'Add most of it, read the curd, then add the rest.':
@@ -275,7 +275,7 @@ export const RECIPE = {
   'Stop before the curd lies dry. Write it down.':
     'Arrêtez avant que le caillé soit à sec. Notez-le.',
 
-  'Wash: second water': 'Lavage\u00a0: deuxième eau',
+  'Wash: second water': 'Deuxième lavage',
   'Mix cold water into the hot until it reads the figure.':
     'Mélangez de l’eau froide à la chaude jusqu’à la cible.',
   'Run it in slowly with the stirrer on, and read the curd often.':
@@ -353,7 +353,7 @@ export const RECIPE = {
   'Count again. Use a spare mould for what is over.':
     'Recomptez. Prenez un moule de réserve pour le reste.',
 
-  'Press: first time': 'Presse\u00a0: première fois',
+  'Press: first time': 'Première presse',
   'Stack the moulds straight in the press.': 'Empilez les moules bien droits dans la presse.',
   'Start with light pressure and write down the gauge.':
     'Commencez à faible pression et notez le manomètre.',
@@ -367,7 +367,7 @@ export const RECIPE = {
   'Get help: wheels out of the press cool and do not close.':
     'Faites-vous aider\u00a0: hors de la presse, les meules refroidissent et ne se ferment pas.',
 
-  'Press: second time': 'Presse\u00a0: deuxième fois',
+  'Press: second time': 'Deuxième presse',
   'Press a little harder than before and write down the gauge.':
     'Pressez un peu plus qu’avant et notez le manomètre.',
   'Look now and then that the moulds stand straight.':

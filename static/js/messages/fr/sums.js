@@ -763,10 +763,10 @@ export const SUMS = {
   'note.tank.unknown_load': 'Des meules ont été sorties sans avoir été mises. Corrigez la saisie.',
 
   'hold.title': 'Traitement thermique, d’après les mesures',
-  'hold.meets': 'MESURES\u00a0: RÈGLE ATTEINTE',
-  'hold.does_not_meet': 'MESURES\u00a0: RÈGLE NON ATTEINTE',
+  'hold.meets': 'RÈGLE ATTEINTE',
+  'hold.does_not_meet': 'NON ATTEINTE',
   'hold.not_assessed': 'NON ÉVALUÉ',
-  'hold.rule': 'Règle\u00a0: {rule}',
+  'hold.rule': 'Mesures face à la règle\u00a0: {rule}',
   'hold.row': 'Ligne atteinte\u00a0: {row}',
   'hold.since': 'Le maintien compte depuis\u00a0: {at}. Une mesure trop basse le fait recommencer.',
   'hold.held': 'Tenu {span} sur {needed}.',
