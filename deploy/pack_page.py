@@ -62,6 +62,10 @@ def pack() -> None:
         ("js/first.js", "lib/first.js", ["--format=esm"]),
         ("js/app.js", "lib/page.js", ["--format=esm", *_apart(), *_aliases()]),
         ("css/app.css", "lib/page.css", ["--external:/icons/*"]),
+        *(
+            (f"js/messages/{name[-5:-3]}/index.js", name, ["--format=esm"])
+            for name in stamp.LANGUAGES
+        ),
     ):
         packed = subprocess.run(
             [

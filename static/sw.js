@@ -8,12 +8,30 @@ const SHELL = { version: "from disk", files: ["/"] };
 
 const PREFIX = "vatside-shell-";
 const NAME = PREFIX + SHELL.version;
+const LATER = SHELL.later ?? [];
+// Vary names the compression, which is undone by now.
+const SAME = { ignoreVary: true };
 
 async function keep() {
   const cache = await caches.open(NAME);
   // "no-cache" asks the server about each file, so that no older copy of the
   // browser's own cache gets mixed in. One failure fails the whole installation.
-  await cache.addAll(SHELL.files.map((file) => new Request(file, { cache: "no-cache" })));
+  const files = [...SHELL.files, ...(await keptLater())];
+  await cache.addAll(files.map((file) => new Request(file, { cache: "no-cache" })));
+}
+
+// A language or chart that this phone has must not be lost with the old version.
+async function keptLater() {
+  const held = await Promise.all(LATER.map((file) => caches.match(file, SAME)));
+  return LATER.filter((_, place) => held[place]);
+}
+
+// The page says when there is time for what nobody has asked for yet.
+async function keepLater() {
+  const cache = await caches.open(NAME);
+  for (const file of LATER.filter((one) => !one.startsWith("/icons/"))) {
+    if (!(await cache.match(file, SAME))) await cache.add(file);
+  }
 }
 
 async function forgetOld() {
@@ -26,11 +44,10 @@ async function forgetOld() {
 async function answer(request) {
   const cache = await caches.open(NAME);
   const file = request.mode === "navigate" ? "/" : request;
-  // Vary names the compression, which is undone by now.
-  const kept = await cache.match(file, { ignoreVary: true });
+  const kept = await cache.match(file, SAME);
   if (kept) return kept;
   const fetched = await fetch(request);
-  const isLater = SHELL.later?.includes(new URL(request.url).pathname);
+  const isLater = LATER.includes(new URL(request.url).pathname);
   if (isLater && fetched.ok) await cache.put(file, fetched.clone());
   return fetched;
 }
@@ -40,6 +57,7 @@ self.addEventListener("activate", (event) => event.waitUntil(forgetOld()));
 
 self.addEventListener("message", (event) => {
   if (event.data === "activate") self.skipWaiting();
+  if (event.data === "later") event.waitUntil(keepLater().catch(() => {}));
 });
 
 self.addEventListener("fetch", (event) => {

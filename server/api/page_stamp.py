@@ -13,6 +13,8 @@ from pathlib import Path
 SOURCES = ("js", "css")
 MODULES = (".js", ".css")
 PACK = ("lib/first.js", "lib/page.js", "lib/page.css")
+# Every language but English: packed by itself, fetched when a person reads it.
+LANGUAGES = ("lib/lang-es.js", "lib/lang-fr.js")
 STAMP = "lib/.page-stamp"
 
 
@@ -38,6 +40,7 @@ def is_packed(static_dir: Path) -> bool:
         static_dir: folder of the page.
     """
     stamp = static_dir / STAMP
-    if not stamp.is_file() or not all((static_dir / name).is_file() for name in PACK):
+    made = (static_dir / name for name in (*PACK, *LANGUAGES))
+    if not stamp.is_file() or not all(path.is_file() for path in made):
         return False
     return stamp.read_text("utf-8") == sources_stamp(static_dir)

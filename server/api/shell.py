@@ -16,7 +16,7 @@ from pathlib import Path
 from typing import Any
 
 from server.api.bare_python import bare
-from server.api.page_stamp import PACK, SOURCES, is_packed
+from server.api.page_stamp import LANGUAGES, PACK, SOURCES, is_packed
 from server.config import read_rules
 
 FOLDERS = ("js", "css", "lib", "icons")
@@ -52,6 +52,7 @@ APART = (
 LATER = (
     "/lib/uplot.js",
     "/lib/uplot.css",
+    *("/" + name for name in LANGUAGES),
     "/icons/vatside-512.png",
     "/js/parts/later/wet-lock.js",
 )

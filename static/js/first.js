@@ -4,13 +4,28 @@
 // So this small script comes ahead of it, asks, and paints names, steps and how
 // late they are; the page takes the same answer over when it has come.
 
-import { age, clockDay, span } from "./format.js";
+import { age, clockDay, setReads, span } from "./format.js";
 import { EN_FIRST } from "./messages/en-first.js";
+import { FIRST as ES_FIRST } from "./messages/es/first.js";
+import { FIRST as FR_FIRST } from "./messages/fr/first.js";
 
 const LATE_S = 60;
+// A dozen lines each: a language's whole pack would come after the page.
+const TEXTS = { en: EN_FIRST, es: ES_FIRST, fr: FR_FIRST };
+const language = languageOf();
+
+function languageOf() {
+  try {
+    const shown = localStorage.getItem("language"); // data/reads.js keeps it
+    if (shown in TEXTS) return shown;
+  } catch {
+    // A browser that keeps nothing.
+  }
+  return navigator.languages.map((one) => one.slice(0, 2)).find((one) => one in TEXTS) ?? "en";
+}
 
 function say(key, values = {}) {
-  return EN_FIRST[key].replace(/\{(\w+)\}/g, (whole, name) => values[name] ?? whole);
+  return TEXTS[language][key].replace(/\{(\w+)\}/g, (whole, name) => values[name] ?? whole);
 }
 
 function add(parent, tag, text = "", name = "") {
@@ -22,7 +37,7 @@ function add(parent, tag, text = "", name = "") {
 }
 
 function own(title) {
-  return title.en ?? Object.values(title)[0] ?? "";
+  return title[language] ?? title.en ?? Object.values(title)[0] ?? "";
 }
 
 function endText({ expected_end_ms: endMs, late_s: lateS }, nowMs) {
@@ -67,6 +82,8 @@ async function ask() {
 }
 
 if (location.hash.startsWith("#/live")) {
+  setReads({ language });
+  document.documentElement.lang = language;
   const asked = ask().catch(() => null);
   globalThis.vatsidePicture = asked; // data/live.js takes it over, once
   asked.then(paint);

@@ -1,10 +1,60 @@
 // The only place where a number becomes text, and where typed text without a
 // quantity of its own becomes a number. Nothing here is used to decide: the
 // core decides on the number itself, and what is shown is rounded only here.
+//
+// Figures are shown in the units and the language of who has the phone in hand
+// (data/reads.js says which). What is kept, and what was typed, stays as it is.
 
 const MINUTE_S = 60;
 const HOUR_S = 3600;
 const DAY_S = 86400;
+
+// `lines`: the core's table of units; `units`: kept unit to the one that is read.
+let reads = { language: 'en', point: '.', units: {}, lines: [] };
+let follow = () => {};
+
+/**
+ * Show figures from now on as a person reads them.
+ *
+ * @param {{language?: string, units?: object, lines?: object[]}} next
+ * @param {() => void} [onRead] called whenever a figure is written, so that a
+ *     screen knows what it rests on
+ */
+export function setReads(next, onRead = follow) {
+  reads = { ...reads, ...next };
+  reads.point = new Intl.NumberFormat(reads.language).format(1.1)[1];
+  follow = onRead;
+}
+
+// English as it is written here, not with its months first.
+function locale() {
+  return reads.language === 'en' ? 'en-GB' : reads.language;
+}
+
+/** The sign that parts whole from decimals. */
+export function point() {
+  follow();
+  return reads.point;
+}
+
+function lineOf(unit) {
+  follow();
+  const to = reads.units[unit];
+  return to ? reads.lines.find((one) => one.from === unit && one.to === to) : undefined;
+}
+
+/** A kept value in the unit that the person reads: {value, unit}. */
+export function asRead(value, unit) {
+  if (typeof value !== 'number') return { value, unit };
+  const line = lineOf(unit === 'K/s' ? 'K' : unit);
+  if (!line) return { value, unit };
+  return { value: value * line.scale + line.offset, unit: unit === 'K/s' ? 'F/s' : line.to };
+}
+
+/** The unit in which the person reads what is kept in another. */
+export function unitRead(unit) {
+  return lineOf(unit)?.to ?? unit;
+}
 
 // How many decimals an instrument of this kind is read to, and how the number
 // is shown. `scale` turns a fraction into percent.
@@ -42,12 +92,13 @@ const QUANTITY_FORMS = {
   cheese_salt_frac: { ...PERCENT, decimals: 2 },
   cheese_ph: { unit: '', decimals: 2 },
 };
+// A gallon is larger than a litre, a psi than a kPa: one decimal more is read.
+const MORE_DECIMALS = { gal: 1, imp_gal: 1, psi: 1 };
 const UNIT_NAMES = {
   C: '°C', F: '°F', K: 'K', fraction: '%', 'fraction lactic': '%', pH: '',
   multiple: '×', min: 'min', F_rise: '°F', imp_gal: 'imp. gal', lactic_percent: '%',
   dornic: '°D', thorner: '°Th', soxhlet_henkel: '°SH', Baume: '°Bé',
-  salometer: '°Sal', 'kg/m3': 'kg/m³', 'm2/s': 'm²/s', 'g/m2/d': 'g/m² a day',
-  'J/(kg K)': 'J/(kg K)', d: 'days',
+  salometer: '°Sal', 'kg/m3': 'kg/m³', 'm2/s': 'm²/s',
 };
 // How a sum's value is shown in each unit; any other unit to three or four figures.
 const SUM_FORMS = {
@@ -55,7 +106,7 @@ const SUM_FORMS = {
   pH: { decimals: 2 }, fraction: { decimals: 2, scale: 100 }, '%': { decimals: 2 },
   'fraction lactic': { decimals: 3, scale: 100 }, lactic_percent: { decimals: 3 },
   dornic: { decimals: 1 }, thorner: { decimals: 1 }, soxhlet_henkel: { decimals: 2 },
-  'K/s': { decimals: 2, scale: 60, unit: '°C/min' }, m: { decimals: 0, scale: 1000, unit: 'mm' },
+  'K/s': { decimals: 2, scale: 60, unit: '°C/min' }, 'F/s': { decimals: 2, scale: 60, unit: '°F/min' }, m: { decimals: 0, scale: 1000, unit: 'mm' },
   Baume: { decimals: 1 }, salometer: { decimals: 1 }, 'kg/m3': { decimals: 1 },
   'kg/L': { decimals: 4 }, 'g/L': { decimals: 1 }, 'g/kg': { decimals: 1 }, d: { decimals: 1 },
   psi: { decimals: 1 }, bar: { decimals: 2 },
@@ -67,15 +118,17 @@ const TYPED_DECIMALS = {
   m: 3, in: 3, 'kg/m3': 1, Baume: 1, salometer: 1, dornic: 1, thorner: 1,
 };
 
-/** How a quantity is typed and shown: {unit, decimals, scale, signed}. */
+/**
+ * How a quantity is typed and shown: {unit, decimals, scale, offset, signed, kept:
+ * its own unit, typed: the unit of typed text for the core, "" for its own}.
+ */
 export function formOf(quantity) {
-  const form = QUANTITY_FORMS[quantity];
-  return { unit: '', decimals: 2, scale: 1, signed: false, ...form };
-}
-
-/** Degrees Fahrenheit of a temperature in °C, for rooms that read °F. */
-export function fahrenheit(tempC) {
-  return tempC * 1.8 + 32;
+  const form = { unit: '', decimals: 2, scale: 1, offset: 0, signed: false, ...QUANTITY_FORMS[quantity] };
+  const line = lineOf(form.unit);
+  form.kept = form.unit;
+  if (!line) return { ...form, typed: form.unit === '%' ? '%' : '' };
+  const decimals = form.decimals + (MORE_DECIMALS[line.to] ?? 0);
+  return { ...form, decimals, unit: line.to, typed: line.to, scale: line.scale, offset: line.offset };
 }
 
 /** A number with a fixed count of decimals. */
@@ -84,8 +137,10 @@ export function number(value, decimals) {
   const text = Math.abs(value).toFixed(decimals);
   const isNegative = value < 0 && Number(text) !== 0;
   const [whole, part] = text.split('.');
+  // A thin space parts thousands in all three languages: a point or a comma would
+  // be the decimal of a colleague.
   const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, '\u202f') : whole;
-  return (isNegative ? '−' : '') + grouped + (part ? '.' + part : '');
+  return (isNegative ? '−' : '') + grouped + (part ? point() + part : '');
 }
 
 export function count(value) {
@@ -95,10 +150,23 @@ export function count(value) {
 /** A number as it stands, without zeros that nobody measured. */
 export function plain(value) {
   if (value === null || value === undefined) return '–';
-  return String(Number(value.toPrecision(6))).replace('-', '−');
+  return typedText(Number(value.toPrecision(6)));
+}
+
+/** Typed text as it is shown: with the person's decimal sign. */
+export function typedText(typed) {
+  return String(typed).replace('-', '−').replace('.', point());
+}
+
+function days(value, decimals) {
+  follow();
+  const form = { style: 'unit', unit: 'day', unitDisplay: 'long', minimumFractionDigits: decimals, maximumFractionDigits: decimals };
+  return new Intl.NumberFormat(locale(), form).format(value).replace(/\s/, '\u00a0');
 }
 
 export function unitName(unit) {
+  if (unit === 'd') return days(2, 0).slice(2);
+  if (unit === 'g/m2/d') return 'g/m²\u00a0/\u00a0' + days(1, 0).slice(2);
   return unit in UNIT_NAMES ? UNIT_NAMES[unit] : unit || '';
 }
 
@@ -118,7 +186,7 @@ export function bare(quantity, value) {
   const form = formOf(quantity);
   return value === null || value === undefined
     ? '–'
-    : number(value * form.scale, form.decimals);
+    : number(value * form.scale + form.offset, form.decimals);
 }
 
 /** A value of a quantity with its unit: "31.5 °C". */
@@ -128,8 +196,10 @@ export function quantity(name, value) {
 
 /** How far a value moved from the one before: "+0.4 °C". */
 export function change(name, value, before) {
+  const form = formOf(name);
   const sign = value - before > 0 ? '+' : '';
-  return sign + quantity(name, value - before);
+  // A difference: the zero of the scale does not count.
+  return sign + withUnit(number((value - before) * form.scale, form.decimals), unitName(form.unit));
 }
 
 /** What a keypad starts from when a known value is edited. */
@@ -137,15 +207,27 @@ export function typedFrom(name, value) {
   const form = formOf(name);
   return value === null || value === undefined
     ? ''
-    : (value * form.scale).toFixed(form.decimals);
+    : (value * form.scale + form.offset).toFixed(form.decimals);
+}
+
+function amountDecimals(size) {
+  return size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
+}
+
+function bareAmount(value, unit) {
+  const shown = asRead(value, unit).value;
+  return number(shown, amountDecimals(Math.abs(shown)));
 }
 
 /** A measured amount: three figures, for a dose read off a scale or cylinder. */
 export function amount(value, unit) {
   if (value === null || value === undefined) return '–';
-  const size = Math.abs(value);
-  const decimals = size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
-  return withUnit(number(value, decimals), unitName(unit));
+  return withUnit(bareAmount(value, unit), unitName(unitRead(unit)));
+}
+
+/** A kept amount as text for a keypad that types in the unit read. */
+export function amountTyped(value, unit, decimals) {
+  return hasNot(value) ? '' : asRead(value, unit).value.toFixed(decimals);
 }
 
 /** The limits of an amount: "214 – 237 mL". */
@@ -153,18 +235,21 @@ export function amountBand(low, high, unit) {
   if (hasNot(low) && hasNot(high)) return '';
   if (hasNot(high)) return '≥ ' + amount(low, unit);
   if (hasNot(low)) return '≤ ' + amount(high, unit);
-  return `${amount(low, '')} – ${amount(high, unit)}`;
+  return `${bareAmount(low, unit)} – ${amount(high, unit)}`;
+}
+
+// A figure of a recipe has the digits that its author gave it; converted, four.
+function bareIn(value, unit) {
+  const shown = asRead(value, unit);
+  if (shown.unit === unit) return plain(unit.startsWith('fraction') ? value * 100 : value);
+  return plain(Number(shown.unit === 'F' ? shown.value.toFixed(1) : shown.value.toPrecision(4)));
 }
 
 /** Any value in a named unit of a recipe: temperatures, shares, times, masses. */
 export function inUnit(value, unit) {
   if (value === null || value === undefined) return '–';
   if (unit === 's') return span(value);
-  if (unit === 'fraction' || unit === 'fraction lactic') {
-    return plain(value * 100) + '\u00a0%';
-  }
-  if (unit === 'multiple') return plain(value) + '\u00a0×';
-  return withUnit(plain(value), unitName(unit));
+  return withUnit(bareIn(value, unit ?? ''), unitName(unitRead(unit)));
 }
 
 /** A band: "30.0 to 32.0 °C", "at least 6.30", or "" when there is none. */
@@ -181,8 +266,7 @@ export function bandIn(low, high, unit) {
   if (hasNot(high)) return '≥ ' + inUnit(low, unit);
   if (hasNot(low)) return '≤ ' + inUnit(high, unit);
   if (unit === 's') return `${span(low)} – ${span(high)}`;
-  const scale = unit.startsWith('fraction') ? 100 : 1;
-  return `${plain(low * scale)} – ${inUnit(high, unit)}`;
+  return `${bareIn(low, unit)} – ${inUnit(high, unit)}`;
 }
 
 function hasNot(value) {
@@ -215,8 +299,7 @@ export function span(seconds) {
     const hours = `${Math.floor(minutes / 60)}\u00a0h`;
     return rest ? `${hours} ${two(rest)}\u00a0min` : hours;
   }
-  const days = Math.round(size / DAY_S);
-  return `${days}\u00a0days`;
+  return days(Math.round(size / DAY_S), 0);
 }
 
 /** A span to the finest that is used: "12 min", "1 h 05 min", "2.6 days". */
@@ -224,7 +307,7 @@ export function fineSpan(seconds) {
   if (hasNot(seconds)) return '–';
   const sign = seconds < 0 ? '−' : '';
   if (Math.abs(seconds) < 2 * DAY_S) return sign + span(seconds);
-  return `${sign}${number(Math.abs(seconds) / DAY_S, 1)}\u00a0days`;
+  return sign + days(Math.abs(seconds) / DAY_S, 1);
 }
 
 function figures(value, unit) {
@@ -233,7 +316,7 @@ function figures(value, unit) {
   if (unit === 'm2/s') {
     const [digits, power] = value.toExponential(2).split('e');
     const raised = [...power.replace('+', '')].map((one) => '⁻⁰¹²³⁴⁵⁶⁷⁸⁹'['-0123456789'.indexOf(one)]);
-    return `${digits.replace('-', '−')}\u00a0×\u00a010${raised.join('')}`;
+    return `${typedText(digits)}\u00a0×\u00a010${raised.join('')}`;
   }
   return number(value, size >= 1000 ? 0 : size >= 100 ? 1 : size >= 10 ? 2 : 3);
 }
@@ -265,7 +348,7 @@ export function sumRange(low, high, unit, nowMs) {
 
 /** A figure as it was typed, with the unit it was typed in. */
 export function typedValue(typed, unit) {
-  return withUnit(String(typed).replace('-', '−'), unitName(unit));
+  return withUnit(typedText(typed), unitName(unit));
 }
 
 /** The time of day on this phone: "14:05". */
@@ -277,7 +360,8 @@ export function clock(ms) {
 
 /** The day: "Tue 25 Nov". */
 export function day(ms) {
-  return new Date(ms).toLocaleDateString('en-GB', {
+  follow();
+  return new Date(ms).toLocaleDateString(locale(), {
     weekday: 'short', day: 'numeric', month: 'short',
   });
 }

@@ -2,12 +2,13 @@ import base64
 import gzip
 import hashlib
 import json
+import os
 import re
 
 import pytest
 
 from server.api.bare_python import bare
-from server.api.page_stamp import PACK, STAMP, sources_stamp
+from server.api.page_stamp import LANGUAGES, PACK, STAMP, sources_stamp
 from server.app import create_app
 from server.config import CORE_DIR, Settings
 from tests.sync.phones import close_app
@@ -225,7 +226,7 @@ def packed(folder):
     """Lay a pack beside the sources, and the stamp that says it is theirs."""
     lines = "<!-- plain -->\n<script src=/js/app.js></script>\n<!-- end plain -->"
     (folder / "index.html").write_text(f"<!doctype html>{lines}")
-    for name in (*PACK, "lib/micropython.mjs", "js/core/worker.js"):
+    for name in (*PACK, *LANGUAGES, "lib/micropython.mjs", "js/core/worker.js"):
         (folder / name).write_text("export {};\n")
     (folder / STAMP).write_text(sources_stamp(folder))
 
@@ -258,6 +259,20 @@ def test_a_pack_of_older_sources_is_not_sent(http, folder):
     assert "/js/app.js" in after["files"]
     assert "/lib/page.js" not in after["files"]
     assert after["version"] != before["version"]
+
+
+def test_languages_are_kept_later_and_a_pack_without_one_is_none(http, folder):
+    packed(folder)
+    listed, _ = shell(http)
+    assert [name for name in listed["later"] if "lang" in name] == [
+        "/lib/lang-es.js",
+        "/lib/lang-fr.js",
+    ]
+    assert http.get("/lib/lang-es.js").status_code == 200
+    # Plain modules know every language; half a pack would not.
+    (folder / "lib" / "lang-fr.js").unlink()
+    os.utime(folder / "js" / "app.js", (1, 1))  # any change of a file is looked at
+    assert "/js/app.js" in http.get("/").text
 
 
 def test_a_copy_squeezed_at_set_up_goes_to_who_takes_it(http, folder):

@@ -4,6 +4,7 @@ import { clock } from "./clock.js";
 import * as db from "./db.js";
 import * as desk from "./desk.js";
 import { get, post } from "./api.js";
+import { adoptPicked } from "./reads.js";
 import { freshenRecipes } from "./recipes.js";
 import { countUnsent } from "./record.js";
 import { me, net, people, person, unsaved } from "./state.js";
@@ -76,6 +77,7 @@ export async function pair(code, names) {
   person.value = answer.person.id;
   await learnMe({ person: answer.person, device }, null);
   await readMe().catch(() => {}); // asked again each minute
+  await adoptPicked();
   freshenRecipes({ now: true }).catch(() => {});
   net.value = "online";
   kick("asked");

@@ -99,6 +99,11 @@ export function post(path, body, options) {
   return ask("POST", path, body, options);
 }
 
+/** Ask for a change of some fields; rejects with ApiError. */
+export function patch(path, body) {
+  return ask("PATCH", path, body);
+}
+
 /** Remove something; rejects with ApiError. */
 export function remove(path) {
   return ask("DELETE", path);

@@ -7,6 +7,7 @@ import { deviceId, getFirst, getSaved, probe, prune } from "./db.js";
 import { refresh, showMake } from "./desk.js";
 import { readMe } from "./actions.js";
 import { start as startCore } from "../core/bridge.js";
+import { learnUnits, restoreReads, retryLanguage, sendReads } from "./reads.js";
 import { freshenRecipes } from "./recipes.js";
 import { afterRecord, countUnsent, restoreUnsaved } from "./record.js";
 import {
@@ -32,11 +33,11 @@ const FRESHEN_MS = 60000;
 /** Bring back what was shown last; the only thing the first painting waits for. */
 export async function remember() {
   restoreUnsaved();
-  const keys = ["me", "people", "person", "board"];
+  const keys = ["me", "people", "person", "board", "reads", "units"];
   const first = await getFirst(keys).catch(() => ({ saved: [] }));
   // Before anything can be tapped: an entry's time depends on it.
   clock.restore(first.clock ?? null);
-  const [mine, all, who, lastBoard] = first.saved;
+  const [mine, all, who, lastBoard, changes, units] = first.saved;
   me.value = mine ?? null;
   people.value = all ?? [];
   person.value = who ?? mine?.person.id ?? null;
@@ -45,6 +46,7 @@ export async function remember() {
     openMakeId.value = first.open;
     view.value = first.view ?? null;
   }
+  await restoreReads(changes, units);
 }
 
 // Whole recipes are large and no first painting shows one.
@@ -76,6 +78,8 @@ async function measureStorage() {
 async function askServer() {
   try {
     await readMe();
+    retryLanguage();
+    await sendReads();
     await freshenRecipes();
   } catch (failure) {
     // The exchange itself tells how the network is; this only fills in names.
@@ -117,6 +121,7 @@ export async function begin() {
   afterRecord(kick);
   listenAround();
   startCore().then(setAppVersion, () => {});
+  learnUnits().catch(() => {}); // until then as it told them last
   keepOffline();
   measureStorage().catch(() => {});
   await deviceId(uuid4).catch(() => {}); // "storage.problem" tells of it
@@ -126,6 +131,6 @@ export async function begin() {
   if (openMakeId.value) showMake(openMakeId.value).catch(() => {});
   await refresh();
   await prune(clock.nowMs(), board.value?.makes ?? []).catch(() => {});
-  // What one screen alone needs is kept for offline use once all else runs.
-  for (const file of ["/lib/uplot.js", "/lib/uplot.css"]) fetch(file).catch(() => {});
+  // What one screen or one person alone needs is kept once all else runs.
+  navigator.serviceWorker?.ready.then(({ active }) => active.postMessage("later"));
 }

@@ -14,7 +14,7 @@ export const EN_LIVE = {
   'curve.day': 'Make day',
   'curve.all': 'All',
   'curve.from_to': 'Shown: {from} to {to}',
-  'curve.temperature': 'Temperature, °C',
+  'curve.temperature': 'Temperature, {unit}',
   'curve.acid': 'Acid, pH',
   'curve.temperature_label': 'Chart of {n} temperature readings against the recipe; the table below says the same',
   'curve.acid_label': 'Chart of {n} pH readings against the recipe; the table below says the same',

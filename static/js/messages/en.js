@@ -7,6 +7,7 @@ import { EN_HANDS } from './en-hands.js';
 import { EN_SUMS } from './en-sums.js';
 import { EN_LIVE } from './en-live.js';
 import { EN_TRADE } from './en-trade.js';
+import { EN_WORDS } from './en-words.js';
 
 export const EN = {
   ...EN_TRADE,
@@ -15,6 +16,7 @@ export const EN = {
   ...EN_HANDS,
   ...EN_LIVE,
   ...EN_SUMS,
+  ...EN_WORDS,
   'word.back': 'Back',
   'word.change': 'Change',
   'word.done': 'Done',

@@ -72,9 +72,14 @@ export function problemText({ field, key, limit }, name) {
   return t('problem.' + key, { field: what, limit: limitText(field, limit, name) });
 }
 
-/** Read a number with no quantity of its own, checked by the core's own table. */
-export async function readField(kind, field, typed, whole = false) {
-  const value = readNumber(typed);
+/**
+ * Read a number with no quantity of its own, checked by the core's own table.
+ *
+ * @param {object} how whole: without decimals; unit: typed in; kept: unit of the field
+ */
+export async function readField(kind, field, typed, { whole = false, unit, kept } = {}) {
+  const number = readNumber(typed);
+  const value = number !== null && unit !== kept ? await call('sums.units', 'convert', [number, unit, kept]) : number;
   if (value === null) {
     return { value: null, problems: [{ field, key: 'not_a_number', limit: null }], ask: null };
   }

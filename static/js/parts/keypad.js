@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { html } from './html.js';
 import { Tap } from './tap.js';
 import { problemsText } from './acts.js';
+import { point, typedText } from '../format.js';
 import { t } from '../messages/index.js';
 
 // The phone's own keyboard covers the screen, gives a comma where a point is
@@ -124,7 +125,7 @@ export function Keypad({
     <div class="keypad-head">
       ${hint ? html`<p class="quiet">${hint}</p>` : null}
       <div class=${`entered ${phase === 'unsaved' || isRefused ? 'is-bad' : ''}`} aria-live="polite">
-        <span class="entered-value">${(typed || '–').replace('-', '−')}</span>
+        <span class="entered-value">${typed ? typedText(typed) : '–'}</span>
         <span class="entered-unit">${unit}</span>
         ${signed ? key('sign', '+/−', t('keypad.sign'), 'key-sign') : null}
       </div>
@@ -143,14 +144,14 @@ export function Keypad({
     </div>
     ${isAsking ? null : html`<div class="keys">
       ${DIGITS.map((digit) => key(digit, digit))}
-      ${decimals > 0 ? key('.', '.', t('keypad.point')) : html`<span></span>`}
+      ${decimals > 0 ? key('.', point(), t('keypad.point')) : html`<span></span>`}
       ${key('0', '0')}
       ${key('back', '⌫', t('keypad.back'))}
     </div>`}
     </div>
     <div class="foot">
       ${isAsking
-        ? html`<${Tap} key="keep" class="primary is-check" onTap=${keep}>${t('keypad.keep_it', { value: typed, unit })}</${Tap}>
+        ? html`<${Tap} key="keep" class="primary is-check" onTap=${keep}>${t('keypad.keep_it', { value: typedText(typed), unit })}</${Tap}>
           <${Tap} key="again" class="second tall" onTap=${() => setPhase('typing')}>${t('keypad.change')}</${Tap}>`
         : html`<${Tap} key="save" class="primary" disabled=${!isReady || phase === 'saving'} onTap=${onSave}>${saveWord ?? t('keypad.save')}</${Tap}>${aside}`}
     </div>

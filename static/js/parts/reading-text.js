@@ -1,7 +1,16 @@
-import { quantity } from '../format.js';
+import { formOf, quantity, typedValue } from '../format.js';
 import { t } from '../messages/index.js';
 
 /** The value of a reading in words: a figure with its unit, or the choice made. */
 export function readingText(name, value) {
   return typeof value === 'string' ? t('choice.' + value) : quantity(name, value);
+}
+
+/** A recorded reading: as it was typed, where that was in another unit than is read. */
+export function recordedText({ quantity: name, value, typed, typed_unit: unit }) {
+  const text = readingText(name, value);
+  const form = formOf(name);
+  const typedIn = unit || form.kept;
+  if (typeof value !== 'number' || !typed || typedIn === (form.typed || form.kept)) return text;
+  return `${typedValue(typed, typedIn)} (${text})`;
 }

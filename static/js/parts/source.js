@@ -5,6 +5,7 @@ export {
   netProblem, lastWordMs, live, core, coreProblem, updateReady, offlineReady,
   clockWarning, needsLook, storage,
 } from '../data/state.js';
+export { UNITS, changeReads, hasLanguage, reads, waiting } from '../data/reads.js';
 export { isBehind, picture } from '../data/live.js';
 export { record } from '../data/record.js';
 export {

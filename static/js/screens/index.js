@@ -25,6 +25,7 @@ import { SumScreen, SumsScreen } from './sums/sums.js';
 import { TrendsScreen } from './trends.js';
 import { WallScreen } from './wall.js';
 import { WhoScreen } from './who.js';
+import { WordsScreen } from './words.js';
 
 const SCREENS = {
   now: () => html`<${NowScreen} />`,
@@ -43,6 +44,7 @@ const SCREENS = {
   store: (rest) => html`<${StoreScreen} rest=${rest} />`,
   trends: ([recipe]) => html`<${TrendsScreen} recipe=${recipe} />`,
   who: () => html`<${WhoScreen} />`,
+  words: () => html`<${WordsScreen} />`,
   menu: () => html`<${MenuScreen} />`,
   pair: ([code]) => html`<${PairScreen} key=${code} code=${code} />`,
 };

@@ -9,7 +9,7 @@ const PLACES = [
   ['now', 'viewer'], ['alarms', 'viewer'], ['live', 'viewer'], ['wall', 'viewer'],
   ['new', 'maker'], ['makes', 'viewer'],
   ['sums', 'viewer'], ['store', 'viewer'], ['trends', 'viewer'],
-  ['recipes', 'viewer'], ['people', 'owner'], ['look', 'viewer'], ['device', 'viewer'],
+  ['recipes', 'viewer'], ['people', 'owner'], ['look', 'viewer'], ['words', 'viewer'], ['device', 'viewer'],
 ];
 
 function places() {

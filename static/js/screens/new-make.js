@@ -6,7 +6,7 @@ import { Tap } from '../parts/tap.js';
 import { TextField } from '../parts/text-field.js';
 import { act, readField } from '../parts/acts.js';
 import { call, freshenRecipes, nowMs, recipes } from '../parts/source.js';
-import { amount, band, clock, count, day } from '../format.js';
+import { amount, amountTyped, band, clock, count, day, formOf, unitName } from '../format.js';
 import { own, t } from '../messages/index.js';
 import { go, swap } from '../router.js';
 
@@ -30,10 +30,10 @@ async function readCount(typed) {
   return { value: problems.length ? null : Number(typed), problems, ask: null };
 }
 
-function askMilk(recipe) {
+function askMilk(recipe, unit) {
   const { low_l: lowL, high_l: highL } = recipe.milk;
   return async (typed) => {
-    const found = await readField('make_opened', 'milk_l', typed);
+    const found = await readField('make_opened', 'milk_l', typed, { unit, kept: 'L' });
     if (found.value === null || found.problems.length) return found;
     const { ask } = await call('opening', 'suggestion', [recipe, found.value]);
     return { ...found, ask: ask && { ...ask, limit: band('milk_volume_l', lowL, highL) } };
@@ -51,6 +51,7 @@ export function NewMakeScreen() {
   const [name, setName] = useState('');
   useEffect(() => { freshenRecipes().catch(() => {}); }, []);
   const all = newest(recipes.value);
+  const [milkForm] = useState(() => formOf('milk_volume_l'));
 
   if (!recipe) {
     return html`<${Sheet} title=${t('new.which')} onBack=${() => go('now')}>
@@ -61,10 +62,10 @@ export function NewMakeScreen() {
   }
   if (pad === 'milk' || milkL === null) {
     const back = () => (milkL === null ? setRecipe(null) : setPad(null));
-    return html`<div class="sheet"><${Keypad} onBack=${back} key="milk" title=${t('new.milk')} unit="L" decimals=${0} start=${milkL === null ? '' : String(milkL)}
+    return html`<div class="sheet"><${Keypad} onBack=${back} key="milk" title=${t('new.milk')} unit=${unitName(milkForm.unit)} decimals=${milkForm.decimals} start=${amountTyped(milkL, 'L', milkForm.decimals)}
         hint=${t('new.milk_band', { band: band('milk_volume_l', recipe.milk.low_l, recipe.milk.high_l) })}
         askText=${(ask) => t('new.milk_outside', { band: ask.limit })}
-        read=${askMilk(recipe)} saveWord=${t('word.next')} save=${async (value) => {
+        read=${askMilk(recipe, milkForm.unit)} saveWord=${t('word.next')} save=${async (value) => {
           const { moulds: wheels } = await call('opening', 'suggestion', [recipe, value]);
           setMoulds(Object.fromEntries(wheels.map((row) => [row.size, row.count])));
           setMilkL(value);

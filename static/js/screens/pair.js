@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { html } from '../parts/html.js';
+import { LanguagePick } from '../parts/language-pick.js';
 import { Tap } from '../parts/tap.js';
 import { TextField } from '../parts/text-field.js';
 import { whyOf } from '../parts/acts.js';
@@ -30,6 +31,7 @@ export function PairScreen({ code: given }) {
   return html`<div class="sheet">
     <div class="scroll narrow">
       <h1>${t('pair.title')}</h1>
+      <${LanguagePick} />
       <p class="lead">${t(net.value === 'removed' ? 'pair.removed' : 'pair.lead')}</p>
       <${TextField} label=${t('pair.code')} value=${code} onInput=${setCode} longest=${80} />
       <${TextField} label=${t('pair.device')} hint=${t('pair.device_hint')} value=${device} onInput=${setDevice} longest=${60} />

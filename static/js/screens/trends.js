@@ -4,7 +4,7 @@ import { LineChart } from '../parts/line-chart.js';
 import { Row, Sheet } from '../parts/sheet.js';
 import { board, call, recipes } from '../parts/source.js';
 import { whyOf } from '../parts/acts.js';
-import { day, sumValue } from '../format.js';
+import { asRead, day, sumValue } from '../format.js';
 import { own, t, words } from '../messages/index.js';
 import { go } from '../router.js';
 
@@ -36,7 +36,10 @@ function verdictWords({ points, chart }) {
 
 function Chart({ row }) {
   const { key, unit, points, chart } = row;
-  const text = (value) => sumValue(value, unit);
+  const text = (value) => {
+    const shown = asRead(value, unit);
+    return sumValue(shown.value, shown.unit);
+  };
   const what = t('trend.' + key);
   if (!points.length) return html`<section class="block"><h2>${what}</h2><p>${t('trends.no_points')}</p></section>`;
   const values = points.map((one) => one.value);

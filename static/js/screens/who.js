@@ -1,8 +1,9 @@
 import { html } from '../parts/html.js';
-import { Choices, Sheet } from '../parts/sheet.js';
+import { Choices, Row, Sheet } from '../parts/sheet.js';
 import { people, setPerson } from '../parts/source.js';
 import { tapper } from '../parts/people-names.js';
 import { t } from '../messages/index.js';
+import { go } from '../router.js';
 
 /** Say who taps on this phone from now on. */
 export function WhoScreen() {
@@ -15,5 +16,6 @@ export function WhoScreen() {
     <p class="lead">${t('who.lead')}</p>
     <${Choices} label=${t('who.title')} chosen=${tapper()?.id} onChoose=${choose}
       options=${all.map((one) => ({ key: one.id, title: one.name, detail: t('role.' + one.role) }))} />
+    <div class="rows rows-apart"><${Row} title=${t('nav.words')} detail=${t('nav_detail.words')} onTap=${() => go('words')} /></div>
   </${Sheet}>`;
 }

@@ -11,7 +11,7 @@ export const LIVE = {
   'curve.day': 'Journée',
   'curve.all': 'Tout',
   'curve.from_to': 'Affiché\u00a0: {from} à {to}',
-  'curve.temperature': 'Température, °C',
+  'curve.temperature': 'Température, {unit}',
   'curve.acid': 'Acidité, pH',
   'curve.temperature_label': 'Graphique de {n} mesures de température face à la recette\u00a0; le tableau dessous dit la même chose',
   'curve.acid_label': 'Graphique de {n} mesures de pH face à la recette\u00a0; le tableau dessous dit la même chose',

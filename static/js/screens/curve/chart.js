@@ -1,7 +1,7 @@
 // One chart over time. The plotting library is asked for when a curve is first
 // looked at, so that no other screen waits for it.
 
-import { clock, day, number } from '../../format.js';
+import { asRead, clock, day, number } from '../../format.js';
 import { inks, lookOf } from './looks.js';
 import { paintAcid, paintBands, paintMarks, paintNow, paintSteps } from './paint.js';
 
@@ -38,6 +38,15 @@ function columns(series) {
   return [times, ...rows];
 }
 
+// Temperatures as the person reads them; the core's curve stays as it is.
+function asShown(curve) {
+  const shown = (one) => (one.quantity === 'ph' ? one : {
+    ...one, ...Object.fromEntries(['low', 'value', 'high'].filter((name) => name in one).map((name) => [name, asRead(one[name], 'C').value])),
+  });
+  const series = curve.series.map((one) => ({ ...one, points: one.points.map((point) => shown({ ...point, quantity: one.quantity })) }));
+  return { ...curve, series, bands: curve.bands.map(shown) };
+}
+
 /** The values that must be in sight between two instants. */
 function extent(curve, series, isAcid, [fromMs, toMs]) {
   const values = series.flatMap((one) => one.points)
@@ -51,7 +60,7 @@ function extent(curve, series, isAcid, [fromMs, toMs]) {
     const inside = curve.acid.points.filter((one) => one.at_ms >= fromMs && one.at_ms <= toMs);
     values.push(...inside.flatMap((one) => [one.low_ph, one.high_ph]));
   }
-  if (!values.length) return isAcid ? [5, 7] : [0, 70];
+  if (!values.length) return isAcid ? [5, 7] : [0, 70].map((value) => asRead(value, 'C').value);
   const [low, high] = [Math.min(...values), Math.max(...values)];
   const pad = Math.max((high - low) * 0.08, isAcid ? 0.1 : 2);
   return [low - pad, high + pad];
@@ -73,8 +82,9 @@ function axes(ink, isAcid, isLong) {
  * @param {object} given {curve, isAcid, span: [fromMs, toMs], height, nowMs: number|null}
  * @returns {() => void} takes the chart away
  */
-export function draw(Plot, root, { curve, isAcid, span, height, nowMs }) {
+export function draw(Plot, root, { curve: kept, isAcid, span, height, nowMs }) {
   const ink = inks();
+  const curve = asShown(kept);
   const series = curve.series.filter((one) => (one.quantity === 'ph') === isAcid);
   const data = series.length ? columns(series) : [[span[0], span[1]], [null, null]];
   const bands = curve.bands.filter((one) => (one.quantity === 'ph') === isAcid);

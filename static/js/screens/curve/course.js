@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { html } from '../../parts/html.js';
 import { Tap } from '../../parts/tap.js';
-import { clockDay } from '../../format.js';
+import { clockDay, unitName, unitRead } from '../../format.js';
 import { t } from '../../messages/index.js';
 import { draw, loadPlot } from './chart.js';
 import { lookOf, markPath } from './looks.js';
@@ -76,7 +76,7 @@ export function Course({ curve, isOver }) {
       class=${'tab ' + (one === name ? 'is-chosen' : '')} pressed=${one === name} onTap=${() => setName(one)}>${t('curve.' + one)}</${Tap}>`)}</div>
     <p class="quiet">${t('curve.from_to', { from: clockDay(span[0], curve.now_ms), to: clockDay(span[1], curve.now_ms) })}</p>
     <div class="columns curve-columns"><div class="column">
-      <h2>${t('curve.temperature')}</h2>
+      <h2>${t('curve.temperature', { unit: unitName(unitRead('C')) })}</h2>
       <${Chart} curve=${curve} isAcid=${false} span=${span} height=${height} nowMs=${nowMs} label=${lastWords(curve, false)} />
       <${Key} series=${of(false)} isAcid=${false} />
       ${hasAcid ? html`<h2>${t('curve.acid')}</h2>

@@ -5,6 +5,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { html } from '../../parts/html.js';
 import { alertText } from '../../parts/alert-line.js';
 import { StateMark } from '../../parts/state-mark.js';
+import { LanguagePick } from '../../parts/language-pick.js';
 import { Tap } from '../../parts/tap.js';
 import { whyOf } from '../../parts/acts.js';
 import { get, post } from '../../parts/source.js';
@@ -62,6 +63,7 @@ function Makes() {
   return html`<div class="sheet"><div class="scroll">
     <h1>${value ? t('guest.title', { name: value.name }) : 'Vatside'}</h1>
     <${Problem} words=${problem} />
+    <${LanguagePick} />
     ${value ? html`<p>${t('guest.until', { at: clockDay(value.until_ms, value.now_ms) })} ${t('guest.roles')}</p>
       <div class="cards">${value.makes.map((make) => html`<${Card} key=${make.id} make=${make} nowMs=${value.now_ms} />`)}</div>` : null}
   </div></div>`;

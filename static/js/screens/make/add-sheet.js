@@ -4,7 +4,7 @@ import { Keypad } from '../../parts/keypad.js';
 import { Tap } from '../../parts/tap.js';
 import { TextField } from '../../parts/text-field.js';
 import { act, readField } from '../../parts/acts.js';
-import { amount, amountBand, unitName } from '../../format.js';
+import { amount, amountBand, amountTyped, asRead, unitName, unitRead } from '../../format.js';
 import { own, t } from '../../messages/index.js';
 
 // A lot in use is asked for once and offered again, so that it is not typed
@@ -28,8 +28,10 @@ export function AddSheet({ make, step, add, onBack }) {
   const [useBy, setUseBy] = useState(known.use_by);
   const [isEditing, setEditing] = useState(false);
   const unit = add.planned?.unit ?? add.added[0]?.unit ?? 'g';
+  const [typedIn] = useState(unitRead(unit)); // the entry keeps the plan's own
   const planned = add.planned?.value ?? null;
-  const decimals = planned === null || planned < 10 ? 2 : planned < 100 ? 1 : 0;
+  const shown = asRead(planned, unit).value;
+  const decimals = planned === null || shown < 10 ? 2 : shown < 100 ? 1 : 0;
   const save = async (value) => {
     const data = { ingredient: add.ingredient, amount: value, unit, step };
     if (planned !== null) data.planned = planned;
@@ -46,11 +48,11 @@ export function AddSheet({ make, step, add, onBack }) {
   return html`<div class="sheet">
     ${isEditing
       ? html`<div class="scroll"><${LotFields} lot=${lot} useBy=${useBy} setLot=${setLot} setUseBy=${setUseBy} onDone=${() => setEditing(false)} /></div>`
-      : html`<${Keypad} onBack=${onBack} title=${own(add.title)} unit=${unitName(unit)} decimals=${decimals}
-          start=${planned === null ? '' : planned.toFixed(decimals)}
+      : html`<${Keypad} onBack=${onBack} title=${own(add.title)} unit=${unitName(typedIn)} decimals=${decimals}
+          start=${amountTyped(planned, unit, decimals)}
           hint=${planned === null ? t('add.no_plan') : t('add.plan', { amount: amount(planned, unit), band: amountBand(add.planned.low, add.planned.high, unit) })}
-          last=${add.added.length ? { typed: String(add.added[0].amount), text: amount(add.added[0].amount, unit) } : null}
-          read=${(typed) => readField('ingredient_added', 'amount', typed)}
+          last=${add.added.length ? { typed: amountTyped(add.added[0].amount, unit, decimals), text: amount(add.added[0].amount, unit) } : null}
+          read=${(typed) => readField('ingredient_added', 'amount', typed, { unit: typedIn, kept: unit })}
           save=${save} saveWord=${t('add.save')}>
           <${Tap} class="row" onTap=${() => setEditing(true)}><span class="row-main">${lotWords}</span><span class="row-side">${t('word.change')}</span></${Tap}>
         </${Keypad}>`}

@@ -29,6 +29,6 @@ export function MouldSheet({ make, step, size, onBack }) {
     <${Keypad} onBack=${onBack} title=${t('mould.how_many', { size: own(chosen.title) })} unit=${t('mould.wheels')} decimals=${0}
       start=${left ? String(left) : ''}
       hint=${t('mould.counts', { done: count(chosen.moulded), planned: count(chosen.planned) })}
-      read=${(typed) => readField('wheels_moulded', 'count', typed, true)} save=${save} />
+      read=${(typed) => readField('wheels_moulded', 'count', typed, { whole: true })} save=${save} />
   </div>`;
 }

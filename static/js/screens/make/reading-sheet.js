@@ -6,22 +6,22 @@ import { Tap } from '../../parts/tap.js';
 import { act } from '../../parts/acts.js';
 import { readingText } from '../../parts/reading-text.js';
 import { call } from '../../parts/source.js';
-import { bare, change, formOf, quantity, typedFrom, unitOf } from '../../format.js';
+import { bare, change, formOf, quantity, typedFrom, typedText, unitName } from '../../format.js';
 import { t } from '../../messages/index.js';
 
-/** The unit the keypad types in where that is not the quantity's own. */
-export function typedUnit(name) {
-  return formOf(name).unit === '%' ? '%' : '';
+/** The form that a pad keeps while it is open: figures half typed keep their unit. */
+export function useForm(name) {
+  return useState(() => formOf(name))[0];
 }
 
 /** Ask the core what was typed: value, problems, and whether to look twice. */
-export function readQuantity(name) {
-  return (typed) => call('desk', 'read_typed', [name, typed, typedUnit(name)]);
+export function readQuantity(name, form) {
+  return (typed) => call('desk', 'read_typed', [name, typed, form.typed]);
 }
 
 export function askWords(name, last) {
   return (ask, typed) => t(last ? 'keypad.ask_last' : 'keypad.ask', {
-    value: typed, last: last ? bare(name, last.value) : '',
+    value: typedText(typed), last: last ? bare(name, last.value) : '',
     limit: quantity(name, ask.limit), side: t('keypad.' + ask.key),
   });
 }
@@ -37,9 +37,9 @@ function ChoiceReading({ name, onSave, onBack }) {
 
 /** Enter one reading of a quantity into the make. */
 export function ReadingSheet({ make, step, name, last, hint, place, onBack }) {
-  const form = formOf(name);
+  const form = useForm(name);
   const save = async (value, typed) => {
-    const data = { quantity: name, value, typed, typed_unit: typedUnit(name) };
+    const data = { quantity: name, value, typed, typed_unit: form.typed };
     if (step) data.step = step;
     if (place) data.place = place; // the size of wheel that was weighed or analysed
     const said = t('said.reading', { what: t('quantity.' + name), value: readingText(name, value) });
@@ -49,8 +49,8 @@ export function ReadingSheet({ make, step, name, last, hint, place, onBack }) {
   };
   if (name === 'drug_test') return html`<${ChoiceReading} name=${name} onSave=${save} onBack=${onBack} />`;
   return html`<div class="sheet">
-    <${Keypad} onBack=${onBack} title=${t('quantity.' + name)} quantity=${name} unit=${unitOf(name)} decimals=${form.decimals}
-      signed=${form.signed} hint=${hint} read=${readQuantity(name)} save=${save}
+    <${Keypad} onBack=${onBack} title=${t('quantity.' + name)} quantity=${name} unit=${unitName(form.unit)} decimals=${form.decimals}
+      signed=${form.signed} hint=${hint} read=${readQuantity(name, form)} save=${save}
       last=${last ? { typed: typedFrom(name, last.value), text: quantity(name, last.value) } : null}
       difference=${last ? (value) => change(name, value, last.value) : null}
       askText=${askWords(name, last)} />

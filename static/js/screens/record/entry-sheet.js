@@ -9,9 +9,9 @@ import { WhyPad } from '../../parts/why-pad.js';
 import { act, problemsText, readField } from '../../parts/acts.js';
 import { nameOf } from '../../parts/people-names.js';
 import { call, nowMs } from '../../parts/source.js';
-import { clock, day, formOf, plain, quantity, typedFrom, unitName, unitOf } from '../../format.js';
+import { amount, amountTyped, clock, day, plain, quantity, typedFrom, unitName, unitRead } from '../../format.js';
 import { t } from '../../messages/index.js';
-import { readQuantity } from '../make/reading-sheet.js';
+import { readQuantity, useForm } from '../make/reading-sheet.js';
 import { lineText, setText } from './line-text.js';
 
 // What can be corrected by a number, by kind of entry: field, decimals.
@@ -28,15 +28,19 @@ const TEXTS = { note_added: 'text', ingredient_added: 'lot', timer_started: 'lab
 
 function NumberPad({ line, onValue, onBack }) {
   const name = line.kind === 'reading_taken' ? line.data.quantity : null;
-  const [field, decimals] = name ? ['value', formOf(name).decimals] : NUMBERS[line.kind];
+  const form = useForm(name);
+  const [field, decimals] = name ? ['value', form.decimals] : NUMBERS[line.kind];
   const before = line.data[field];
+  const kept = field === 'mass_kg' ? 'kg' : line.data.unit;
+  const [unit] = useState(unitRead(kept));
+  const own = kept ? amount(before, kept) : plain(before);
   const save = async (value) => { onValue({ [field]: value }); return true; };
   return html`<div class="sheet">
     <${Keypad} onBack=${onBack} title=${t('correct.number', { what: name ? t('quantity.' + name) : t('field.' + field) })} quantity=${name}
-      unit=${name ? unitOf(name) : field === 'mass_kg' ? 'kg' : unitName(line.data.unit)} decimals=${decimals} signed=${name ? formOf(name).signed : false}
-      last=${{ typed: name ? typedFrom(name, before) : String(before), text: name ? quantity(name, before) : plain(before) }}
+      unit=${unitName(name ? form.unit : unit)} decimals=${decimals} signed=${name ? form.signed : false}
+      last=${{ typed: name ? typedFrom(name, before) : amountTyped(before, kept, decimals), text: name ? quantity(name, before) : own }}
       askText=${(ask) => t('keypad.ask', { limit: name ? quantity(name, ask.limit) : '', side: t('keypad.' + ask.key) })}
-      read=${name ? readQuantity(name) : (typed) => readField(line.kind, field, typed, decimals === 0)}
+      read=${name ? readQuantity(name, form) : (typed) => readField(line.kind, field, typed, { whole: decimals === 0, unit, kept })}
       save=${save} saveWord=${t('correct.next')} />
   </div>`;
 }

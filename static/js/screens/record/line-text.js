@@ -1,5 +1,5 @@
 import { amount, clock, count, plain, quantity, span } from '../../format.js';
-import { readingText } from '../../parts/reading-text.js';
+import { readingText, recordedText } from '../../parts/reading-text.js';
 import { recipes } from '../../parts/source.js';
 import { inside, own, t, tFirst, words } from '../../messages/index.js';
 
@@ -19,7 +19,7 @@ export function lineText(line, steps) {
   const data = line.data;
   const values = { step: line.step ? stepName(line.step, steps) : '', why: data.why ?? '', text: data.text ?? '' };
   if (line.kind === 'reading_taken') {
-    Object.assign(values, { what: t('quantity.' + data.quantity), value: readingText(data.quantity, data.value) });
+    Object.assign(values, { what: t('quantity.' + data.quantity), value: recordedText(data) });
   } else if (line.kind === 'ingredient_added') {
     Object.assign(values, { what: ingredientName(data.ingredient, steps), amount: amount(data.amount, data.unit) });
   } else if (line.kind === 'curd_judged') {

@@ -4,7 +4,7 @@ import { Row, Sheet } from '../../parts/sheet.js';
 import { Tap } from '../../parts/tap.js';
 import { act } from '../../parts/acts.js';
 import { board, call, nowMs } from '../../parts/source.js';
-import { amount, clockDay, count, plain } from '../../format.js';
+import { amount, clockDay, count, plain, unitName } from '../../format.js';
 import { inside, own, t } from '../../messages/index.js';
 import { CountPad, MassPad } from './pads.js';
 
@@ -47,7 +47,7 @@ export function LoadSheet({ tank, onBack }) {
     return html`<${MassPad} key="mass" kind="tank_loaded" title=${t('store.load_mass')} onSave=${keep('mass_kg')} saveWord=${t('word.next')} onBack=${back('wheels')} />`;
   }
   if (told.days === undefined) {
-    return html`<${CountPad} key="days" kind="tank_loaded" field="days" title=${t('store.load_days')} unit="days" decimals=${1} onSave=${keep('days')} onBack=${back('mass_kg')} />`;
+    return html`<${CountPad} key="days" kind="tank_loaded" field="days" title=${t('store.load_days')} unit=${unitName('d')} decimals=${1} onSave=${keep('days')} onBack=${back('mass_kg')} />`;
   }
   const save = async () => {
     const data = { load_make: make.id, size: mould.size, ...told };

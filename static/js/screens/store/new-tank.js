@@ -8,7 +8,7 @@ import { nowMs, uuid7 } from '../../parts/source.js';
 import { amount, quantity } from '../../format.js';
 import { t } from '../../messages/index.js';
 import { swap } from '../../router.js';
-import { MassPad, StrengthPad } from './pads.js';
+import { MassPad, StrengthPad, typedMass } from './pads.js';
 
 /** Open a brine tank: its name, what is in it, how strong it is. */
 export function NewTank({ onBack }) {
@@ -18,7 +18,7 @@ export function NewTank({ onBack }) {
   const [pad, setPad] = useState(null);
   const close = () => setPad(null);
   if (pad === 'mass') {
-    return html`<${MassPad} kind="tank_opened" title=${t('store.mass')} start=${massKg === null ? '' : String(massKg)}
+    return html`<${MassPad} kind="tank_opened" title=${t('store.mass')} start=${typedMass(massKg)}
       saveWord=${t('word.done')} onBack=${close} onSave=${async (value) => { setMass(value); close(); return true; }} />`;
   }
   if (pad === 'salt') return html`<${StrengthPad} onBack=${close} onSave=${async (value) => { setSalt(value); close(); return true; }} />`;

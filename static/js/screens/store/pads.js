@@ -1,19 +1,26 @@
+import { useState } from 'preact/hooks';
 import { html } from '../../parts/html.js';
 import { Keypad } from '../../parts/keypad.js';
 import { act, readField } from '../../parts/acts.js';
-import { amount, quantity, typedValue } from '../../format.js';
+import { amount, asRead, quantity, typedValue, unitName, unitRead } from '../../format.js';
 import { t } from '../../messages/index.js';
+
+/** A kept mass as it is typed, without zeros that nobody weighed. */
+export function typedMass(massKg) {
+  return massKg === null ? '' : String(Number(asRead(massKg, 'kg').value.toFixed(3)));
+}
 
 /** Type a mass that an entry needs. */
 export function MassPad({ kind, title, start = '', last, hint, onSave, saveWord, onBack }) {
-  return html`<div class="sheet"><${Keypad} onBack=${onBack} title=${title} hint=${hint} unit="kg" decimals=${3} start=${start} last=${last}
-    read=${(typed) => readField(kind, 'mass_kg', typed)} save=${onSave} saveWord=${saveWord} /></div>`;
+  const [unit] = useState(unitRead('kg'));
+  return html`<div class="sheet"><${Keypad} onBack=${onBack} title=${title} hint=${hint} unit=${unitName(unit)} decimals=${3} start=${start} last=${last}
+    read=${(typed) => readField(kind, 'mass_kg', typed, { unit, kept: 'kg' })} save=${onSave} saveWord=${saveWord} /></div>`;
 }
 
 /** Type a whole count or a number of days of an entry. */
 export function CountPad({ kind, field, title, unit, decimals = 0, onSave, onBack }) {
   return html`<div class="sheet"><${Keypad} onBack=${onBack} title=${title} unit=${unit} decimals=${decimals}
-    read=${(typed) => readField(kind, field, typed, decimals === 0)} save=${onSave} saveWord=${t('word.next')} /></div>`;
+    read=${(typed) => readField(kind, field, typed, { whole: decimals === 0 })} save=${onSave} saveWord=${t('word.next')} /></div>`;
 }
 
 async function readPercent(typed) {

@@ -15,7 +15,7 @@ import { noteWords } from '../sums/words.js';
 import { useLedger } from './asked.js';
 import { LoadSheet } from './load.js';
 import { MeasureSheet } from './measure.js';
-import { AddPad, MassPad } from './pads.js';
+import { AddPad, MassPad, typedMass } from './pads.js';
 
 const salt = (value) => quantity('brine_salt_frac', value);
 
@@ -98,7 +98,7 @@ function TakeOut({ tank, load, onBack }) {
     if (event) onBack();
     return Boolean(event);
   };
-  const last = found ? { typed: String(found.mass_kg), text: amount(found.mass_kg, 'kg') } : null;
+  const last = found ? { typed: typedMass(found.mass_kg), text: amount(found.mass_kg, 'kg') } : null;
   return html`<${MassPad} kind="tank_unloaded" title=${t('store.out_mass')} hint=${found ? loadTitle(found) : ''} last=${last} onSave=${save} onBack=${onBack} />`;
 }
 

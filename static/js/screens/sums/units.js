@@ -1,8 +1,10 @@
-import { signal } from '@preact/signals';
-import { call } from '../../parts/source.js';
+import { computed, signal } from '@preact/signals';
+import { call, person } from '../../parts/source.js';
+import { asRead, unitRead } from '../../format.js';
 
-// Which unit a person types in is remembered on the phone. What was typed keeps
-// the unit it was typed in; only answers follow the unit used last.
+// Which unit each person typed an input in is remembered on the phone. What was typed keeps
+// the unit it was typed in. Answers are in the units that the person reads; where
+// these are the kept ones, they follow the unit used last.
 
 const PLACE = 'sum-units';
 // Kept as shares inside; nobody types these.
@@ -14,7 +16,8 @@ const USUAL = { 'brine_time.time_s': 'd', 'brine_factor.time_s': 'h', 'heat_trea
 
 /** Straight lines from one unit to another, as the core converts: "C>F": [at 0, for 1]. */
 const lines = signal({});
-const kept = signal(JSON.parse(localStorage.getItem(PLACE) ?? '{}'));
+const all = signal(JSON.parse(localStorage.getItem(PLACE) ?? '{}'));
+const kept = computed(() => all.value[person.value] ?? {});
 
 /** The units a person may type an input in; its own where there is one only. */
 export function unitsOf(row) {
@@ -25,7 +28,8 @@ export function unitsOf(row) {
 /** The unit that the pad begins with: the one used last for this. */
 export function unitFor(key, row) {
   const units = unitsOf(row);
-  const wanted = [kept.value[row.name], USUAL[`${key}.${row.name}`], kept.value[row.unit]];
+  const read = unitRead(row.unit);
+  const wanted = [kept.value[row.name], USUAL[`${key}.${row.name}`], read === row.unit ? kept.value[row.unit] : read];
   return wanted.find((unit) => units.includes(unit)) ?? units[0];
 }
 
@@ -33,8 +37,8 @@ export function unitFor(key, row) {
 export function keepUnit(row, unit) {
   const isFollowed = FOLLOWED[row.unit] && (unit === row.unit || FOLLOWED[row.unit].includes(unit));
   const next = { ...kept.value, [row.name]: unit, ...(isFollowed ? { [row.unit]: unit } : {}) };
-  kept.value = next;
-  localStorage.setItem(PLACE, JSON.stringify(next));
+  all.value = { ...all.value, [person.value]: next };
+  localStorage.setItem(PLACE, JSON.stringify(all.value));
 }
 
 async function line(from, to) {
@@ -60,5 +64,6 @@ export function inUnits(value, from, to) {
 
 /** A value of an answer in the unit that this person uses. */
 export function asUsed(value, unit) {
-  return inUnits(value, unit, kept.value[unit] ?? unit);
+  const read = asRead(value, unit);
+  return read.unit === unit ? inUnits(value, unit, kept.value[unit] ?? unit) : read;
 }

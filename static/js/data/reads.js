@@ -1,0 +1,178 @@
+// How each person reads: language and units.
+//
+// They belong to the person, so that a shared phone follows who taps. What is
+// changed on this phone is kept on it, holds at once, and goes to the server when
+// that answers; what is kept and recorded is the same for everyone.
+
+import { computed, effect, signal } from "@preact/signals";
+
+import { setReads } from "../format.js";
+import { LANGUAGES, language, setLanguage } from "../messages/index.js";
+import { call } from "../core/bridge.js";
+import { ApiError, patch, post } from "./api.js";
+import { setSaved } from "./db.js";
+import { me, people, person } from "./state.js";
+
+const WAIT_MS = 1500;
+/** The units that a person may choose of each kind, the kept one first. */
+export const UNITS = {
+  temp_unit: ["C", "F"],
+  volume_unit: ["L", "gal", "imp_gal"],
+  mass_unit: ["kg", "lb"],
+  pressure_unit: ["kPa", "psi"],
+};
+const KINDS = Object.entries(UNITS);
+
+// {person: {language, temp_unit, ...}}: changed here and not on the server yet.
+const changed = signal({});
+// Chosen before there was a person: on the pairing screen or behind a link.
+const picked = signal(null);
+// The core's table; how figures follow from the kept ones.
+const lines = signal([]);
+const shown = signal(0);
+
+function phonesLanguage() {
+  const asked = navigator.languages.map((one) => one.slice(0, 2));
+  return asked.find((one) => one in LANGUAGES) ?? "en";
+}
+
+// The language shown last, for first.js and for whoever is nobody yet.
+function shownLast() {
+  try {
+    return localStorage.getItem("language");
+  } catch {
+    return null; // a browser that keeps nothing says so elsewhere
+  }
+}
+
+function keepShown(code) {
+  try {
+    localStorage.setItem("language", code);
+  } catch {
+    // As above.
+  }
+}
+
+function told(id) {
+  const mine = me.value?.person;
+  return people.value.find((one) => one.id === id) ?? (mine?.id === id ? mine : {});
+}
+
+/** How the person in front reads: {language, temp_unit, ...}, each one set. */
+export const reads = computed(() => {
+  const id = person.value;
+  const own = { ...told(id), ...changed.value[id] };
+  const before = picked.value ?? (id ? null : shownLast());
+  const found = { language: own.language ?? before ?? phonesLanguage() };
+  for (const [name, units] of KINDS) found[name] = own[name] ?? units[0];
+  return found;
+});
+
+/** Whether what this person changed here waits: "", "sending", or "here" for good. */
+export const waiting = computed(() => {
+  if (!(person.value in changed.value)) return "";
+  return addressOf(person.value) ? "sending" : "here";
+});
+
+/** False while the texts of the chosen language are not on this phone. */
+export const hasLanguage = computed(() => reads.value.language === language.value);
+
+function unitsOf(one) {
+  const chosen = KINDS.map(([name, [kept]]) => [kept, one[name]]);
+  const rise = one.temp_unit === "F" ? [["K", "F_rise"]] : [];
+  return Object.fromEntries([...chosen, ...rise].filter(([kept, to]) => kept !== to));
+}
+
+let loading = null;
+// Only a change of language asks for its texts, not every news of people.
+const wantedLanguage = computed(() => reads.value.language);
+
+effect(() => {
+  const code = wantedLanguage.value;
+  keepShown(code);
+  loading = setLanguage(code);
+});
+
+const units = computed(() => JSON.stringify(unitsOf(reads.value)));
+
+effect(() => {
+  const next = { language: language.value, units: JSON.parse(units.value), lines: lines.value };
+  setReads(next, () => shown.value);
+  shown.value = shown.peek() + 1;
+});
+
+/**
+ * Bring back what was kept of it, before the first painting.
+ *
+ * @param {object | undefined} kept what was changed and not sent
+ * @param {object[] | undefined} table the core's units, as it told them last
+ * @returns {Promise<void>} when the language is there, or is too slow to wait for
+ */
+export async function restoreReads(kept, table) {
+  if (kept) changed.value = kept;
+  if (table) lines.value = table;
+  const late = new Promise((resolve) => setTimeout(resolve, WAIT_MS));
+  await Promise.race([loading, late]);
+}
+
+/** Take the table of units from the core, and keep it for the next opening. */
+export async function learnUnits() {
+  lines.value = await call("desk", "units", []);
+  await setSaved("units", lines.value);
+}
+
+function keepChanged(next) {
+  changed.value = next;
+  return setSaved("reads", next);
+}
+
+/** Change how the person in front reads: {language} or {temp_unit} and so on. */
+export async function changeReads(change) {
+  const id = person.value;
+  if (!id) {
+    picked.value = change.language ?? picked.value;
+    return;
+  }
+  await keepChanged({ ...changed.value, [id]: { ...changed.value[id], ...change } });
+  sendReads().catch(() => {});
+}
+
+/** Give a language picked before there was a person to who has joined since. */
+export async function adoptPicked() {
+  const code = picked.value;
+  picked.value = null;
+  if (code && person.value && !told(person.value).language) await changeReads({ language: code });
+}
+
+// A phone speaks for its own person, an owner's for everyone; what another person
+// sets on a shared phone stays on it.
+function addressOf(id) {
+  const mine = me.value?.person;
+  if (mine?.id === id) return [patch, "/me"];
+  return mine?.role === "owner" ? [post, `/people/${id}`] : null;
+}
+
+/** Send what was changed here; it stays until the server has taken it. */
+export async function sendReads() {
+  for (const [id, change] of Object.entries(changed.value)) {
+    const way = addressOf(id);
+    if (!way) continue;
+    try {
+      const answer = await way[0](way[1], change);
+      people.value = people.value.map((one) => (one.id === id ? { ...one, ...answer } : one));
+      await setSaved("people", people.value);
+    } catch (failure) {
+      if (failure instanceof ApiError) continue; // asked again each minute
+      throw failure;
+    }
+    // A change made meanwhile waits for its own turn.
+    if (changed.value[id] !== change) continue;
+    const { [id]: _, ...rest } = changed.value;
+    await keepChanged(rest);
+  }
+}
+
+/** Read again the language that was missing; texts come with the network. */
+export function retryLanguage() {
+  if (!hasLanguage.value) loading = setLanguage(wantedLanguage.value);
+}

@@ -1,0 +1,97 @@
+// Every language says all that English says, with the same figures in it.
+import assert from "node:assert/strict";
+import { readdirSync, readFileSync } from "node:fs";
+import { test } from "node:test";
+
+import { EN } from "../../static/js/messages/en.js";
+import { EN_FIRST } from "../../static/js/messages/en-first.js";
+import * as es from "../../static/js/messages/es/index.js";
+import * as fr from "../../static/js/messages/fr/index.js";
+
+const ENGLISH = { ...EN_FIRST, ...EN };
+const PACKS = { es, fr };
+// Alike in every language: signs, figures, and what has one name everywhere.
+const SAME = /^(?:[^A-Za-zÀ-ÿ]|\{\w+\}|pH|OK|Dornic|Thörner|Soxhlet-Henkel|Codex Alimentarius|Codex|CFR part|CFR|Regulation \(EC\))*$/;
+const CHEESE = /^pick\.(gouda|edam|cheddar|colby|monterey|brick|muenster|gruyere|gorgonzola|parmesan|romano|limburger|mozzarella|provolone|neufchatel)$/;
+// Words that the two languages share.
+const SHARED = {
+  es: ["No", "no", "plan {span}", "Animal"],
+  fr: [
+    "Silence", "Menu", "Code", "Lot", "lot {lot}", "Note", "Notes", "note", "Version {n}", "Source", "Sources",
+    "Animal", "Solution", "Force", "correction", "signature", "Dose", "Volume",
+  ],
+};
+
+function names(text) {
+  return (text.match(/\{\w+\}/g) ?? []).sort();
+}
+
+const RECIPES = new URL("../../server/recipes/", import.meta.url);
+
+function recipeTexts(value) {
+  if (value === null || typeof value !== "object") return [];
+  if (typeof value.en === "string") return [value];
+  return Object.values(value).flatMap(recipeTexts);
+}
+
+// "2,5" and "2.5" are one figure; so are 1,000 and 1 000.
+function figures(text) {
+  return (text.match(/\d+(?:[.,\u202f\u00a0 ]\d+)*/g) ?? []).map((one) => one.replace(/[.,\s]/g, ""));
+}
+
+for (const [code, { TEXTS, RECIPE }] of Object.entries(PACKS)) {
+  test(`${code} has every key of English and no other`, () => {
+    const missing = Object.keys(ENGLISH).filter((key) => !(key in TEXTS));
+    const unknown = Object.keys(TEXTS).filter((key) => !(key in ENGLISH));
+    assert.deepEqual({ missing, unknown }, { missing: [], unknown: [] });
+  });
+
+  test(`${code} fills the same figures into each text`, () => {
+    const unlike = Object.keys(TEXTS).filter(
+      (key) => key in ENGLISH && String(names(TEXTS[key])) !== String(names(ENGLISH[key])),
+    );
+    assert.deepEqual(unlike, []);
+  });
+
+  test(`${code} says nothing in English`, () => {
+    const left = Object.keys(TEXTS).filter(
+      (key) => TEXTS[key] === ENGLISH[key] && !SAME.test(TEXTS[key]) && !CHEESE.test(key) && !SHARED[code].includes(TEXTS[key]),
+    );
+    assert.deepEqual(left, []);
+  });
+
+  test(`${code} leaves no text empty that English fills`, () => {
+    assert.deepEqual(Object.keys(ENGLISH).filter((key) => ENGLISH[key].trim() && !TEXTS[key]?.trim()), []);
+  });
+
+  test(`${code} has every file in its pack`, async () => {
+    const folder = new URL(`../../static/js/messages/${code}/`, import.meta.url);
+    for (const file of readdirSync(folder).filter((name) => !["index.js", "recipe.js"].includes(name))) {
+      const [texts] = Object.values(await import(new URL(file, folder)));
+      assert.deepEqual(Object.keys(texts).filter((key) => TEXTS[key] !== texts[key]), [], file);
+    }
+    assert.ok(Object.keys(RECIPE).length > 0);
+  });
+}
+
+for (const [code, { RECIPE }] of Object.entries(PACKS)) {
+  const files = readdirSync(RECIPES).filter((name) => name.endsWith(".json"));
+  const texts = files.flatMap((name) => recipeTexts(JSON.parse(readFileSync(new URL(name, RECIPES), "utf8"))));
+
+  test(`${code} has each text of the recipes, with its figures`, () => {
+    const told = texts.map((text) => [text.en, text[code] ?? RECIPE[text.en]]);
+    assert.deepEqual(told.filter(([, own]) => !own).map(([english]) => english), []);
+    const unlike = told.filter(([english, own]) => String(figures(english)) !== String(figures(own)));
+    assert.deepEqual(unlike, []);
+  });
+}
+
+test("a text with a count has both its forms", () => {
+  const counted = Object.keys(ENGLISH).filter((key) => /\.(one|many)$/.test(key));
+  const stems = [...new Set(counted.map((key) => key.replace(/\.\w+$/, "")))];
+  assert.ok(stems.length > 5);
+  for (const texts of [ENGLISH, es.TEXTS, fr.TEXTS]) {
+    const half = stems.filter((stem) => !(`${stem}.one` in texts && `${stem}.many` in texts));
+    assert.deepEqual(half, []);
+  }
+});
