@@ -23,7 +23,6 @@ export const HANDS = {
   'pedal.press': 'Appuyez sur votre pédale',
   'pedal.press_detail': 'Ou touchez ici pour ne rien changer',
   'pedal.usual': 'Reprendre les touches habituelles',
-  'pedal.nothing': 'Aucun bouton à presser ici',
   'voice.use': 'Lire les saisies à voix haute',
   'voice.use_detail': 'Dit ce qui est enregistré et ce qui suit',
   'voice.none': 'Ce téléphone n’a pas de voix pour cette langue',

@@ -379,6 +379,7 @@ export const SUMS = {
   'in.firmness': 'Classes de fermeté',
   'in.fat': 'Classes de gras',
   'in.calcium_chloride_max_frac': 'Chlorure de calcium, maximum permis',
+  'in.calcium_chloride_frac': 'Chlorure de calcium, saumure neuve',
 
   'out.temperature': 'Température',
   'out.somatic_cells': 'Cellules somatiques',
