@@ -54,6 +54,9 @@ LATER = (
     "/lib/uplot.css",
     *("/" + name for name in LANGUAGES),
     "/icons/vatside-512.png",
+    "/js/parts/later/hands.js",
+    "/js/parts/later/pedal.js",
+    "/js/parts/later/voice.js",
     "/js/parts/later/wet-lock.js",
 )
 PLAIN_LINES = re.compile(rb"<!-- plain.*?<!-- end plain -->", re.DOTALL)

@@ -193,3 +193,172 @@ def test_an_alarm_shows_under_the_lock_and_the_same_hold_silences_it(at_make):
     phone.page.locator(".wet-lock .alarm-bar").wait_for(state="detached")
     hold(phone)
     assert not is_locked(phone)
+
+
+# --- a pedal or clicker ---
+
+
+def use_pedal(phone, keys=None):
+    """Turn the pedal on as a person does, and let it learn keys where given."""
+    show(phone, "device")
+    phone.page.get_by_text("Use a pedal or clicker").tap()
+    for words, key in (keys or {}).items():
+        phone.page.get_by_text(words, exact=True).tap()
+        phone.page.get_by_text("Press your pedal now").wait_for()
+        phone.page.keyboard.press(key)
+        phone.page.get_by_text(words, exact=True).wait_for()
+
+
+def press_key(phone, key, wait_ms=700):
+    phone.page.keyboard.press(key)
+    phone.page.wait_for_timeout(wait_ms)
+
+
+def test_no_key_presses_a_step_before_a_pedal_is_turned_on(at_make):
+    phone, _ = at_make
+    for key in ("PageDown", "ArrowRight", "b", "PageUp"):
+        press_key(phone, key, 200)
+    assert "step_begun" not in kinds(phone)
+
+
+@pytest.mark.parametrize("key", ["PageDown", "ArrowRight", "Enter", "Space"])
+def test_a_usual_key_presses_the_large_button_once_however_long_it_is_held(
+    at_make, key
+):
+    phone, make = at_make
+    use_pedal(phone)
+    show(phone, f"make/{make}")
+    for _ in range(5):
+        phone.page.keyboard.down(key)  # held: the browser repeats the key
+    phone.page.keyboard.up(key)
+    for _ in range(4):  # another pedal sends whole presses while it is held
+        press_key(phone, key, 100)
+    phone.page.wait_for_timeout(600)
+    assert kinds(phone).count("step_begun") == 1
+    assert phone.page.get_by_role("button", name="Undo", exact=True).is_visible()
+
+
+def test_a_learnt_key_acts_and_is_kept_over_a_reload(at_make):
+    phone, make = at_make
+    use_pedal(phone, {"Presses the large button": "F9"})
+    phone.reload()
+    show(phone, f"make/{make}")
+    press_key(phone, "PageDown")
+    assert "step_begun" not in kinds(phone)  # what was learnt takes its place
+    press_key(phone, "F9")
+    assert kinds(phone).count("step_begun") == 1
+
+
+def test_the_other_key_silences_the_alarm(at_make):
+    phone, make = at_make
+    use_pedal(phone)
+    show(phone, f"make/{make}")
+    phone.record("timer_started", make=make, data={"label": "Rinse", "lasts_s": 1})
+    phone.page.locator(".alarm-bar").wait_for()
+    press_key(phone, "PageUp")
+    assert kinds(phone)[0] == "alert_acknowledged"
+    phone.page.locator(".alarm-bar").wait_for(state="detached")
+
+
+def test_no_key_but_enter_acts_while_a_value_is_typed(at_make):
+    phone, make = at_make
+    use_pedal(phone)
+    show(phone, f"make/{make}/reading/receive/milk_temp_c")
+    phone.page.locator(".keys .key").filter(has_text="4").tap()
+    for key in ("PageDown", "ArrowRight", "Space", "F5", "b"):
+        press_key(phone, key, 400)
+    assert phone.page.locator(".entered-value").inner_text() == "4"
+    assert "reading_taken" not in kinds(phone)
+    press_key(phone, "Enter")  # the key touched last has no say in it
+    assert kinds(phone)[0] == "reading_taken"
+    assert phone.run("return state.view.value.log[0].data.typed") == "4"
+
+
+def test_enter_presses_what_a_keyboard_has_brought_into_focus(at_make):
+    phone, make = at_make
+    use_pedal(phone)
+    show(phone, f"make/{make}/reading/receive/milk_temp_c")
+    phone.page.keyboard.press("Tab")
+    phone.page.locator(".keys .key").filter(has_text="7").focus()
+    press_key(phone, "Enter")
+    assert phone.page.locator(".entered-value").inner_text() == "7"
+
+
+def test_the_pedal_works_under_the_lock_and_what_it_did_can_be_undone(at_make):
+    phone, make = at_make
+    use_pedal(phone)
+    show(phone, f"make/{make}")
+    lock(phone)
+    press_key(phone, "PageDown", 1000)
+    assert is_locked(phone)
+    assert kinds(phone).count("step_begun") == 1
+    assert phone.page.locator(".lock-said").is_visible()
+    hold(phone)
+    phone.page.get_by_role("button", name="Undo", exact=True).tap()
+    phone.until("state.view.value.steps[0].status === 'ready'", "the step to be undone")
+
+
+# --- the voice ---
+
+VOICE = """
+(() => {
+  globalThis.spoken = [];
+  const voices = LANGS.map((lang) => ({ lang, name: lang, localService: true }));
+  globalThis.SpeechSynthesisUtterance = class {
+    constructor(text) { this.text = text; }
+  };
+  const speech = {
+    getVoices: () => voices, cancel() {}, addEventListener() {},
+    speak(words) { spoken.push([words.lang, words.text]); },
+  };
+  Object.defineProperty(globalThis, "speechSynthesis", { value: speech });
+})();
+"""
+
+
+def voice_phone(new_phone, *langs):
+    phone = new_phone(scripts=[VOICE.replace("LANGS", str(list(langs)))])
+    show(phone, "device")
+    return phone, phone.page.locator(".row").filter(has_text="Read entries aloud")
+
+
+def test_an_entry_is_read_aloud_with_its_unit_and_what_comes_next(new_phone):
+    phone, option = voice_phone(new_phone, "de-DE", "en-GB")
+    option.filter(has_text="Off").tap()
+    option.filter(has_text="On").wait_for()
+    make = phone.open_make()
+    show(phone, f"make/{make}/reading/receive/milk_temp_c")
+    for name in "42":
+        phone.page.locator(".keys .key").filter(has_text=name).tap()
+        phone.page.wait_for_timeout(120)
+        if name == "4":
+            phone.page.locator(".keys .key").filter(has_text=".").tap()
+            phone.page.wait_for_timeout(120)
+    phone.page.wait_for_timeout(300)
+    phone.page.locator(".foot .primary").tap()
+    phone.page.wait_for_function("() => spoken.length === 2")
+    lang, words = phone.page.evaluate("spoken[1]")
+    assert lang == "en-GB"
+    assert words.startswith("Milk temperature 4.2 °C saved. Next: ")
+    assert len(words) > len("Milk temperature 4.2 °C saved. Next: .")
+    phone.reload()
+    show(phone, "device")
+    assert "On" in option.inner_text()
+
+
+def test_without_a_voice_for_the_language_the_option_says_so(new_phone):
+    _, option = voice_phone(new_phone, "de-DE")
+    option.filter(has_text="no voice for this language").wait_for()
+    assert option.is_disabled()
+
+
+def test_nothing_is_said_until_a_person_asks_for_it(new_phone):
+    phone, option = voice_phone(new_phone, "en-GB")
+    option.filter(has_text="Says what was saved").wait_for()
+    make = phone.open_make()
+    phone.record("note_added", make=make, data={"text": "Fog."})
+    show(phone, f"make/{make}")
+    read_cautions(phone)
+    begun(phone)
+    phone.page.wait_for_timeout(500)
+    assert phone.page.evaluate("spoken") == []

@@ -23,7 +23,6 @@ export const EN_HANDS = {
   'pedal.press': 'Press your pedal now',
   'pedal.press_detail': 'Or tap here to leave it as it is',
   'pedal.usual': 'Take the usual keys again',
-  'pedal.nothing': 'Nothing to press here',
   'voice.use': 'Read entries aloud',
   'voice.use_detail': 'Says what was saved and what comes next',
   'voice.none': 'This phone has no voice for this language',

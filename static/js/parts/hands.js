@@ -17,6 +17,8 @@ function kept(name) {
 
 /** Keys of a pedal: {do: [names], other: [names]}, or null when none is used. */
 export const pedal = signal(kept('pedal'));
+/** Which key of the pedal is being learnt: "do", "other", or null. */
+export const learning = signal(null);
 /** True while entries are read aloud on this phone. */
 export const voice = signal(kept('voice') === true);
 
@@ -31,7 +33,7 @@ function keep(name, held) {
 export function startHands(fromScreens) {
   const cover = document.createElement('div');
   document.body.append(cover);
-  addToKit({ ...fromScreens, pedal, voice });
+  addToKit({ ...fromScreens, later, learning, pedal, voice });
   render(html`<${WetLock} />`, cover);
   keep('pedal', pedal);
   keep('voice', voice);

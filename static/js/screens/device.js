@@ -1,4 +1,5 @@
 import { html } from '../parts/html.js';
+import { Later } from '../parts/later.js';
 import { Row } from '../parts/sheet.js';
 import { StateMark } from '../parts/state-mark.js';
 import { secondMs } from '../parts/ticker.js';
@@ -46,6 +47,7 @@ export function DeviceScreen() {
       ${net.value === 'not_paired' || net.value === 'removed' ? html`<${Row} title=${t('device.join')} detail=${t('device.join_detail')} onTap=${() => go('pair')} />` : null}
       <${Row} title=${t('device.export')} detail=${t('device.export_detail')} onTap=${() => exportQueue()} />
     </div>
+    <${Later} part="hands" name="Hands" />
     <h2>${t('install.title')}</h2>
     <p>${t('install.why')}</p>
     <h3>iPhone</h3><ol class="lines"><li>${t('install.iphone_1')}</li><li>${t('install.iphone_2')}</li><li>${t('install.iphone_3')}</li></ol>
