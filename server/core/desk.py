@@ -11,6 +11,7 @@ from . import run
 from .board import board as board_of
 from .clashes import acts as acts_of
 from .due import recipe_of
+from .legal import about_of
 from .order import corrected_ms
 from .readings import read_typed as read_typed_value
 from .view import step as step_of
@@ -209,10 +210,9 @@ def _not_allowed(event, role, about=None):
     return [{"field": "person", "key": "not_allowed", "limit": limit}]
 
 
-def _kind_of(desk, make_id, event_id):
-    state = desk["makes"].get(make_id)
-    event = None if state is None else state["events"].get(event_id)
-    return None if event is None else event["kind"]
+def _about(desk, event):
+    state = desk["makes"].get(event["make"])
+    return about_of(event, (lambda _: None) if state is None else state["events"].get)
 
 
 def tap(desk: dict, event: dict, roles: "list[str]", make_id: str, now_ms: int) -> dict:
@@ -234,7 +234,7 @@ def tap(desk: dict, event: dict, roles: "list[str]", make_id: str, now_ms: int) 
     """
     problems = event_table.check_event(event)
     if not problems:
-        about = _kind_of(desk, event["make"], event.get("ref"))
+        about = _about(desk, event)
         for role in roles:
             problems = problems + _not_allowed(event, role, about)
     if problems:

@@ -195,6 +195,8 @@ KINDS = {
 
 # Kinds that change what another entry says.
 CHANGING = ("entry_corrected", "entry_struck")
+# In place of its kind, for a reading that only a maker may change: see `legal`.
+LEGAL_READING = "legal_reading"
 
 # Fields of the envelope that a correction may set besides those of `data`.
 CORRECTABLE_ENVELOPE = ("at_ms",)
@@ -211,14 +213,16 @@ def may(role: str, kind: str, about: "str | None" = None) -> bool:
     Args:
         role: one of ROLES.
         kind: a key of KINDS.
-        about: kind of the entry that the event names, None if it is not known.
+        about: kind of the entry that the event is about, LEGAL_READING, or None if
+            it is not known; see `legal.about_of`.
 
     Returns:
         True when the role is at least the one the kind asks for.
     """
     if role not in ROLES or kind not in KINDS:
         return False
-    if about is not None and about not in KINDS and kind in CHANGING:
+    is_known = about is None or about == LEGAL_READING or about in KINDS
+    if not is_known and kind in CHANGING:
         return False  # who may record it is not known to this app
     return ROLES.index(role) >= ROLES.index(role_for(kind, about))
 
@@ -228,15 +232,21 @@ def role_for(kind: str, about: "str | None" = None) -> str:
 
     Args:
         kind: a key of KINDS.
-        about: kind of the entry that the event names, None if it is not known.
+        about: kind of the entry that the event is about, LEGAL_READING, or None if
+            it is not known; see `legal.about_of`.
 
     Returns:
         One of ROLES.
     """
     needed = KINDS[kind]["role"]
-    if about not in KINDS or kind not in CHANGING:
+    if kind not in CHANGING:
         return needed
-    other = KINDS[about]["role"]
+    if about == LEGAL_READING:
+        other = "maker"
+    elif about in KINDS:
+        other = KINDS[about]["role"]
+    else:
+        return needed
     return max(needed, other, key=ROLES.index)
 
 

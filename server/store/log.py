@@ -84,6 +84,17 @@ def taken_ids(ids: Iterable[str]) -> dict[str, Taken]:
         return {id_: Taken(*rest) for id_, *rest in found}
 
 
+def event_of(id_: str) -> dict[str, Any] | None:
+    """Return one event as its phone wrote it, or None when the log lacks it.
+
+    Args:
+        id_: id of the event.
+    """
+    with reading() as session:
+        found = session.execute(select(*_COLUMNS).where(LoggedEvent.id == id_)).first()
+        return None if found is None else Logged(*found).event
+
+
 def events_after(n: int, limit: int) -> list[Logged]:
     """Return the events after a number, oldest first.
 

@@ -15,7 +15,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, NamedTuple
 
-from server.core import events
+from server.core import events, legal
 from server.shapes import Problem, Verdict
 from server.shapes.events import Note
 from server.store import held, log, look, people, writing
@@ -86,7 +86,7 @@ class _Desk:
         refs = {item.uuid("ref") for item in batch}
         named = [id_ for id_ in (*refs, *(item.id for item in batch)) if id_]
         self.taken = log.taken_ids(named)
-        self.sent_kinds = {item.id: item.plain("kind") for item in batch}
+        self.sent = {one.id: one.raw for one in batch if one.id and not one.problems}
         self.aside = look.looks_by_hash(item.sha256 for item in batch)
         self.seqs: list[int] = []  # this phone's numbers that are new here
         self.new: dict[str, Item] = {}  # by id, in order
@@ -148,7 +148,7 @@ class _Desk:
     def _not_allowed(self, item: Item) -> list[Problem]:
         if item.field("device") != self.sender.device:
             return [{"field": "device", "key": "other_device", "limit": None}]
-        kind, about = item.raw["kind"], self._kind_of(item.uuid("ref"))
+        kind, about = item.raw["kind"], self._about(item)
         for id_ in (item.raw["person"], self.sender.person):
             person = self.people.get(id_)
             if person is None:
@@ -161,14 +161,17 @@ class _Desk:
                 return [{"field": "kind", "key": "not_allowed", "limit": needed}]
         return []
 
-    def _kind_of(self, id_: str | None) -> str | None:
-        """Return the kind of the entry that an event is about, if it is here."""
-        if id_ is None:
-            return None
-        taken = self.taken.get(id_)
-        kind = taken.kind if taken else self.sent_kinds.get(id_)
+    def _about(self, item: Item) -> str | None:
+        """Return what an event is about, as far as that is here."""
+        about: str | None = legal.about_of(item.raw, self._named)
         # An entry of a newer app stays aside; what is said of it may wait here.
-        return kind if kind in events.KINDS else None
+        known = about in events.KINDS or about == events.LEGAL_READING
+        return about if known else None
+
+    def _named(self, id_: Any) -> dict[str, Any] | None:
+        if not isinstance(id_, str):
+            return None
+        return log.event_of(id_) or self.sent.get(id_)
 
     def _set_aside(self, item: Item, why: list[Problem]) -> None:
         self._count(item)

@@ -153,6 +153,24 @@ def test_who_may_not_place_a_hold_may_not_strike_one(phone, together):
     ]
 
 
+@pytest.mark.parametrize("together", [True, False])
+def test_a_helper_takes_a_legal_reading_and_only_a_maker_corrects_it(phone, together):
+    helper = a_person("helper", "Hal")
+    lent = a_phone(helper.id)
+    value = {"quantity": "milk_temp_c", "value": 64.0}
+    read = note(lent.device, 1, helper.id, kind="reading_taken", data=value)
+    fix = {"kind": "entry_corrected", "data": {"set": {"value": 63.0}, "why": "x"}}
+    mine = note(lent.device, 2, helper.id, ref=read["id"], **fix)
+    batches = [[read, mine]] if together else [[read], [mine]]
+    found = [row for batch in batches for row in push(lent, *batch).results]
+    assert [row["st"] for row in found] == ["stored", "needs_look"]
+    assert found[1]["why"] == [
+        {"field": "kind", "key": "not_allowed", "limit": "maker"}
+    ]
+    theirs = note(phone.device, 1, phone.person, ref=read["id"], **fix)
+    assert states(push(phone, theirs)) == ["stored"]
+
+
 def test_a_viewer_records_nothing(either_app):
     viewer = a_person("viewer")
     phone = a_phone(viewer.id)
