@@ -276,7 +276,7 @@ class Page:
 
 
 def whole_make():
-    """Return (recipe, make id, events, instant after the last of them)."""
+    """Return the recorder of a make that has all its entries."""
     path = ROOT / "server" / "recipes" / "washed-wheel.json"
     recipe = json.loads(path.read_text("utf-8"))
     chance = random.Random(500)
@@ -287,7 +287,7 @@ def whole_make():
         recipe, Crew(maker), chance, start_ms, "Bench", "B-1", 900.0, moulds, "Vat"
     )
     recorder.run(start_ms + WHOLE_MAKE_MIN * MIN_MS)
-    return recipe, recorder.make, recorder.events, recorder.now_ms
+    return recorder
 
 
 def told_of(answers):
@@ -315,11 +315,13 @@ def step_rows(page, times, only):
     """Return (what, spans for one answer, what it answered) of each step's sums."""
     layout, _ = page.ask("sums_catalogue")
     typed = {row["key"]: given(row) for row in layout}
-    recipe, make, events, now_ms = whole_make()
-    page.ask("take", events)
+    recorder = whole_make()
+    make, now_ms = recorder.make, recorder.now_ms
+    count = len(recorder.events)
+    page.ask("take", recorder.events)
     page.ask("view", make, now_ms)
     rows = []
-    for step in recipe["steps"]:
+    for step in recorder.recipe["steps"]:
         if not step.get("sums") or only not in ("", step["key"]):
             continue
         known, _ = page.ask("step_sums", make, step["key"], now_ms)
@@ -330,11 +332,16 @@ def step_rows(page, times, only):
             if name in typed[found["key"]]
         }
         asked = (make, step["key"], now_ms, lacking)
-        answers, spans = page.ask("step_sums", *asked, times=times)
-        each = [span / len(answers) for span in spans]
+        each = []
+        for _ in range(times):
+            # Asked anew after an entry, when nothing that is kept counts.
+            note = {"text": "bench", "step": step["key"]}
+            page.ask("take", [recorder.record(recorder.crew.maker, "note_added", note)])
+            answers, spans = page.ask("step_sums", *asked)
+            each.append(spans[0] / len(answers))
         told = f"{len(answers)} answers, {told_of(answers)}"
         rows.append((step["key"], each, told))
-    return rows, len(events)
+    return rows, count
 
 
 def print_rows(title, rows):
@@ -366,13 +373,12 @@ def firsts(open_page):
             page.context.close()
         what = " ".join([name, *(arg for arg in args if isinstance(arg, str))])
         print(f"{'first ' + what:<28} {statistics.median(spans):>9.1f}")
-    recipe, make, events, now_ms = whole_make()
-    first = next(row["key"] for row in recipe["steps"] if row.get("sums"))
+    recorder = whole_make()
     page = open_page()
-    page.ask("take", events)
-    page.ask("view", make, now_ms)
-    for key in (first, "brine_large"):
-        (span,) = page.ask("step_sums", make, key, now_ms)[1]
+    page.ask("take", recorder.events)
+    page.ask("view", recorder.make, recorder.now_ms)
+    for key in ("receive", "brine_large"):
+        (span,) = page.ask("step_sums", recorder.make, key, recorder.now_ms)[1]
         print(f"{'then step_sums ' + key:<28} {span:>9.1f}")
     page.context.close()
 
@@ -405,7 +411,7 @@ def main():
             print_rows(f"Each sum alone: {title}", alone)
         steps, count = step_rows(page, args.times, args.only)
         if steps:
-            print_rows(f"Each answer of a step, make of {count} entries", steps)
+            print_rows(f"Each answer of a step after an entry, make of {count}", steps)
         page.context.close()
         if not args.only:
             firsts(open_page)
