@@ -7,7 +7,7 @@ export const SUMS = {
   'nav.trends': 'Évolution',
   'nav_detail.sums': 'Chaque calcul d’une fabrication, à part',
   'nav_detail.store': 'Bacs de saumure et meules en affinage',
-  'nav_detail.trends': 'Une fabrication ressemble-t-elle aux autres\u00a0?',
+  'nav_detail.trends': 'Une fabrication est-elle comme les autres\u00a0?',
 
   'topic.milk': 'Lait',
   'topic.heat': 'Chauffer et refroidir',
@@ -33,7 +33,7 @@ export const SUMS = {
   'sum.jacket_needed': 'Double paroi pour un temps voulu',
   'sum.scald_rate': 'Vitesse de chauffe',
   'sum.vat_time_constant': 'Lenteur de cette cuve',
-  'sum.heat_treatment': 'Ce qu’atteignent les mesures d’un traitement thermique',
+  'sum.heat_treatment': 'Mesures d’un traitement thermique',
   'sum.lethality': 'Létalité, pour information',
   'sum.starter_packs': 'Ferment\u00a0: sachets',
   'sum.starter_bulk': 'Ferment\u00a0: levain',
@@ -75,7 +75,7 @@ export const SUMS = {
   'sum.ripening_days': 'Jours d’affinage',
   'sum.composition': 'Gras et eau du fromage',
   'sum.identity': 'Fromage face à une norme citée',
-  'sum.control_chart': 'Cette fabrication ressemble-t-elle aux autres\u00a0?',
+  'sum.control_chart': 'Est-elle comme les autres\u00a0?',
 
   'sums.lead': 'Chaque calcul dit sur quoi il s’appuie. Rien d’ici n’entre dans une fabrication.',
   'sums.loading': 'Un instant\u00a0: le calculateur démarre.',
@@ -167,8 +167,8 @@ export const SUMS = {
   'sum_problem.unknown_input': '{field}\u00a0: pas demandé ici.',
   'sum_problem.impossible': '{field} {value} {words}',
 
-  'in.milk_l': 'Lait, volume',
-  'in.milk_kg': 'Lait, poids',
+  'in.milk_l': 'Volume du lait',
+  'in.milk_kg': 'Poids du lait',
   'in.fat_frac': 'Gras du lait',
   'in.snf_frac': 'Extrait sec dégraissé',
   'in.milk_temp_c': 'Température du lait',
