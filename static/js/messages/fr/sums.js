@@ -209,7 +209,7 @@ export const SUMS = {
   'in.phosphatase': 'Test de phosphatase',
   'in.extra_hold_s': 'Remplissage et vidange, ajoutés au maintien',
   'in.holding_s': 'Maintien chronométré de l’appareil',
-  'in.gap_max_s': 'Plus long trou convenu entre mesures',
+  'in.gap_max_s': 'Plus long écart convenu entre mesures',
   'in.chart_date': 'Sur le diagramme\u00a0: date',
   'in.chart_plant_name': 'Sur le diagramme\u00a0: nom de l’atelier',
   'in.chart_product_name': 'Sur le diagramme\u00a0: nom du produit',
