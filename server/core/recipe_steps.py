@@ -10,6 +10,7 @@ from .checks import (
 )
 from .figures import check_figure, is_text
 from .quantities import QUANTITIES, check_number
+from .recipe_turns import check_turns
 from .sum_keys import SUM_KEYS
 from .waits import circular_waits
 
@@ -80,6 +81,7 @@ def check_steps(recipe: dict, ingredients: "list[str]") -> "list[dict]":
         problems.extend(_check_judge(path, step))
         problems.extend(_check_sums(path, step))
         problems.extend(_check_size(path, step, recipe))
+        problems.extend(check_turns(path, step, sources))
         if step.get("mould") is True and not recipe.get("moulds"):
             problems.append(problem("moulds", "missing", None))
     problems.extend(_check_closing(paths, steps))
