@@ -21,7 +21,7 @@ export const EQUIPMENT = {
   'equip.lead_make': 'Un changement compte dès maintenant dans cette fabrication, et est proposé pour la suivante.',
   'equip.open': 'saisir',
   'equip.has': '{what} {value}',
-  'equip.more': '{n} autres',
+  'equip.more': '{n} de plus',
   'equip.gap': 'écart {value} convenu avec {name}',
   'equip.agreed': 'Convenu avec {name}',
   'equip.agreed_with': 'Avec qui est-ce convenu\u00a0?',

@@ -356,7 +356,7 @@ export const SCREENS = {
   'mould.title': 'Quelle taille de moule\u00a0?',
   'mould.how_many': '{size}\u00a0: combien de remplis\u00a0?',
   'mould.wheels': 'meules',
-  'mould.counts': '{done} remplis sur {planned}',
+  'mould.counts': 'remplis\u00a0: {done} sur {planned}',
 
   'timer.label': 'Pour quoi\u00a0?',
   'timer.how_long': 'Combien de temps\u00a0?',
