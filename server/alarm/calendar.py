@@ -10,41 +10,45 @@ import uuid
 from datetime import UTC, datetime
 from typing import Any
 
+from server.alarm.words import own, texts
+
 SPACE = uuid.UUID("5b0f3f1e-3c0b-4f0e-9a57-2f6c1c0f7a11")  # of our UIDs
 LINE_BYTES = 75  # RFC 5545 section 3.1
 MOMENT = "PT5M"
-WORDS = {
-    "step_end": "{title}: the time is up",
-    "step_begin": "{title} can begin",
-    "timer": "{label}: the time is up",
-}
+# What an entry says, by the keys of the texts.
+WORDS = {"step_end": "step_due", "step_begin": "can_begin", "timer": "timer"}
 
 
-def calendar(view: dict[str, Any], entries: list[dict[str, Any]]) -> bytes:
+def calendar(
+    view: dict[str, Any], entries: list[dict[str, Any]], language: str | None = None
+) -> bytes:
     """Return a make's deadlines as a calendar file.
 
     Args:
         view: View of the make.
         entries: as from `core.alarm_calendar.calendar`.
+        language: of who opens it; None is English.
     """
     lines = [
         "BEGIN:VCALENDAR",
         "VERSION:2.0",
-        "PRODID:-//Vatside//Alarms//EN",
+        f"PRODID:-//Vatside//Alarms//{(language or 'en').upper()}",
         "CALSCALE:GREGORIAN",
         "METHOD:PUBLISH",
     ]
     for entry in entries:
-        lines += _event(view, entry)
+        lines += _event(view, entry, language)
     lines.append("END:VCALENDAR")
     return b"".join(folded(line) for line in lines)
 
 
-def _event(view: dict[str, Any], entry: dict[str, Any]) -> list[str]:
+def _event(
+    view: dict[str, Any], entry: dict[str, Any], language: str | None
+) -> list[str]:
     make = view["make"]
-    title = entry["title"] or {}
-    says = WORDS[entry["what"]].format(
-        title=title.get("en") or next(iter(title.values()), ""), label=entry["label"]
+    words = texts(language)
+    says = words[WORDS[entry["what"]]].format(
+        step=own(entry["title"], language), label=entry["label"]
     )
     where = " · ".join(name for name in (make["name"], make["vat"]) if name)
     # Later files of a make count higher, as the sequence of a revision must.
@@ -57,14 +61,14 @@ def _event(view: dict[str, Any], entry: dict[str, Any]) -> list[str]:
         f"DTSTART:{utc(entry['at_ms'])}",
         f"DURATION:{MOMENT}",
         f"SUMMARY:{escaped(says)}",
-        f"DESCRIPTION:{escaped(_details(make, entry, where))}",
+        f"DESCRIPTION:{escaped(_details(make, entry, where, words))}",
         f"LOCATION:{escaped(where)}",
         "TRANSP:TRANSPARENT",
     ]
     lines += _ring("PT0S", says)
     if entry["late_ms"] is not None and entry["late_ms"] > entry["at_ms"]:
         late_s = (entry["late_ms"] - entry["at_ms"]) // 1000
-        lines += _ring(f"PT{late_s}S", "Last moment: " + says)
+        lines += _ring(f"PT{late_s}S", words["last_moment"].format(says=says))
     lines.append("END:VEVENT")
     return lines
 
@@ -79,9 +83,11 @@ def _ring(after: str, says: str) -> list[str]:
     ]
 
 
-def _details(make: dict[str, Any], entry: dict[str, Any], where: str) -> str:
-    sure = "" if entry["sure"] else "\nA forecast: look again when the make moves on."
-    return f"{where}, batch {make['batch']}{sure}"
+def _details(
+    make: dict[str, Any], entry: dict[str, Any], where: str, words: dict[str, Any]
+) -> str:
+    sure = "" if entry["sure"] else "\n" + words["forecast"]
+    return str(words["batch"]).format(place=where, batch=make["batch"]) + sure
 
 
 def utc(at_ms: int) -> str:

@@ -88,7 +88,7 @@ class Delivery:
         address, _ = contact(self._settings)
         if address is None:
             return sender.UNREACHABLE
-        job = Job(to, message.of_test(weekly=False), TRIES, real_ms)
+        job = Job(to, message.of_test(False, to.language), TRIES, real_ms)
         return self._send_all([job], address, real_ms)[0]
 
     def _send_all(self, jobs: list[Job], address: str, real_ms: int) -> list[int]:
@@ -125,6 +125,7 @@ def _for_person(
     escalate_s: int,
 ) -> list[Job]:
     now_ms, real_ms = at_ms
+    language = theirs[0].language
     before = kept.heard(person) or NEW
     told = dict(before)
     jobs: list[Job] = []
@@ -132,13 +133,15 @@ def _for_person(
     if at_work:
         told, news = _news(told, "pushed", _unanswered(standing), real_ms)
         if news:
-            jobs += _jobs(at_work, message.of_alarms(news, now_ms), real_ms)
+            jobs += _jobs(at_work, message.of_alarms(news, now_ms, language), real_ms)
     watching = [row for row in theirs if row.role == "owner" or row.wants != "all"]
     if watching:
         late = [row for row in _unanswered(standing) if row["escalated"]]
         told, news = _news(told, "told", late, real_ms)
         if news:
-            jobs += _jobs(watching, message.of_nobody(news, escalate_s), real_ms)
+            jobs += _jobs(
+                watching, message.of_nobody(news, escalate_s, language), real_ms
+            )
     if told != before:
         kept.save_heard(person, told)
     return jobs
@@ -176,4 +179,4 @@ def _weekly_tests(live: list[Subscription], real_ms: int) -> list[Job]:
         if real_ms - (row.ok_ms or row.posted_ms) >= WEEK_MS
         and real_ms - (row.sent_ms or 0) >= DAY_MS
     ]
-    return _jobs(due, message.of_test(weekly=True), real_ms)
+    return [Job(row, message.of_test(True, row.language), 0, real_ms) for row in due]

@@ -67,53 +67,60 @@ class Message:
         return base64.urlsafe_b64encode(digest).decode()
 
 
-def of_alarms(alarms: list[dict[str, Any]], now_ms: int) -> Message:
+def of_alarms(
+    alarms: list[dict[str, Any]], now_ms: int, language: str | None
+) -> Message:
     """Return the one push about some alarms.
 
     Args:
         alarms: list of Alarm, the most urgent first.
         now_ms: now, by the server's clock [ms].
+        language: of who reads it.
     """
     top = alarms[0]
     return Message(
         what="alarm",
         tag=top["id"],
-        title=words.title(alarms, None),
-        body=words.body(alarms, nobody=False),
+        title=words.title(alarms, None, language),
+        body=words.body(alarms, nobody=False, language=language),
         path="/#/alarms",
         ttl_s=_ttl_s(alarms, now_ms),
     )
 
 
-def of_nobody(alarms: list[dict[str, Any]], escalate_s: int) -> Message:
+def of_nobody(
+    alarms: list[dict[str, Any]], escalate_s: int, language: str | None
+) -> Message:
     """Return the push that tells the owner of alarms that nobody answered.
 
     Args:
         alarms: list of Alarm, the most urgent first.
         escalate_s: how long nobody had answered [s].
+        language: of who reads it.
     """
     return Message(
         what="owner",
         tag="nobody/" + alarms[0]["id"],
-        title=words.title(alarms, max(1, escalate_s // 60)),
-        body=words.body(alarms, nobody=True),
+        title=words.title(alarms, max(1, escalate_s // 60), language),
+        body=words.body(alarms, nobody=True, language=language),
         path="/#/alarms",
         ttl_s=LONGEST_TTL_S,
     )
 
 
-def of_test(weekly: bool) -> Message:
+def of_test(weekly: bool, language: str | None) -> Message:
     """Return a push that only proves that pushes arrive.
 
     Args:
         weekly: whether the server sends it by itself.
+        language: of who reads it.
     """
+    said = words.texts(language)
     return Message(
         what="test",
         tag="test",
-        title="Vatside: test",
-        body="Pushes reach this phone. "
-        + ("This test comes once a week." if weekly else "Tap to confirm."),
+        title=said["test"],
+        body=said["test_weekly" if weekly else "test_now"],
         path="/#/alarms/test",
         ttl_s=TEST_TTL_S,
         urgency="normal" if weekly else "high",

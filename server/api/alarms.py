@@ -91,6 +91,7 @@ def calendar_file(wanted: dict[str, Any], make_id: str) -> Response:
     entries = alarm_calendar.calendar(view, wanted.get("step"))
     if not entries:
         raise RefusedError("no_deadline", "step")
-    answer = Response(calendar(view, entries), content_type="text/calendar")
+    language = wanted.get("language") or paired().person.language
+    answer = Response(calendar(view, entries, language), content_type="text/calendar")
     answer.headers["Content-Disposition"] = 'attachment; filename="make.ics"'
     return answer

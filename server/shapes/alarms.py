@@ -3,6 +3,7 @@
 from marshmallow import fields, validate
 
 from server.shapes.http import Shape, choice, whole, words, yes_or_no
+from server.shapes.people import LANGUAGES
 
 BASE64URL = r"[A-Za-z0-9_-]+=*\Z"
 
@@ -41,9 +42,13 @@ class Written(Shape):
 
 
 class CalendarQuery(Shape):
-    """Which step a calendar file is about; left out for all that are long."""
+    """Which step a calendar file is about; left out for all that are long.
+
+    Its language is that of who taps; left out, of the phone's own person.
+    """
 
     step = words(60)
+    language = choice(LANGUAGES)
 
 
 class PushKeys(Shape):

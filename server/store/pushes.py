@@ -41,11 +41,18 @@ class Subscription(NamedTuple):
     dropped_ms: int | None
     person: str
     role: str
+    language: str | None
     device_name: str
 
 
 _FIELDS = tuple(getattr(PushRow, name) for name in Subscription._fields[:12])
-_ALL = (*_FIELDS, DeviceRow.person, PersonRow.role, DeviceRow.name)
+_ALL = (
+    *_FIELDS,
+    DeviceRow.person,
+    PersonRow.role,
+    PersonRow.language,
+    DeviceRow.name,
+)
 
 
 def save_subscription(new: NewSubscription, now_ms: int) -> None:

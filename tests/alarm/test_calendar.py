@@ -120,3 +120,15 @@ def test_signs_with_a_meaning_are_escaped(text, written):
 
 def test_an_instant_is_written_in_utc():
     assert utc(0) == "19700101T000000Z"
+
+
+def test_a_calendar_is_in_the_language_of_who_opens_it():
+    late_ms = START_MS + 43_200_000 + 7_200_000
+    french = entry(title={"en": "Press", "fr": "Presser"}, late_ms=late_ms, sure=False)
+    found = icalendar.Calendar.from_ical(calendar(MAKE_VIEW, [french], "fr"))
+    (event,) = found.walk("VEVENT")
+    assert event["SUMMARY"] == "«\u00a0Presser\u00a0»\u00a0: c’est l’heure"
+    assert "lot B7" in event["DESCRIPTION"]
+    assert "Une prévision" in event["DESCRIPTION"]
+    last = event.walk("VALARM")[1]["DESCRIPTION"]
+    assert last.startswith("Dernier moment. «")

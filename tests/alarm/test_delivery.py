@@ -2,7 +2,7 @@
 
 import pytest
 
-from server import live, store
+from server import auth, live, store
 from server.alarm import Delivery
 from server.config import Settings, settings
 from server.store import alarms as kept
@@ -54,6 +54,15 @@ def test_a_timer_reaches_every_phone_at_work_once(app, phone, service):
     assert headers["Urgency"] == "high"
     # Until the owner is told of it, ten minutes after it began to ring.
     assert headers["TTL"] == "600"
+
+
+def test_each_person_hears_it_in_their_own_language(app, phone, service):
+    ada, bo = Listener(service, "Ada"), Listener(service, "Bo", "helper")
+    auth.change_person(bo.person, at(0), language="es")
+    add(timer(phone, 1))
+    turn(delivery(), 6)
+    assert ada.heard()[0]["body"] == "Press: the time is up"
+    assert bo.heard()[0]["body"] == "Press: se acabó el tiempo"
 
 
 def test_another_worker_does_not_tell_it_again(app, phone, service):

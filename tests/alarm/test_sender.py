@@ -30,6 +30,7 @@ def subscription(browser):
         ok_ms=None,
         dropped_ms=None,
         person="p",
+        language=None,
         role="maker",
         device_name="Pocket",
     )
@@ -102,10 +103,10 @@ def test_a_service_that_sends_us_elsewhere_is_not_followed(service, key):
 
 
 def test_a_weekly_test_is_visible_and_not_urgent():
-    weekly = of_test(weekly=True)
+    weekly = of_test(weekly=True, language=None)
     assert weekly.urgency == "normal"
     assert weekly.title
-    assert of_test(weekly=False).urgency == "high"
+    assert of_test(weekly=False, language=None).urgency == "high"
 
 
 def test_only_a_point_of_the_curve_is_a_key(service):

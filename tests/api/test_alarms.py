@@ -259,6 +259,16 @@ def test_one_step_s_deadline_is_given_however_short(maker):
     assert event.start.timestamp() * 1000 == at(10)
 
 
+def test_a_calendar_speaks_to_who_taps_or_else_to_the_phone_s_person(maker, clock):
+    overnight(maker)
+    clock.tick(3 * 60_000)
+    path = f"/makes/{maker.make}/calendar.ics"
+    maker.paired.patch("/me", {"language": "es"})
+    assert "se acabó el tiempo" in maker.paired.get(path).text
+    assert "c’est l’heure" in maker.paired.get(path + "?language=fr").text
+    assert key_of(maker.paired.get(path + "?language=x")) == (422, "not_a_choice")
+
+
 def test_an_unknown_make_has_no_calendar(paired):
     path = "/makes/0193a5b0-0000-7000-8000-0000000000ff/calendar.ics"
     assert key_of(paired.get(path)) == (404, "unknown_make")

@@ -11,6 +11,7 @@ import { call } from "../core/bridge.js";
 import { get, post } from "./api.js";
 import { clock } from "./clock.js";
 import { getSaved, oldest, setSaved } from "./db.js";
+import { reads } from "./reads.js";
 import { board, core, me, net, unsent } from "./state.js";
 
 const POLL_MS = 5000;
@@ -164,8 +165,8 @@ export async function setEscalation(minutes) {
 /** Open a make's deadlines, or one step's, in the phone's own calendar. */
 export function openCalendar(make, step = null) {
   const link = document.createElement("a");
-  const only = step ? `?step=${encodeURIComponent(step)}` : "";
-  link.href = `/api/v1/makes/${make}/calendar.ics${only}`;
+  const wanted = new URLSearchParams({ language: reads.value.language, ...(step ? { step } : {}) });
+  link.href = `/api/v1/makes/${make}/calendar.ics?${wanted}`;
   link.download = "make.ics";
   link.click();
 }
