@@ -1,6 +1,7 @@
 // All of the French texts: what this language's pack is made of.
 
 import { ALARM } from './alarm.js';
+import { EQUIPMENT } from './equipment.js';
 import { FIRST } from './first.js';
 import { HANDS } from './hands.js';
 import { LIVE } from './live.js';
@@ -9,5 +10,5 @@ import { SUMS } from './sums.js';
 import { TRADE } from './trade.js';
 import { WORDS } from './words.js';
 
-export const TEXTS = { ...ALARM, ...FIRST, ...HANDS, ...LIVE, ...SCREENS, ...SUMS, ...TRADE, ...WORDS };
+export const TEXTS = { ...ALARM, ...EQUIPMENT, ...FIRST, ...HANDS, ...LIVE, ...SCREENS, ...SUMS, ...TRADE, ...WORDS };
 export { RECIPE } from './recipe.js';
