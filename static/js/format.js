@@ -95,7 +95,7 @@ const QUANTITY_FORMS = {
 // A gallon is larger than a litre, a psi than a kPa: one decimal more is read.
 const MORE_DECIMALS = { gal: 1, imp_gal: 1, psi: 1 };
 const UNIT_NAMES = {
-  C: '°C', F: '°F', K: 'K', fraction: '%', 'fraction lactic': '%', pH: '',
+  C: '°C', F: '°F', K: '°C', 'K/min': '°C/min', fraction: '%', 'fraction lactic': '%', pH: '',
   multiple: '×', min: 'min', F_rise: '°F', imp_gal: 'imp. gal', lactic_percent: '%',
   dornic: '°D', thorner: '°Th', soxhlet_henkel: '°SH', Baume: '°Bé',
   salometer: '°Sal', 'kg/m3': 'kg/m³', 'm2/s': 'm²/s',
