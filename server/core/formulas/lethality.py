@@ -117,6 +117,39 @@ def log_reduction(
     3.333
     """
     require_above("d_s", d_s, 0)
+    found = near_lethality_s(times_s, temps_c, reference_c, z_k)
+    logs = found["value_s"] / d_s
+    return {
+        "value": min(logs, MOST_LOGS),
+        "at_least": logs > MOST_LOGS or found["at_least"],
+        "basis": "lethality.information_only",
+    }
+
+
+def near_lethality_s(
+    times_s: list[float], temps_c: list[float], reference_c: float, z_k: float
+) -> "dict[str, Any]":
+    """Return F, counted only as far from the reference as z can be trusted.
+
+    Args:
+        times_s: time of each reading [s]; rising, one or more.
+        temps_c: milk temperature at the coldest point [°C].
+        reference_c: reference temperature [°C].
+        z_k: rise that makes the kill ten times faster [K]; above 0.
+
+    Returns:
+        {"value_s"}: F at the reference temperature [s]; {"at_least"}: true when
+        milk was hotter than REACH_K above the reference and counted as that hot.
+
+    Raises:
+        ValueError: as `lethality_s`.
+
+    Source: as `lethality_s`; colder than REACH_K below counts for nothing.
+    Check: a minute 5 K below with z 5 K is worth 6 s, 6 K below nothing.
+
+    >>> near_lethality_s([0, 60, 61, 121], [58, 58, 57, 57], 63, 5)["value_s"]
+    6.0
+    """
     require_above("z_k", z_k, 0)
     require_number("reference_c", reference_c)
     require_series(times_s, "temps_c", temps_c, 1)
@@ -133,12 +166,7 @@ def log_reduction(
             if (from_c + to_c) / 2 > high_c:
                 from_c, to_c = high_c, high_c
             total_s += _piece_s(span_s * (b - a), from_c, to_c, reference_c, z_k)
-    logs = total_s / d_s
-    return {
-        "value": min(logs, MOST_LOGS),
-        "at_least": logs > MOST_LOGS or max(temps_c) > high_c,
-        "basis": "lethality.information_only",
-    }
+    return {"value_s": total_s, "at_least": max(temps_c) > high_c}
 
 
 def reading_error_factor(error_k: float, z_k: float) -> float:

@@ -132,8 +132,9 @@ def _lethality(x):
         sources.append(
             rests("d_s." + row["key"], row["d_s"], "s", "abstract", row["source"])
         )
-    at_63_s = lethality.lethality_s(times_s, temps_c, 63.0, x["z_k"])
-    values.append(value("f63_s", at_63_s, "s"))
+    near = lethality.near_lethality_s(times_s, temps_c, 63.0, x["z_k"])
+    low_s = near["value_s"] if near["at_least"] else None
+    values.append(value("f63_s", near["value_s"], "s", low_s))
     return result(values, notes, sources)
 
 

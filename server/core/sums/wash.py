@@ -117,33 +117,51 @@ def _wash_drain(x):
         None if end is None else end * milk_kg * x["whey_share_frac"]
         for end in (low, high)
     ]
-    vat_kg = milk_kg + (x["water_in_kg"] or 0.0) - (x["drained_before_kg"] or 0.0) - off
+    start = milk_kg + (x["water_in_kg"] or 0.0) - (x["drained_before_kg"] or 0.0)
+    # Curd stays: no more than the whey and the water can have been run off.
+    most = start - milk_kg * (1.0 - x["whey_share_frac"])
+    if off > most:
+        raise ValueError(
+            "drain_frac %r takes %.6g kg, more than the whey left, %.6g"
+            % (x["drain_frac"], off, most)
+        )
     values = [
         value("drain_kg", off, "kg", ends[0], ends[1]),
         value("drain_l", off / WHEY_KG_L, "L"),
-        value("vat_kg", vat_kg, "kg"),
+        value("vat_kg", start - off, "kg"),
     ]
-    if x["water_kg"] is not None:
-        lacking = [
-            n for n in ("vat_temp_c", "target_temp_c", "water_temp_c") if x[n] is None
-        ]
-        if lacking:
-            return result(values, [], [], lacking)
-        gap_up = x["target_temp_c"] - x["vat_temp_c"]
-        gap_down = x["water_temp_c"] - x["target_temp_c"]
-        if gap_up <= 0 or gap_down <= 0:
-            raise ValueError(
-                "target_temp_c %r is not between the vat, %r, and the water, %r"
-                % (x["target_temp_c"], x["vat_temp_c"], x["water_temp_c"])
-            )
-        fits = x["water_kg"] * milk.WATER_CP_J_KG_K * gap_down
-        stay = fits / (VAT_CP_J_KG_K * gap_up)
-        start = milk_kg + (x["water_in_kg"] or 0.0) - (x["drained_before_kg"] or 0.0)
-        if stay > start:
-            values.append(value("drain_for_water_kg", 0.0, "kg"))
-            return result(values, [note("water_is_more_than_enough")], [CP])
-        values.append(value("drain_for_water_kg", start - stay, "kg"))
-    return result(values, [], [CP])
+    if x["water_kg"] is None:
+        return result(values)
+    return _for_water(x, start, most, values)
+
+
+def _for_water(x, start, most, values):
+    """Add what to run off so that the water at hand warms the rest to the target."""
+    lacking = [
+        n for n in ("vat_temp_c", "target_temp_c", "water_temp_c") if x[n] is None
+    ]
+    if lacking:
+        return result(values, [], [], lacking)
+    gap_up = x["target_temp_c"] - x["vat_temp_c"]
+    gap_down = x["water_temp_c"] - x["target_temp_c"]
+    if gap_down <= 0:
+        raise ValueError(
+            "target_temp_c %r is not below the water, %r"
+            % (x["target_temp_c"], x["water_temp_c"])
+        )
+    if gap_up <= 0:
+        # The whey to run off stands without it.
+        return result(values, [note("vat_is_warm_enough", value=x["vat_temp_c"])])
+    fits = x["water_kg"] * milk.WATER_CP_J_KG_K * gap_down
+    stay = fits / (VAT_CP_J_KG_K * gap_up)
+    if stay > start:
+        values.append(value("drain_for_water_kg", 0.0, "kg"))
+        return result(values, [note("water_is_more_than_enough")], [CP])
+    values.append(value("drain_for_water_kg", start - stay, "kg"))
+    notes = []
+    if start - stay > most:
+        notes.append(note("drain_more_than_whey", value=start - stay, limit=most))
+    return result(values, notes, [CP])
 
 
 def _lactose_left(x):

@@ -156,3 +156,17 @@ def test_beyond_reach_the_published_line_is_already_a_third_off():
 def test_an_impossible_heating_is_refused(core, name, args, words):
     with pytest.raises(ValueError, match=words):
         ask(core, name, *args)
+
+
+def test_a_hold_near_the_reference_is_counted_as_bigelow_counts_it(core):
+    times_s, temps_c = [0, 600, 900, 1200], [60, 63, 66, 64]
+    near = core("formulas.lethality", "near_lethality_s", times_s, temps_c, 63, 7)
+    whole = core("formulas.lethality", "lethality_s", times_s, temps_c, 63, 7)
+    assert near["value_s"] == pytest.approx(whole, rel=1e-12)
+    assert not near["at_least"]
+
+
+def test_milk_hotter_than_z_reaches_counts_as_hot_as_it_reaches(core):
+    # 80 °C counts as 68: 10^(5/5) for a minute.
+    near = core("formulas.lethality", "near_lethality_s", [0, 60], [80, 80], 63, 5)
+    assert near == {"value_s": pytest.approx(600), "at_least": True}

@@ -107,6 +107,43 @@ def test_whey_off_for_cold_water_is_refused(core):
     assert problem["field"] == "target_temp_c"
 
 
+def test_a_vat_that_is_warm_already_still_tells_the_whey_to_run_off(core):
+    given = {
+        "milk_kg": 100,
+        "water_kg": 20,
+        "vat_temp_c": 38,
+        "target_temp_c": 37,
+        "water_temp_c": 60,
+    }
+    found = answer(core, "wash_drain", given)
+    assert found["values"][0]["value"] == pytest.approx(89 / 3)
+    assert [row["key"] for row in found["notes"]] == ["note.vat_is_warm_enough"]
+
+
+def test_water_too_little_for_the_whole_rise_asks_for_more_whey_than_there_is(core):
+    # 1 kg at 60 °C warms 1 × 4180 × 23 / (3900 × 6) = 4.1 kg by 6 K; 89 kg is whey.
+    given = {
+        "milk_kg": 100,
+        "water_kg": 1,
+        "vat_temp_c": 31,
+        "target_temp_c": 37,
+        "water_temp_c": 60,
+    }
+    told = answer(core, "wash_drain", given)["notes"]
+    assert [row["key"] for row in told] == ["note.drain_more_than_whey"]
+    assert told[0]["limit"] == pytest.approx(89)
+    assert told[0]["value"] == pytest.approx(100 - 4180 * 23 / (3900 * 6), abs=0.02)
+
+
+def test_more_whey_than_is_left_is_refused_with_what_is_left(core):
+    # 89 kg of whey, 70 off already: a third of 89 is more than the 19 left.
+    problem = answer(core, "wash_drain", {"milk_kg": 100, "drained_before_kg": 70})[
+        "problems"
+    ][0]
+    assert problem["field"] == "drain_frac"
+    assert problem["limit"] == pytest.approx(19)
+
+
 def test_water_at_hand_that_would_have_to_scald_is_told(core):
     found = answer(core, "wash_temp", {**VAT, "water_kg": 8})
     assert found["notes"][0]["key"] == "note.water_hotter_than_most"
