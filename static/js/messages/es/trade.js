@@ -211,7 +211,7 @@ export const TRADE = {
   'figure_name.at_least': 'Termina con, al menos',
   'figure_name.at_most': 'Termina con, como mucho',
   'figure_name.end': 'Fin',
-  'figure_name.targets': 'Objetivo',
+  'figure_name.targets': 'Meta',
   'figure_name.amount': 'Dosis',
   'figure_name.dose': 'Dosis',
   'figure_name.wheel_kg': 'Masa al salir de la prensa',
