@@ -1,14 +1,14 @@
-"""What a make knows once it is out of the vat: press, wheels, brine, store, lab."""
+"""What a make knows once it is out of the vat: press, wheels, store, lab."""
 
 from .. import heat_hold, run
-from ..figures import scaled_figure
-from ..formulas import brining, curing, salting
+from ..formulas import curing
 from ..readings import parse
 from ..wheel_mass import cheese_kg, weighings
+from . import known_brine
 from .found import from_make, from_recipe, of_figure
+from .known_vat import base_ms
 
 STORE_QUANTITIES = ("room_temp_c", "brine_temp_c", "store_temp_c")
-MOST_WHEELS = 40
 
 
 def moulds(place: dict) -> "list[dict]":
@@ -102,22 +102,6 @@ def _cheese_kg(place):
     return None if total_kg is None else from_make(total_kg)
 
 
-def _own_reading(quantity):
-    """Look up a reading of this make, else the recipe's target for it."""
-
-    def look_up(place):
-        entry = run.last(place["state"], "reading_taken", quantity)
-        if entry is not None:
-            return from_make(entry["data"]["value"])
-        milk_l = place["context"]["milk"]["milk_l"]
-        for target in place["step"].get("targets", []):
-            if target["quantity"] == quantity:
-                return of_figure(scaled_figure(target["figure"], milk_l))
-        return None
-
-    return look_up
-
-
 def _lab(quantity):
     def look_up(place):
         found = [
@@ -138,94 +122,7 @@ def _cheese_ph(place):
     return None if entry is None else from_make(entry["data"]["value"])
 
 
-def _time_s(place):
-    lasts = place["step"].get("lasts")
-    if place["topic"] != "brine" or not lasts:
-        return None
-    return of_figure(lasts)
-
-
-def analysed_wheels(desk: dict) -> "list[dict]":
-    """Return the wheels of all makes whose salt was measured, newest last.
-
-    Args:
-        desk: Desk.
-
-    Returns:
-        List of {"salt_frac", "brined_s", "diameter_m", "height_m",
-        "moisture_frac", "brine_frac"} as `brining.calibrated_diffusion` takes it.
-    """
-    found: "list[dict]" = []
-    for stream in sorted(desk["makes"]):
-        state = desk["makes"][stream]
-        opened = run.entries(state, "make_opened")
-        if not opened:
-            continue
-        recipe = opened[0]["data"]["recipe"]
-        for entry in run.entries(state, "reading_taken", "cheese_salt_frac"):
-            wheel = _analysed(state, recipe, entry)
-            if wheel is not None:
-                found.append(wheel)
-    return found[-MOST_WHEELS:]
-
-
-def _analysed(state, recipe, entry):
-    size = entry["data"].get("place")
-    mould = None
-    for row in recipe.get("moulds", []):
-        if row["size"] == size:
-            mould = row
-    brined = _brined(state, recipe, size)
-    if mould is None or brined is None or entry["data"]["value"] <= 0.0:
-        return None
-    return {
-        "salt_frac": entry["data"]["value"],
-        "brined_s": brined["s"],
-        "diameter_m": mould["diameter_m"]["value"],
-        "height_m": mould["height_m"]["value"],
-        "moisture_frac": 0.44,  # out of the press; practice, as the sum's default
-        "brine_frac": brined["brine_frac"],
-    }
-
-
-def _brined(state, recipe, size):
-    """Return how long and how strongly a size was brined in a make, or None."""
-    for step in recipe["steps"]:
-        if step.get("place") != "brine" or step.get("size") not in (None, size):
-            continue
-        begun = run.entries(state, "step_begun", step["key"])
-        ended = run.entries(state, "step_ended", step["key"])
-        strength = run.last(state, "reading_taken", "brine_salt_frac")
-        if begun and ended and strength and ended[0]["t_ms"] > begun[0]["t_ms"]:
-            brine_frac = strength["data"]["value"]
-            if brine_frac > 0.0:
-                span_ms = ended[0]["t_ms"] - begun[0]["t_ms"]
-                return {"s": span_ms / 1000.0, "brine_frac": brine_frac}
-    return None
-
-
-def _diffusion_m2_s(place):
-    """Return what the creamery's own wheels show, else the recipe's start."""
-    wheels = analysed_wheels(place["desk"])
-    if wheels:
-        try:
-            told: "dict | None" = brining.calibrated_diffusion(
-                wheels, salting.WATER_SALT_RATIO
-            )
-        except ValueError:
-            told = None  # a wheel saltier than its brine: entered wrong
-        if told is not None:
-            # One wheel shows no spread: a third either way stays open.
-            low = min(told["low"], told["value"] / 1.33)
-            high = max(told["high"], told["value"] * 1.33)
-            return from_make(told["value"], low, high)
-    figure = (place["recipe"].get("figures") or {}).get("salt_diffusion_m2_s")
-    return None if figure is None else of_figure(figure)
-
-
 def _store_temps(place):
-    from .known_vat import base_ms
-
     start_ms = base_ms(place)
     if start_ms is None:
         return None
@@ -274,8 +171,6 @@ def _thermometer(place):
 
 def _cured_days(place):
     """Return the whole days that count toward curing, from the make's own log."""
-    from .known_vat import base_ms
-
     asked = dict(place)
     asked.update({"topic": "store", "key": "curing_days"})
     rule = place["context"]["rules"].get("us_curing")
@@ -329,17 +224,6 @@ def _milk_was(place):
     return None
 
 
-def _brine_kg(place):
-    """Return the brine of the tank that holds wheels of this make, if one does."""
-    from ..tanks import tanks
-
-    for tank in tanks(place["desk"]["makes"], place["now_ms"], {}):
-        for load in tank["loads"]:
-            if load["make"] == place["state"]["make"] and load["out_ms"] is None:
-                return from_make(tank["mass_kg"])
-    return None
-
-
 KNOWN = {
     "sizes": _sizes,
     "size_names": _size_names,
@@ -355,11 +239,6 @@ KNOWN = {
     "cheese_fat_frac": _lab("cheese_fat_frac"),
     "cheese_salt_frac": _lab("cheese_salt_frac"),
     "cheese_ph": _cheese_ph,
-    "brine_salt_frac": _own_reading("brine_salt_frac"),
-    "brine_temp_c": _own_reading("brine_temp_c"),
-    "brine_kg": _brine_kg,
-    "time_s": _time_s,
-    "diffusion_m2_s": _diffusion_m2_s,
     "store_temps": _store_temps,
     "thermometer": _thermometer,
     "start_kg": _wheel_kg(0),
@@ -368,3 +247,4 @@ KNOWN = {
     "milk_was": _milk_was,
     "cured_days": _cured_days,
 }
+KNOWN.update(known_brine.KNOWN)

@@ -2,6 +2,7 @@
 
 import copy
 import json
+import math
 import uuid
 from pathlib import Path
 
@@ -136,6 +137,41 @@ def test_the_vat_remembers_its_time_constant(ask):
     # 6.2 K in 10 min under a gap of 38 shrinking to 31.8: 10 / ln(38 / 31.8) min.
     assert known(row)["tau_s"] == pytest.approx(600 / 0.1781, rel=0.02)
     assert value(row, "reach_s")["high"] is not None
+
+
+def half_full(number, factor):
+    """Return an earlier make of half the milk whose gap shrinks faster."""
+    made = Make(str(uuid.UUID(int=number)), start_min=-4000)
+    made.events[0]["data"]["milk_l"] = 500.0
+    made.begin("heat", 5).read("jacket_temp_c", 70.0, 5, "heat")
+    for minute in range(0, 12, 2):
+        gap_k = 38.0 * math.exp(-factor * minute / 10)
+        made.read("milk_temp_c", round(70.0 - gap_k, 2), 6 + minute, "heat")
+    return made.end("heat", 60)
+
+
+def test_a_vat_remembers_each_fill_by_itself(ask):
+    full = heating(str(uuid.UUID(int=9)), start_min=-2000).end("heat", 60)
+    half = half_full(10, 0.3)
+    make = Make().begin("heat", 5).read("milk_temp_c", 32.0, 6, "heat")
+    row = answers(ask, make, "heat", 7, others=[full, half])[("heat_forecast", None)]
+    assert known(row)["tau_s"] == pytest.approx(600 / 0.1781, rel=0.02)
+
+
+def test_another_fill_serves_until_this_one_has_been_measured(ask):
+    half = half_full(10, 0.3)
+    make = Make().begin("heat", 5).read("milk_temp_c", 32.0, 6, "heat")
+    row = answers(ask, make, "heat", 7, others=[half])[("heat_forecast", None)]
+    # 2000 s at half the milk: 2000 to 4000 s at all of it.
+    assert known(row)["tau_s"] == pytest.approx(3000, rel=0.02)
+
+
+def test_milk_weighed_counts_for_the_fill_and_not_the_plan(ask):
+    half = half_full(10, 0.3).read("milk_mass_kg", 1030.0, 1)
+    make = Make().read("milk_mass_kg", 1030.0, 1).begin("heat", 5)
+    make.read("milk_temp_c", 32.0, 6, "heat")
+    row = answers(ask, make, "heat", 7, others=[half])[("heat_forecast", None)]
+    assert known(row)["tau_s"] == pytest.approx(2000, rel=0.02)
 
 
 def test_a_vat_of_another_name_remembers_nothing(ask):
