@@ -109,7 +109,7 @@ const SUM_FORMS = {
   'K/s': { decimals: 2, scale: 60, unit: '°C/min' }, 'F/s': { decimals: 2, scale: 60, unit: '°F/min' }, m: { decimals: 0, scale: 1000, unit: 'mm' },
   Baume: { decimals: 1 }, salometer: { decimals: 1 }, 'kg/m3': { decimals: 1 },
   'kg/L': { decimals: 4 }, 'g/L': { decimals: 1 }, 'g/kg': { decimals: 1 }, d: { decimals: 1 },
-  psi: { decimals: 1 }, bar: { decimals: 2 },
+  psi: { decimals: 1 }, bar: { decimals: 2 }, mm: { decimals: 0 }, cm: { decimals: 1 }, in: { decimals: 2 },
 };
 // How many decimals are typed in each unit.
 const TYPED_DECIMALS = {
