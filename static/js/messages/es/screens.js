@@ -66,7 +66,7 @@ export const SCREENS = {
   'unsaved.not_paired': 'Este teléfono aún no se ha unido a la quesería.',
   'unsaved.refused': 'No puede ser verdad o no está permitido.',
   'unsaved.retry': 'Reintentar',
-  'unsaved.drop': 'Dejarlo',
+  'unsaved.drop': 'Descartar',
 
   'countdown.left': 'quedan, hasta {at}',
   'countdown.over': 'de más; tocaba {at}',
@@ -84,10 +84,10 @@ export const SCREENS = {
   'keypad.more': 'Un poco más',
   'keypad.sign': 'Más o menos',
   'keypad.ask': '{side} {limit}. Mire otra vez: ¿está bien?',
-  'keypad.ask_last': '{value}, antes {last}: {side} {limit}. ¿Dejarlo?',
+  'keypad.ask_last': '{value}, antes {last}: {side} {limit}. ¿Guardarlo?',
   'keypad.unlikely_low': 'Rara vez baja de',
   'keypad.unlikely_high': 'Rara vez pasa de',
-  'keypad.keep_it': 'Dejar {value} {unit}',
+  'keypad.keep_it': 'Guardar {value} {unit}',
   'keypad.change': 'Teclear otra vez',
 
   'problem.missing': '{field}: falta.',
