@@ -285,7 +285,7 @@ export const SCREENS = {
   'more.skip': 'Saltar este paso',
   'more.batch': 'Toda la elaboración',
   'more.batch_detail': 'Esperar, firmar, cerrar, abandonar',
-  'task.take': 'Tomarlo',
+  'task.take': 'Lo hago yo',
   'task.release': 'Dejarlo',
   'task.by': 'Lo tiene {name}',
 
