@@ -6,6 +6,7 @@ import { EN_EQUIPMENT } from './en-equipment.js';
 import { EN_HANDS } from './en-hands.js';
 import { EN_SUMS } from './en-sums.js';
 import { EN_LIVE } from './en-live.js';
+import { EN_NOW } from './en-now.js';
 import { EN_TRADE } from './en-trade.js';
 import { EN_WORDS } from './en-words.js';
 
@@ -15,6 +16,7 @@ export const EN = {
   ...EN_EQUIPMENT,
   ...EN_HANDS,
   ...EN_LIVE,
+  ...EN_NOW,
   ...EN_SUMS,
   ...EN_WORDS,
   'word.back': 'Back',
@@ -301,9 +303,9 @@ export const EN = {
   'more.skip': 'Skip this step',
   'more.batch': 'The whole make',
   'more.batch_detail': 'Hold, sign, close, give up',
-  'task.take': 'I do this step',
-  'task.release': 'I leave this step to another',
-  'task.by': '{name} does this step. Take it over',
+  'task.take': 'I do it',
+  'task.release': 'Leave it',
+  'task.by': '{name} has it',
 
   'blocker.enter': 'Enter it now: {what}',
   'blocker.reading_missing': '{what} has not been entered.',

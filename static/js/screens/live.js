@@ -4,6 +4,7 @@ import { alertText } from '../parts/alert-line.js';
 import { CountdownWords } from '../parts/countdown.js';
 import { StateMark } from '../parts/state-mark.js';
 import { Tap } from '../parts/tap.js';
+import { TaskWords } from '../parts/task-line.js';
 import { secondMs } from '../parts/ticker.js';
 import { board, isBehind, lastWordMs, live, net, picture, waitedMs, watch } from '../parts/source.js';
 import { age, clockDay, quantity, span } from '../format.js';
@@ -19,6 +20,7 @@ function StepLine({ step }) {
   return html`<div class="live-step">
     <b>${stepTitle(step)}</b>
     ${step.timing?.state === 'late' ? html`<${StateMark} state="check" word=${t('step.late')} /> ${t('live.late', { by: span(step.timing.by_s) })}` : html`<span>${t('step.' + step.status)}</span>`}
+    <${TaskWords} task=${step.task} />
     ${step.due_ms ? html`<span class="live-time"><${CountdownWords} dueMs=${step.due_ms} /></span>` : null}
     ${main?.kind === 'target' ? html`<span>${t('quantity.' + main.quantity)} ${main.last ? quantity(main.quantity, main.last.value ?? main.last) : '–'} → ${quantity(main.quantity, main.value)}</span>` : null}
   </div>`;

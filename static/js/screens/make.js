@@ -4,7 +4,9 @@ import { AlertLine } from '../parts/alert-line.js';
 import { NotePad } from '../parts/note-pad.js';
 import { StepCard } from '../parts/step-card.js';
 import { Tap } from '../parts/tap.js';
-import { keepAwake, openMake, view } from '../parts/source.js';
+import { TaskLine } from '../parts/task-line.js';
+import { ClashLines } from '../parts/clash-lines.js';
+import { board, keepAwake, openMake, view } from '../parts/source.js';
 import { mayAs } from '../parts/people-names.js';
 import { clockDay, span } from '../format.js';
 import { own, t, tn } from '../messages/index.js';
@@ -114,10 +116,11 @@ export function MakeScreen({ make, rest }) {
         <div class="column">
           ${shown.make.state !== 'running' ? html`<p class="lead">${t('make_state.' + shown.make.state)}</p>` : null}
           ${step ? null : first.map(line)}
-          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts}>${first.map(line)}<${HoldVerdict} step=${step} /><${StepSums} key=${step.key} make=${make} shown=${shown} step=${step} /></${StepCard}>` : html`<p class="lead">${t('make.no_step')}</p>`}
+          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts}><${TaskLine} make=${make} step=${step} canAct=${canAct} />${first.map(line)}<${HoldVerdict} step=${step} /><${StepSums} key=${step.key} make=${make} shown=${shown} step=${step} /></${StepCard}>` : html`<p class="lead">${t('make.no_step')}</p>`}
           <${LeftOpen} make=${make} view=${shown} step=${step} />
           ${others.slice(0, OTHERS_SHOWN).map(line)}
           ${others.length > OTHERS_SHOWN ? html`<p class="quiet">${tn('now.more_alerts', others.length - OTHERS_SHOWN)}</p>` : null}
+          <${ClashLines} clashes=${board.value?.clashes} nowMs=${shown.now_ms} make=${make} />
           <${JudgeDuplicates} make=${make} view=${shown} />
         </div>
         <div class="column">

@@ -1,36 +1,96 @@
+import { useState } from 'preact/hooks';
 import { html } from '../parts/html.js';
+import { act } from '../parts/acts.js';
+import { ClashLines } from '../parts/clash-lines.js';
 import { alertText } from '../parts/alert-line.js';
 import { CountdownWords } from '../parts/countdown.js';
 import { Row } from '../parts/sheet.js';
 import { StateMark } from '../parts/state-mark.js';
 import { stepTitle } from '../parts/step-title.js';
 import { Tap } from '../parts/tap.js';
+import { sharesWork, TaskButton, TaskWords } from '../parts/task-line.js';
 import { board } from '../parts/source.js';
 import { mayAs } from '../parts/people-names.js';
-import { clockDay, span } from '../format.js';
-import { own, t, tn } from '../messages/index.js';
+import { clockDay, count, span } from '../format.js';
+import { inside, own, t, tn, words } from '../messages/index.js';
 import { go } from '../router.js';
 import { chooseStep } from './make/chosen.js';
 
 const LATER_SHOWN = 6;
+const HOUR_MS = 3600000;
+// The list is in the order of time; a group is where one stands in it.
+const GROUPS = ['late', 'now', 'hour', 'today', 'days'];
+
+function groupOf(due, nowMs) {
+  if (due.level === 'check') return 'late';
+  if (due.level === 'due') return 'now';
+  if (due.due_ms - nowMs <= HOUR_MS) return 'hour';
+  return new Date(due.due_ms).toDateString() === new Date(nowMs).toDateString() ? 'today' : 'days';
+}
 
 function open(due) {
+  if (due.tank) return go('store', 'tank', due.tank);
   if (due.step) chooseStep(due.make, due.step);
-  if (due.what === 'reading') go('make', due.make, 'reading', due.step, due.quantity);
-  else go('make', due.make);
+  if (due.what === 'reading') return go('make', due.make, 'reading', due.step, due.quantity);
+  return go('make', due.make);
 }
 
 function dueTitle(due) {
   if (due.what === 'timer') return due.label ?? t('due.timer');
+  if (due.what === 'unload') return tn('due.unload', due.wheels, { n: count(due.wheels), tank: due.label, size: inside(words(due.size)) });
   if (due.what === 'reading') return t('due.reading', { what: t('quantity.' + due.quantity), step: own(due.title) });
   return t('due.' + due.what, { step: stepTitle(due) });
 }
 
-function DueRow({ due }) {
-  const side = due.level === 'later'
+function turned(due) {
+  return act('wheel_turned', { make: due.make, data: { step: due.step } }, t('said.turned'));
+}
+
+function DueTap({ due, hasTask }) {
+  if (!mayAs('helper') || due.level === 'later') return null;
+  if (due.what === 'turn') return html`<${Tap} class="second due-tap" onTap=${() => turned(due)}>${t('due.turned')}</${Tap}>`;
+  if (!hasTask || !sharesWork()) return null;
+  return html`<${TaskButton} class="second due-tap" make=${due.make} step=${due.step} task=${due.task} />`;
+}
+
+function DueRow({ due, nowMs, hasTask }) {
+  const isLater = due.level === 'later';
+  const side = isLater
     ? html`<${CountdownWords} dueMs=${due.due_ms} />`
     : html`<${StateMark} state=${due.level} word=${due.what === 'step_begin' ? t('due.can_begin') : undefined} />`;
-  return html`<${Row} class=${due.level === 'later' ? '' : 'is-due'} title=${dueTitle(due)} detail=${due.make_name} side=${side} onTap=${() => open(due)} />`;
+  const detail = html`${due.make_name ?? ''}
+    ${due.late_ms && !isLater && due.late_ms > nowMs ? html`<span class="task-words">${t('due.may_wait', { at: clockDay(due.late_ms, nowMs) })}</span>` : null}
+    ${hasTask ? html`<${TaskWords} task=${due.task} />` : null}`;
+  return html`<div class="due">
+    <${Row} class=${isLater ? '' : 'is-due'} title=${dueTitle(due)} detail=${detail} side=${side} onTap=${() => open(due)} />
+    <${DueTap} due=${due} hasTask=${hasTask} />
+  </div>`;
+}
+
+const keyOf = (due) => [due.make, due.step, due.what, due.quantity, due.timer, due.load].join();
+
+/** One group of what is due; the far ones only as many as fit, until asked for. */
+function Group({ name, rows, nowMs, withTask }) {
+  const [isAll, setAll] = useState(false);
+  if (!rows.length) return null;
+  const shown = isAll || name === 'late' || name === 'now' ? rows : rows.slice(0, LATER_SHOWN);
+  const left = rows.length - shown.length;
+  return html`<section class="due-group"><h2>${t('now.' + name)}</h2><div class="rows">
+    ${shown.map((due) => html`<${DueRow} key=${keyOf(due)} due=${due} nowMs=${nowMs} hasTask=${withTask.has(due)} />`)}
+    ${left > 0 ? html`<${Row} title=${tn('now.show_more', left)} onTap=${() => setAll(true)} />` : null}
+  </div></section>`;
+}
+
+/** The rows that speak for their step: the first one of each. */
+function firstOfSteps(rows) {
+  const seen = new Set();
+  return new Set(rows.filter((due) => {
+    const key = due.make + due.step;
+    // Beside a turn stands the tap that says it was done.
+    if (!due.step || due.what === 'turn' || seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  }));
 }
 
 function MakeCard({ make, nowMs }) {
@@ -53,17 +113,19 @@ function MakeCard({ make, nowMs }) {
 export function NowScreen() {
   const shown = board.value;
   if (!shown) return html`<div class="sheet"><div class="scroll"><p class="lead">${t('now.loading')}</p></div></div>`;
-  const now = shown.due.filter((one) => one.level !== 'later');
-  const later = shown.due.filter((one) => one.level === 'later').slice(0, LATER_SHOWN);
+  const nowMs = shown.now_ms;
+  const group = (name) => shown.due.filter((due) => groupOf(due, nowMs) === name);
+  const withTask = firstOfSteps(shown.due);
+  const groups = (names) => names.map((name) => html`<${Group} key=${name} name=${name} rows=${group(name)} nowMs=${nowMs} withTask=${withTask} />`);
+  const isAnyDue = shown.due.some((due) => due.level !== 'later');
   const open_ = shown.makes.filter((one) => one.state === 'running' || one.state === 'held');
-  const key = (due) => [due.make, due.step, due.what, due.quantity, due.timer].join();
   return html`<div class="sheet">
     <div class="scroll"><div class="columns">
       <div class="column">
         <h1>${t('now.title')}</h1>
-        ${now.length ? html`<div class="rows">${now.map((due) => html`<${DueRow} key=${key(due)} due=${due} />`)}</div>`
-          : html`<p class="lead"><${StateMark} state="ok" word=${t('now.nothing')} /></p>`}
-        ${later.length ? html`<h2>${t('now.later')}</h2><div class="rows">${later.map((due) => html`<${DueRow} key=${key(due)} due=${due} />`)}</div>` : null}
+        ${isAnyDue ? groups(GROUPS.slice(0, 2)) : html`<p class="lead"><${StateMark} state="ok" word=${t('now.nothing')} /></p>`}
+        <${ClashLines} clashes=${shown.clashes} count=${shown.clash_count} nowMs=${nowMs} />
+        ${groups(GROUPS.slice(2))}
       </div>
       <div class="column">
         <h2>${t('now.makes')}</h2>

@@ -4,6 +4,7 @@ import { Sheet } from '../parts/sheet.js';
 import { StateMark } from '../parts/state-mark.js';
 import { stepState } from '../parts/step-card.js';
 import { Tap } from '../parts/tap.js';
+import { TaskWords } from '../parts/task-line.js';
 import { clockSpan, span } from '../format.js';
 import { own, t } from '../messages/index.js';
 import { go, swap } from '../router.js';
@@ -40,6 +41,7 @@ export function StepsScreen({ make, view, onBack }) {
       <span class="row-main">
         <span class="row-title">${index + 1}. ${stepTitle(step)}</span>
         <${Times} step=${step} nowMs=${view.now_ms} />
+        <${TaskWords} task=${step.task} />
         ${step.waits_on.length && step.status === 'waiting' ? html`<span class="row-detail">${t('steps.waits', {
           list: view.steps.filter((one) => step.waits_on.includes(one.key)).map((one) => own(one.title)).join(', '),
         })}</span>` : null}

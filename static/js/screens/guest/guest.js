@@ -10,7 +10,7 @@ import { Tap } from '../../parts/tap.js';
 import { whyOf } from '../../parts/acts.js';
 import { get, post } from '../../parts/source.js';
 import { clockDay, span } from '../../format.js';
-import { own, t } from '../../messages/index.js';
+import { own, t, tFirst } from '../../messages/index.js';
 import { go, swap } from '../../router.js';
 import { GuestMake } from './guest-make.js';
 
@@ -52,7 +52,7 @@ function Card({ make, nowMs }) {
   return html`<${Tap} class="card" onTap=${() => go('guest', 'make', make.id)}>
     <span class="card-head"><b>${make.name}</b><span>${t('make.batch', { batch: make.batch })}</span></span>
     <span>${own(make.recipe_title)} · ${t('make_state.short_' + make.state)}</span>
-    ${steps.map((step) => html`<span class="card-step" key=${step.key}>${own(step.title)}</span>`)}
+    ${steps.map((step) => html`<span class="card-step" key=${step.key}>${own(step.title)}${step.task ? ' · ' + t('task.by', { name: tFirst(['role.' + step.task.by, 'guest.no_role']) }) : ''}</span>`)}
     ${make.alerts.slice(0, 3).map((one) => html`<span class="card-state" key=${one.id}><${StateMark} state=${one.level} /> ${alertText(one, steps)}</span>`)}
     <span>${t(make.day.expected_end_ms > nowMs ? 'make.day_end' : 'make.day_ended', { at: clockDay(make.day.expected_end_ms, nowMs) })}${late > 60 ? ', ' + t('make.late', { by: span(late) }) : ''}</span>
   </${Tap}>`;

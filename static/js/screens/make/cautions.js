@@ -4,6 +4,7 @@ import { Tap } from '../../parts/tap.js';
 import { act } from '../../parts/acts.js';
 import { signal } from '@preact/signals';
 import { own, t } from '../../messages/index.js';
+import { begin } from './primary.js';
 
 // Cautions come before the step they belong to, once for each make and step.
 // The record says who read them; this phone remembers so as not to ask again.
@@ -23,10 +24,14 @@ export function hasUnreadCautions(make, step) {
 export function Cautions({ make, step }) {
   const accept = async () => {
     const event = await act('alert_acknowledged', { make, data: { alert: 'caution:' + step.key } });
-    if (!event) return;
+    if (!event) return false;
     read.value = [...read.value, nameFor(make, step.key)].slice(-KEPT);
     localStorage.setItem('cautions', JSON.stringify(read.value));
+    return true;
   };
+  // Who opened the step to begin it need not tap twice for that.
+  const canBegin = step.status === 'ready' && step.button?.act === 'begin';
+  const acceptAndBegin = async () => { if (await accept()) await begin(make, step); };
   return html`<div class="sheet">
     <div class="scroll">
       <p class="quiet">${t('caution.before', { step: own(step.title) })}</p>
@@ -36,6 +41,8 @@ export function Cautions({ make, step }) {
         <p>${t('caution_do.' + key)}</p>
       </li>`)}</ul>
     </div>
-    <div class="foot"><${Tap} class="primary" onTap=${accept}>${t('caution.read')}</${Tap}></div>
+    <div class="foot">${canBegin ? html`<${Tap} class="second wide" onTap=${accept}>${t('caution.read')}</${Tap}>
+      <${Tap} class="primary" onTap=${acceptAndBegin}>${t('caution.begin')}</${Tap}>`
+      : html`<${Tap} class="primary" onTap=${accept}>${t('caution.read')}</${Tap}>`}</div>
   </div>`;
 }

@@ -3,19 +3,10 @@ import { Row } from '../../parts/sheet.js';
 import { Tap } from '../../parts/tap.js';
 import { act } from '../../parts/acts.js';
 import { CalendarRow } from '../../parts/calendar-row.js';
-import { mayAs, nameOf, tapper } from '../../parts/people-names.js';
+import { mayAs } from '../../parts/people-names.js';
 import { own, t } from '../../messages/index.js';
 import { go } from '../../router.js';
 import { begin, end } from './primary.js';
-
-function Task({ make, step }) {
-  if (!step.task) {
-    return html`<${Row} title=${t('task.take')} onTap=${() => act('task_taken', { make, data: { step: step.key } }, t('said.task_taken'))} />`;
-  }
-  const isMine = step.task.by === tapper()?.id;
-  return html`<${Row} title=${isMine ? t('task.release') : t('task.by', { name: nameOf(step.task.by) })}
-    onTap=${() => act(isMine ? 'task_released' : 'task_taken', { make, data: { step: step.key } }, t(isMine ? 'said.task_released' : 'said.task_taken'))} />`;
-}
 
 // Wheels are turned in these places, often between the recipe's own steps.
 const TURNED_AT = ['table', 'press', 'brine', 'store'];
@@ -30,8 +21,7 @@ function Entries({ make, step }) {
     <${Row} title=${t('more.note')} onTap=${() => go('make', make, 'note', ...at)} />
     <${Row} title=${t('more.reading')} onTap=${() => go('make', make, 'other', ...at)} />
     <${Row} title=${t('more.timer')} onTap=${() => go('make', make, 'timer', ...at)} />
-    ${step && TURNED_AT.includes(step.place) ? html`<${Row} title=${t('more.turned')} onTap=${() => turned(make, step)} />` : null}
-    ${step ? html`<${Task} make=${make} step=${step} />` : null}`;
+    ${step && TURNED_AT.includes(step.place) ? html`<${Row} title=${t('more.turned')} onTap=${() => turned(make, step)} />` : null}`;
 }
 
 function Rare({ make, step, canAct }) {

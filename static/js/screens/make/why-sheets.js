@@ -1,4 +1,6 @@
 import { html } from '../../parts/html.js';
+import { mayAs } from '../../parts/people-names.js';
+import { Sheet } from '../../parts/sheet.js';
 import { WhyPad } from '../../parts/why-pad.js';
 import { act } from '../../parts/acts.js';
 import { Tap } from '../../parts/tap.js';
@@ -47,7 +49,11 @@ export function BeginWhy({ make, step, view, onBack }) {
   </${WhyPad}>`;
 }
 
+/** Skip a step; whoever may not is told who may, whatever way they came. */
 export function SkipWhy({ make, step, onBack }) {
+  if (!mayAs('maker')) {
+    return html`<${Sheet} title=${t('skip.title', { step: own(step.title) })} onBack=${onBack}><p class="lead">${t('skip.ask_maker')}</p></${Sheet}>`;
+  }
   const done = async (why) => {
     const event = await act('step_skipped', { make, data: { step: step.key, why } }, t('said.skipped', { step: own(step.title) }));
     if (event) onBack();
