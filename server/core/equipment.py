@@ -273,9 +273,8 @@ def check_equipment(mapping: dict) -> "list[dict]":
         if mapping.get(key) is None:
             continue
         problems.extend(check_value(key, mapping[key]))
-        if key in AGREED:
-            who = AGREED[key]
-            problems.extend(_check_words(who, mapping.get(who) or ""))
+        if key in AGREED and _check_words("", mapping.get(AGREED[key]) or ""):
+            problems.append({"field": key, "key": "agreed_with_missing", "limit": None})
     return problems
 
 

@@ -1,7 +1,7 @@
 """What is known of a make about to be opened: by its recipe and by earlier makes."""
 
 from . import run
-from .equipment import BESIDE, OF_VAT, in_effect
+from .equipment import BESIDE, OF_VAT, check_equipment, in_effect
 from .formulas import milk as milk_formulas
 from .formulas.bounds import require_above
 from .plan import USUAL_FAT_FRAC, USUAL_SNF_FRAC, USUAL_TEMP_C
@@ -64,8 +64,10 @@ def equipment_before(desk: dict, vat: str) -> "dict | None":
         vat: name of the vat; "" where none is said.
 
     Returns:
-        {"equipment", "make", "name", "vat", "opened_ms", "is_same_vat"}, None
-        where no earlier make has any.
+        {"equipment", "left_out", "make", "name", "vat", "opened_ms",
+        "is_same_vat"}, None where no earlier make has any; left_out is a list of
+        {"field", "key", "limit"} of what can no longer be, such as a gap that
+        nobody is named for.
     """
     best = None
     for make_id in sorted(desk["makes"]):
@@ -83,14 +85,35 @@ def equipment_before(desk: dict, vat: str) -> "dict | None":
             best = (rank, make_id, body, equipment)
     if best is None:
         return None
+    equipment = best[3]
+    left_out = check_equipment(equipment)
+    for problem in left_out:
+        equipment.pop(problem["field"], None)
+        equipment["typed"].pop(problem["field"], None)
     return {
-        "equipment": best[3],
+        "equipment": equipment,
+        "left_out": left_out,
         "make": best[1],
         "name": best[2]["name"],
         "vat": best[2].get("vat"),
         "opened_ms": best[0][1],
         "is_same_vat": best[0][0],
     }
+
+
+def vats(desk: dict) -> "list[str]":
+    """Return the names of the vats that makes were opened in, newest first.
+
+    Args:
+        desk: Desk.
+    """
+    last_ms: "dict[str, int]" = {}
+    for make_id in desk["makes"]:
+        opened = run.entries(desk["makes"][make_id], "make_opened")
+        vat = opened[0]["data"].get("vat") if opened else None
+        if vat:
+            last_ms[vat] = max(last_ms.get(vat, 0), opened[0]["t_ms"])
+    return sorted(last_ms, key=lambda vat: (-last_ms[vat], vat))
 
 
 def _has_any(equipment):

@@ -98,7 +98,7 @@ def test_equipment_of_a_make_is_checked_key_by_key(core):
 
 def test_a_gap_is_agreed_with_somebody(core):
     told = core("equipment", "check_equipment", {"gap_max_s": 300})
-    assert told == [problem("gap_agreed_with", "missing")]
+    assert told == [problem("gap_max_s", "agreed_with_missing")]
 
 
 @pytest.mark.parametrize(

@@ -84,6 +84,7 @@ def test_the_newest_make_in_the_same_vat_gives_all_that_it_had(ask):
     elsewhere = make(THIRD, 90, "Long vat", {"bore_m": 0.05})
     assert before(ask, "Round vat", older, newer, elsewhere) == {
         "equipment": ROUND,
+        "left_out": [],
         "make": OTHER,
         "name": "b",
         "vat": "Round vat",
@@ -122,3 +123,26 @@ def test_a_make_that_came_later_with_nothing_hides_no_older_one(ask):
     older = make(MAKE, 0, "Round vat", ROUND)
     bare = make(OTHER, 60, "Round vat")
     assert before(ask, "Round vat", older, bare)["make"] == MAKE
+
+
+def test_what_can_no_longer_be_is_left_out_and_told(ask):
+    of_old = {"bore_m": 0.08, "lever_ratio": "4:1", "gap_max_s": 300, "own_key": "x"}
+    found = before(ask, "Round vat", make(MAKE, 0, "Round vat", of_old))
+    assert found["equipment"] == {"bore_m": 0.08, "own_key": "x", "typed": {}}
+    assert found["left_out"] == [
+        {"field": "gap_max_s", "key": "agreed_with_missing", "limit": None},
+        {"field": "lever_ratio", "key": "not_a_number", "limit": None},
+    ]
+
+
+def test_vats_are_named_once_newest_first(ask):
+    events = [
+        make(MAKE, 0, "Round vat"),
+        make(OTHER, 60, "Long vat"),
+        make(THIRD, 90),
+        Phone(1, make="0193a5b0-0000-7000-8000-00000000000d").event(
+            "note_added", 1, text="not opened yet"
+        ),
+    ]
+    desk = ask.desk(("take", events), ("desk",))[1]
+    assert ask.call("opening", "vats", desk) == ["Long vat", "Round vat"]

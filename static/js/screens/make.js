@@ -18,6 +18,7 @@ import { Adds, Curd, Moulds, Readings, Timers } from './make/blocks.js';
 import { Cautions, hasUnreadCautions } from './make/cautions.js';
 import { chooseStep, stepShown } from './make/chosen.js';
 import { JudgeSheet } from './make/curd.js';
+import { EquipmentSheet } from './make/equipment-sheet.js';
 import { useFullStep } from './make/full-step.js';
 import { HoldVerdict } from './make/hold.js';
 import { JudgeDuplicates } from './make/judge-duplicates.js';
@@ -51,6 +52,7 @@ function sheetFor(make, shown, rest, step) {
   if (name === 'record') return html`<${RecordScreen} make=${make} view=${shown} entry=${key} onBack=${onBack} />`;
   if (name === 'curve') return html`<${CurveScreen} make=${make} view=${shown} onBack=${onBack} />`;
   if (name === 'batch') return html`<${BatchSheet} make=${make} view=${shown} onBack=${onBack} />`;
+  if (name === 'equipment') return html`<${EquipmentSheet} make=${make} shown=${shown} start=${key} onBack=${onBack} />`;
   if (name === 'note') return html`<${NotePad} make=${make} step=${key} onBack=${onBack} />`;
   if (name === 'other') return html`<${OtherReading} make=${make} step=${key} onBack=${onBack} />`;
   if (name === 'timer') return html`<${TimerSheet} make=${make} step=${key} onBack=${onBack} />`;
@@ -116,7 +118,7 @@ export function MakeScreen({ make, rest }) {
         <div class="column">
           ${shown.make.state !== 'running' ? html`<p class="lead">${t('make_state.' + shown.make.state)}</p>` : null}
           ${step ? null : first.map(line)}
-          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts}><${TaskLine} make=${make} step=${step} canAct=${canAct} />${first.map(line)}<${HoldVerdict} step=${step} /><${StepSums} key=${step.key} make=${make} shown=${shown} step=${step} /></${StepCard}>` : html`<p class="lead">${t('make.no_step')}</p>`}
+          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts}><${TaskLine} make=${make} step=${step} canAct=${canAct} />${first.map(line)}<${HoldVerdict} make=${make} step=${step} canAct=${canAct} /><${StepSums} key=${step.key} make=${make} shown=${shown} step=${step} /></${StepCard}>` : html`<p class="lead">${t('make.no_step')}</p>`}
           <${LeftOpen} make=${make} view=${shown} step=${step} />
           ${others.slice(0, OTHERS_SHOWN).map(line)}
           ${others.length > OTHERS_SHOWN ? html`<p class="quiet">${tn('now.more_alerts', others.length - OTHERS_SHOWN)}</p>` : null}

@@ -9,6 +9,8 @@ import { call, freshenRecipes, nowMs, recipes } from '../parts/source.js';
 import { amount, amountTyped, band, clock, count, day, formOf, unitName } from '../format.js';
 import { own, t } from '../messages/index.js';
 import { go, swap } from '../router.js';
+import { EquipmentList } from './new-make/equipment-list.js';
+import { EquipmentSection, Vats, useEquipment } from './new-make/section.js';
 
 function batchCode(ms) {
   const at = new Date(ms);
@@ -49,6 +51,8 @@ export function NewMakeScreen() {
   const [batch, setBatch] = useState(batchCode(nowMs()));
   const [vat, setVat] = useState('');
   const [name, setName] = useState('');
+  const { equipment, before, vats, alter } = useEquipment(vat);
+  const [isListing, setListing] = useState(false);
   useEffect(() => { freshenRecipes().catch(() => {}); }, []);
   const all = newest(recipes.value);
   const [milkForm] = useState(() => formOf('milk_volume_l'));
@@ -79,11 +83,15 @@ export function NewMakeScreen() {
         start=${moulds[pad] === undefined ? '' : String(moulds[pad])} read=${readCount} saveWord=${t('word.next')}
         save=${async (value) => { setMoulds({ ...moulds, [pad]: value }); setPad(null); return true; }} /></div>`;
   }
+  if (isListing) {
+    return html`<${EquipmentList} equipment=${equipment} lead=${t('equip.lead_new')} mayTakeOut onSet=${alter} onBack=${() => setListing(false)} />`;
+  }
   const open = async () => {
     const rows = Object.entries(moulds).map(([size, n]) => ({ size, count: n }));
     const data = { name: name.trim() || `${own(recipe.title)}`.slice(0, 80), batch: batch.trim(), recipe, milk_l: milkL };
     if (vat.trim()) data.vat = vat.trim();
     if (rows.length) data.moulds = rows;
+    if (Object.keys(equipment).length > 1) data.equipment = equipment; // more than what was typed
     // No undo here: a make opened in error is given up, with its reason.
     const event = await act('make_opened', { data });
     if (event) swap('make', event.make);
@@ -99,7 +107,9 @@ export function NewMakeScreen() {
       <div class="column">
         <${TextField} label=${t('new.batch')} value=${batch} onInput=${setBatch} longest=${20} />
         <${TextField} label=${t('new.vat')} value=${vat} onInput=${setVat} longest=${60} />
+        <${Vats} names=${vats} vat=${vat} onVat=${setVat} />
         <${TextField} label=${t('new.name')} hint=${t('new.name_hint')} value=${name} onInput=${setName} longest=${80} />
+        <${EquipmentSection} equipment=${equipment} before=${before} onOpen=${() => setListing(true)} />
       </div>
       <div class="column"><h2>${t('new.moulds')}</h2>
         <p class="quiet">${t('new.moulds_hint')}</p>

@@ -8,6 +8,7 @@ import { go, swap } from '../../router.js';
 import { headline } from '../sums/answer.js';
 import { sumRow, useCatalogue } from '../sums/catalogue.js';
 import { clearGiven, give, givenIn } from '../sums/given.js';
+import { useKeep } from '../sums/keep-input.js';
 import { SumSheet } from '../sums/sheet.js';
 
 // The sums of a step come after it: they are asked for once it is painted and a
@@ -91,12 +92,16 @@ export function StepSumSheet({ make, shown, step, found, name, of, input, onInpu
   useCatalogue();
   const sum = sumRow(name);
   const answer = found?.find((one) => one.key === name && (one.of ?? '-') === (of ?? '-')) ?? null;
+  const scope = scopeOf(make, step.key);
+  const given = Object.fromEntries(Object.entries(givenIn(scope)).filter(([key]) => sum?.inputs.some((one) => one.name === key)));
+  const isOpen = ['running', 'held'].includes(shown.make.state);
+  const foot = useKeep({ make, vat: shown.make.vat, isOpen, given, onKept: (key) => give(scope, key, null) });
   if (!sum) return html`<${Sheet} title=${t('sum.' + name)} onBack=${onBack}><p class="lead" role="status">${t('sums.loading')}</p></${Sheet}>`;
   const scope = scopeOf(make, step.key);
   const names = namesOf(shown);
   const given = Object.fromEntries(Object.entries(givenIn(scope)).filter(([key]) => sum.inputs.some((one) => one.name === key)));
   return html`<${SumSheet} sum=${sum} answer=${answer} given=${given} known=${answer?.known ?? []} input=${input} names=${names} sources=${sourcesOf(shown)}
-    title=${answer ? sumTitle(answer, names) : t('sum.' + name)} lead=${own(step.title)} onInput=${onInput}
+    title=${answer ? sumTitle(answer, names) : t('sum.' + name)} lead=${own(step.title)} foot=${foot} onInput=${onInput}
     onGive=${(key, value) => give(scope, key, value)} onClear=${() => clearGiven(scope)} onBack=${onBack} />`;
 }
 

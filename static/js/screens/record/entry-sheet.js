@@ -7,11 +7,13 @@ import { TextField } from '../../parts/text-field.js';
 import { TimePad } from '../../parts/time-pad.js';
 import { WhyPad } from '../../parts/why-pad.js';
 import { act, problemsText, readField } from '../../parts/acts.js';
-import { nameOf } from '../../parts/people-names.js';
+import { mayAs, nameOf } from '../../parts/people-names.js';
 import { call, nowMs } from '../../parts/source.js';
 import { amount, amountTyped, clock, day, plain, quantity, typedFrom, unitName, unitRead } from '../../format.js';
 import { t } from '../../messages/index.js';
 import { readQuantity, useForm } from '../make/reading-sheet.js';
+import { EquipmentPad } from '../new-make/equipment-pad.js';
+import { useRows } from '../new-make/equipment-words.js';
 import { lineText, setText } from './line-text.js';
 
 // What can be corrected by a number, by kind of entry: field, decimals.
@@ -80,6 +82,15 @@ function Confirm({ make, line, set, onBack, onDone }) {
   </${WhyPad}>`;
 }
 
+// A figure of the equipment is put right on the pad that it was entered on.
+function EquipmentAgain({ line, onValue, onBack }) {
+  const row = useRows()?.find((one) => one.name === line.data.key);
+  if (!row) return html`<${Sheet} title=${t('entry.title')} onBack=${onBack}><p class="lead" role="status">${t('sums.loading')}</p></${Sheet}>`;
+  const done = ({ value, typed, agreed_with: name }) => onValue({
+    value, ...(typed ? { typed: typed[0], typed_unit: typed[1] } : {}), ...(name ? { agreed_with: name } : {}) });
+  return html`<${EquipmentPad} row=${row} equipment=${{ typed: {}, gap_agreed_with: line.data.agreed_with }} onSet=${done} onBack=${onBack} />`;
+}
+
 /** One entry: what it says, what was changed, and the ways to put it right. */
 export function EntrySheet({ make, line, steps, canChange, onBack }) {
   const [open, setOpen] = useState(null); // number, time, text, strike
@@ -87,6 +98,7 @@ export function EntrySheet({ make, line, steps, canChange, onBack }) {
   const close = () => { setOpen(null); setSet(null); };
   if (set) return html`<${Confirm} make=${make} line=${line} set=${set} onBack=${close} onDone=${close} />`;
   if (open === 'number') return html`<${NumberPad} line=${line} onValue=${setSet} onBack=${close} />`;
+  if (open === 'equipment') return html`<${EquipmentAgain} line=${line} onValue=${setSet} onBack=${close} />`;
   if (open === 'time') return html`<${TimeSheet} line=${line} onValue=${setSet} onBack=${close} />`;
   if (open === 'text') return html`<${TextSheet} line=${line} onValue=${setSet} onBack=${close} />`;
   if (open === 'strike') {
@@ -106,6 +118,7 @@ export function EntrySheet({ make, line, steps, canChange, onBack }) {
     ${isStruck ? html`<p>${t('record.struck', { why: line.struck.why, name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</p>` : null}
     ${canChange && !isStruck ? html`<div class="rows">
       ${isNumber ? html`<${Row} title=${t('correct.value')} onTap=${() => setOpen('number')} />` : null}
+      ${line.kind === 'equipment_set' && mayAs('maker') ? html`<${Row} title=${t('correct.value')} onTap=${() => setOpen('equipment')} />` : null}
       ${line.kind in TEXTS ? html`<${Row} title=${t('correct.text', { field: t('field.' + TEXTS[line.kind]) })} onTap=${() => setOpen('text')} />` : null}
       <${Row} title=${t('correct.time')} onTap=${() => setOpen('time')} />
     </div>

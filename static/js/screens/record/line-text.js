@@ -2,6 +2,7 @@ import { amount, clock, count, plain, quantity, span } from '../../format.js';
 import { readingText, recordedText } from '../../parts/reading-text.js';
 import { recipes } from '../../parts/source.js';
 import { inside, own, t, tFirst, words } from '../../messages/index.js';
+import { loadRows, rowLabel, rowValue, rows } from '../new-make/equipment-words.js';
 
 function stepName(key, steps) {
   const title = steps.find((one) => one.key === key)?.title;
@@ -12,6 +13,14 @@ function ingredientName(key, steps) {
   const add = steps.flatMap((one) => one.adds ?? []).find((one) => one.ingredient === key);
   const known = recipes.value.flatMap((one) => one.ingredients).find((one) => one.key === key);
   return own(add?.title ?? known?.title) || words(key);
+}
+
+// A value that was not typed is in the row's own unit, which the core knows.
+function equipmentValue(data, value) {
+  if (!rows.value) loadRows();
+  const row = rows.value?.find((one) => one.name === data.key);
+  const typed = data.typed !== undefined && value === data.value ? [data.typed, data.typed_unit ?? ''] : null;
+  return rowValue(row ?? { name: data.key }, value, typed);
 }
 
 /** What one entry of the record says, in words and figures. */
@@ -34,6 +43,9 @@ export function lineText(line, steps) {
     values.what = String(data.alert).startsWith('caution:')
       ? t('record.caution', { step: stepName(String(data.alert).slice(8), steps) })
       : t('record.alert');
+  } else if (line.kind === 'equipment_set') {
+    Object.assign(values, { what: inside(rowLabel(data.key)), value: equipmentValue(data, data.value), name: data.agreed_with });
+    if (data.agreed_with) return t('line.equipment_agreed', values);
   } else if ('mass_kg' in data) {
     Object.assign(values, {
       name: data.name ?? '', n: data.wheels ?? '', size: data.size ? words(data.size) : '',
@@ -51,6 +63,7 @@ export function lineText(line, steps) {
 function valueText(name, value, line) {
   if (value === null || value === undefined) return '–';
   if (name === 'at_ms') return clock(value);
+  if (name === 'value' && line.kind === 'equipment_set') return equipmentValue(line.data, value);
   if (name === 'value') return readingText(line.data.quantity, value);
   if (name === 'amount') return amount(value, line.data.unit);
   if (name === 'count') return count(value);
@@ -59,7 +72,9 @@ function valueText(name, value, line) {
 
 /** A correction as "field: before → after". */
 export function setText(correction, line) {
+  // How a value was typed is told with the value.
   return Object.entries(correction.set)
+    .filter(([name]) => !('value' in correction.set && ['typed', 'typed_unit'].includes(name)))
     .map(([name, value]) => t('record.set', {
       field: inside(tFirst(['field.' + name])),
       before: valueText(name, correction.before?.[name], line),
