@@ -49,6 +49,8 @@ SUM_TOPICS = (
             "acid_forecast",
             "acid_band",
             "acid_temperature",
+            "acid_ends",
+            "slow_make",
         ),
     ),
     (
@@ -108,6 +110,7 @@ SUM_TOPICS = (
         (
             "composition",
             "identity",
+            "staph_counts",
         ),
     ),
     (

@@ -82,6 +82,8 @@ def test_the_topics_are_there():
         "codex",
         "eu_uk_heat_treatment",
         "eu_uk_milk_receiving",
+        "slow_make",
+        "staph",
         "us_curing",
         "us_heat_treatment",
         "us_identity",

@@ -2,6 +2,7 @@
 
 from ..acid_watch import BAND_PH, acid_state
 from ..formulas import acid, acid_curve
+from . import acid_ends, slow_make
 from .heat import split
 from .rows import (
     choice,
@@ -211,4 +212,6 @@ ROWS = [
         [output("worth_s", "s"), output("ahead_s", "s"), output("speed_now", "")],
         _acid_temperature,
     ),
+    acid_ends.ROW,
+    slow_make.ROW,
 ]

@@ -1,6 +1,7 @@
 """What the cheese is made of, and what its figures meet."""
 
 from ..formulas import composition
+from . import staph
 from .rows import (
     choice,
     default,
@@ -174,4 +175,5 @@ ROWS = [
         _identity,
         judges=True,
     ),
+    staph.ROW,
 ]

@@ -1,7 +1,7 @@
 """Is this make like the others? A chart for a table of figures, one a make."""
 
 from ..formulas import spc
-from .rows import note, number, output, result, series, sum_row, value
+from .rows import default, note, number, output, result, series, sum_row, value
 
 
 def _control_chart(x):
@@ -16,6 +16,7 @@ def _control_chart(x):
         )
     else:
         values.append(value("mean", limits["mean"], "", limits["low"], limits["high"]))
+        notes.extend(_average(x, amounts, limits, values))
     for index in found["beyond"]:
         values.append(value("beyond", amounts[index], "", of="make_%d" % (index + 1)))
     for index in found["runs"]:
@@ -23,14 +24,37 @@ def _control_chart(x):
     return result(values, notes)
 
 
+def _average(x, amounts, limits, values):
+    """Add the weighted average of late, which feels a small lasting shift sooner."""
+    if limits["spread"] == 0:
+        return []
+    newest = spc.ewma(amounts, limits["mean"], x["ewma_weight"])[-1]
+    ends = spc.ewma_limits(limits["mean"], limits["spread"], x["ewma_weight"], 3.0)
+    values.append(value("average", newest, "", ends["low"], ends["high"]))
+    if ends["low"] <= newest <= ends["high"]:
+        return []
+    return [note("average_beyond", value=newest)]
+
+
 ROWS = [
     sum_row(
         "control_chart",
         "trends",
-        [series("makes", [number("value", "", -1000000.0, 1000000.0)], 1)],
+        [
+            series("makes", [number("value", "", -1000000.0, 1000000.0)], 1),
+            number(
+                "ewma_weight",
+                "",
+                0.05,
+                1.0,
+                [0.1, 0.5],
+                default(0.3, "read", "NIST/SEMATECH e-Handbook, 6.3.2.4: 0.2 to 0.3"),
+            ),
+        ],
         [
             output("verdict", "key"),
             output("mean", ""),
+            output("average", ""),
             output("beyond", ""),
             output("run", ""),
         ],

@@ -102,6 +102,34 @@ def test_a_chart_holds_the_handbooks_limits(core):
     assert row["high"] == pytest.approx(55.8041, abs=2e-3)
 
 
+def test_the_average_of_late_has_the_handbooks_limits(core):
+    # NIST 6.3.2.4: half width 3 s sqrt(λ / (2 - λ)); here s is the mean range of
+    # 6.3.2.2's data, 1.8778, over 1.12838.
+    flow = [49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1]
+    makes = table(["value"], *[[value] for value in flow])
+    row = values(core, "control_chart", {"makes": makes})[("average", None)]
+    half = 3 * 1.8778 / 1.12838 * (0.3 / 1.7) ** 0.5
+    assert row["high"] - 50.81 == pytest.approx(half, abs=5e-4)  # printed to 1e-4
+    average = 50.81
+    for value in flow:
+        average += 0.3 * (value - average)
+    assert row["value"] == pytest.approx(average, rel=1e-12)
+
+
+def test_a_small_shift_that_lasts_moves_the_average_of_late(core):
+    flow = [50.0, 50.2, 49.8, 50.2] * 5 + [50.7] * 6
+    makes = table(["value"], *[[value] for value in flow])
+    found = answer(core, "control_chart", {"makes": makes})
+    assert "note.average_beyond" in [row["key"] for row in found["notes"]]
+    assert not [row for row in found["values"] if row["name"] == "beyond"]
+
+
+def test_equal_makes_have_no_average_to_watch(core):
+    makes = table(["value"], *[[5.2]] * 12)
+    found = values(core, "control_chart", {"makes": makes})
+    assert ("average", None) not in found
+
+
 def test_nine_makes_have_no_limits(core):
     makes = table(["value"], *[[value] for value in range(9)])
     found = answer(core, "control_chart", {"makes": makes})
