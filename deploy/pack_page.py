@@ -7,7 +7,10 @@ what minifying does, and nothing third-party is committed.
 
 import importlib.util
 import re
+import shutil
 import subprocess
+import tempfile
+from collections.abc import Iterable
 from pathlib import Path
 from typing import Any
 
@@ -25,8 +28,12 @@ class PackError(RuntimeError):
 
 def page_stamp() -> Any:
     """Return the module that ties a pack to its sources, loaded by its place."""
-    place = ROOT / "server" / "api" / "page_stamp.py"
-    spec = importlib.util.spec_from_file_location("page_stamp", place)
+    return _module("page_stamp")
+
+
+def _module(name: str) -> Any:
+    place = ROOT / "server" / "api" / f"{name}.py"
+    spec = importlib.util.spec_from_file_location(name, place)
     assert spec is not None
     assert spec.loader is not None
     module = importlib.util.module_from_spec(spec)
@@ -53,6 +60,7 @@ def pack() -> None:
     Raises:
         PackError: a module does not parse; esbuild's own words were printed.
     """
+    squeeze_core()
     stamp = page_stamp()
     if stamp.is_packed(STATIC):
         return
@@ -83,8 +91,34 @@ def pack() -> None:
         )
         if packed.returncode:
             raise PackError(f"{source} could not be packed; the reason stands above.")
-    _squeeze()
+    _squeeze(
+        path
+        for path in sorted((STATIC / "lib").iterdir())
+        if path.suffix in (".js", ".mjs", ".css", ".wasm")
+    )
     (STATIC / stamp.STAMP).write_text(found, "utf-8")
+
+
+def squeeze_core() -> None:
+    """Bring the smallest copy of the core up to date with its files.
+
+    Raises:
+        PackError: there is no Node.js to compress with, or it failed.
+    """
+    document, bare = _module("core_document"), _module("bare_python").bare
+    texts = document.core_texts(
+        STATIC, ROOT / "server" / "core", lambda path: bare(path.read_text("utf-8"))
+    )
+    body = document.body_of(texts, document.rules_of(ROOT / "server" / "rules"))
+    if document.squeezed(STATIC, body) is not None:
+        return
+    (STATIC / document.STAMP).unlink(missing_ok=True)
+    with tempfile.TemporaryDirectory(prefix="vatside-core-") as scratch:
+        plain = Path(scratch) / "core.json"
+        plain.write_bytes(body)
+        _squeeze([plain])
+        shutil.copy(f"{plain}.br", STATIC / document.SQUEEZED)
+    (STATIC / document.STAMP).write_text(document.mark_of(body), "utf-8")
 
 
 # Node.js has the compressor within; Python would need one more package.
@@ -98,8 +132,11 @@ for (const file of process.argv.slice(1)) {
 """
 
 
-def _squeeze() -> None:
-    """Write the smallest copy of each large file beside it, for phones that take it.
+def _squeeze(paths: Iterable[Path]) -> None:
+    """Write the smallest copy of each file beside it, for phones that take it.
+
+    Args:
+        paths: the files.
 
     Raises:
         PackError: there is no Node.js, or it failed; its own words were printed.
@@ -107,11 +144,7 @@ def _squeeze() -> None:
     from deploy.fetch_modules import find_node
 
     node = find_node()
-    files = [
-        str(path)
-        for path in sorted((STATIC / "lib").iterdir())
-        if path.suffix in (".js", ".mjs", ".css", ".wasm")
-    ]
+    files = [str(path) for path in paths]
     if (
         not node
         or subprocess.run([node, "-e", SQUEEZE, *files], check=False).returncode

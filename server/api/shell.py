@@ -13,9 +13,9 @@ import re
 import threading
 from dataclasses import dataclass, replace
 from pathlib import Path
-from typing import Any
 
 from server.api.bare_python import bare
+from server.api.core_document import body_of, core_texts, squeezed, version_of
 from server.api.page_stamp import LANGUAGES, PACK, SOURCES, is_packed
 from server.config import read_rules
 
@@ -215,14 +215,16 @@ class Shell:
         The files go without docstrings and comments, see `bare_python`. The rules
         are the legal figures: the core reads no file, so they are handed to it.
         """
-        texts = {
-            "core/" + path.relative_to(self.core_dir).as_posix(): self._bare(path)
-            for path in sorted(self.core_dir.rglob("*.py"))
-        }
-        texts["host.py"] = self._bare(self.static_dir / "js" / "core" / "host.py")
-        document: dict[str, Any] = {"files": texts, "rules": read_rules()}
-        version = _fingerprint(json.dumps(document, sort_keys=True))
-        return self._make("core", version, {"version": version, **document})
+        texts = core_texts(self.static_dir, self.core_dir, self._bare)
+        rules = read_rules()
+        version = version_of(texts, rules)
+        made = self._made.get("core")
+        if made is None or made[0] != version:
+            body = body_of(texts, rules)
+            page = make_page(body, ".json")
+            made = (version, replace(page, brotli=squeezed(self.static_dir, body)))
+            self._made["core"] = made
+        return made[1]
 
     def _bare(self, path: Path) -> str:
         """Return a module without its docstrings, worked out once a version."""
@@ -232,14 +234,6 @@ class Shell:
         if kept is None or kept[0] != mark:
             kept = self._bares[path] = (mark, bare(path.read_text("utf-8")))
         return kept[1]
-
-    def _make(self, name: str, version: str, document: object) -> Page:
-        made = self._made.get(name)
-        if made is None or made[0] != version:
-            body = json.dumps(document).encode()
-            made = (version, make_page(body, ".json"))
-            self._made[name] = made
-        return made[1]
 
     def worker(self) -> Page | None:
         """Return the service worker with its first line filled in from disk.

@@ -7,10 +7,11 @@ import re
 
 import pytest
 
+from server.api import core_document
 from server.api.bare_python import bare
 from server.api.page_stamp import LANGUAGES, PACK, STAMP, sources_stamp
 from server.app import create_app
-from server.config import CORE_DIR, Settings
+from server.config import CORE_DIR, RULES_DIR, Settings, read_rules
 from tests.sync.phones import close_app
 
 IMPORT_MAP = '{"imports": {"preact": "/lib/preact.js"}}'
@@ -292,3 +293,29 @@ def test_what_one_screen_alone_needs_is_kept_later(http, folder):
     assert "/lib/uplot.js" not in listed["files"]
     assert listed["later"] == ["/lib/uplot.js"]
     assert http.get("/lib/uplot.js").status_code == 200
+
+
+def test_a_squeezed_core_goes_out_only_while_it_is_of_these_very_files(
+    tmp_path, http, folder
+):
+    body = http.get("/core.json").data
+    (folder / core_document.SQUEEZED).write_bytes(b"squeezed core")
+    stamp = folder / core_document.STAMP
+    asked = {"Accept-Encoding": "gzip, br"}
+    for mark, coding in (
+        ("of an older core", "gzip"),
+        (core_document.mark_of(body), "br"),
+    ):
+        stamp.write_text(mark)
+        # A server of its own: it looks at the stamp once for each core.
+        settings = Settings(data_dir=tmp_path / mark[:9], static_dir=folder)
+        again = create_app(settings).test_client()
+        answer = again.get("/core.json", headers=asked)
+        assert answer.headers["Content-Encoding"] == coding
+        assert (answer.data == b"squeezed core") == (coding == "br")
+        assert again.get("/core.json").data == body
+        close_app(again.application)
+
+
+def test_set_up_and_server_read_the_same_rules():
+    assert core_document.rules_of(RULES_DIR) == read_rules()
