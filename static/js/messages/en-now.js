@@ -33,6 +33,8 @@ export const EN_NOW = {
   'clash.better_some.many': 'Then only {n} things fall together',
   'clash.sooner': '15 min sooner',
   'clash.after': '15 min later',
+  'clash.hour': '1 hour later',
+  'clash.day': '1 day later',
   'clash.if_title': 'Beside the other makes',
   'clash.if_hint': 'The make begins when you open it. Look here when that is best.',
   'task.you': 'You',

@@ -5,6 +5,7 @@ import { Choices, Row, Sheet } from '../parts/sheet.js';
 import { Tap } from '../parts/tap.js';
 import { TextField } from '../parts/text-field.js';
 import { act, readField } from '../parts/acts.js';
+import { ClashesIf } from '../parts/clashes-if.js';
 import { call, freshenRecipes, nowMs, recipes } from '../parts/source.js';
 import { amount, amountTyped, band, clock, count, day, formOf, unitName } from '../format.js';
 import { own, t } from '../messages/index.js';
@@ -116,6 +117,7 @@ export function NewMakeScreen() {
         <div class="rows">${recipe.moulds.map((mould) => html`<${Row} key=${mould.size} title=${own(mould.title)}
           detail=${t('new.wheel_kg', { amount: amount(mould.wheel_kg.value, 'kg') })}
           side=${moulds[mould.size] === undefined ? t('new.not_set') : count(moulds[mould.size])} onTap=${() => setPad(mould.size)} />`)}</div>
+        <${ClashesIf} recipe=${recipe} />
       </div>
     </div>
   </${Sheet}>`;
