@@ -5,10 +5,11 @@ import { EQUIPMENT } from './equipment.js';
 import { FIRST } from './first.js';
 import { HANDS } from './hands.js';
 import { LIVE } from './live.js';
+import { NOW } from './now.js';
 import { SCREENS } from './screens.js';
 import { SUMS } from './sums.js';
 import { TRADE } from './trade.js';
 import { WORDS } from './words.js';
 
-export const TEXTS = { ...ALARM, ...EQUIPMENT, ...FIRST, ...HANDS, ...LIVE, ...SCREENS, ...SUMS, ...TRADE, ...WORDS };
+export const TEXTS = { ...ALARM, ...EQUIPMENT, ...FIRST, ...HANDS, ...LIVE, ...NOW, ...SCREENS, ...SUMS, ...TRADE, ...WORDS };
 export { RECIPE } from './recipe.js';

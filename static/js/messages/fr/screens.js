@@ -286,9 +286,9 @@ export const SCREENS = {
   'more.skip': 'Sauter cette étape',
   'more.batch': 'Toute la fabrication',
   'more.batch_detail': 'Bloquer, signer, clôturer, abandonner',
-  'task.take': 'Je fais cette étape',
-  'task.release': 'Je laisse cette étape à un autre',
-  'task.by': '{name} fait cette étape. La reprendre',
+  'task.take': 'Je la fais',
+  'task.release': 'Je la laisse',
+  'task.by': 'Prise par {name}',
 
   'blocker.enter': 'À saisir\u00a0: {what}',
   'blocker.reading_missing': '{what}\u00a0: rien n’est saisi.',
