@@ -252,6 +252,11 @@ export function inUnit(value, unit) {
   return withUnit(bareIn(value, unit ?? ''), unitName(unitRead(unit)));
 }
 
+/** A figure of a recipe in the recipe's own unit, where it is changed in that. */
+export function inOwnUnit(value, unit) {
+  return unit in reads.units ? withUnit(plain(value), unitName(unit)) : inUnit(value, unit);
+}
+
 /** A band: "30.0 to 32.0 °C", "at least 6.30", or "" when there is none. */
 export function band(name, low, high) {
   if (hasNot(low) && hasNot(high)) return '';

@@ -29,6 +29,9 @@ test("a kept temperature is shown in the unit that the person reads", () => {
   assert.equal(format.band("milk_temp_c", 30, 32), `86.0 – 89.6${NB}°F`);
   assert.equal(format.inUnit(31, "C"), `87.8${NB}°F`);
   assert.equal(format.bandIn(30, null, "C"), `≥ 86${NB}°F`);
+  // Where a recipe is changed, its own figure stands beside the field.
+  assert.equal(format.inOwnUnit(31, "C"), `31${NB}°C`);
+  assert.equal(format.inOwnUnit(0.04, "fraction"), `4${NB}%`);
 });
 
 test("a difference of temperatures is converted without the offset", () => {

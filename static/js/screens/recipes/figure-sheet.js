@@ -3,7 +3,7 @@ import { html } from '../../parts/html.js';
 import { Choices, Sheet } from '../../parts/sheet.js';
 import { Tap } from '../../parts/tap.js';
 import { TextField } from '../../parts/text-field.js';
-import { inUnit, readNumber } from '../../format.js';
+import { inOwnUnit, readNumber } from '../../format.js';
 import { t } from '../../messages/index.js';
 
 const STATUSES = ['practice', 'derived', 'memory', 'read'];
@@ -29,7 +29,7 @@ export function FigureSheet({ title, figure, sources, onKeep, onBack }) {
   const keep = () => onKeep({ ...figure, ...numbers, source, status, note: note.trim() });
   return html`<${Sheet} title=${title} onBack=${onBack}
     foot=${html`<${Tap} class="primary" disabled=${isBad || note.trim() === ''} onTap=${keep}>${t('figure.keep')}</${Tap}>`}>
-    <p class="quiet">${t('figure.lead', { value: inUnit(figure.value, figure.unit) })}</p>
+    <p class="quiet">${t('figure.lead', { value: inOwnUnit(figure.value, figure.unit) })}</p>
     <div class="columns"><div class="column">
       <${TextField} label=${t('figure.value', { unit: figure.unit })} value=${value} onInput=${setValue} longest=${12} />
       <${TextField} label=${t('figure.low')} value=${low} onInput=${setLow} longest=${12} />
