@@ -141,9 +141,9 @@ def test_a_wash_is_worked_out_by_comma_and_in_fahrenheit(new_phone):
     # By hand: 350 kg x 3.9 kJ/(kg K) x 1.5 K = 2047.5 kJ, given up by water that
     # cools by 21.5 K; 4.18 kJ/(kg K) is water's by the steam tables: 22.78 kg.
     found = answers(phone)
-    mass_kg = float(found["Water, mass"].split("\u00a0")[0])
+    mass_kg = float(found["Wash water, mass"].split("\u00a0")[0])
     assert mass_kg == pytest.approx(22.78, abs=0.03)
-    assert found["Vat after the first part"].endswith("°F")
+    assert found["Vat temperature after the first part"].endswith("°F")
     rows = phone.page.locator(".sheet .row").all_inner_texts()
     assert any("98.6\u00a0°F" in text for text in rows)
     assert "common practice, no source" in phone.page.locator(".facts").inner_text()
@@ -163,11 +163,16 @@ def test_another_unit_never_changes_the_digits_typed(new_phone):
     ("place", "digits", "words"),
     [
         # The scale of pH ends at 14; brine is saturated with 26.6 % of salt.
-        ("brine_check/brine_ph", "15", "Brine pH 15: at most 14.00 is possible."),
+        (
+            "brine_check/brine_ph",
+            "15",
+            "pH of the brine 15: at most 14.00 is possible. The scale ends there.",
+        ),
         (
             "brine_time/brine_salt_frac",
             "27",
-            "Salt in the brine 27\u00a0%: at most 26.60\u00a0% is possible.",
+            "Salt in the brine 27\u00a0%: at most 26.60\u00a0% is possible."
+            " No more salt dissolves.",
         ),
     ],
 )
@@ -236,6 +241,101 @@ def test_what_was_typed_is_kept_while_the_app_is_open(new_phone):
     show(phone, "sum/press_lever")
     row = phone.page.locator(".row", has_text="Weight on the lever")
     assert "12\u00a0kg" in row.inner_text()
+
+
+def test_a_share_in_a_table_is_typed_in_percent(new_phone):
+    phone = new_phone()
+    show(phone, "sum/loss_forecast/weighings")
+    # A wheel that loses 0.1 % a day: three weighings on a straight line.
+    for day, lost in (("10", "1"), ("20", "2"), ("30", "3")):
+        done(phone)
+        typed(phone, day)
+        done(phone)
+        typed(phone, lost)
+        done(phone)
+    give(phone, "loss_forecast", "days", "30")
+    percent = float(answers(phone)["Weight lost"].split("\u00a0")[0])
+    # The curve through the weighings may miss each by a little, never tenfold.
+    assert percent == pytest.approx(3, abs=0.3)
+
+
+def test_what_was_half_typed_is_there_again_after_a_slip(new_phone):
+    phone = new_phone()
+    show(phone, "sum/press_lever/weight_kg")
+    phone.page.locator(".keys").wait_for()
+    typed(phone, "12,5")
+    show(phone, "now")
+    phone.reload()
+    show(phone, "sum/press_lever")
+    row = phone.page.locator(".row", has_text="Weight on the lever")
+    assert "begun and not kept: 12.5\u00a0kg" in row.inner_text()
+    row.tap()
+    phone.page.locator(".keys").wait_for()
+    assert phone.page.locator(".entered").inner_text().split()[:2] == ["12.5", "kg"]
+    done(phone)
+    assert "not kept" not in row.inner_text()
+    assert "12.5\u00a0kg" in row.inner_text()
+
+
+def test_a_row_of_a_table_left_half_typed_goes_on_where_it_was(new_phone):
+    phone = new_phone()
+    show(phone, "sum/heat_forecast/vat_temps")
+    done(phone)
+    typed(phone, "5")
+    done(phone)
+    typed(phone, "31")
+    show(phone, "now")
+    show(phone, "sum/heat_forecast/vat_temps")
+    assert phone.page.locator(".primary").inner_text() == "Go on with row 1"
+    done(phone)
+    assert phone.page.locator(".entered").inner_text().split()[:2] == ["31", "°C"]
+    done(phone)
+    [row] = phone.page.locator(".row-still .row-title").all_inner_texts()
+    assert "5\u00a0min" in row
+    assert "31\u00a0°C" in row
+
+
+def test_what_a_formula_refuses_is_said_at_its_field_too(new_phone):
+    phone = new_phone()
+    for name, text in (("dry_c", "12"), ("wet_c", "13")):
+        give(phone, "humidity", name, text)
+    wrong = phone.page.locator(".row.is-wrong")
+    assert wrong.count() == 1
+    assert "Wet bulb 13\u00a0°C" in wrong.inner_text()
+    assert "12.0\u00a0°C" in wrong.inner_text()
+
+
+def test_units_chosen_for_the_sums_are_there_the_next_time(new_phone):
+    phone = new_phone()
+    show(phone, "sums/units")
+    for unit in ("°F", "lb", "gal", "psi"):
+        phone.page.get_by_role("button", name=unit, exact=True).tap()
+    phone.reload()
+    show(phone, "sum/press_pressure/gauge_kpa")
+    phone.page.locator(".keys").wait_for()
+    assert phone.page.locator(".entered-unit").inner_text() == "psi"
+    give(phone, "brine_make_up", "volume_l", "100")
+    give(phone, "brine_make_up", "brine_salt_frac", "20")
+    # 100 US gallons are 378.5 L; brine of 20 % at 12.5 °C weighs 1.151 kg/L by the
+    # tables: 435.7 kg or 960.5 lb, a fifth of it salt.
+    found = answers(phone)
+    pounds = float(found["Salt to dissolve, mass"].split("\u00a0")[0])
+    assert found["Salt to dissolve, mass"].endswith("lb")
+    assert pounds == pytest.approx(192.1, abs=0.5)
+
+
+def test_an_answer_says_what_in_it_is_only_from_memory(new_phone):
+    phone = new_phone()
+    for name, text in (("dry_c", "13"), ("wet_c", "12")):
+        give(phone, "humidity", name, text)
+    says = phone.page.locator(".sum-standing")
+    assert "Only from memory: wet bulb formula" in says.inner_text()
+    assert says.locator(".mark-check").count() == 1
+    first = phone.page.locator(".sum-value.is-first")
+    assert re.match(r"Humidity of the air\n.+%", first.inner_text())
+    # Read at arm's length: the figure, and the line below it no smaller than text.
+    assert font_px(phone, ".sum-value.is-first .sum-main") >= 48
+    assert font_px(phone, ".sum-standing") >= 20
 
 
 def test_sums_and_their_rules_work_with_no_network(new_phone):

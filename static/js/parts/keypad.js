@@ -50,12 +50,12 @@ function keyOf(event) {
  *   problemWords(problems, typed): words of a refusal where a field has its own;
  *   askText(ask, typed): words of a second look; quantity: whose limits are
  *   named in problems; save(value, typed): true when
- *   kept; saveWord; onBack; children: shown above the keys; isBare: a figure
+ *   kept; saveWord; onBack; onTyped(typed): after each key; children: shown above the keys; isBare: a figure
  *   that none came before, so nothing stands beside it; aside: beside Save
  */
 export function Keypad({
   title, unit, decimals, signed = false, start = '', last, read, difference,
-  askText, problemWords, save, saveWord, hint, quantity, onBack, isBare = false, aside = null, children,
+  askText, problemWords, save, saveWord, hint, quantity, onBack, onTyped, isBare = false, aside = null, children,
 }) {
   const [typed, setTyped] = useState(start);
   // A second key may come before the first is painted: it counts from here.
@@ -77,6 +77,7 @@ export function Keypad({
     newest.current = next;
     setTyped(next);
     setPhase('typing');
+    onTyped?.(next);
   };
   const press = (key) => {
     const next = pressed(newest.current, key, { decimals, signed });

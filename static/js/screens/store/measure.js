@@ -31,7 +31,7 @@ function Measure({ sum, tank, input, onBack }) {
   };
   const foot = found && mayAs('helper')
     ? html`<${Tap} class="primary" onTap=${keep}>${t('store.measure_keep', { salt: quantity('brine_salt_frac', found.value) })}</${Tap}>` : null;
-  return html`<${SumSheet} sum=${sum} answer=${answer} given=${typed} known=${known} input=${input} title=${t('store.measure')} lead=${t('store.measure_lead')} foot=${foot}
+  return html`<${SumSheet} sum=${sum} scope=${scope} answer=${answer} given=${typed} known=${known} input=${input} title=${t('store.measure')} lead=${t('store.measure_lead')} foot=${foot}
     onInput=${(name) => (name ? go('store', 'tank', tank.id, 'measure', name) : swap('store', 'tank', tank.id, 'measure'))}
     onGive=${(name, value) => give(scope, name, value)} onClear=${() => clearGiven(scope)} onBack=${onBack} />`;
 }

@@ -1,37 +1,94 @@
 import { html } from '../../parts/html.js';
 import { inside, t } from '../../messages/index.js';
 import { sumRow } from './catalogue.js';
-import { label, noteWords, outLabel, restsValue, sumProblem, valueWords } from './words.js';
+import { StateMark } from '../../parts/state-mark.js';
+import { label, noteWords, ofWords, outLabel, restsValue, sumProblem, valueWords } from './words.js';
 
-function Value({ value, names, isFirst }) {
-  const { label: title, main, detail } = valueWords(value, names);
+// What is done at the vat stands first and large: the water and not its mass, the
+// solution and not the dry salt in it.
+const FIRST = {
+  milk_mass: ['milk_kg', 'milk_l'], calcium_chloride: ['solution_ml', 'weigh_out_g'], press_pressure: ['cheese_kpa'],
+  press_lever: ['cheese_kpa'], brine_top_up: ['salt_kg', 'water_kg'], wash_drain: ['drain_l'], wash_water: ['water_l'],
+  wash_rest: ['rest_l'], expected_yield: ['cheese_kg'], curing_days: ['counted_days'], heat_forecast: ['reach_ms'], acid_forecast: ['reach_ms'],
+};
+// The same figure told twice: the time of day is read, and acid once in percent.
+const TOLD_BY = { reach_s: 'reach_ms', left_s: 'reach_ms', lactic_percent: 'acidity_frac' };
+
+function shownValues({ key, values }) {
+  const has = (name) => values.some((one) => one.name === name);
+  const rest = values.filter((one) => !(one.name in TOLD_BY && has(TOLD_BY[one.name])));
+  const isFirst = (one) => (FIRST[key] ?? []).includes(one.name);
+  return [...rest.filter(isFirst), ...rest.filter((one) => !isFirst(one))];
+}
+
+// Several values of the same press, wheel or block stand together below its name.
+function groupsOf(values) {
+  const isMany = (of) => of && new Set(values.filter((one) => one.of === of).map((one) => one.name)).size > 1;
+  const groups = [];
+  for (const one of values) {
+    const found = isMany(one.of) && groups.find((group) => group.of === one.of);
+    if (found) found.rows.push(one);
+    else groups.push({ of: isMany(one.of) ? one.of : null, rows: [one] });
+  }
+  return groups;
+}
+
+function Value({ value, names, how, isFirst }) {
+  const { label: title, main, detail } = valueWords(value, names, how);
   return html`<li class=${isFirst ? 'sum-value is-first' : 'sum-value'}>
     <span class="sum-label">${title}</span><b class=${value.unit === 'key' ? 'sum-main is-words' : 'sum-main'}>${main}</b>
     ${detail ? html`<span class="sum-range">${detail}</span>` : null}</li>`;
 }
 
-// The same instant told as a span and as a time of day: the time of day is read.
-function shownValues(values) {
-  const hasInstant = values.some((one) => one.name === 'reach_ms');
-  const rest = values.filter((one) => !(hasInstant && (one.name === 'reach_s' || one.name === 'left_s')));
-  return [...rest.filter((one) => one.name === 'reach_ms'), ...rest.filter((one) => one.name !== 'reach_ms')];
+function Group({ group, names, how }) {
+  const inner = { ...how, isInside: true };
+  return html`<li class="sum-group"><h3>${capital(names?.[group.of] ?? ofWords(group.of))}</h3>
+    <ul class="sum-values">${group.rows.map((one, place) => html`<${Value} key=${one.name + place} value=${one} names=${names} how=${inner} />`)}</ul></li>`;
+}
+
+function capital(text) {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+// The rule of receipt answers in the unit that was read, and tells what was read.
+function thermometerOf({ values, rests_on: rests }) {
+  const told = rests.find((one) => one.name === 'thermometer')?.value;
+  const read = values.find((one) => one.name === 'temperature' && typeof one.low === 'number');
+  const milk = rests.find((one) => one.name === 'milk_temp_c');
+  return told ?? (read && milk && read.low !== milk.value ? 'F' : 'C');
+}
+
+const WEAK = ['memory', 'practice', 'setting'];
+const LISTED = 3;
+
+/** What an answer rests on in a line: what is only from memory or practice is named. */
+function Standing({ answer, sum }) {
+  const rows = answer.rests_on;
+  const status = WEAK.find((one) => rows.some((row) => row.status === one));
+  if (!status) {
+    const isTyped = rows.every((row) => row.from === 'typed' || row.from === 'make' || row.from === 'tank');
+    return html`<p class="sum-standing">${t(isTyped ? 'sums.stands_typed' : 'sums.stands_published')}</p>`;
+  }
+  const figures = rows.filter((row) => row.status === status && typeof row.value !== 'string');
+  const names = [...new Set((figures.length ? figures : rows.filter((row) => row.status === status)).map((row) => inside(label(row.name, sum?.key))))];
+  const list = names.slice(0, LISTED).join('; ') + (names.length > LISTED ? '; …' : '');
+  return html`<p class="sum-standing">${status === 'memory' ? html`<${StateMark} state="check" /> ` : null}<span>${t('sums.stands_' + status, { list })}</span></p>`;
 }
 
 /** What came out, or what is in its way: problems in words, and what is missing. */
 export function Answer({ answer, sum, given, names }) {
   if (!answer) return html`<p class="quiet" role="status">${t('sums.working')}</p>`;
+  const how = { sum: answer.key, thermometer: thermometerOf(answer) };
+  const groups = groupsOf(shownValues(answer));
   return html`<section class="sum-answer" aria-label=${t('sums.answer')} aria-live="polite">
     ${answer.problems.map((one) => html`<p key=${one.field + one.key} class="is-bad" role="alert">${sumProblem(one, sum, given)}</p>`)}
-    ${answer.missing.length ? html`<p class="lead">${t('sums.missing_list', { list: answer.missing.map((name) => inside(label(name))).join(', ') })}</p>` : null}
-    ${answer.values.length ? html`<ul class="sum-values">${shownValues(answer.values).map((one, place) => html`<${Value}
-      key=${one.name + one.of + place} value=${one} names=${names} isFirst=${place === 0} />`)}</ul>` : null}
-    ${answer.values.length && answer.status ? html`<p class="quiet">${t('sums.weakest', { status: t('status.' + answer.status) })}</p>` : null}
-    ${answer.notes.length ? html`<h3>${t('sums.notes')}</h3><ul class="lines">${answer.notes.map((one, place) => html`<li key=${one.key + place}>${noteWords(one, unitOfThermometer(answer))}</li>`)}</ul>` : null}
+    ${answer.missing.length ? html`<p class="lead">${t('sums.missing_list', { list: answer.missing.map((name) => inside(label(name, answer.key))).join('; ') })}</p>` : null}
+    ${groups.length ? html`<ul class="sum-values">${groups.map((group, place) => (group.of
+    ? html`<${Group} key=${group.of} group=${group} names=${names} how=${how} />`
+    : html`<${Value} key=${group.rows[0].name + group.rows[0].of + place} value=${group.rows[0]} names=${names} how=${how} isFirst=${place === 0} />`))}</ul>` : null}
+    ${answer.values.length && answer.status ? html`<${Standing} answer=${answer} sum=${sum} />` : null}
+    ${answer.notes.length ? html`<h3>${t('sums.notes')}</h3><ul class="lines">${answer.notes.map((one, place) => html`<li key=${one.key + place}>${noteWords(one, how.thermometer)}</li>`)}</ul>` : null}
   </section>`;
-}
-
-function unitOfThermometer(answer) {
-  return answer.rests_on.find((one) => one.name === 'thermometer')?.value ?? '';
 }
 
 // Where a figure came from, how well it is known, and its source; said once each.
@@ -41,28 +98,29 @@ function originWords(row, input, sources) {
   return [...new Set([t('from.' + (isFigure ? 'figure' : row.from)), t('status.' + row.status), source].filter(Boolean))];
 }
 
-/** Each figure that the answer rests on: where it came from, and how well it is known. */
+/** Each figure that the answer rests on besides what was typed: where it came from, how well it is known. */
 export function RestsOn({ answer, sum, sources = {} }) {
-  if (!answer?.rests_on.length) return null;
+  const rows = answer?.rests_on.filter((row) => row.from !== 'typed') ?? [];
+  if (!rows.length) return null;
   return html`<section class="block"><h2>${t('sums.rests')}</h2><ul class="facts facts-wide">
-    ${answer.rests_on.map((row, place) => {
+    ${rows.map((row, place) => {
       const input = sum?.inputs.find((one) => one.name === row.name);
-      return html`<li key=${row.name + place}><span>${label(row.name)}</span>
+      return html`<li key=${row.name + place}><span>${label(row.name, sum?.key)}</span>
         <b>${restsValue(row, input)}</b>
-        <span class="quiet">${originWords(row, input, sources).join(' · ')}</span></li>`;
+        <span class=${row.status === 'memory' ? 'is-weak' : 'quiet'}>${originWords(row, input, sources).join(' · ')}</span></li>`;
     })}</ul></section>`;
 }
 
 /** The one figure of an answer that stands in a list: words, or null without one. */
 export function headline(answer, names, pick) {
   if (answer.problems.length) return sumProblem(answer.problems[0], sumRow(answer.key));
-  if (answer.missing.length) return t('sums.asks', { list: answer.missing.map((name) => inside(label(name))).join(', ') });
-  const values = shownValues(answer.values);
+  if (answer.missing.length) return t('sums.asks', { list: answer.missing.map((name) => inside(label(name, answer.key))).join('; ') });
+  const values = shownValues(answer);
   const chosen = pick ? pick(values) : [];
   const rows = chosen.length ? chosen : values.slice(0, 1);
   return rows.map((one) => {
-    const { label: title, main, detail } = valueWords(one, names);
-    const name = rows.length > 1 || one.of ? title : outLabel(one.name);
+    const { label: title, main, detail } = valueWords(one, names, { sum: answer.key, thermometer: thermometerOf(answer) });
+    const name = rows.length > 1 || one.of ? title : outLabel(one.name, answer.key);
     return `${name} ${main}${detail ? `, ${detail}` : ''}`;
   }).join(' · ');
 }

@@ -1,9 +1,30 @@
 import { signal } from '@preact/signals';
 
-// What was typed for sums, kept while the app is open and no longer: a sum is
-// not an entry. A scope is a sum of its own, or one step of one make.
+// What was typed for sums, kept for the visit and no longer: a sum is not an
+// entry. A scope is a sum of its own, or one step of one make. Figures left
+// half typed are kept too, so that a touch of Back by a wet drop loses nothing.
 
-const typed = signal({});
+const PLACE = 'sum-typed';
+
+function before() {
+  try {
+    return JSON.parse(sessionStorage.getItem(PLACE)) ?? {};
+  } catch {
+    return {}; // kept by an older page, or a browser that keeps nothing
+  }
+}
+
+const { typed: typedBefore = {}, drafts: draftsBefore = {} } = before();
+const typed = signal(typedBefore);
+const drafts = draftsBefore;
+
+function keep() {
+  try {
+    sessionStorage.setItem(PLACE, JSON.stringify({ typed: typed.value, drafts }));
+  } catch {
+    // What is typed is still there while the page is.
+  }
+}
 
 /** What was typed in a scope: {input: {typed, unit} or {value} or {rows, unit}}. */
 export function givenIn(scope) {
@@ -17,9 +38,24 @@ export function give(scope, name, value) {
   if (value === null) delete next[name];
   else next[name] = value;
   typed.value = { ...typed.value, [scope]: next };
+  keep();
 }
 
 /** Forget all that was typed in a scope. */
 export function clearGiven(scope) {
   typed.value = { ...typed.value, [scope]: NOTHING };
+  for (const key of Object.keys(drafts)) if (key.startsWith(scope + '>')) delete drafts[key];
+  keep();
+}
+
+/** What was begun for an input and not kept, or null. */
+export function draftOf(scope, name) {
+  return drafts[`${scope}>${name}`] ?? null;
+}
+
+/** Remember what is begun for an input; null once it is kept or taken back. */
+export function keepDraft(scope, name, value) {
+  if (value === null) delete drafts[`${scope}>${name}`];
+  else drafts[`${scope}>${name}`] = value;
+  keep();
 }

@@ -4,8 +4,9 @@ import { Keypad } from '../../parts/keypad.js';
 import { Choices, Row, Sheet } from '../../parts/sheet.js';
 import { Tap } from '../../parts/tap.js';
 import { call } from '../../parts/source.js';
-import { decimalsTyped, unitName } from '../../format.js';
+import { decimalsTyped, typedValue, unitName } from '../../format.js';
 import { inside, t } from '../../messages/index.js';
+import { draftOf, keepDraft } from './given.js';
 import { keepUnit, unitFor, unitsOf } from './units.js';
 import { askWords, label, pickWords, sumProblem } from './words.js';
 
@@ -28,37 +29,47 @@ function isSigned(row) {
   return typeof row.low === 'number' && row.low < 0;
 }
 
-/** Type one number of a sum in the unit of one's choice. */
-export function NumberPad({ sum, row, given, wayBack, onGive, onBack }) {
-  const [unit, setUnit] = useState(given?.unit ?? unitFor(sum.key, row));
+/** Type one number of a sum in the unit of one's choice; what is left half typed is kept. */
+export function NumberPad({ sum, row, scope, given, wayBack, onGive, onBack }) {
+  const [begun] = useState(() => draftOf(scope, row.name) ?? given);
+  const [unit, setUnit] = useState(begun?.unit ?? unitFor(sum.key, row));
   const mine = (typed) => ({ typed, unit });
+  const hold = (typed, inUnit) => keepDraft(scope, row.name, typed === '' ? null : { typed, unit: inUnit });
   const save = async (value, typed) => {
     keepUnit(row, unit);
+    keepDraft(scope, row.name, null);
     onGive({ ...mine(typed), sure: true });
     return true;
   };
-  return html`<div class="sheet"><${Keypad} isBare onBack=${onBack} title=${label(row.name)} unit=${unitName(unit)}
-    decimals=${row.kind === 'count' ? 0 : decimalsTyped(unit)} signed=${isSigned(row)} start=${given?.typed ?? ''}
-    read=${(typed) => readInput(sum, row.name, row.name, mine(typed))} save=${save} saveWord=${t('word.done')}
+  const change = (next) => {
+    setUnit(next);
+    const now = draftOf(scope, row.name);
+    if (now) hold(now.typed, next);
+  };
+  return html`<div class="sheet"><${Keypad} isBare onBack=${onBack} title=${label(row.name, sum.key)} unit=${unitName(unit)}
+    decimals=${row.kind === 'count' ? 0 : decimalsTyped(unit)} signed=${isSigned(row)} start=${begun?.typed ?? ''}
+    onTyped=${(typed) => hold(typed, unit)} read=${(typed) => readInput(sum, row.name, row.name, mine(typed))} save=${save} saveWord=${t('word.done')}
     askText=${(ask, typed) => askWords(ask, sum, row.name, typed, unit)}
     aside=${given ? html`<${Tap} class="second aside" onTap=${() => onGive(null)}>${wayBack}</${Tap}>` : null}
     problemWords=${(problems, typed) => problems.map((one) => sumProblem(one, sum, { [row.name]: mine(typed) })).join(' ')}>
-    <${Units} units=${unitsOf(row)} unit=${unit} onUnit=${setUnit} />
+    <${Units} units=${unitsOf(row)} unit=${unit} onUnit=${change} />
   </${Keypad}></div>`;
 }
 
 /** Choose one word of several. */
-export function ChoicePad({ row, chosen, given, wayBack, onGive, onBack }) {
-  return html`<${Sheet} title=${label(row.name)} onBack=${onBack}>
-    <${Choices} label=${label(row.name)} chosen=${chosen} onChoose=${(value) => onGive({ value })}
+export function ChoicePad({ sum, row, chosen, given, wayBack, onGive, onBack }) {
+  return html`<${Sheet} title=${label(row.name, sum.key)} onBack=${onBack}>
+    <${Choices} label=${label(row.name, sum.key)} chosen=${chosen} onChoose=${(value) => onGive({ value })}
       options=${row.choices.map((key) => ({ key, title: pickWords(row.name, key) }))} />
     ${given ? html`<div class="rows rows-apart"><${Row} title=${wayBack} onTap=${() => onGive(null)} /></div>` : null}
   </${Sheet}>`;
 }
 
-// The unit of a table: of its one column that may be typed in several.
+// The unit of a table: of its one column that may be typed in several, or in
+// another than its own, as a share is typed in percent.
 function unitColumn(row) {
-  return row.columns.find((one) => one.name !== 'at_min' && unitsOf(one).length > 1) ?? null;
+  const isChosen = (one) => unitsOf(one).length > 1 || unitsOf(one)[0] !== one.unit;
+  return row.columns.find((one) => one.name !== 'at_min' && isChosen(one)) ?? null;
 }
 
 // Time must rise and no cell may be empty for the core to look at the one typed.
@@ -70,52 +81,59 @@ function filled(row, cells) {
   return whole;
 }
 
-function CellPad({ sum, row, rows, draft, column, unit, units, onUnit, onCell, onBack }) {
+function CellPad({ sum, row, rows, draft, column, unit, units, onUnit, onTyped, onCell, onBack }) {
   const cellUnit = column.units.includes(unit) ? unit : column.unit;
   const place = rows.length;
-  const given = (typed) => ({ rows: [...rows, filled(row, { ...draft, [column.name]: typed })], unit });
+  const given = (typed) => ({ rows: [...rows, filled(row, { ...draft.cells, [column.name]: typed })], unit });
   const field = `${row.name}.${place + 1}.${column.name}`;
   const problems = (list, typed) => list.map((one) => sumProblem(one, sum, { [row.name]: given(typed) })).join(' ');
-  return html`<div class="sheet" key=${column.name}><${Keypad} isBare onBack=${onBack} title=${`${label(column.name)} · ${inside(t('sums.row', { n: place + 1 }))}`}
-    unit=${unitName(cellUnit)} decimals=${column.kind === 'count' ? 0 : decimalsTyped(cellUnit)} signed=${isSigned(column)}
-    read=${(typed) => readInput(sum, row.name, field, given(typed))} save=${async (value, typed) => { onCell(typed); return true; }}
+  return html`<div class="sheet" key=${column.name}><${Keypad} isBare onBack=${onBack} title=${`${label(column.name, sum.key)} · ${inside(t('sums.row', { n: place + 1 }))}`}
+    unit=${unitName(cellUnit)} decimals=${column.kind === 'count' ? 0 : decimalsTyped(cellUnit)} signed=${isSigned(column)} start=${draft.typed ?? ''}
+    onTyped=${onTyped} read=${(typed) => readInput(sum, row.name, field, given(typed))} save=${async (value, typed) => { onCell(typed); return true; }}
     saveWord=${t('word.next')} askText=${(ask, typed) => askWords(ask, sum, row.name, typed, cellUnit)} problemWords=${problems}
     aside=${column.optional ? html`<${Tap} class="second aside" onTap=${() => onCell(undefined)}>${t('sums.row_leave')}</${Tap}>` : null}>
     ${column === unitColumn(row) && rows.length === 0 ? html`<${Units} units=${units} unit=${unit} onUnit=${onUnit} />` : null}
   </${Keypad}></div>`;
 }
 
-function cellsWords(row, cells, unit) {
+function cellsWords(sum, row, cells, unit) {
   return row.columns.filter((one) => cells[one.name] !== undefined)
-    .map((one) => `${one.name === 'at_min' ? '' : inside(label(one.name)) + ' '}${cells[one.name]}\u00a0${unitName(one.units.includes(unit) ? unit : one.unit)}`.trim()).join(' · ');
+    .map((one) => `${one.name === 'at_min' ? '' : inside(label(one.name, sum.key)) + ' '}${typedValue(cells[one.name], one.units.includes(unit) ? unit : one.unit)}`).join(' · ');
 }
 
-/** Type a table of readings row by row. */
-export function TablePad({ sum, row, given, wayBack, onGive, onBack }) {
+/** Type a table of readings row by row; a row that was begun is kept. */
+export function TablePad({ sum, row, scope, given, wayBack, onGive, onBack }) {
   const rows = given?.rows ?? [];
   const column = unitColumn(row);
-  const [unit, setUnit] = useState(given?.unit ?? (column ? unitFor(sum.key, column) : ''));
-  const [draft, setDraft] = useState(null); // {cells, at: place of the column}
+  const begun = draftOf(scope, row.name);
+  const [unit, setUnit] = useState(given?.unit ?? begun?.unit ?? (column ? unitFor(sum.key, column) : ''));
+  const [draft, setDraft] = useState(null); // {cells, at: place of the column, typed}
+  const hold = (next) => keepDraft(scope, row.name, next && { ...next, unit });
   const keep = (next) => onGive(next.length ? { rows: next, unit, sure: true } : null, true);
   if (draft) {
     const asked = row.columns[draft.at];
     const onCell = (typed) => {
       const cells = { ...draft.cells, [asked.name]: typed };
-      if (draft.at + 1 < row.columns.length) return setDraft({ cells, at: draft.at + 1 });
+      if (draft.at + 1 < row.columns.length) {
+        const next = { cells, at: draft.at + 1 };
+        hold(next);
+        return setDraft(next);
+      }
       if (column) keepUnit(column, unit);
+      hold(null);
       keep([...rows, cells]);
       return setDraft(null);
     };
-    return html`<${CellPad} key=${asked.name} sum=${sum} row=${row} rows=${rows} draft=${draft.cells} column=${asked} unit=${unit}
-      units=${column ? unitsOf(column) : []} onUnit=${setUnit} onCell=${onCell} onBack=${() => setDraft(null)} />`;
+    return html`<${CellPad} key=${asked.name} sum=${sum} row=${row} rows=${rows} draft=${draft} column=${asked} unit=${unit}
+      units=${column ? unitsOf(column) : []} onUnit=${setUnit} onTyped=${(typed) => hold({ ...draft, typed })} onCell=${onCell} onBack=${() => setDraft(null)} />`;
   }
-  return html`<${Sheet} title=${label(row.name)} onBack=${onBack}
-    foot=${html`<${Tap} class="primary" onTap=${() => setDraft({ cells: {}, at: 0 })}>${t('sums.row_add')}</${Tap}>
+  return html`<${Sheet} title=${label(row.name, sum.key)} onBack=${onBack}
+    foot=${html`<${Tap} class="primary" onTap=${() => setDraft(begun ?? { cells: {}, at: 0 })}>${begun ? t('sums.row_go_on', { n: rows.length + 1 }) : t('sums.row_add')}</${Tap}>
       <${Tap} class="second" onTap=${onBack}>${t('sums.rows_done')}</${Tap}>`}>
     ${row.columns[0].name === 'at_min' ? html`<p class="quiet">${t('sums.row_lead')}</p>` : null}
-    ${rows.length && column ? html`<p class="quiet">${t('sums.row_unit_fixed', { unit: unitName(unit) })}</p>` : null}
+    ${rows.length && column && unitsOf(column).length > 1 ? html`<p class="quiet">${t('sums.row_unit_fixed', { unit: unitName(unit) })}</p>` : null}
     <div class="rows">${rows.map((cells, place) => html`<div class="row row-still" key=${place}>
-      <span class="row-main"><span class="row-title">${place + 1}. ${cellsWords(row, cells, unit)}</span></span>
+      <span class="row-main"><span class="row-title">${place + 1}. ${cellsWords(sum, row, cells, unit)}</span></span>
       <span class="row-buttons"><${Tap} class="second" label=${t('sums.row_remove', { n: place + 1 })}
         onTap=${() => keep(rows.filter((_, at) => at !== place))}>⌫</${Tap}></span></div>`)}</div>
     ${given ? html`<div class="rows rows-apart"><${Row} title=${wayBack} onTap=${() => onGive(null)} /></div>` : null}

@@ -1,9 +1,10 @@
 import { html } from '../../parts/html.js';
 import { Row, Sheet } from '../../parts/sheet.js';
-import { t } from '../../messages/index.js';
+import { inside, t } from '../../messages/index.js';
 import { Answer, RestsOn } from './answer.js';
+import { draftOf } from './given.js';
 import { ChoicePad, NumberPad, TablePad } from './pads.js';
-import { givenWords, label, pickWords, restsValue, rowsWords } from './words.js';
+import { beginWords, givenWords, label, pickWords, restsValue, rowsWords, sumProblem } from './words.js';
 
 // Nobody types such a number on a pad: it comes from the wheels themselves.
 function isTyped(row) {
@@ -13,23 +14,27 @@ function isTyped(row) {
 function defaultWords(row) {
   const told = row.default;
   if (!told) return '';
-  const value = row.kind === 'choice' ? pickWords(row.name, told.value)
+  const value = row.kind === 'choice' ? inside(pickWords(row.name, told.value))
     : row.kind === 'series' ? rowsWords(told.value) : restsValue({ ...told, unit: row.unit, name: row.name }, row);
   return t('sums.usual', { value });
 }
 
-function InputRow({ row, given, known, isMissing, onOpen }) {
+function InputRow({ sum, row, scope, given, known, problems, isMissing, onOpen }) {
   const told = known?.find((one) => one.name === row.name);
   const side = given ? givenWords(row, given)
     : told ? restsValue({ ...told, name: row.name }, row)
       : row.default ? '' : isMissing ? t(row.kind === 'choice' ? 'sums.choose' : 'sums.needed') : t('sums.if_known');
   const detail = given ? t('sums.as_typed') : told ? t('from.' + told.from)
     : isTyped(row) ? defaultWords(row) : `${defaultWords(row)} · ${t('sums.own_only')}`;
-  return html`<${Row} class=${isMissing ? 'is-due' : ''} title=${label(row.name)} detail=${detail} side=${side}
+  const begun = draftOf(scope, row.name);
+  const wrong = problems.map((one) => sumProblem(one, sum, given ? { [row.name]: given } : {})).join(' ');
+  const says = [wrong, begun && begun.typed !== given?.typed ? beginWords(row, begun) : ''].filter(Boolean);
+  return html`<${Row} class=${wrong ? 'is-wrong' : isMissing ? 'is-due' : ''} title=${label(row.name, sum.key)} side=${side}
+    detail=${says.length ? html`${detail}${says.map((text) => html`<span class="row-says" key=${text}>${text}</span>`)}` : detail}
     disabled=${!isTyped(row)} onTap=${onOpen} />`;
 }
 
-function Pad({ sum, row, given, known, chosen, onGive, onBack }) {
+function Pad({ sum, row, scope, given, known, chosen, onGive, onBack }) {
   const Kind = row.kind === 'choice' ? ChoicePad : row.kind === 'series' ? TablePad : NumberPad;
   const told = known?.some((one) => one.name === row.name);
   const wayBack = t(told ? 'sums.keep_make' : row.default ? 'sums.keep_back' : 'sums.take_out');
@@ -37,38 +42,39 @@ function Pad({ sum, row, given, known, chosen, onGive, onBack }) {
     onGive(row.name, value);
     if (!staysOpen) onBack();
   };
-  return html`<${Kind} sum=${sum} row=${row} given=${given} chosen=${chosen} wayBack=${wayBack} onGive=${give} onBack=${onBack} />`;
+  return html`<${Kind} sum=${sum} row=${row} scope=${scope} given=${given} chosen=${chosen} wayBack=${wayBack} onGive=${give} onBack=${onBack} />`;
 }
 
 /**
  * One sum: its answer, what goes in, and what it rests on.
  *
- * @param {object} props sum: its row of the catalogue; answer; given; known: what
+ * @param {object} props sum: its row of the catalogue; scope: where what is typed is kept; answer; given; known: what
  *   the make knows, or null; input: name of the input whose pad is open; title;
  *   names: the make's own words for its steps and sizes; sources: the recipe's, by key; onInput(name | null); onGive(name, value);
  *   onClear; onBack; foot
  */
 export function SumSheet({
-  sum, answer, given, known = null, input, title, names, sources, lead, foot, onInput, onGive, onClear, onBack,
+  sum, scope = sum.key, answer, given, known = null, input, title, names, sources, lead, foot, onInput, onGive, onClear, onBack,
 }) {
   const open = sum.inputs.find((one) => one.name === input);
   if (open && isTyped(open)) {
     const rests = answer?.rests_on.find((one) => one.name === open.name);
-    return html`<${Pad} key=${open.name} sum=${sum} row=${open} given=${given[open.name]} known=${known}
+    return html`<${Pad} key=${open.name} sum=${sum} row=${open} scope=${scope} given=${given[open.name]} known=${known}
       chosen=${given[open.name]?.value ?? (rests?.from === 'default' ? rests.value : null)}
       onGive=${onGive} onBack=${() => onInput(null)} />`;
   }
   const missing = answer?.missing ?? [];
+  const problemsOf = (row) => (answer?.problems ?? []).filter((one) => String(one.field).split('.')[0] === row.name);
   const isKnown = (row) => known?.some((one) => one.name === row.name);
   const isOfTank = known?.some((one) => one.from === 'tank');
-  const isAsked = (row) => missing.includes(row.name) || Boolean(given[row.name]) || (!row.optional && !row.default && !isKnown(row));
+  const isAsked = (row) => missing.includes(row.name) || Boolean(given[row.name]) || Boolean(draftOf(scope, row.name)) || problemsOf(row).length > 0 || (!row.optional && !row.default && !isKnown(row));
   const groups = [
     ['sums.asked', sum.inputs.filter(isAsked)],
     ['sums.known', sum.inputs.filter((row) => !isAsked(row) && isKnown(row))],
     ['sums.others', sum.inputs.filter((row) => !isAsked(row) && !isKnown(row))],
   ].filter(([, rows]) => rows.length);
-  const list = (rows) => html`<div class="rows">${rows.map((row) => html`<${InputRow} key=${row.name} row=${row}
-    given=${given[row.name]} known=${known} isMissing=${missing.includes(row.name)} onOpen=${() => onInput(row.name)} />`)}</div>`;
+  const list = (rows) => html`<div class="rows">${rows.map((row) => html`<${InputRow} key=${row.name} sum=${sum} row=${row} scope=${scope}
+    given=${given[row.name]} known=${known} problems=${problemsOf(row)} isMissing=${missing.includes(row.name)} onOpen=${() => onInput(row.name)} />`)}</div>`;
   return html`<${Sheet} title=${title ?? t('sum.' + sum.key)} onBack=${onBack} foot=${foot}>
     ${lead ? html`<p class="quiet">${lead}</p>` : null}
     <div class="columns">

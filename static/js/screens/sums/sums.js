@@ -5,6 +5,7 @@ import { go, swap } from '../../router.js';
 import { catalogueProblem, sumRow, useAnswer, useCatalogue } from './catalogue.js';
 import { clearGiven, give, givenIn } from './given.js';
 import { SumSheet } from './sheet.js';
+import { UnitsSheet, unitsWords } from './units-sheet.js';
 
 function Loading({ onBack }) {
   const problem = catalogueProblem.value;
@@ -20,6 +21,7 @@ function topics(rows) {
 export function SumsScreen({ topic }) {
   const rows = useCatalogue();
   if (!rows) return html`<${Loading} onBack=${() => go('menu')} />`;
+  if (topic === 'units') return html`<${UnitsSheet} onBack=${() => swap('sums')} />`;
   const chosen = topics(rows).find((one) => one.key === topic);
   if (chosen) {
     return html`<${Sheet} title=${t('topic.' + chosen.key)} onBack=${() => swap('sums')}>
@@ -32,13 +34,14 @@ export function SumsScreen({ topic }) {
     <p class="quiet">${t('sums.lead')}</p>
     <div class="rows topics">${topics(rows).map((one) => html`<${Row} key=${one.key} title=${t('topic.' + one.key)}
       detail=${one.rows.map((row) => t('sum.' + row.key)).join(' · ')} onTap=${() => go('sums', one.key)} />`)}</div>
+    <div class="rows rows-apart"><${Row} title=${t('sums.units')} detail=${unitsWords()} onTap=${() => go('sums', 'units')} /></div>
   </div></div>`;
 }
 
 function OneSum({ sum, input }) {
   const given = givenIn(sum.key);
   const answer = useAnswer(sum.key, given);
-  return html`<${SumSheet} sum=${sum} answer=${answer} given=${given} input=${input}
+  return html`<${SumSheet} sum=${sum} scope=${sum.key} answer=${answer} given=${given} input=${input}
     onInput=${(name) => (name ? go('sum', sum.key, name) : swap('sum', sum.key))}
     onGive=${(name, value) => give(sum.key, name, value)} onClear=${() => clearGiven(sum.key)}
     onBack=${() => swap('sums', sum.topic)} />`;

@@ -3,14 +3,14 @@ import { call, person } from '../../parts/source.js';
 import { asRead, unitRead } from '../../format.js';
 
 // Which unit each person typed an input in is remembered on the phone. What was typed keeps
-// the unit it was typed in. Answers are in the units that the person reads; where
-// these are the kept ones, they follow the unit used last.
+// the unit it was typed in. Answers follow the unit used last in the sums, or chosen
+// there; until then they are in the units that the person reads elsewhere.
 
 const PLACE = 'sum-units';
 // Kept as shares inside; nobody types these.
 const INNER = ['fraction', 'fraction lactic'];
 // Units that answers follow, by the core's own unit.
-const FOLLOWED = { C: ['F'], kg: ['lb'], L: ['gal', 'imp_gal'], kPa: ['bar', 'psi'], m: ['in', 'cm'] };
+const FOLLOWED = { C: ['F'], kg: ['lb'], L: ['gal', 'imp_gal'], kPa: ['bar', 'psi'], m: ['mm', 'cm', 'in'] };
 // A time in brine is counted in days, not in minutes.
 const USUAL = { 'brine_time.time_s': 'd', 'brine_factor.time_s': 'h', 'heat_treatment.holding_s': 's' };
 
@@ -28,17 +28,38 @@ export function unitsOf(row) {
 /** The unit that the pad begins with: the one used last for this. */
 export function unitFor(key, row) {
   const units = unitsOf(row);
-  const read = unitRead(row.unit);
-  const wanted = [kept.value[row.name], USUAL[`${key}.${row.name}`], read === row.unit ? kept.value[row.unit] : read];
+  const wanted = [kept.value[row.name], USUAL[`${key}.${row.name}`], unitUsed(row.unit)];
   return wanted.find((unit) => units.includes(unit)) ?? units[0];
+}
+
+function keep(next) {
+  all.value = { ...all.value, [person.value]: next };
+  try {
+    localStorage.setItem(PLACE, JSON.stringify(all.value));
+  } catch {
+    // It holds while the page is open.
+  }
 }
 
 /** Remember the unit that an input was typed in. */
 export function keepUnit(row, unit) {
   const isFollowed = FOLLOWED[row.unit] && (unit === row.unit || FOLLOWED[row.unit].includes(unit));
-  const next = { ...kept.value, [row.name]: unit, ...(isFollowed ? { [row.unit]: unit } : {}) };
-  all.value = { ...all.value, [person.value]: next };
-  localStorage.setItem(PLACE, JSON.stringify(all.value));
+  keep({ ...kept.value, [row.name]: unit, ...(isFollowed ? { [row.unit]: unit } : {}) });
+}
+
+/** The kinds of unit that answers follow: [its own, others ...]. */
+export const KINDS = Object.entries(FOLLOWED).map(([own, others]) => [own, ...others]);
+
+/** Choose the unit of a kind for all sums: pads begin with it, answers follow it. */
+export function chooseUnit(kind, unit) {
+  const others = Object.entries(kept.value).filter(([, one]) => !kind.includes(one));
+  keep({ ...Object.fromEntries(others), [kind[0]]: unit });
+}
+
+/** The unit that answers in this unit of the core are shown in. */
+export function unitUsed(unit) {
+  if (unit !== 'K') return kept.value[unit] ?? unitRead(unit);
+  return unitUsed('C') === 'F' ? 'F_rise' : 'K';
 }
 
 async function line(from, to) {
@@ -64,6 +85,12 @@ export function inUnits(value, from, to) {
 
 /** A value of an answer in the unit that this person uses. */
 export function asUsed(value, unit) {
-  const read = asRead(value, unit);
-  return read.unit === unit ? inUnits(value, unit, kept.value[unit] ?? unit) : read;
+  if (unit === 'K/s') {
+    const rise = asUsed(value, 'K');
+    return { value: rise.value, unit: rise.unit === 'K' ? unit : 'F/s' };
+  }
+  const to = unitUsed(unit);
+  const used = inUnits(value, unit, to);
+  // The sums' own table may lack what a person reads elsewhere.
+  return used.unit === to || kept.value[unit] ? used : asRead(value, unit);
 }

@@ -5,15 +5,15 @@ import { nowMs } from '../../parts/source.js';
 import { has, inside, t, tFirst, words } from '../../messages/index.js';
 import { asUsed, inUnits } from './units.js';
 
-/** What an input, an output or a figure below an answer is called. */
-export function label(name) {
+/** What an input, an output or a figure below an answer is called; in one sum by its own name. */
+export function label(name, sum = '') {
   const [base, ...rest] = String(name).split('.');
-  const title = tFirst([`in.${base}`, `out.${base}`, `of.${base}`, `quantity.${base}`]);
+  const title = tFirst([`in.${sum}.${base}`, `in.${base}`, `out.${base}`, `of.${base}`, `quantity.${base}`]);
   return capital(rest.length ? `${title}, ${ofWords(rest.join('.'))}` : title);
 }
 
-export function outLabel(name) {
-  return tFirst([`out.${name}`, `in.${name}`]);
+export function outLabel(name, sum = '') {
+  return tFirst([`out.${sum}.${name}`, `out.${name}`, `in.${name}`]);
 }
 
 /** What a value is of: a rule, a step, a size of wheel. */
@@ -38,76 +38,106 @@ export function isWords(name, word) {
 
 // A verdict carries what was read and the limit; in which unit, by its name.
 const READ_IN = { age: 's', limit: 'g', in_time: 's', rate_verdict: 'K/min', fill_verdict: 'kg' };
+// An answer without a unit of its own: so many times, or a share of the whole.
+const TIMES = ['pace', 'dose_factor', 'speed_now', 'factor', 'protein_fat_ratio_now'];
+const SHARES = ['accounted_ratio'];
+// A time against another: positive is later, or earlier.
+const LATER = { late_s: 1, behind_s: 1, lag_s: 1, earlier_s: -1, ahead_s: -1 };
 // Here the two ends are what is wanted, not what was read and its limit.
 const WANTED = ['rate_verdict', 'fill_verdict'];
 
-function readUnit(value) {
+function readUnit(value, thermometer) {
   if (value.name in READ_IN) return READ_IN[value.name];
   if (/_frac$/.test(value.of ?? '')) return 'fraction';
   if (value.of === 'temp_c') return 'C';
+  if (value.name === 'temperature') return thermometer;
   return value.of === 'cured_days' ? 'd' : '';
 }
 
-function readWords(figure, unit) {
+/** A figure in its unit as this person reads it; degrees a minute are kept by the second. */
+function shown(figure, unit) {
+  const used = unit === 'K/min' ? asUsed(figure / 60, 'K/s') : asUsed(figure, unit);
+  return sumValue(used.value, used.unit, nowMs());
+}
+
+// What was read, in the very unit it was read in: a rule is never converted.
+function readWords(figure, unit, isRule) {
   if (typeof figure !== 'number') return isWords('figure', String(figure));
-  return unit || Number.isInteger(figure) ? sumValue(figure, unit, nowMs()) : plain(figure);
+  if (isRule) return sumValue(figure, unit, nowMs());
+  return unit || Number.isInteger(figure) ? shown(figure, unit) : plain(figure);
 }
 
 function isNothing(value) {
   return value === null || value === undefined;
 }
 
-function verdictDetail(value) {
-  const unit = readUnit(value);
+function verdictDetail(value, thermometer) {
+  const unit = readUnit(value, thermometer);
   if (WANTED.includes(value.name)) {
-    return isNothing(value.low) ? '' : t('sums.wanted_between', pair(value.low, value.high, unit));
+    return isNothing(value.low) ? '' : t('sums.wanted_between', pair(value.low, value.high, unit).ends);
   }
   if (value.name === 'in_time') return t('sums.wanted_after', { span: sumValue(value.high, unit) });
-  const read = isNothing(value.low) ? '' : readWords(value.low, unit);
-  const limit = isNothing(value.high) ? '' : readWords(value.high, unit);
+  const isRule = value.name === 'temperature';
+  const read = isNothing(value.low) ? '' : readWords(value.low, unit, isRule);
+  const limit = isNothing(value.high) ? '' : readWords(value.high, unit, isRule);
   if (read && limit) return t('sums.reads_limit', { value: read, limit });
   return limit ? t('sums.limit', { limit }) : read ? t('sums.reads', { value: read }) : '';
 }
 
 function pair(low, high, unit) {
-  const [first, last] = sumRange(low, high, unit, nowMs());
-  return { low: first, high: last };
+  const [from, to] = [low, high].map((one) => (unit === 'K/min' ? asUsed(one / 60, 'K/s') : asUsed(one, unit)));
+  const [first, last] = sumRange(from.value, to.value, from.unit, nowMs());
+  return { ends: { low: first, high: last }, isOne: shown(low, unit) === shown(high, unit) };
 }
 
-function earlierWords(seconds) {
-  return t(seconds < 0 ? 'sums.later' : 'sums.earlier', { span: sumValue(Math.abs(seconds), 's') });
+function againstWords(name, seconds) {
+  return t(LATER[name] * seconds < 0 ? 'sums.earlier' : 'sums.later', { span: sumValue(Math.abs(seconds), 's') });
 }
 
 function range(value) {
   if (value.name === 'held_s') return t('sums.needed_span', { span: sumValue(value.low, 's') });
   if (value.name === 'counted_days') return isNothing(value.high) ? '' : t('sums.needed_days', { n: plain(value.high) });
   if (isNothing(value.low) && isNothing(value.high)) return '';
-  if (value.name === 'accounted_ratio') return t('sums.wanted_between', pair(value.low, value.high, value.unit));
-  if (value.name === 'earlier_s') return t('sums.between', { low: earlierWords(value.low), high: earlierWords(value.high) });
-  const low = asUsed(value.low, value.unit);
-  const high = asUsed(value.high, value.unit);
-  if (isNothing(value.high)) return t('sums.at_least', { low: sumValue(low.value, low.unit, nowMs()) });
-  if (isNothing(value.low)) return t('sums.at_most', { high: sumValue(high.value, high.unit, nowMs()) });
-  const ends = pair(low.value, high.value, low.unit);
-  return ends.low === ends.high ? '' : t('sums.between', ends);
+  const { unit } = value;
+  if (SHARES.includes(value.name)) return t('sums.wanted_between', pair(value.low, value.high, 'fraction').ends);
+  if (value.name in LATER) {
+    return t('sums.between', { low: againstWords(value.name, value.low), high: againstWords(value.name, value.high) });
+  }
+  if (isNothing(value.high)) return t('sums.at_least', { low: shown(value.low, unit) });
+  if (isNothing(value.low)) return t('sums.at_most', { high: shown(value.high, unit) });
+  const { ends, isOne } = pair(value.low, value.high, unit);
+  return isOne ? '' : t('sums.between', ends);
 }
 
 function capital(text) {
   return /^[a-z]{2}/.test(text) ? text.charAt(0).toUpperCase() + text.slice(1) : text;
 }
 
-/** One value of an answer: {label, main, detail}. */
-export function valueWords(value, names = {}) {
+function mainWords(value) {
+  if (isNothing(value.value)) return t('sums.not_known');
+  if (value.name in LATER) return againstWords(value.name, value.value);
+  if (SHARES.includes(value.name)) return shown(value.value, 'fraction');
+  const text = shown(value.value, value.unit);
+  if (TIMES.includes(value.name)) return t('sums.times', { value: text });
+  return value.unit === 'pH' ? t('sums.ph', { value: text }) : text;
+}
+
+/**
+ * One value of an answer: {label, main, detail}.
+ *
+ * @param {object} names the make's own words for its steps and sizes
+ * @param {{sum?: string, thermometer?: string, isInside?: boolean}} how key of the
+ *   sum; what the thermometer of a rule reads; whether what it is of is said above
+ */
+export function valueWords(value, names = {}, { sum = '', thermometer = 'C', isInside = false } = {}) {
   // What it means is of no rule: the rule stands beside the readings.
-  const of = value.name === 'meaning' ? '' : value.of in names ? inside(names[value.of]) : ofWords(value.of);
-  const title = value.name === 'figure' ? capital(of) : of ? `${outLabel(value.name)}, ${of}` : outLabel(value.name);
+  const of = value.name === 'meaning' || isInside ? '' : value.of in names ? inside(names[value.of]) : ofWords(value.of);
+  const name = outLabel(value.name, sum);
+  const title = value.name === 'figure' ? capital(of) : of ? `${name}, ${of}` : name;
   if (value.unit === 'key') {
-    return { label: title, main: isWords(value.name, value.value), detail: verdictDetail(value) };
+    return { label: title, main: isWords(value.name, value.value), detail: verdictDetail(value, thermometer) };
   }
-  const used = asUsed(value.value, value.unit);
-  const main = isNothing(value.value) ? t('sums.not_known')
-    : value.name === 'earlier_s' ? earlierWords(value.value) : sumValue(used.value, used.unit, nowMs());
-  return { label: title, main, detail: range(value) };
+  return { label: title, main: mainWords(value), detail: range(value) };
 }
 
 /** A figure that an answer rests on. */
@@ -116,8 +146,7 @@ export function restsValue(row, input) {
   if (typeof row.value === 'boolean' || isNothing(row.value)) return '';
   if (typeof row.value === 'string') return pickWords(input?.name ?? row.name, row.value);
   // A rule's share comes without its unit; its name tells.
-  const used = asUsed(row.value, row.unit || (/_frac$/.test(row.name) ? 'fraction' : ''));
-  return sumValue(used.value, used.unit, nowMs());
+  return shown(row.value, row.unit || (/_frac$/.test(row.name) ? 'fraction' : ''));
 }
 
 /** How many rows a table has. */
@@ -130,6 +159,12 @@ export function givenWords(row, given) {
   if (given.rows) return rowsWords(given.rows);
   if (row.kind === 'choice') return pickWords(row.name, given.value);
   return typedValue(given.typed, given.unit);
+}
+
+/** What was begun for an input and not kept. */
+export function beginWords(row, begun) {
+  if (row.kind !== 'series') return t('sums.begun', { value: typedValue(begun.typed, begun.unit) });
+  return t('sums.begun_row');
 }
 
 // Numbers of a note are spans, temperatures of the thermometer, or plain.
@@ -165,7 +200,8 @@ function fieldOf(sum, field) {
   const [name, place, column] = String(field).split('.');
   const row = sum?.inputs.find((one) => one.name === name) ?? null;
   const part = column ? row?.columns?.find((one) => one.name === column) : row;
-  const title = column ? `${label(name)}, ${t('of.row_n', { n: place })}, ${inside(label(column))}` : label(name);
+  const whole = label(name, sum?.key);
+  const title = column ? `${whole}, ${t('of.row_n', { n: place })}, ${inside(label(column, sum?.key))}` : whole;
   return { row, part, title, name };
 }
 
@@ -198,9 +234,11 @@ export function sumProblem(problem, sum, given = {}) {
   const isCount = ['too_few', 'too_many', 'not_whole'].includes(problem.key);
   const limit = isCount ? plain(problem.limit) : figureWords(problem.limit, part, unit);
   const key = has('sum_problem.' + problem.key) ? problem.key : 'impossible';
-  return t('sum_problem.' + key, {
+  const text = t('sum_problem.' + key, {
     field: title, value, limit, words: key === 'impossible' ? formulaWords(problem, part, unit) : '',
   });
+  const why = `why.${part?.name}.${problem.key}`;
+  return has(why) ? `${text} ${t(why)}` : text;
 }
 
 /** Why an unlikely value is asked about once more. */
