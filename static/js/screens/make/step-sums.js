@@ -98,7 +98,7 @@ export function StepSumSheet({ make, shown, step, found, name, of, input, onInpu
   const foot = useKeep({ make, vat: shown.make.vat, isOpen, given, onKept: (key) => give(scope, key, null) });
   if (!sum) return html`<${Sheet} title=${t('sum.' + name)} onBack=${onBack}><p class="lead" role="status">${t('sums.loading')}</p></${Sheet}>`;
   const names = namesOf(shown);
-  return html`<${SumSheet} sum=${sum} answer=${answer} given=${given} known=${answer?.known ?? []} input=${input} names=${names} sources=${sourcesOf(shown)}
+  return html`<${SumSheet} sum=${sum} scope=${scope} answer=${answer} given=${given} known=${answer?.known ?? []} input=${input} names=${names} sources=${sourcesOf(shown)}
     title=${answer ? sumTitle(answer, names) : t('sum.' + name)} lead=${own(step.title)} foot=${foot} onInput=${onInput}
     onGive=${(key, value) => give(scope, key, value)} onClear=${() => clearGiven(scope)} onBack=${onBack} />`;
 }
