@@ -11,11 +11,11 @@ import * as fr from "../../static/js/messages/fr/index.js";
 const ENGLISH = { ...EN_FIRST, ...EN };
 const PACKS = { es, fr };
 // Alike in every language: signs, figures, and what has one name everywhere.
-const SAME = /^(?:[^A-Za-zÀ-ÿ]|\{\w+\}|pH|OK|Dornic|Thörner|Soxhlet-Henkel|Codex Alimentarius|Codex|CFR part|CFR|Regulation \(EC\))*$/;
+const SAME = /^(?:[^A-Za-zÀ-ÖØ-öø-ÿ]|\{\w+\}|pH|OK|Dornic|Thörner|Soxhlet-Henkel|Codex Alimentarius|Codex|CFR part|CFR|Regulation \(EC\))*$/;
 const CHEESE = /^pick\.(gouda|edam|cheddar|colby|monterey|brick|muenster|gruyere|gorgonzola|parmesan|romano|limburger|mozzarella|provolone|neufchatel)$/;
 // Words that the two languages share.
 const SHARED = {
-  es: ["No", "no", "plan {span}", "Animal"],
+  es: ["No", "no", "plan {span}", "Animal", "usual: {value}"],
   fr: [
     "Silence", "Menu", "Code", "Lot", "lot {lot}", "Note", "Notes", "note", "Version {n}", "Source", "Sources",
     "Animal", "Solution", "Force", "correction", "signature", "Dose", "Volume",
