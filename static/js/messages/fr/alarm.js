@@ -64,7 +64,7 @@ export const ALARM = {
   'rung.not_heard': 'Je n’entends rien',
   'rung.wall': 'L’écran mural de la salle',
   'rung.wall_on': '«\u00a0{name}\u00a0» peut sonner\u00a0; dernier signe il y a {age}.',
-  'rung.wall_mute': '«\u00a0{name}\u00a0» marche, mais son bloqué. Touchez-le une fois.',
+  'rung.wall_mute': '«\u00a0{name}\u00a0» marche, mais le son est bloqué. Touchez-le une fois.',
   'rung.wall_silent': '«\u00a0{name}\u00a0»\u00a0: dernier signe il y a {age}.',
   'rung.wall_none': 'Aucun appareil ne sert d’écran mural. Ouvrez-le sur un appareil branché.',
   'rung.wall_here': 'Écran mural ici',

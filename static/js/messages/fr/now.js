@@ -41,7 +41,7 @@ export const NOW = {
   'task.mine': 'Prise par vous',
   'task.both': 'Prise par {names}\u00a0: parlez-vous',
   'task.stale': 'Prise par {name} à {at}. Toujours vrai\u00a0?',
-  'task.over': 'Je la reprends',
+  'task.over': 'Je reprends',
   'task.from_you': '{name} vous l’a reprise à {at}',
   'caution.begin': 'Lu. Commencer',
   'skip.ask_maker': 'Seul un fromager peut sauter une étape. Demandez à un fromager, ou revenez faire l’étape.',

@@ -286,8 +286,8 @@ export const SCREENS = {
   'more.skip': 'Sauter cette étape',
   'more.batch': 'Toute la fabrication',
   'more.batch_detail': 'Bloquer, signer, clôturer, abandonner',
-  'task.take': 'Je la fais',
-  'task.release': 'Je la laisse',
+  'task.take': 'Je m’en occupe',
+  'task.release': 'Je laisse',
   'task.by': 'Prise par {name}',
 
   'blocker.enter': 'À saisir\u00a0: {what}',

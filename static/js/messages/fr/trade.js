@@ -85,7 +85,7 @@ export const TRADE = {
   'caution.wet_floor': 'SOL MOUILLÉ',
   'caution_do.scald': 'La cuve, le lait et les tuyaux brûlent la peau. Mettez gants et manches longues.',
   'caution_do.steam': 'Ouvrez la vapeur lentement. Éloignez visage et mains.',
-  'caution_do.hot_water': 'L’eau chaude arrive. Prévenez d’abord vos voisins.',
+  'caution_do.hot_water': 'L’eau chaude arrive. Prévenez d’abord les autres.',
   'caution_do.moving_parts': 'Arrêtez le brasseur et les couteaux avant d’y mettre les mains.',
   'caution_do.chemical': 'Mettez lunettes et gants. Ne mélangez jamais deux produits de nettoyage.',
   'caution_do.lifting': 'Levez à deux ou avec un palan.',
