@@ -189,7 +189,10 @@ class Maker:
     def act(self, seen):
         word = seen["button"].split(" ")[0].rstrip(":")
         if seen["cautions"]:
-            self.give("alert_acknowledged", seen)
+            # The large button beside it would begin the step as well.
+            self.row("I have read this")
+            self.until_changed(seen)
+            self.done["alert_acknowledged"] += 1
         elif word == "Begin":
             self.began.append(seen["step"])
             self.give("step_begun", seen)
