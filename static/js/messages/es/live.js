@@ -23,7 +23,7 @@ export const LIVE = {
   'curve.key_plan': 'inicio según el plan',
   'curve.key_now': 'ahora',
   'curve.readings': 'Lecturas',
-  'curve.no_readings': 'En este tiempo no se leyó temperatura ni pH.',
+  'curve.no_readings': 'En este tiempo no se midió temperatura ni pH.',
   'curve.time': 'Hora',
   'curve.what': 'Qué',
   'curve.value': 'Valor',

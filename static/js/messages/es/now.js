@@ -34,6 +34,8 @@ export const NOW = {
   'clash.better_some.many': 'Entonces solo coinciden {n} cosas',
   'clash.sooner': '15\u00a0min antes',
   'clash.after': '15\u00a0min después',
+  'clash.hour': '1\u00a0hora después',
+  'clash.day': '1\u00a0día después',
   'clash.if_title': 'Junto a las otras elaboraciones',
   'clash.if_hint': 'La elaboración empieza al abrirla. Mire aquí cuándo conviene.',
   'task.you': 'Usted',

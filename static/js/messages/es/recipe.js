@@ -39,7 +39,7 @@ export const RECIPE = {
   'Keep the milk cold overnight, with the lid shut.': 'Mantenga la leche fría toda la noche, con la tapa cerrada.',
   'Stir it gently now and then.': 'Agítela con suavidad de vez en cuando.',
   'Read the temperature at night and again before you heat.':
-    'Lea la temperatura por la noche y otra vez antes de calentar.',
+    'Mida la temperatura por la noche y otra vez antes de calentar.',
   'Cool the milk at once and write down since when it was warm. Follow your site procedure before you use it.':
     'Enfríe la leche ya y anote desde cuándo estaba templada. Siga el procedimiento de su quesería antes de usarla.',
   'Start to heat, or ask the person in charge: old milk makes poor cheese.':
@@ -50,7 +50,7 @@ export const RECIPE = {
     'Cierre la tapa, ponga el papel del registrador y arranque el agitador.',
   'Run hot water round the jacket and heat the air under the lid.':
     'Haga pasar agua caliente por la camisa y caliente el aire bajo la tapa.',
-  'Read the milk and the air space as they rise.': 'Lea la leche y el espacio de aire mientras suben.',
+  'Read the milk and the air space as they rise.': 'Mida la leche y el espacio de aire mientras suben.',
   'Check the hot water, the jacket and the stirrer. Write down why it is slow.':
     'Revise el agua caliente, la camisa y el agitador. Anote por qué va lento.',
   'Turn the heat down. Too much heat makes a weak curd: write it down.':
@@ -61,7 +61,7 @@ export const RECIPE = {
   'Hold the milk hot': 'Mantener caliente la leche',
   'Keep the lid shut and the stirrer on for the whole hold.':
     'Tenga la tapa cerrada y el agitador en marcha toda la retención.',
-  'Read the milk and the air space every 5 minutes.': 'Lea la leche y el espacio de aire cada 5 minutos.',
+  'Read the milk and the air space every 5 minutes.': 'Mida la leche y el espacio de aire cada 5 minutos.',
   'Add nothing. The chart of the pasteuriser is the record that counts.':
     'No añada nada. El gráfico del pasteurizador es el registro que cuenta.',
   'Heat at once. Milk or air space was too cold: the hold starts again from the beginning once both are hot enough. Write it down and follow your site procedure and licensing authority.':
@@ -96,7 +96,7 @@ export const RECIPE = {
   'Cool to set': 'Enfriar para cuajar',
   'Run cold water round the jacket and keep the stirrer on.':
     'Haga pasar agua fría por la camisa y deje el agitador en marcha.',
-  'Read the milk every 10 minutes.': 'Lea la leche cada 10 minutos.',
+  'Read the milk every 10 minutes.': 'Mida la leche cada 10 minutos.',
   'Stop the cold water a little before the figure: the milk goes on falling.':
     'Corte el agua fría un poco antes de la cifra: la leche sigue bajando.',
   'Check the cold water and the stirrer. Write down why it is slow.':
@@ -129,7 +129,7 @@ export const RECIPE = {
   'Add the rest now and write it down. A short dose makes a slow vat.':
     'Añada ahora lo que falta y anótelo. Una dosis corta da una cuba lenta.',
   'Write it down. Expect the acid early and read the pH more often.':
-    'Anótelo. La acidez llegará pronto: lea el pH más a menudo.',
+    'Anótelo. La acidez llegará pronto: mida el pH más a menudo.',
 
   'Ripen the milk': 'Madurar la leche',
   'Stir slowly while the starter wakes.': 'Agite despacio mientras el fermento despierta.',
@@ -137,7 +137,7 @@ export const RECIPE = {
     'Mezcle el cloruro de calcio, bien diluido, y el colorante si lo usa.',
   'Measure the pH before the rennet.': 'Mida el pH antes del cuajo.',
   'Give it up to 60 minutes and read again. Write it down and hold this make as a separate lot. Check starter lot, drug test and temperature. Follow your site procedure and ask your licensing authority before release.':
-    'Dele hasta 60 minutos y lea otra vez. Anótelo y separe esta elaboración como lote aparte. Revise el lote del fermento, la prueba de antibióticos y la temperatura. Siga el procedimiento de su quesería y pregunte a su autoridad sanitaria antes de darle salida.',
+    'Dele hasta 60 minutos y mida otra vez. Anótelo y separe esta elaboración como lote aparte. Revise el lote del fermento, la prueba de antibióticos y la temperatura. Siga el procedimiento de su quesería y pregunte a su autoridad sanitaria antes de darle salida.',
   'Add the rennet now. Write it down. Check the pH meter and the thermometer. Go on to the next step sooner.':
     'Añada el cuajo ahora. Anótelo. Revise el pH-metro y el termómetro. Pase antes al paso siguiente.',
   'Warm the jacket gently and stir.': 'Caliente la camisa con suavidad y agite.',
@@ -192,7 +192,7 @@ export const RECIPE = {
     'Use solo agua que su plan permita para lavar la cuajada.',
   'Heat enough for both washes, a quarter of the milk\'s volume.':
     'Caliente bastante para los dos lavados, un cuarto del volumen de la leche.',
-  'Read its temperature until it reaches the figure.': 'Lea su temperatura hasta que llegue a la cifra.',
+  'Read its temperature until it reaches the figure.': 'Mida su temperatura hasta que llegue a la cifra.',
   'The wash waits for this water. Keep the curd moving and watch its pH.':
     'El lavado espera a esta agua. Tenga el grano en movimiento y vigile su pH.',
   'Mix in cold water before you use it.': 'Mézclela con agua fría antes de usarla.',
@@ -217,17 +217,17 @@ export const RECIPE = {
   'Stir the curd': 'Agitar el grano',
   'Stir so that the pieces move freely and do not break.':
     'Agite de modo que el grano se mueva suelto y no se rompa.',
-  'Read the temperature of the curd at the end.': 'Lea la temperatura del grano al final.',
+  'Read the temperature of the curd at the end.': 'Mida la temperatura del grano al final.',
   'Stir on: soft curd breaks in the wash.': 'Siga agitando: el grano blando se rompe en el lavado.',
 
-  'Wash: first water': 'Lavado: primera agua',
+  'Wash: first water': 'Primer lavado',
   'Read the water, then run it in slowly with the stirrer on.':
-    'Lea el agua y échela despacio con el agitador en marcha.',
-  'Add most of it, read the curd, then add the rest.': 'Añada casi toda, lea el grano y añada el resto.',
+    'Mida el agua y échela despacio con el agitador en marcha.',
+  'Add most of it, read the curd, then add the rest.': 'Añada casi toda, mida el grano y añada el resto.',
   'Stop when the curd reaches the figure. Measure the water used.':
     'Pare cuando el grano llegue a la cifra. Mida el agua usada.',
   'Add a little more hot water, slowly, and read again.':
-    'Añada un poco más de agua caliente, despacio, y lea otra vez.',
+    'Añada un poco más de agua caliente, despacio, y mida otra vez.',
   'Stop the water and stir. Too fast makes a skin that holds the whey in.':
     'Pare el agua y agite. Demasiado rápido hace una piel que retiene el suero.',
   'Slow the water down: 1 degree in 3 minutes or slower.':
@@ -249,11 +249,11 @@ export const RECIPE = {
     'Saque más, o la segunda agua no calentará bastante el grano.',
   'Stop before the curd lies dry. Write it down.': 'Pare antes de que el grano quede seco. Anótelo.',
 
-  'Wash: second water': 'Lavado: segunda agua',
+  'Wash: second water': 'Segundo lavado',
   'Mix cold water into the hot until it reads the figure.':
     'Mezcle agua fría con la caliente hasta que marque la cifra.',
   'Run it in slowly with the stirrer on, and read the curd often.':
-    'Échela despacio con el agitador en marcha, y lea el grano a menudo.',
+    'Échela despacio con el agitador en marcha, y mida el grano a menudo.',
   'Stop the water and stir. Cool the jacket a little and write it down.':
     'Pare el agua y agite. Enfríe un poco la camisa y anótelo.',
 
@@ -310,7 +310,7 @@ export const RECIPE = {
     'Cuente otra vez. Anote qué pasó con la cuajada que falta.',
   'Count again. Use a spare mould for what is over.': 'Cuente otra vez. Use un molde de reserva para lo que sobra.',
 
-  'Press: first time': 'Prensar: primera vez',
+  'Press: first time': 'Primer prensado',
   'Stack the moulds straight in the press.': 'Apile rectos los moldes en la prensa.',
   'Start with light pressure and write down the gauge.': 'Empiece con poca presión y anote el manómetro.',
   'Turn the wheels now: one side closes sooner than the other.':
@@ -322,7 +322,7 @@ export const RECIPE = {
   'Get help: wheels out of the press cool and do not close.':
     'Pida ayuda: fuera de la prensa las piezas se enfrían y no se cierran.',
 
-  'Press: second time': 'Prensar: segunda vez',
+  'Press: second time': 'Segundo prensado',
   'Press a little harder than before and write down the gauge.':
     'Prense un poco más fuerte que antes y anote el manómetro.',
   'Look now and then that the moulds stand straight.': 'Mire de vez en cuando que los moldes estén rectos.',
@@ -333,21 +333,21 @@ export const RECIPE = {
     'Mida el pH de una pieza. Muestra si el fermento trabaja.',
   'Turn each wheel and put it back for the night.': 'Voltee cada pieza y póngala otra vez para la noche.',
   'Write it down and hold this make as a separate lot. Check starter lot, drug test and temperature. Follow your site procedure and ask your licensing authority before release. Keep the wheels where they are and read again in an hour.':
-    'Anótelo y separe esta elaboración como lote aparte. Revise el lote del fermento, la prueba de antibióticos y la temperatura. Siga el procedimiento de su quesería y pregunte a su autoridad sanitaria antes de darle salida. Deje las piezas donde están y lea otra vez en una hora.',
+    'Anótelo y separe esta elaboración como lote aparte. Revise el lote del fermento, la prueba de antibióticos y la temperatura. Siga el procedimiento de su quesería y pregunte a su autoridad sanitaria antes de darle salida. Deje las piezas donde están y mida otra vez en una hora.',
   'Write it down. Ease the pressure for the night and unmould early.':
     'Anótelo. Baje la presión para la noche y desmolde pronto.',
 
   'Press overnight': 'Prensar por la noche',
   'Set the pressure for the night and write down the gauge.': 'Ponga la presión de la noche y anote el manómetro.',
   'Keep the room from getting cold.': 'No deje que la sala se enfríe.',
-  'Unmould now and read the pH: sour wheels crack.': 'Desmolde ya y lea el pH: las piezas ácidas se agrietan.',
-  'Read the pH before you unmould.': 'Lea el pH antes de desmoldar.',
+  'Unmould now and read the pH: sour wheels crack.': 'Desmolde ya y mida el pH: las piezas ácidas se agrietan.',
+  'Read the pH before you unmould.': 'Mida el pH antes de desmoldar.',
 
   'Turn and unmould': 'Voltear y desmoldar',
   'Take the wheels out and trim their edges.': 'Saque las piezas y recorte los bordes.',
   'Measure the pH and weigh a wheel of each size.': 'Mida el pH y pese una pieza de cada tamaño.',
   'Write it down and hold this make as a separate lot. Check starter lot, drug test and temperature. Follow your site procedure and ask your licensing authority before release. Read again in an hour before you brine.':
-    'Anótelo y separe esta elaboración como lote aparte. Revise el lote del fermento, la prueba de antibióticos y la temperatura. Siga el procedimiento de su quesería y pregunte a su autoridad sanitaria antes de darle salida. Lea otra vez en una hora antes de la salmuera.',
+    'Anótelo y separe esta elaboración como lote aparte. Revise el lote del fermento, la prueba de antibióticos y la temperatura. Siga el procedimiento de su quesería y pregunte a su autoridad sanitaria antes de darle salida. Mida otra vez en una hora antes de la salmuera.',
   'Write it down. Brine at once: cold and salt slow the acid.':
     'Anótelo. A la salmuera ya: el frío y la sal frenan la acidez.',
   'Weigh again. Write it down: a lighter wheel takes salt faster.':
@@ -357,7 +357,7 @@ export const RECIPE = {
   'Wheels out of the press dry at the edge: go on to the brine.':
     'Fuera de la prensa se seca el borde de las piezas: siga con la salmuera.',
 
-  'Brine the small wheels': 'Salmuera: piezas pequeñas',
+  'Brine the small wheels': 'Salar las piezas pequeñas',
   'Check strength, temperature and pH of the brine first.':
     'Mire antes la fuerza, la temperatura y el pH de la salmuera.',
   'Lower the small wheels in gently.': 'Meta las piezas pequeñas con cuidado.',
@@ -377,7 +377,7 @@ export const RECIPE = {
   'Take the wheels out now, and write down how long they were in.':
     'Saque las piezas ya, y anote cuánto tiempo estuvieron.',
 
-  'Brine the large wheels': 'Salmuera: piezas grandes',
+  'Brine the large wheels': 'Salar las piezas grandes',
   'Lower the large wheels in gently.': 'Meta las piezas grandes con cuidado.',
 
   'Dry the wheels': 'Secar las piezas',
@@ -403,7 +403,7 @@ export const RECIPE = {
   'Ripen in the store': 'Madurar en la cava',
   'Turn the wheels each day for two weeks, then twice a week.':
     'Voltee las piezas cada día dos semanas, y después dos veces por semana.',
-  'Read temperature and damp of the store each day.': 'Lea cada día la temperatura y la humedad de la cava.',
+  'Read temperature and damp of the store each day.': 'Mida cada día la temperatura y la humedad de la cava.',
   'Wipe off mould and mend the coat.': 'Limpie el moho y repare la capa.',
   'Weigh a wheel of each size before it leaves.': 'Pese una pieza de cada tamaño antes de que salga.',
   'Let the store warm slowly. Cold wheels ripen later: leave them longer.':
@@ -417,5 +417,5 @@ export const RECIPE = {
   'Do not release before the time your plan and your licensing authority ask for.':
     'No les dé salida antes del tiempo que piden su plan y su autoridad sanitaria.',
   'Read the store now and write down what you find. A gap in the record stays a gap.':
-    'Lea la cava ahora y anote lo que encuentra. Un hueco en el registro sigue siendo un hueco.',
+    'Mida la cava ahora y anote lo que encuentra. Un hueco en el registro sigue siendo un hueco.',
 };

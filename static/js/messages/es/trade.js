@@ -57,7 +57,7 @@ export const TRADE = {
   'alert.acid_slow': 'La acidez va más lenta que la receta: {what} {value}.',
   'alert.acid_stalled': 'La acidez se ha parado: {what} {value}.',
   'alert.acid_fast': 'La acidez va más rápida que la receta: {what} {value}.',
-  'alert.reading_overdue': '{what}: tocaba leerlo hace {by}.',
+  'alert.reading_overdue': '{what}: tocaba medirlo hace {by}.',
   'alert.reading_missing': '«{step}» terminó sin esta lectura: {what_in}.',
   'alert.dose_below': '{what}: se añadió demasiado poco, {value}.',
   'alert.dose_above': '{what}: se añadió demasiado, {value}.',
