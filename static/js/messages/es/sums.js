@@ -144,8 +144,8 @@ export const SUMS = {
   'sums.rows_done': 'Hecho',
   'sums.curve_of': 'Curva de pH, {n} puntos',
   'sums.of_size': '{sum}, {size}',
-  'sums.reads_limit': 'medido {value}; la regla: {limit}',
-  'sums.reads': 'medido {value}',
+  'sums.reads_limit': 'lectura {value}; la regla: {limit}',
+  'sums.reads': 'lectura {value}',
   'sums.limit': 'la regla: {limit}',
   'sums.needed_span': 'se piden {span}',
   'sums.needed_days': 'de {n} pedidos',
@@ -926,6 +926,7 @@ export const SUMS = {
   'quantity.cheese_fat_frac': 'Grasa del queso',
   'quantity.cheese_salt_frac': 'Sal del queso',
   'quantity.cheese_ph': 'pH del queso',
+  'quantity.water_salt_ratio': 'Agua que sale por 1 de sal que entra',
 
   'line.tank_opened': 'Tanque abierto: {name}, {mass}, {salt}',
   'line.tank_loaded': 'Metidas: {n} piezas, {size}, {mass}',
