@@ -54,6 +54,9 @@ def _kind(role, fields, ref="none"):
 
 _STEP = _field("step", "key", low=1, high=60)
 _STEP_OPTIONAL = _field("step", "key", required=False, high=60)
+# What was typed, where the value was worked out from it: a volume, another unit.
+_TYPED = _text("typed", 24, required=False)
+_TYPED_UNIT = _text("typed_unit", 12, required=False)
 _WHY = _text("why", 400)
 _WHY_OPTIONAL = _text("why", 400, required=False)
 
@@ -166,6 +169,8 @@ KINDS = {
             _text("name", 80),
             _field("mass_kg", "number", low=1.0, high=100000.0, unit="kg"),
             _field("salt_frac", "number", low=0.0, high=0.2660, unit="fraction"),
+            _TYPED,
+            _TYPED_UNIT,
         ],
     ),
     "tank_loaded": _kind(
@@ -176,6 +181,8 @@ KINDS = {
             _field("wheels", "int", low=1, high=5000),
             _field("mass_kg", "number", low=0.01, high=50000.0, unit="kg"),
             _field("days", "number", required=False, low=0.0, high=365.0, unit="d"),
+            _TYPED,
+            _TYPED_UNIT,
         ],
     ),
     "tank_unloaded": _kind(
@@ -183,13 +190,25 @@ KINDS = {
         [
             _text("load", 36),
             _field("mass_kg", "number", low=0.01, high=50000.0, unit="kg"),
+            _TYPED,
+            _TYPED_UNIT,
         ],
     ),
     "salt_added": _kind(
-        "helper", [_field("mass_kg", "number", low=0.001, high=10000.0, unit="kg")]
+        "helper",
+        [
+            _field("mass_kg", "number", low=0.001, high=10000.0, unit="kg"),
+            _TYPED,
+            _TYPED_UNIT,
+        ],
     ),
     "water_added_to_tank": _kind(
-        "helper", [_field("mass_kg", "number", low=0.001, high=100000.0, unit="kg")]
+        "helper",
+        [
+            _field("mass_kg", "number", low=0.001, high=100000.0, unit="kg"),
+            _TYPED,
+            _TYPED_UNIT,
+        ],
     ),
 }
 

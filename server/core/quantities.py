@@ -46,6 +46,8 @@ QUANTITIES = {
     # colder or warmer tanks. Source: salt solubility table, see facts in recipes.
     "brine_salt_frac": _number("fraction", 4, 0.0, 0.2660, 0.15, 0.2640),
     "brine_ph": _number("pH", 2, 0.0, 14.0, 4.5, 6.0),
+    # What a room found for itself: water that cheese gives up for 1 of salt.
+    "water_salt_ratio": _number("", 2, 0.0, 5.0, 0.5, 3.0),
     "store_temp_c": _number("C", 1, -30.0, 60.0, 2.0, 20.0),
     "store_humidity_frac": _number("fraction", 3, 0.0, 1.0, 0.6, 0.99),
     # From the laboratory; the place of the reading is the size of the wheel.

@@ -215,7 +215,8 @@ def corrected(kind: str, before: dict, changes: dict) -> dict:
             t_ms = int(changes[name])
         else:
             data[name] = changes[name]
-    if "value" in changes and "typed" not in changes:
+    # What was typed tells of the value before, so it goes with it.
+    if ("value" in changes or "mass_kg" in changes) and "typed" not in changes:
         data.pop("typed", None)
         data.pop("typed_unit", None)
     return {"t_ms": t_ms, "data": data}

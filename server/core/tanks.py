@@ -7,16 +7,23 @@ The ledger runs through the standing entries in their order. Wheels take salt ou
 and give water back: by what they lost on the scale where both masses are known,
 else by the model for the wheel's size, else not at all, and then it says so. A
 measured strength is believed from then on; how far the ledger was off it is kept
-beside it as drift.
+beside it as drift. How much water goes with the salt is the published middle until
+a room types its own; its newest figure counts for the whole account.
 """
 
 from . import run
 from .formulas import brine_tank, salting
 
 RATIO = salting.WATER_SALT_RATIO
+# Range of the abstract that the usual figure is from.
+RATIO_LOW, RATIO_HIGH = 0.5, 2.42
+# A wheel that gives up hardly more water than it takes salt loses nothing on the
+# scale: what it lost divided by next to nothing is no measure. Our judgement.
+RATIO_FOR_SCALE = 1.2
 USUAL_MOISTURE_FRAC = 0.44  # washed-curd wheel out of the press; practice
 USUAL_TEMP_C = 12.5  # middle of the read working range, 10 to 15 °C
 USUAL_SALT_FRAC = 0.20  # where the read working range begins
+MOST_LOST_FRAC = 1.0 / 6.0
 KINDS = (
     "salt_added",
     "water_added_to_tank",
@@ -35,12 +42,13 @@ def tanks(makes: dict, now_ms: int, rules: dict) -> "list[dict]":
 
     Returns:
         List of {"id", "name", "opened_ms", "mass_kg", "salt_kg", "salt_frac",
-        "temp_c", "measured" {"value", "at_ms", "id"} or None, "drift_frac" of
-        that measurement against the ledger or None, "loads" [Load],
-        "wanted_frac", "salt_to_add_kg" or "water_to_add_kg", "outside" [problem],
-        "notes" [{"key"}]}. Load is {"id", "make", "size", "wheels", "mass_kg",
-        "in_ms", "out_ms", "due_ms", "out_kg", "basis", "salt_kg" taken up and
-        "water_kg" given back so far}.
+        "temp_c", "measured" {"value", "at_ms", "id", "typed", "typed_unit"} as it
+        was read, or None, "drift_frac" of that measurement against the ledger or
+        None, "water_salt_ratio" {"value", "low", "high", "from", "status"},
+        "loads" [Load], "wanted_frac", "salt_to_add_kg" or "water_to_add_kg",
+        "outside" [problem], "notes" [{"key"}]}. Load is {"id", "make", "size",
+        "wheels", "mass_kg", "in_ms", "out_ms", "due_ms", "out_kg", "basis",
+        "salt_kg" taken up and "water_kg" given back so far}.
     """
     found = []
     for stream in sorted(makes):
@@ -48,6 +56,55 @@ def tanks(makes: dict, now_ms: int, rules: dict) -> "list[dict]":
         if opened:
             found.append(_tank(makes, stream, opened[0], now_ms, rules))
     return sorted(found, key=lambda row: (row["name"], row["id"]))
+
+
+def mass_kg(
+    amount: float, unit: str, salt_frac: float, temp_c: "float | None"
+) -> float:
+    """Return the mass of so much brine, or of water, told by mass or by volume.
+
+    Args:
+        amount: as it was read, in `unit`.
+        unit: "kg", "g", "lb", "L", "gal" or "imp_gal".
+        salt_frac: strength, mass fraction of the brine [0..1]; 0 for water.
+        temp_c: its temperature [°C]; None for the usual one of a cellar.
+
+    Returns:
+        Mass [kg].
+
+    Raises:
+        ValueError: a unit of neither kind, or a strength that cannot be.
+
+    Source: volume times density.
+    """
+    # Loaded when first asked: the app starts without it.
+    from .sums.units import convert
+
+    if unit in ("kg", "g", "lb"):
+        return convert(amount, unit, "kg")
+    temp = USUAL_TEMP_C if temp_c is None else temp_c
+    return brine_tank.tank_kg(convert(amount, unit, "L"), salt_frac, temp)
+
+
+def second_look(in_kg: float, out_kg: float) -> "dict | None":
+    """Return what makes a mass out of the tank unlikely, or None.
+
+    Wheels lose water and take up less salt: they rarely weigh more than before, and
+    a loss of a sixth is more than any salting. Our judgement.
+
+    Args:
+        in_kg: mass of the wheels when they were put in [kg].
+        out_kg: mass of the same wheels taken out [kg].
+
+    Returns:
+        {"key": "unlikely_low" or "unlikely_high", "limit"} or None.
+    """
+    least_kg = in_kg * (1.0 - MOST_LOST_FRAC)
+    if out_kg > in_kg:
+        return {"key": "unlikely_high", "limit": in_kg}
+    if out_kg < least_kg:
+        return {"key": "unlikely_low", "limit": least_kg}
+    return None
 
 
 def _tank(makes, stream, opened, now_ms, rules):
@@ -62,6 +119,7 @@ def _tank(makes, stream, opened, now_ms, rules):
         "temp_c": _temp_c(state),
         "measured": None,
         "drift_frac": None,
+        "water_salt_ratio": _ratio(state),
         "loads": [],
         "wanted_frac": USUAL_SALT_FRAC,
         "salt_to_add_kg": None,
@@ -98,6 +156,18 @@ def _temp_c(state):
     return None if last is None else last["data"]["value"]
 
 
+def _ratio(state):
+    last = run.last(state, "reading_taken", "water_salt_ratio")
+    own = None if last is None else last["data"]["value"]
+    return {
+        "value": RATIO if own is None else own,
+        "low": RATIO_LOW,
+        "high": RATIO_HIGH,
+        "from": "default" if own is None else "typed",
+        "status": "abstract" if own is None else "measured",
+    }
+
+
 def _book(account, makes, entry):
     data = entry["data"]
     if entry["kind"] == "salt_added":
@@ -121,6 +191,8 @@ def _measure(account, makes, entry):
         "id": entry["id"],
         "at_ms": entry["t_ms"],
         "value": measured,
+        "typed": entry["data"].get("typed"),
+        "typed_unit": entry["data"].get("typed_unit"),
     }
     account["salt_frac"] = measured
     account["salt_kg"] = measured * account["mass_kg"]
@@ -152,10 +224,11 @@ def _unload(account, makes, entry):
         load["out_ms"] = entry["t_ms"]
         load["out_kg"] = entry["data"]["mass_kg"]
         lost_kg = load["mass_kg"] - load["out_kg"]
-        if lost_kg > 0:
-            # Salt in, RATIO times its mass of water out: the loss is the rest.
-            salt_kg = lost_kg / (RATIO - 1.0)
-            _book_load(account, load, "tank.weighed", salt_kg, RATIO * salt_kg)
+        ratio = account["water_salt_ratio"]["value"]
+        if lost_kg > 0 and ratio >= RATIO_FOR_SCALE:
+            # Salt in, so many times its mass of water out: the loss is the rest.
+            salt_kg = lost_kg / (ratio - 1.0)
+            _book_load(account, load, "tank.weighed", salt_kg, ratio * salt_kg)
         else:
             _by_model(account, makes, load, entry["t_ms"])
         return
@@ -181,7 +254,7 @@ def _by_model(account, makes, load, at_ms):
         USUAL_MOISTURE_FRAC,
         account["salt_frac"],
         salting.DIFFUSION_START_M2_S,
-        RATIO,
+        account["water_salt_ratio"]["value"],
     )
     given = salting.brine_exchange(load["mass_kg"], after)
     _book_load(account, load, "tank.model", given["salt_out_kg"], given["water_in_kg"])

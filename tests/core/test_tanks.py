@@ -219,3 +219,96 @@ def test_wheels_weighed_heavier_after_the_brine_go_by_the_model(ask):
     tank.add("tank_unloaded", DAY, load=load["id"], mass_kg=14.2)
     found = tank_of(ask, [*tank.events, Phone().opened()], DAY + 10)
     assert found["loads"][0]["basis"] == "tank.model"
+
+
+def ratio_typed(tank, minute, value):
+    return tank.add("reading_taken", minute, quantity="water_salt_ratio", value=value)
+
+
+def test_a_room_without_a_figure_of_its_own_goes_by_the_published_one(ask):
+    # Guinee and Fox 1983, abstract: 0.5 to 2.42 of water for 1 of salt.
+    found = tank_of(ask, Tank().events, 10)["water_salt_ratio"]
+    assert (found["value"], found["low"], found["high"]) == (2.0, 0.5, 2.42)
+    assert (found["from"], found["status"]) == ("default", "abstract")
+
+
+def test_a_room_own_figure_counts_for_its_weighed_loads(ask):
+    # 3 kg lost at 2.5 of water for 1 of salt: 2 kg of salt, 5 kg of water.
+    tank = Tank()
+    load = tank.load(1, 100.0)
+    tank.add("tank_unloaded", DAY, load=load["id"], mass_kg=97.0)
+    ratio_typed(tank, DAY + 1, 2.5)
+    found = tank_of(ask, tank.events, DAY + 10)
+    assert found["water_salt_ratio"]["from"] == "typed"
+    assert found["salt_kg"] == pytest.approx(98)
+    assert found["mass_kg"] == pytest.approx(503)
+
+
+def test_a_loss_on_the_scale_tells_nothing_where_as_much_salt_goes_in(ask):
+    tank = Tank()
+    load = tank.load(1, 14.0)
+    tank.add("tank_unloaded", DAY, load=load["id"], mass_kg=13.9)
+    ratio_typed(tank, 2, 1.1)
+    found = tank_of(ask, [*tank.events, Phone().opened()], DAY + 10)
+    assert found["loads"][0]["basis"] == "tank.model"
+
+
+def test_a_measurement_keeps_the_scale_it_was_read_on(ask):
+    tank = Tank()
+    read = tank.measured(30, 0.175)
+    read["data"].update(typed="18,5", typed_unit="Baume")
+    measured = tank_of(ask, tank.events, 60)["measured"]
+    assert (measured["typed"], measured["typed_unit"]) == ("18,5", "Baume")
+
+
+def test_a_corrected_mass_no_longer_says_what_was_typed(ask):
+    tank = Tank()
+    added = tank.add("salt_added", 5, mass_kg=9.07, typed="20", typed_unit="lb")
+    fixed = tank.phone.event(
+        "entry_corrected", 6, ref=added["id"], set={"mass_kg": 10.0}, why="mistyped"
+    )
+    events = [*tank.events, fixed]
+    answers = ask.desk(("take", events), ("tanks", at(10)), ("record", TANK))
+    assert answers[1][0]["salt_kg"] == pytest.approx(110)
+    line = next(row for row in answers[2] if row["id"] == added["id"])
+    assert line["data"] == {"mass_kg": 10.0}
+    assert line["original"]["data"]["typed"] == "20"
+
+
+@pytest.mark.parametrize(
+    ("amount", "unit", "salt_frac", "mass_kg"),
+    [
+        (20, "lb", 0.0, 9.0718474),  # the pound is 0.45359237 kg by definition
+        (500, "g", 0.2, 0.5),
+        (600, "kg", 0.2, 600),
+        # 1000 L of 20 % at 20 °C weigh 1148 kg by the published tables.
+        (1000, "L", 0.2, 1148),
+        (100, "gal", 0.2, 378.5411784 * 1.148),
+        (100, "L", 0.0, 99.82),  # water at 20 °C: 998.2 kg/m³
+    ],
+)
+def test_an_amount_of_brine_is_told_by_mass_or_by_volume(
+    core, amount, unit, salt_frac, mass_kg
+):
+    found = core("tanks", "mass_kg", amount, unit, salt_frac, 20.0)
+    assert found == pytest.approx(mass_kg, rel=5e-4)  # tables to four figures
+
+
+def test_a_brine_of_unknown_temperature_is_taken_as_in_a_cellar(core):
+    known = core("tanks", "mass_kg", 100, "L", 0.2, 12.5)
+    assert core("tanks", "mass_kg", 100, "L", 0.2, None) == known
+
+
+@pytest.mark.parametrize(
+    ("out_kg", "key", "limit"),
+    [(60.5, "unlikely_high", 60.0), (49.0, "unlikely_low", 50.0)],
+)
+def test_wheels_heavier_or_far_lighter_than_before_are_asked_about(
+    core, out_kg, key, limit
+):
+    found = core("tanks", "second_look", 60.0, out_kg)
+    assert found == {"key": key, "limit": pytest.approx(limit)}
+
+
+def test_a_usual_loss_in_the_brine_is_not_asked_about(core):
+    assert core("tanks", "second_look", 60.0, 58.5) is None

@@ -927,6 +927,7 @@ export const EN_SUMS = {
   'quantity.cheese_fat_frac': 'Fat of the cheese',
   'quantity.cheese_salt_frac': 'Salt of the cheese',
   'quantity.cheese_ph': 'Cheese pH',
+  'quantity.water_salt_ratio': 'Water given up for 1 of salt taken up',
 
   'line.tank_opened': 'Tank opened: {name}, {mass}, {salt}',
   'line.tank_loaded': 'Put in: {n} wheels, {size}, {mass}',
