@@ -24,6 +24,12 @@ ENOUGH_DROP = 0.15  # pH. By simulation: before it, forecasts miss by hours.
 # Residual spread of this curve fitted to the five published make schedules of
 # Hill & Ferrer, Cheese Making Technology e-Book, table 15.1: 0.044 to 0.076.
 SHAPE_SD_PH = 0.06
+# A make off this curve is off by as much at the next reading and at the target too,
+# so more readings do not wear its shape off. Shares of the spread that scatter and
+# that last, by simulation of makes that follow another law.
+SHAPE_SCATTER = 5 / 6
+SHAPE_LASTING = 2 / 3
+NORMAL_90 = 1.6448536  # Standard deviations that span 90 % of a normal spread.
 WIDEST_SHARE = 2.0  # A latest time over e² = 7 times the likely one says nothing.
 MOST_ROUNDS = 60  # Rounds of fitting; five to ten are usual.
 
@@ -140,7 +146,8 @@ def forecast(
         return _no_forecast("acid.not_enough_drop")
     if not _inside(phs, start_ph, end_ph):
         return _no_forecast("acid.no_curve")
-    stray_ph = math.sqrt(reading_sd_ph * reading_sd_ph + shape_sd_ph * shape_sd_ph)
+    scatter_ph = SHAPE_SCATTER * shape_sd_ph
+    stray_ph = math.sqrt(reading_sd_ph * reading_sd_ph + scatter_ph * scatter_ph)
     kept, far = _kept(times_s, phs, start_ph, end_ph, stray_ph)
     times_s, phs = [times_s[i] for i in kept], [phs[i] for i in kept]
     found = fit_gompertz(times_s, phs, start_ph, end_ph)
@@ -153,7 +160,11 @@ def forecast(
     if target_ph > end_ph + end_sd_ph:
         late_s = _time_of(target_ph, times_s, phs, start_ph, end_ph + end_sd_ph)
     end_s = value_s - early_s if late_s is None else (late_s - early_s) / 2
-    share = math.sqrt(width_s * width_s + (1.6448536 * end_s) ** 2) / value_s
+    shape_s = (
+        SHAPE_LASTING * shape_sd_ph / _slope_ph_s(target_ph, start_ph, end_ph, found)
+    )
+    doubt_s = NORMAL_90 * math.sqrt(end_s * end_s + shape_s * shape_s)
+    share = math.sqrt(width_s * width_s + doubt_s * doubt_s) / value_s
     if share > WIDEST_SHARE:
         return _no_forecast("acid.too_uncertain")
     return {
@@ -232,6 +243,16 @@ def _fit_width_s(
     gap_s = value_s - found["lag_s"]
     time_var = variance * (gap_s * gap_s * bb + 2 * gap_s * ab + aa) / det
     return t90(freedom + PRIOR_READINGS) * math.sqrt(time_var)
+
+
+def _slope_ph_s(
+    ph: float, start_ph: float, end_ph: float, found: "dict[str, Any]"
+) -> float:
+    """Return how fast the fitted curve falls where it has a pH [pH/s]."""
+    drop = start_ph - end_ph
+    part = (start_ph - ph) / drop
+    # Of the curve's own form: d(part)/dt is its rate times part times -ln(part).
+    return found["fall_ph_s"] * math.e * part * -math.log(part)
 
 
 def _no_forecast(basis: str) -> "dict[str, Any]":

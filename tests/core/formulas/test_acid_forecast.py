@@ -243,3 +243,13 @@ def test_the_range_holds_the_truth_nine_times_in_ten(hours, reading_sd, end_sd):
         held += found["low_s"] <= truth_s <= (found["high_s"] or math.inf)
     assert makes > 390
     assert 0.85 <= held / makes <= 0.95
+
+
+def test_what_is_off_in_shape_stays_in_the_range_however_many_readings(core):
+    # At the steepest place, 0.25 pH an hour, 0.06 pH of shape is at least
+    # 1.645 × 2/3 × 0.06 / 0.25 h either way, though exact readings know the rest.
+    hours = [x / 4 for x in range(17)]
+    found = forecast(core, hours, exact(hours), 6.085, (0.001, 0.06, 0.0))
+    assert (found["high_s"] - found["low_s"]) / 2 / H_S > 1.645 * 2 / 3 * 0.06 / 0.25
+    sharp = forecast(core, hours, exact(hours), 6.085, (0.001, 0.0, 0.0))
+    assert (sharp["high_s"] - sharp["low_s"]) / 2 / H_S < 0.05
