@@ -13,6 +13,8 @@ const LATE_S = 60;
 // A dozen lines each: a language's whole pack would come after the page.
 const TEXTS = { en: EN_FIRST, es: ES_FIRST, fr: FR_FIRST };
 const language = languageOf();
+let recipe = {}; // its own texts in this language, once they have come
+let sheet = null;
 
 function languageOf() {
   try {
@@ -37,7 +39,7 @@ function add(parent, tag, text = "", name = "") {
 }
 
 function own(title) {
-  return title[language] ?? title.en ?? Object.values(title)[0] ?? "";
+  return title[language] ?? recipe[title.en] ?? title.en ?? Object.values(title)[0] ?? "";
 }
 
 function endText({ expected_end_ms: endMs, late_s: lateS }, nowMs) {
@@ -64,10 +66,11 @@ function card(parent, make, nowMs) {
 }
 
 function paint(told) {
-  const root = document.querySelector("#app > .opening")?.parentElement;
-  if (!root || !told) return; // the page itself is there already
+  const mine = sheet ?? document.querySelector("#app > .opening");
+  if (!mine?.isConnected || !told) return; // the page itself is there already
+  const root = mine.parentElement;
   root.replaceChildren();
-  const sheet = add(root, "div", "", "scroll");
+  sheet = add(root, "div", "", "scroll");
   add(sheet, "h1", say("first.title"));
   add(sheet, "p", say("first.as_of", { at: clockDay(told.now_ms, told.now_ms) }));
   const cards = add(sheet, "div", "", "cards");
@@ -81,10 +84,18 @@ async function ask() {
   return answer.ok ? answer.json() : null;
 }
 
+// The page needs the same file, and a phone that was here before has it already.
+async function learnRecipe() {
+  const isPacked = import.meta.url.includes("/lib/");
+  const file = isPacked ? `/lib/lang-${language}.js` : `/js/messages/${language}/index.js`;
+  recipe = (await import(file)).RECIPE;
+}
+
 if (location.hash.startsWith("#/live")) {
   setReads({ language });
   document.documentElement.lang = language;
   const asked = ask().catch(() => null);
   globalThis.vatsidePicture = asked; // data/live.js takes it over, once
   asked.then(paint);
+  if (language !== "en") learnRecipe().then(() => asked.then(paint), () => {});
 }
