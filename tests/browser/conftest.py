@@ -293,6 +293,18 @@ def program(tmp_path_factory):
     return copy
 
 
+@pytest.fixture(scope="session")
+def packed_program(tmp_path_factory):
+    """A copy of the program with the page packed, as it is installed."""
+    copy = tmp_path_factory.mktemp("packed")
+    leave = shutil.ignore_patterns("__pycache__", "node_modules", "page.js")
+    for name in ("server", "static", "deploy"):
+        shutil.copytree(ROOT / name, copy / name, ignore=leave)
+    packing = "from deploy.pack_page import pack; pack()"
+    subprocess.run([sys.executable, "-c", packing], cwd=copy, check=True)
+    return copy
+
+
 @pytest.fixture
 def creamery(tmp_path, program):
     """A server that runs, with its owner paired."""

@@ -2,7 +2,7 @@
 
 It finds what a person would see by words and class, waits until it holds still,
 may be pressed and lies on top, and presses its middle. A browser's own hand says
-how code is run in the page and how a point is pressed.
+how code is run in the page and how a thing is pressed.
 """
 
 import time
@@ -30,6 +30,7 @@ FIND = """
     top = document.elementFromPoint(x(), y());
   }
   const isFree = found.contains(top) && !found.disabled;
+  window.aimedAt = found;
   return JSON.stringify([isFree, Math.round(x()), Math.round(y())]);
 }
 """
@@ -55,14 +56,14 @@ FILL = """
 
 
 class Hand:
-    """Finds and presses; a browser gives `run`, `press_at` and `key`."""
+    """Finds and presses; a browser gives `run`, `press` and `key`."""
 
     def run(self, function, *args):
         """Return what a function of the page gives for these arguments."""
         raise NotImplementedError
 
-    def press_at(self, x, y):
-        """Put a finger down on a point of the window, and lift it."""
+    def press(self, x, y):
+        """Put a finger down on `window.aimedAt`, found at this point, and lift it."""
         raise NotImplementedError
 
     def key(self, letter):
@@ -77,7 +78,7 @@ class Hand:
             found = self.run(FIND, css, text, having)
             if found and found == before and found.startswith("[true"):
                 x, y = found.rstrip("]").split(",")[1:]
-                self.press_at(int(x), int(y))
+                self.press(int(x), int(y))
                 return
             if time.monotonic() > end:
                 what = text or having or ""
@@ -121,7 +122,7 @@ class PlaywrightHand(Hand):
     def run(self, function, *args):
         return self.page.evaluate(f"(args) => ({function})(...args)", list(args))
 
-    def press_at(self, x, y):
+    def press(self, x, y):
         self.page.touchscreen.tap(x, y)
 
     def key(self, letter):

@@ -6,9 +6,6 @@ faster still from the night on.
 """
 
 import json
-import shutil
-import subprocess
-import sys
 from collections import Counter
 
 import pytest
@@ -26,22 +23,10 @@ WORDS = {"WAITS": "waiting", "READY": "ready", "DO": "running", "LATE": "running
 WORDS.update({"DONE": "ended", "SKIPPED": "skipped"})
 
 
-@pytest.fixture(scope="module")
-def program(tmp_path_factory):
-    """A copy of the program with the page packed, as it is installed."""
-    copy = tmp_path_factory.mktemp("packed")
-    leave = shutil.ignore_patterns("__pycache__", "node_modules", "page.js")
-    for name in ("server", "static", "deploy"):
-        shutil.copytree(ROOT / name, copy / name, ignore=leave)
-    packing = "from deploy.pack_page import pack; pack()"
-    subprocess.run([sys.executable, "-c", packing], cwd=copy, check=True)
-    return copy
-
-
 @pytest.fixture
-def creamery(tmp_path, program):
+def creamery(tmp_path, packed_program):
     """A server with a fast clock, its owner paired."""
-    server = Creamery(tmp_path, program)
+    server = Creamery(tmp_path, packed_program)
     server.options = ("--replay", str(DAY_RATE))
     try:
         server.start()
