@@ -9,6 +9,10 @@ import { html } from './html.js';
 // the button of the pointer that went down on it. A click is taken only when no
 // pointer made it: that is the Enter or Space key, a pedal, or a screen reader.
 //
+// The page may move beneath a finger, when an alarm comes or a clock's words grow
+// by a line. The button that was pressed keeps the finger, and what counts is
+// where it lay when it was pressed.
+//
 // Two contacts: when the first one lies on a button, the second is ignored (two
 // buttons must never fire at once). When the first lies on nothing, it is water
 // or a thumb on the edge, and the second one is the tap.
@@ -88,17 +92,19 @@ export function Tap({
       leftOutMs.value = performance.now(); // never silently: the screen says so
       return;
     }
-    held.current = event.pointerId;
+    const box = event.currentTarget.getBoundingClientRect();
+    held.current = { pointerId: event.pointerId, box };
+    event.currentTarget.setPointerCapture?.(event.pointerId);
     event.currentTarget.classList.add('is-down');
   };
   const onPointerUp = (event) => {
-    if (held.current !== event.pointerId) return;
-    const box = event.currentTarget.getBoundingClientRect();
+    if (held.current?.pointerId !== event.pointerId) return;
+    const { box } = held.current;
     release(event);
     if (isInside(event, box)) act();
   };
   const onPointerCancel = (event) => {
-    if (held.current === event.pointerId) release(event);
+    if (held.current?.pointerId === event.pointerId) release(event);
   };
   const onClick = () => {
     if (performance.now() - lastPointerMs > AFTER_POINTER_MS) act();
