@@ -36,7 +36,11 @@ function NumberPad({ line, onValue, onBack }) {
   const kept = field === 'mass_kg' ? 'kg' : line.data.unit;
   const [unit] = useState(unitRead(kept));
   const own = kept ? amount(before, kept) : plain(before);
-  const save = async (value) => { onValue({ [field]: value }); return true; };
+  const save = async (value, typed) => {
+    // What was typed in another unit is judged as it was typed, also when put right.
+    onValue(form.typed ? { value, typed, typed_unit: form.typed } : { [field]: value });
+    return true;
+  };
   return html`<div class="sheet">
     <${Keypad} onBack=${onBack} title=${t('correct.number', { what: name ? t('quantity.' + name) : t('field.' + field) })} quantity=${name}
       unit=${unitName(name ? form.unit : unit)} decimals=${decimals} signed=${name ? form.signed : false}
