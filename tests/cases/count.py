@@ -2,8 +2,9 @@
 
 Each file of this folder says its source, how precisely it is printed, and why its
 tolerance is what it is. Every file is asked of the core on both interpreters, and
-says whether its values were read or computed apart from this code. Checks against libraries at many points (CoolProp, thermo, iapws,
-psychrolib, SciPy) come on top and are not counted.
+says whether its values were read or computed apart from this code. Checks against
+libraries at many points (CoolProp, thermo, iapws, psychrolib, SciPy) come on top
+and are not counted.
 
 Use: python -m tests.cases.count
 """

@@ -107,6 +107,29 @@ def problems_of(function):
     return found + [f"{function.name}: {text}" for text in units if text]
 
 
+def refuses(function):
+    """Return whether a function raises by itself or asks another to."""
+    nodes = list(ast.walk(function))
+    called = [node.func for node in nodes if isinstance(node, ast.Call)]
+    return any(isinstance(node, ast.Raise) for node in nodes) or any(
+        getattr(func, "id", "").startswith("require") for func in called
+    )
+
+
+def formula_problems(function):
+    """Return what a formula's docstring leaves out: every sum rests on one."""
+    docstring = ast.get_docstring(function) or ""
+    found = [] if ">>> " in docstring else ["no worked example"]
+    # A check has nothing to return; a helper of one argument says it in a line.
+    if function.name.startswith("require") or len(function.args.args) < 2:
+        return [f"{function.name}: {text}" for text in found]
+    wanted = ["Args", "Returns", "Source", *(["Raises"] if refuses(function) else [])]
+    found += [f"no {title}:" for title in wanted if f"\n{title}:" not in docstring]
+    if "\nCheck:" not in docstring and "\nValid:" not in docstring:
+        found.append("neither Valid: nor Check:")
+    return [f"{function.name}: {text}" for text in found]
+
+
 def problems(source):
     return [text for function in functions(source) for text in problems_of(function)]
 
@@ -114,6 +137,16 @@ def problems(source):
 @pytest.mark.parametrize("file", FILES, ids=lambda file: str(file.relative_to(ROOT)))
 def test_docstrings_match_their_signatures(file):
     assert problems(file.read_text(encoding="utf-8")) == []
+
+
+@pytest.mark.parametrize(
+    "file",
+    [file for file in FILES if file.parent.name == "formulas"],
+    ids=lambda file: file.stem,
+)
+def test_a_formula_says_model_source_validity_and_a_worked_example(file):
+    found = functions(file.read_text(encoding="utf-8"))
+    assert [text for function in found for text in formula_problems(function)] == []
 
 
 GOOD = '''
@@ -170,3 +203,48 @@ def test_a_missing_docstring_is_found():
 
 def test_a_private_helper_needs_none():
     assert problems("def _heat(a, b): pass") == []
+
+
+FORMULA = '''
+def halved(a, b):
+    """Return half of two.
+
+    Args:
+        a: one.
+        b: other.
+
+    Returns:
+        Half.
+
+    Raises:
+        ValueError: never here.
+
+    Source: arithmetic.
+    Check: half of 2 and 2.
+
+    >>> halved(2, 2)
+    2.0
+    """
+    require_number("a", a)
+    return (a + b) / 2
+'''
+
+
+def test_a_formula_that_says_all_passes():
+    assert formula_problems(functions(FORMULA)[0]) == []
+
+
+@pytest.mark.parametrize(
+    ("old", "words"),
+    [
+        ("    Source: arithmetic.\n", "no Source:"),
+        ("    Check: half of 2 and 2.\n", "neither Valid: nor Check:"),
+        ("    >>> halved(2, 2)\n", "no worked example"),
+        ("    Raises:\n        ValueError: never here.\n", "no Raises:"),
+        ("    Returns:\n        Half.\n", "no Returns:"),
+    ],
+)
+def test_a_formula_that_leaves_something_out_is_found(old, words):
+    assert old in FORMULA
+    (function,) = functions(FORMULA.replace(old, ""))
+    assert formula_problems(function) == [f"halved: {words}"]

@@ -25,6 +25,7 @@ def lateness(
     Raises:
         ValueError: the range is the wrong way round.
 
+    Source: comparison of a range with an instant.
     Check: a range of 10 to 12 min is not in time for 9 min, by 1 min at least.
 
     >>> lateness(600, 720, 540)["late_s"]

@@ -193,6 +193,7 @@ def pooled_var(square_sum: float, freedom: int, reading_sd: float) -> float:
     Returns:
         Variance of one reading.
 
+    Source: pooled variance, each part weighted by its degrees of freedom.
     Check: with no residuals it is the known one.
 
     >>> pooled_var(0.0, 0, 0.2)

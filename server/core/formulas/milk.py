@@ -78,6 +78,7 @@ def mass_kg(volume_l: float, density_kg_l: float) -> float:
     Raises:
         ValueError: a negative volume, or density not above 0.
 
+    Source: definition of density.
     Check: 100 L at 1.030 is 103.0 kg.
 
     >>> mass_kg(100, 1.030)
@@ -101,6 +102,7 @@ def volume_l(mass_kg: float, density_kg_l: float) -> float:
     Raises:
         ValueError: a negative mass, or density not above 0.
 
+    Source: definition of density.
     Check: undoes `mass_kg`.
 
     >>> volume_l(103.0, 1.030)

@@ -137,6 +137,7 @@ def spread_ratio(spread_m2: float, diameter_m: float, height_m: float) -> float:
         As uptake_ratio.
 
     Source: as uptake_ratio.
+    Valid: positive sizes; its callers have looked.
 
     >>> spread_ratio(2.3e-10 * 86400.0, 0.13, 1000.0)
     0.15001

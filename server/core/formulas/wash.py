@@ -149,6 +149,7 @@ def check_water_temp(water_c: float, most_c: float) -> list[dict[str, object]]:
     Raises:
         ValueError: a value that is not a number.
 
+    Source: comparison; the limit is the recipe's.
     Check: 60.1 °C does not meet 60 °C.
 
     >>> check_water_temp(60, 60)
