@@ -5,8 +5,17 @@ Touches go in as the browser gets them from the screen.
 """
 
 import pytest
+from axe_playwright_python.sync_playwright import Axe
 
-from tests.browser.test_screens import Finger, font_px, read_cautions, show
+from tests.browser.test_screens import (
+    AXE,
+    SIZES,
+    TOO_WIDE,
+    Finger,
+    font_px,
+    read_cautions,
+    show,
+)
 
 HOLD_MS = 1700  # a little over the 1.5 s that the bar asks for
 
@@ -362,3 +371,42 @@ def test_nothing_is_said_until_a_person_asks_for_it(new_phone):
     begun(phone)
     phone.page.wait_for_timeout(500)
     assert phone.page.evaluate("spoken") == []
+
+
+# --- how the lock fits ---
+
+
+@pytest.mark.parametrize("text", ["125%", "250%"])
+def test_the_lock_keeps_its_number_and_its_bar_in_sight_at_every_size(at_make, text):
+    phone, make = at_make
+    begun(phone)
+    phone.record("timer_started", make=make, data={"label": "Rinse", "lasts_s": 1})
+    lock(phone)
+    phone.page.locator(".wet-lock .alarm-bar").wait_for()
+    phone.page.evaluate(
+        "(size) => { document.documentElement.style.fontSize = size; }", text
+    )
+    found = []
+    for wide, high in SIZES:
+        phone.page.set_viewport_size({"width": wide, "height": high})
+        phone.page.wait_for_timeout(300)
+        found += [(wide, text) for text in phone.page.evaluate(TOO_WIDE)]
+        box = bar(phone).bounding_box()
+        if box["y"] + box["height"] > high or min(box["width"], box["height"]) < 120:
+            found.append((wide, high, "bar", box))
+        timer = phone.page.locator(".lock-shown .timer").first.bounding_box()
+        shown = phone.page.locator(".lock-shown").bounding_box()
+        # Twice as large on a phone, what rings comes first and fills the screen.
+        if text == "125%" and (
+            timer["y"] + timer["height"] > shown["y"] + shown["height"]
+        ):
+            found.append((wide, high, "timer", timer))
+    assert found == []
+
+
+def test_the_lock_has_names_and_contrast(at_make):
+    phone, _ = at_make
+    begun(phone)
+    lock(phone)
+    result = Axe().run(phone.page, options=AXE)
+    assert result.violations_count == 0, result.generate_report()

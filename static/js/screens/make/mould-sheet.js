@@ -12,9 +12,9 @@ export function MouldSheet({ make, step, size, onBack }) {
   const chosen = moulds.find((one) => one.size === size) ?? (moulds.length === 1 ? moulds[0] : null);
   if (!chosen) {
     return html`<${Sheet} title=${t('mould.title')} onBack=${onBack}>
-      ${moulds.map((one) => html`<${Row} key=${one.size} title=${own(one.title)}
+      <div class="rows">${moulds.map((one) => html`<${Row} key=${one.size} title=${own(one.title)}
         detail=${t('mould.counts', { done: count(one.moulded), planned: count(one.planned) })}
-        onTap=${() => swap('make', make, 'mould', step.key, one.size)} />`)}
+        onTap=${() => swap('make', make, 'mould', step.key, one.size)} />`)}</div>
     </${Sheet}>`;
   }
   const left = Math.max(0, (chosen.planned ?? 0) - (chosen.moulded ?? 0));
