@@ -4,6 +4,7 @@ from ..formulas import brine, brine_scales, brine_tank, brining, salting
 from .rows import (
     choice,
     default,
+    no_rules,
     note,
     number,
     output,
@@ -245,7 +246,7 @@ def _brine_check(x):
     values, sources = [], []
     rule = x["rules"].get("brine")
     if rule is None:
-        return result([], [note("rules_not_here")], [], ["rules"])
+        return no_rules()
     gap = x["brine_ph"] - x["cheese_ph"]
     values.append(value("ph_gap", gap, "pH"))
     calcium = rule["calcium_chloride_frac"]

@@ -5,6 +5,7 @@ from . import staph
 from .rows import (
     choice,
     default,
+    no_rules,
     note,
     number,
     output,
@@ -91,7 +92,7 @@ def _composition(x):
 def _identity(x):
     rule = x["rules"].get(RULE[x["jurisdiction"]])
     if rule is None:
-        return result([], [note("rules_not_here")], [], ["rules"])
+        return no_rules()
     row = None
     for candidate in rule["rows"]:
         if candidate["key"] == x["standard"]:

@@ -10,6 +10,7 @@ from .heat import split
 from .rows import (
     choice,
     default,
+    no_rules,
     note,
     number,
     output,
@@ -40,7 +41,7 @@ OWN_LOW, OWN_HIGH = -30.0, 270.0
 def _heat_treatment(x):
     rule = x["rules"].get(RULE[x["jurisdiction"]])
     if rule is None:
-        return result([], [note("rules_not_here")], [], ["rules"])
+        return no_rules()
     rule = with_gap(rule, x["gap_max_s"])
     base_ms = int(x["base_ms"] or 0)
     readings = []

@@ -5,7 +5,18 @@ judged in the unit that was typed, with the figure printed in that unit. A figur
 known only from memory never passes or fails milk, nor does a reading not taken.
 """
 
-from .rows import choice, default, note, number, output, rests, result, sum_row, value
+from .rows import (
+    choice,
+    default,
+    no_rules,
+    note,
+    number,
+    output,
+    rests,
+    result,
+    sum_row,
+    value,
+)
 
 RULE = {"us": "us_milk_receiving", "eu_uk": "eu_uk_milk_receiving"}
 # Which of a rule's temperatures speak of milk as it stands at the door.
@@ -19,7 +30,7 @@ def _milk_receipt(x):
     word = x["jurisdiction"]
     rule = x["rules"].get(RULE[word])
     if rule is None:
-        return result([], [note("rules_not_here")], [], ["rules"])
+        return no_rules()
     values: "list[dict]" = []
     sources: "list[dict]" = []
     for first, second in TEMPS[word]:

@@ -5,7 +5,17 @@ is not the same as being in time. A reading not taken at its time was missed; wh
 it would have been is not worked out from its neighbours.
 """
 
-from .rows import choice, note, number, output, rests, result, sum_row, value
+from .rows import (
+    choice,
+    no_rules,
+    note,
+    number,
+    output,
+    rests,
+    result,
+    sum_row,
+    value,
+)
 
 MARKS = ("ph_at_6_h_washed", "ph_at_6_h_salers", "cheddar_milling", "washed_draining")
 
@@ -13,7 +23,7 @@ MARKS = ("ph_at_6_h_washed", "ph_at_6_h_salers", "cheddar_milling", "washed_drai
 def _slow_make(x):
     rule = x["rules"].get("slow_make")
     if rule is None:
-        return result([], [note("rules_not_here")], [], ["rules"])
+        return no_rules()
     mark = x["slow_mark"]
     if mark == "other":
         told = value("verdict", "not_assessed", "key", of=mark)

@@ -5,13 +5,24 @@ says; one above the upper never is. Above a third figure the lot is tested for
 toxin, whatever the rest says: later heat or acid does not take toxin away.
 """
 
-from .rows import choice, note, number, output, rests, result, series, sum_row, value
+from .rows import (
+    choice,
+    no_rules,
+    note,
+    number,
+    output,
+    rests,
+    result,
+    series,
+    sum_row,
+    value,
+)
 
 
 def _staph_counts(x):
     rule = x["rules"].get("staph")
     if rule is None:
-        return result([], [note("rules_not_here")], [], ["rules"])
+        return no_rules()
     row = next(one for one in rule["rows"] if one["key"] == x["made_from"])
     lower, upper = row["lower_g"]["value"], row["upper_g"]["value"]
     counts = [cell["count_per_g"] for cell in x["counts"]]

@@ -4,6 +4,7 @@ from ..formulas import ageing, curing
 from .rows import (
     choice,
     default,
+    no_rules,
     note,
     number,
     output,
@@ -81,7 +82,7 @@ def _loss_forecast(x):
 def _curing_days(x):
     rule = x["rules"].get("us_curing")
     if rule is None:
-        return result([], [note("rules_not_here")], [], ["rules"])
+        return no_rules()
     row = rule["rows"][0]
     base_ms = int(x["base_ms"] or 0)
     readings = [
