@@ -286,7 +286,7 @@ export const SCREENS = {
   'more.skip': 'Sauter cette étape',
   'more.batch': 'Toute la fabrication',
   'more.batch_detail': 'Bloquer, signer, clôturer, abandonner',
-  'task.take': 'Je m’en occupe',
+  'task.take': 'Je le fais',
   'task.release': 'Je laisse',
   'task.by': 'Prise par {name}',
 
