@@ -65,7 +65,7 @@ export const RECIPE = {
   'Add nothing. The chart of the pasteuriser is the record that counts.':
     'No añada nada. El gráfico del pasteurizador es el registro que cuenta.',
   'Heat at once. Milk or air space was too cold: the hold starts again from the beginning once both are hot enough. Write it down and follow your site procedure and licensing authority.':
-    'Caliente ya. La leche o el aire estaban demasiado fríos: la retención empieza otra vez desde el principio cuando los dos estén bastante calientes. Anótelo y siga el procedimiento de su quesería y lo que diga su autoridad sanitaria.',
+    'Caliente ya. La leche o el espacio de aire estaban demasiado fríos: la retención empieza otra vez desde el principio cuando los dos estén bastante calientes. Anótelo y siga el procedimiento de su quesería y lo que diga su autoridad sanitaria.',
   'Turn the heat down and write it down.': 'Baje el calor y anótelo.',
   'Do not end the hold: it must last the whole time without a break.':
     'No termine la retención: debe durar todo el tiempo sin corte.',
@@ -98,7 +98,7 @@ export const RECIPE = {
     'Haga pasar agua fría por la camisa y deje el agitador en marcha.',
   'Read the milk every 10 minutes.': 'Mida la leche cada 10 minutos.',
   'Stop the cold water a little before the figure: the milk goes on falling.':
-    'Corte el agua fría un poco antes de la cifra: la leche sigue bajando.',
+    'Corte el agua fría un poco antes de la cifra: la leche sigue enfriándose.',
   'Check the cold water and the stirrer. Write down why it is slow.':
     'Revise el agua fría y el agitador. Anote por qué va lento.',
   'Stop the cold water. Warm the milk gently to the figure before you add the starter.':
