@@ -20,6 +20,7 @@ export const EQUIPMENT = {
   'equip.lead_new': 'No hay que rellenar nada. Queda con la elaboración y se ofrece para la próxima.',
   'equip.lead_make': 'Un cambio cuenta desde ahora en esta elaboración, y se ofrece para la próxima.',
   'equip.open': 'anotar',
+  'equip.vats': 'Cubas de elaboraciones anteriores',
   'equip.has': '{what} {value}',
   'equip.more': '{n} más',
   'equip.gap': 'hueco {value} acordado con {name}',

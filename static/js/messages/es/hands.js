@@ -15,6 +15,10 @@ export const HANDS = {
   'make.left_open': 'Sigue abierto: {step}',
   'make.left_open_detail': 'Podía empezar, y ya va un paso posterior',
 
+  'keypad.ask_jump': 'De {last} a {value}: un salto grande. ¿Guardarlo?',
+  'keypad.one_point': 'Ya tiene signo decimal.',
+  'keypad.decimals': 'Decimales aquí: {n} como mucho.',
+  'keypad.full': 'Es demasiado largo para otra cifra.',
   'hands.title': 'Pedal, pulsador, voz',
   'pedal.use': 'Usar un pedal o pulsador',
   'pedal.use_detail': 'Pulsa el botón grande de un paso, también con la pantalla fija',
