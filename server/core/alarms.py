@@ -18,6 +18,7 @@ How loud, and how often, is decided in `alarm_sound`.
 from . import run
 from .alarm_rows import RETURNED_S, deadlines, ended, standing
 from .desk import view as view_of
+from .practice import is_practice
 
 ESCALATE_S = 600.0  # practice; the owner may set another
 INSTANT_KINDS = ("timer", "step_due")  # wanted to the minute
@@ -123,8 +124,9 @@ def _with_state(row, state, now_ms, escalate_s):
     else:
         # What comes back off the shelf has not waited meanwhile.
         since_ms = max(row["rings_ms"], _unshelved_ms(state, row))
-        row["escalates_ms"] = since_ms + int(escalate_s * 1000)
-        row["escalated"] = now_ms >= row["escalates_ms"]
+        if not is_practice(state):  # the owner is not told of practice
+            row["escalates_ms"] = since_ms + int(escalate_s * 1000)
+            row["escalated"] = now_ms >= row["escalates_ms"]
     return row
 
 

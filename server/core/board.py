@@ -90,6 +90,7 @@ def _summary(found, last_words):
         "id": make["id"],
         "name": make["name"],
         "batch": make["batch"],
+        "practice": make["practice"],
         "state": make["state"],
         "vat": make["vat"],
         "opened_ms": make["opened_ms"],

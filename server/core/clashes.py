@@ -206,9 +206,8 @@ def _act_of(view, shown, row, follower):
     task = None
     if shown["status"] == "running":
         task = shown["task"]
-        if shown["due_ms"] is not None:
-            # From the deadline, since a hold that began again runs from later.
-            since_ms = shown["due_ms"] - int(lasts["value"] * 1000)
+        # From the deadline, since a hold that began again runs from later.
+        since_ms = shown["due_ms"] - int(lasts["value"] * 1000)
     early_ms = since_ms + int(low_s(lasts) * 1000)
     late_ms = since_ms + int(high_s(lasts) * 1000)
     if shown["status"] == "running" and shown["due_basis"] == "floc":

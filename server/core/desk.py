@@ -144,7 +144,9 @@ def board(desk: dict, now_ms: int) -> dict:
 
 def _acts(desk, found):
     """Return the acts of a View that its desk keeps; worked out once for each."""
-    if found["make"]["state"] not in ("running", "held"):
+    # Practice waits where there is real work.
+    is_open = found["make"]["state"] in ("running", "held")
+    if not is_open or found["make"]["practice"]:
         return []
     make_id = found["make"]["id"]
     kept = desk.setdefault("acts", {})

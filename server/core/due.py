@@ -4,6 +4,7 @@ A row is a prompt, not an alarm: it says what wants a hand and when.
 """
 
 from . import run
+from .practice import is_practice
 from .step_alerts import OVERDUE_GRACE_S
 from .view import next_thing_ms
 
@@ -17,12 +18,12 @@ def due_rows(found: dict, state: dict, now_ms: int) -> "list[dict]":
         now_ms: now [ms].
 
     Returns:
-        List of Due: {"make", "make_name", "step", "title", "round", "rounds",
-        "what", "timer", "label", "quantity", "tank", "load", "wheels", "size",
-        "due_ms", "late_ms", "level", "task"}. what is "step_begin",
-        "step_end", "reading", "turn", "timer" or "unload"; late_ms is until
-        when the recipe lets it wait, or None; level is "later", "due" or
-        "check" where it is late.
+        List of Due: {"make", "make_name", "practice", "step", "title", "round",
+        "rounds", "what", "timer", "label", "quantity", "tank", "load",
+        "wheels", "size", "due_ms", "late_ms", "level", "task"}. what is
+        "step_begin", "step_end", "reading", "turn", "timer" or "unload";
+        late_ms is until when the recipe lets it wait, or None; level is
+        "later", "due" or "check" where it is late.
     """
     rows = []
     recipe_steps = recipe_of(state)["steps"]
@@ -79,6 +80,8 @@ def tank_rows(makes: dict, running: "list[dict]", now_ms: int) -> "list[dict]":
         ]
         for entry in run.entries(makes[stream], "tank_loaded"):
             data = entry["data"]
+            if is_practice(makes.get(data["load_make"])):
+                continue
             of_step = (data["load_make"], data["size"]) in told
             if data.get("days") is None or entry["id"] in out or of_step:
                 continue
@@ -172,6 +175,7 @@ def _row(found, step, what, due_ms, now_ms, is_late=False):
     return {
         "make": "" if found is None else found["make"]["id"],
         "make_name": None if found is None else found["make"]["name"],
+        "practice": found is not None and found["make"]["practice"],
         "step": None if step is None else step["key"],
         "title": {"en": ""} if step is None else step["title"],
         "round": None if step is None else step["round"],

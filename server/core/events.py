@@ -71,6 +71,7 @@ KINDS = {
             _text("vat", 60, required=False),
             _field("moulds", "moulds", required=False),
             _field("equipment", "mapping", required=False),
+            _field("practice", "bool", required=False),
         ],
     ),
     "step_begun": _kind("helper", [_STEP, _WHY_OPTIONAL]),
@@ -220,7 +221,7 @@ LEGAL_READING = "legal_reading"
 # Fields of the envelope that a correction may set besides those of `data`.
 CORRECTABLE_ENVELOPE = ("at_ms",)
 # What a correction may never touch: what the entry is about.
-UNCORRECTABLE = ("recipe", "step", "quantity", "ingredient", "key")
+UNCORRECTABLE = ("recipe", "step", "quantity", "ingredient", "key", "practice")
 
 
 def may(role: str, kind: str, about: "str | None" = None) -> bool:

@@ -13,6 +13,7 @@ a room types its own; its newest figure counts for the whole account.
 
 from . import run
 from .formulas import brine_tank, salting
+from .practice import is_practice
 
 RATIO = salting.WATER_SALT_RATIO
 # Range of the abstract that the usual figure is from.
@@ -127,7 +128,7 @@ def _tank(makes, stream, opened, now_ms, rules):
         "outside": [],
         "notes": [],
     }
-    for entry in _in_order(state):
+    for entry in _in_order(state, makes):
         if opened["t_ms"] <= entry["t_ms"] <= now_ms:
             _book(account, makes, entry)
     _book_inside(account, makes, now_ms)
@@ -135,10 +136,22 @@ def _tank(makes, stream, opened, now_ms, rules):
     return account
 
 
-def _in_order(state):
+def _practised(makes, state):
+    """Return the ids of loads that a practice make put in: no wheel is there."""
+    return [
+        entry["id"]
+        for entry in run.entries(state, "tank_loaded")
+        if is_practice(makes.get(entry["data"]["load_make"]))
+    ]
+
+
+def _in_order(state, makes):
     rows = []
+    practised = _practised(makes, state)
     for kind in KINDS:
         for entry in run.entries(state, kind):
+            if entry["id"] in practised or entry["data"].get("load") in practised:
+                continue
             rows.append((entry["t_ms"], entry["device"], entry["seq"], kind, entry))
     for entry in run.entries(state, "reading_taken", "brine_salt_frac"):
         rows.append((entry["t_ms"], entry["device"], entry["seq"], "measured", entry))

@@ -7,6 +7,7 @@ makes a chart has points and no limits.
 from . import curd, run
 from .formulas import spc
 from .plan import milk_in
+from .practice import is_practice
 from .wheel_mass import cheese_kg
 
 
@@ -52,7 +53,7 @@ def _makes(makes, recipe_id):
         opened = run.entries(state, "make_opened")
         if not opened or opened[0]["data"]["recipe"]["id"] != recipe_id:
             continue
-        if not run.entries(state, "make_abandoned"):
+        if not run.entries(state, "make_abandoned") and not is_practice(state):
             rows.append((state, opened[0]))
     rows.sort(key=lambda row: (row[1]["t_ms"], row[0]["make"]))
     return rows

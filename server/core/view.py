@@ -11,6 +11,7 @@ from .changes import next_change_ms
 from .drift import alerts
 from .duplicates import duplicates
 from .facts import facts, who
+from .practice import is_practice
 from .record import lines
 from .step_alerts import step_alerts
 from .step_parts import moulds_view
@@ -159,6 +160,7 @@ def _make(context, opened_entry):
         "id": state["make"],
         "name": opened["name"],
         "batch": opened["batch"],
+        "practice": is_practice(state),
         "recipe_id": context["recipe"]["id"],
         "recipe_version": context["recipe"]["version"],
         "recipe_title": context["recipe"]["title"],
