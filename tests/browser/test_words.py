@@ -129,6 +129,19 @@ def test_a_person_turns_to_spanish_and_fahrenheit_with_no_network(
     phone.run("await actions.setPerson(args[0])", mara)
     in_language(page, "es")
 
+    # A note follows the person; what a rule says stays as the thermometer reads.
+    said = phone.run("""
+      const { noteWords } = await import("/js/screens/sums/words.js");
+      return [
+        noteWords({key: "water_hotter_than_most", value: 70, limit: 60}),
+        noteWords({key: "temperature_never_reached", value: 62, limit: 63}, "C"),
+      ];
+    """)
+    # By hand: 70 °C is 158 °F, 60 °C is 140 °F.
+    assert f"158,0{NB}°F" in said[0]
+    assert f"140,0{NB}°F" in said[0]
+    assert f"63,0{NB}°C" in said[1]
+
     # With the network it goes to the server, for their other phones too.
     phone.context.set_offline(False)
     phone.reload()

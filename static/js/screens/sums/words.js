@@ -177,7 +177,17 @@ const TEMPS = [
   'airspace_not_recorded_in_hold', 'recorder_reads_above_indicator',
 ];
 
-function noteNumber(name, figure, unit) {
+// These are no thermometer's own: they are told as the person reads them.
+const KEPT_TEMPS = {
+  density_outside_table: ['low', 'high'], jacket_out_of_reach: ['value'], reading_set_aside: ['temp_c'],
+  vat_is_warm_enough: ['value'], water_hotter_than_most: ['value', 'limit'],
+};
+
+function noteNumber(name, field, figure, unit) {
+  if (KEPT_TEMPS[name]?.includes(field)) {
+    const used = asUsed(figure, 'C');
+    return sumValue(used.value, used.unit);
+  }
   if (SPANS.includes(name)) return sumValue(figure, 's');
   if (TEMPS.includes(name)) return sumValue(figure, unit);
   return plain(figure);
@@ -188,7 +198,7 @@ export function noteWords(note, unit = '') {
   const name = String(note.key).replace(/^note\./, '');
   const values = {};
   for (const [key, figure] of Object.entries(note)) {
-    if (typeof figure === 'number') values[key] = noteNumber(name, figure, unit);
+    if (typeof figure === 'number') values[key] = noteNumber(name, key, figure, unit);
     else if (Array.isArray(figure)) values[key] = figure.map((one) => inside(label('chart_' + one).replace(/^.*: /, ''))).join(', ');
     else values[key] = figure === null ? '–' : ofWords(String(figure));
   }
