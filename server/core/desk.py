@@ -277,15 +277,18 @@ def units() -> "list[dict]":
     return shown()
 
 
-def read_typed(quantity: str, typed: str, typed_unit: str) -> dict:
+def read_typed(
+    quantity: str, typed: str, typed_unit: str, last: "float | None" = None
+) -> dict:
     """Return what a typed text means, see `readings.read_typed`.
 
     Args:
         quantity: key of `quantities.QUANTITIES`.
         typed: text as typed, comma or point.
         typed_unit: unit it was typed in; "" for the quantity's own.
+        last: the reading before, in the quantity's own unit, or None.
     """
-    return read_typed_value(quantity, typed, typed_unit)
+    return read_typed_value(quantity, typed, typed_unit, last)
 
 
 def set_rules(desk: dict, rules: dict) -> None:

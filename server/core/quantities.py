@@ -58,6 +58,32 @@ QUANTITIES = {
     "drug_test": {"type": "choice", "choices": ["negative", "positive"]},
 }
 
+# A change since the last reading that is asked about: a slip of the finger is as
+# likely as so large a step. By how much in the quantity's own unit, or how many
+# times; this project's own judgement (common practice, no source). Milk that is
+# heated or cooled may step by any number of degrees, so it is not asked about.
+JUMPS = {
+    "curd_temp_c": 8.0,
+    "ph": 0.5,
+    "titratable_acidity_frac": 0.002,
+    "brine_temp_c": 6.0,
+    "brine_salt_frac": 0.03,
+    "brine_ph": 0.5,
+    "store_temp_c": 6.0,
+    "store_humidity_frac": 0.15,
+}
+# What is out by ten where a point or a zero went wrong.
+TIMES = 8.0
+TIMES_ASKED = (
+    "milk_volume_l",
+    "milk_mass_kg",
+    "whey_drained_l",
+    "water_added_l",
+    "bed_load_kg",
+    "press_gauge_kpa",
+    "wheel_mass_kg",
+)
+
 
 def check_value(quantity: str, value: "float | str") -> "list[dict]":
     """Return what makes a reading impossible, as a list of problems.
@@ -123,3 +149,18 @@ def needs_second_look(quantity: str, value: "float | str") -> "dict | None":
     if value > row["ask_high"]:
         return {"key": "unlikely_high", "limit": row["ask_high"]}
     return None
+
+
+def is_jump(quantity: str, value: float, last: float) -> bool:
+    """Tell whether a value lies so far from the last one that it is asked about.
+
+    Args:
+        quantity: a key of QUANTITIES.
+        value: the value now, in the quantity's own unit.
+        last: the value before, in the same unit.
+    """
+    if quantity in JUMPS:
+        return abs(value - last) > JUMPS[quantity]
+    if quantity in TIMES_ASKED and value > 0.0 and last > 0.0:
+        return value >= TIMES * last or last >= TIMES * value
+    return False

@@ -5,7 +5,7 @@ can always be judged in the unit the thermometer shows.
 """
 
 from .formulas.units import convert
-from .quantities import QUANTITIES, check_value, needs_second_look
+from .quantities import QUANTITIES, check_value, is_jump, needs_second_look
 
 # Units a reading may be typed in besides the quantity's own, each with the two
 # names that the unit table knows: (as typed, the quantity's own).
@@ -23,7 +23,9 @@ PERCENT = "%"
 SHARES = ("fraction", "fraction lactic")
 
 
-def read_typed(quantity: str, typed: str, typed_unit: str) -> dict:
+def read_typed(
+    quantity: str, typed: str, typed_unit: str, last: "float | None" = None
+) -> dict:
     """Return the value of a typed text in the quantity's own unit.
 
     Comma and point are the same. Nothing is rounded, clamped or guessed: a
@@ -33,10 +35,12 @@ def read_typed(quantity: str, typed: str, typed_unit: str) -> dict:
         quantity: key of QUANTITIES.
         typed: text as typed.
         typed_unit: unit it was typed in; "" for the quantity's own.
+        last: the reading before, in the quantity's own unit, or None.
 
     Returns:
         {"value", "problems", "ask"}: value None when there are problems; ask
-        is the soft limit it lies outside of, or None.
+        is the soft limit it lies outside of, "jump" with the last value where it
+        lies far from that, or None.
     """
     row = QUANTITIES.get(quantity)
     if row is None:
@@ -58,7 +62,10 @@ def read_typed(quantity: str, typed: str, typed_unit: str) -> dict:
     problems = check_value(quantity, number)
     if problems:
         return {"value": None, "problems": problems, "ask": None}
-    return {"value": number, "problems": [], "ask": needs_second_look(quantity, number)}
+    ask = needs_second_look(quantity, number)
+    if ask is None and last is not None and is_jump(quantity, number, last):
+        ask = {"key": "jump", "limit": last}
+    return {"value": number, "problems": [], "ask": ask}
 
 
 def _wrong(field, key, limit):

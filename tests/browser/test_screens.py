@@ -383,6 +383,35 @@ def test_a_second_point_and_a_third_decimal_are_refused(pad):
     key(pad, re.escape(".")).tap()
     press(pad, "25")
     assert typed(pad) == "4.2"  # a thermometer is read to one decimal
+    # A digit that vanished in silence would be a value silently changed.
+    says = pad.page.locator(".keypad-says")
+    assert says.inner_text() == "Decimals here: 1 at most."
+    key(pad, re.escape(".")).tap()
+    pad.page.get_by_text("It has a point already.").wait_for()
+    press(pad, "⌫")
+    assert (typed(pad), says.inner_text()) == ("4.", "")
+
+
+def kinds(phone):
+    return phone.run("return state.view.value.log.map((line) => line.kind)")
+
+
+def test_a_large_step_from_the_last_value_asks_for_a_second_look(at_make):
+    phone, make = at_make
+    data = {"quantity": "ph", "value": 6.5, "step": "receive"}
+    phone.record("reading_taken", make=make, data={**data, "typed": "6.5"})
+    show(phone, f"make/{make}/reading/receive/ph")
+    assert "6.50" in phone.page.locator(".keypad-last").inner_text()
+    press(phone, "4.60")
+    assert "−1.90" in phone.page.locator(".keypad-last b").inner_text()
+    phone.page.locator(".primary").tap()
+    phone.page.get_by_text("From 6.50 to 4.60: a large step. Keep it?").wait_for()
+    assert kinds(phone).count("reading_taken") == 1
+    phone.page.get_by_role("button", name="Type it again").tap()
+    assert typed(phone) == "4.60"  # nothing entered is lost
+    phone.page.locator(".primary").tap()
+    phone.page.get_by_role("button", name="Keep 4.60").tap()
+    phone.until("state.view.value.log[0].data.value === 4.6", "the reading")
 
 
 def test_a_comma_on_a_keyboard_is_the_point(pad):
@@ -473,7 +502,7 @@ def test_every_word_of_the_core_has_a_text(at_make):
     core = "".join(p.read_text() for p in (ROOT / "server/core").glob("*.py"))
     problems = set(re.findall(r'"key": "([a-z_]+)"', core)) - {
         "reading_missing", "add_missing", "judgement_missing", "target_not_met",
-        "too_early", "unlikely_low", "unlikely_high", "recipe_milk",
+        "too_early", "unlikely_low", "unlikely_high", "jump", "recipe_milk",
     }  # fmt: skip
     wanted = [f"problem.{name}" for name in problems]
     wanted += [f"quantity.{name}" for name in QUANTITIES]

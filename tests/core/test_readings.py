@@ -98,3 +98,34 @@ def test_a_choice_is_taken_as_it_is(core):
     assert read(core, "drug_test", "negative")["value"] == "negative"
     choices = ["negative", "positive"]
     assert read(core, "drug_test", "no") == wrong("value", "not_a_choice", choices)
+
+
+@pytest.mark.parametrize(
+    ("quantity", "last", "typed", "asks"),
+    [
+        # Two digits the wrong way round. By hand: 6.5 - 4.6 = 1.9 is over 0.5.
+        ("ph", 6.5, "4,6", True),
+        ("ph", 6.5, "6.05", False),
+        ("ph", 6.5, "6.0", False),  # a step of 0.5 itself is none
+        ("curd_temp_c", 31.5, "37.0", False),
+        ("curd_temp_c", 31.5, "51.3", True),
+        # A zero too many or too few: eight times and more.
+        ("whey_drained_l", 180.0, "1800", True),
+        ("whey_drained_l", 180.0, "18", True),
+        ("whey_drained_l", 180.0, "90", False),
+        ("press_gauge_kpa", 0.0, "100", False),  # from nothing any step is one
+        # Milk that is heated steps by any number of degrees.
+        ("milk_temp_c", 4.2, "64.0", False),
+    ],
+)
+def test_a_large_step_from_the_last_value_is_asked_about(
+    core, quantity, last, typed, asks
+):
+    found = core("desk", "read_typed", quantity, typed, "", last)
+    assert found["problems"] == []
+    assert found["ask"] == ({"key": "jump", "limit": last} if asks else None)
+
+
+def test_an_unlikely_value_is_asked_about_before_a_large_step(core):
+    found = core("desk", "read_typed", "ph", "3.9", "", 6.5)
+    assert found["ask"] == {"key": "unlikely_low", "limit": 4.0}

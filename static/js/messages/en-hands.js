@@ -14,6 +14,11 @@ export const EN_HANDS = {
   'make.left_open': 'Still open: {step}',
   'make.left_open_detail': 'It could begin, and a later step runs',
 
+  'keypad.ask_jump': 'From {last} to {value}: a large step. Keep it?',
+  'keypad.one_point': 'It has a point already.',
+  'keypad.decimals': 'Decimals here: {n} at most.',
+  'keypad.full': 'It is too long for one more digit.',
+
   'hands.title': 'Pedal, clicker, voice',
   'pedal.use': 'Use a pedal or clicker',
   'pedal.use_detail': 'It presses the large button of a step, also under lock',

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { html } from './html.js';
 import { Tap } from './tap.js';
 import { problemsText } from './acts.js';
+import { refuse } from './sound.js';
 import { point, typedText } from '../format.js';
 import { t } from '../messages/index.js';
 
@@ -62,6 +63,7 @@ export function Keypad({
   const newest = useRef(start);
   const [answer, setAnswer] = useState(null);
   const [phase, setPhase] = useState('typing'); // typing, asking, saving, unsaved
+  const [denied, setDenied] = useState(null); // the key that could not be taken
 
   useEffect(() => {
     let isCurrent = true;
@@ -77,11 +79,16 @@ export function Keypad({
     newest.current = next;
     setTyped(next);
     setPhase('typing');
+    setDenied(null);
     onTyped?.(next);
   };
   const press = (key) => {
     const next = pressed(newest.current, key, { decimals, signed });
-    if (next !== null && phase !== 'saving') become(next);
+    if (phase === 'saving') return;
+    if (next !== null) return become(next);
+    // A digit that vanishes in silence would be a value silently changed.
+    refuse();
+    setDenied(key);
   };
   const step = (way) => become(stepped(newest.current, way, decimals, last?.typed));
   // An answer to other digits, or to these in another unit, is none.
@@ -116,6 +123,10 @@ export function Keypad({
   const isAsking = phase === 'asking';
   const isRefused = isAnswered && answer.problems.length > 0;
   const refusal = () => (problemWords ? problemWords(answer.problems, typed) : problemsText(answer.problems, quantity));
+  const deniedWords = () => {
+    if (denied === '.' && decimals > 0) return t('keypad.one_point');
+    return newest.current.includes('.') || denied === '.' ? t('keypad.decimals', { n: decimals }) : t('keypad.full');
+  };
   const stepKey = (way, shown, spoken) => html`<${Tap}
     class="key key-step" guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => step(way)}>${shown}</${Tap}>`;
   return html`<section class="keypad" aria-label=${title}>
@@ -139,7 +150,7 @@ export function Keypad({
       <p class=${isRefused || phase === 'unsaved' ? 'keypad-says is-bad' : 'keypad-says'} role="status">
         ${phase === 'unsaved' ? t('keypad.unsaved')
           : isRefused ? refusal()
-          : ''}
+          : denied ? deniedWords() : ''}
       </p>
       ${isAsking ? html`<p class="lead is-asking" role="alert">${askText(answer.ask, typed)}</p>` : children}
     </div>

@@ -86,6 +86,12 @@ export function ringOn(priority) {
   play();
 }
 
+/** Tell hands that a key was not taken: a low tick, where the sound is unlocked. */
+export function refuse() {
+  navigator.vibrate?.(60);
+  if (!ringing && context?.state === 'running') beep(220, context.currentTime);
+}
+
 /** Be silent at once. */
 export function silence() {
   delete document.documentElement.dataset.ringing;

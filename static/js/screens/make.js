@@ -40,9 +40,12 @@ function lastOf(shown, step, quantity) {
   const own_ = step?.readings.find((one) => one.quantity === quantity)?.last
     ?? step?.targets.find((one) => one.quantity === quantity)?.last;
   if (own_) return own_;
+  // A reading that no step asked for stands in the log alone.
+  const noted = shown.log.filter((one) => one.kind === 'reading_taken' && one.data.quantity === quantity && !one.struck)
+    .map((one) => ({ value: one.data.value, at_ms: one.at_ms }));
   const lasts = shown.steps.filter((one) => one.full).flatMap((one) => [...one.readings, ...one.targets])
     .filter((one) => one.quantity === quantity && one.last).map((one) => one.last);
-  return lasts.sort((a, b) => b.at_ms - a.at_ms)[0] ?? null;
+  return [...lasts, ...noted].sort((a, b) => b.at_ms - a.at_ms)[0] ?? null;
 }
 
 function sheetFor(make, shown, rest, step) {

@@ -15,15 +15,18 @@ export function useForm(name) {
 }
 
 /** Ask the core what was typed: value, problems, and whether to look twice. */
-export function readQuantity(name, form) {
-  return (typed) => call('desk', 'read_typed', [name, typed, form.typed]);
+export function readQuantity(name, form, last = null) {
+  return (typed) => call('desk', 'read_typed', [name, typed, form.typed, last]);
 }
 
 export function askWords(name, last) {
-  return (ask, typed) => t(last ? 'keypad.ask_last' : 'keypad.ask', {
-    value: typedText(typed), last: last ? bare(name, last.value) : '',
-    limit: quantity(name, ask.limit), side: t('keypad.' + ask.key),
-  });
+  return (ask, typed) => {
+    const values = { value: typedText(typed), last: last ? bare(name, last.value) : '' };
+    if (ask.key === 'jump') return t('keypad.ask_jump', values);
+    return t(last ? 'keypad.ask_last' : 'keypad.ask', {
+      ...values, limit: quantity(name, ask.limit), side: t('keypad.' + ask.key),
+    });
+  };
 }
 
 function ChoiceReading({ name, onSave, onBack }) {
@@ -50,7 +53,7 @@ export function ReadingSheet({ make, step, name, last, hint, place, onBack }) {
   if (name === 'drug_test') return html`<${ChoiceReading} name=${name} onSave=${save} onBack=${onBack} />`;
   return html`<div class="sheet">
     <${Keypad} onBack=${onBack} title=${t('quantity.' + name)} quantity=${name} unit=${unitName(form.unit)} decimals=${form.decimals}
-      signed=${form.signed} hint=${hint} read=${readQuantity(name, form)} save=${save}
+      signed=${form.signed} hint=${hint} read=${readQuantity(name, form, last?.value)} save=${save}
       last=${last ? { typed: typedFrom(name, last.value), text: quantity(name, last.value) } : null}
       difference=${last ? (value) => change(name, value, last.value) : null}
       askText=${askWords(name, last)} />
