@@ -31,8 +31,8 @@ export const unsaved = signal([]);
 /** Number of entries that the server put aside for a person to judge. */
 export const needsLook = signal(0);
 
-/** "online|offline|server_gone|not_paired|removed". */
-export const net = signal("offline");
+/** "unknown|online|offline|server_gone|not_paired|removed". */
+export const net = signal(navigator.onLine === false ? "offline" : "unknown");
 /** Last failure of an exchange: {key, text} or null. */
 export const netProblem = signal(null);
 /** True while an exchange with the server is under way. */

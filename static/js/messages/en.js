@@ -57,6 +57,7 @@ export const EN = {
   'nav_detail.device': 'Is it ready for work with no network?',
 
   'net.online': 'Connected',
+  'net.unknown': 'Connecting',
   'net.offline': 'No network, entries are kept here',
   'net.server_gone': 'Server silent, entries are kept here',
   'net.not_paired': 'This phone has not joined',

@@ -29,7 +29,7 @@ function TouchHint() {
 /** Always on top: what is not yet on the server, the network, who is tapping. */
 export function StatusBar({ title }) {
   const person = tapper();
-  const isCut = net.value !== 'online';
+  const isCut = net.value !== 'online' && net.value !== 'unknown';
   return html`<header class="status">
     <div class="status-row">
       <${Tap} class="status-button" onTap=${() => go('menu')}>${t('nav.menu')}</${Tap}>
@@ -38,7 +38,7 @@ export function StatusBar({ title }) {
     </div>
     <div class=${`status-words ${isCut || unsent.value ? 'is-check' : ''}`} role="status">
       <${TouchHint} />
-      <span>${t('net.' + (net.value ?? 'offline'))}</span>
+      <span>${t('net.' + net.value)}</span>
       <span>${unsentWords()}</span>
       ${isCut && lastWordMs.value ? html`<span>${t('status.last_word', { age: age(secondMs.value - lastWordMs.value) })}</span>` : null}
       ${clockWarning.value ? html`<span>${t('status.clock')}</span>` : null}

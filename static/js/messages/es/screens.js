@@ -39,6 +39,7 @@ export const SCREENS = {
   'nav_detail.device': '¿Está listo para trabajar sin red?',
 
   'net.online': 'Conectado',
+  'net.unknown': 'Conectando',
   'net.offline': 'Sin red: lo anotado se guarda aquí',
   'net.server_gone': 'El servidor calla: lo anotado se guarda aquí',
   'net.not_paired': 'Este teléfono no se ha unido',

@@ -40,6 +40,7 @@ export const SCREENS = {
   'nav_detail.device': 'Est-il prêt à travailler sans réseau\u00a0?',
 
   'net.online': 'Connecté',
+  'net.unknown': 'Connexion',
   'net.offline': 'Pas de réseau, les saisies sont gardées ici',
   'net.server_gone': 'Serveur muet, les saisies sont gardées ici',
   'net.not_paired': 'Ce téléphone n’est pas associé',
