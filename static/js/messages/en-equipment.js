@@ -21,6 +21,7 @@ export const EN_EQUIPMENT = {
   'equip.lead_new': 'Nothing here must be filled in. It is kept with the make and offered for the next one.',
   'equip.lead_make': 'A change counts from now on in this make, and is offered for the next one.',
   'equip.open': 'enter',
+  'equip.vats': 'Vats of earlier makes',
   'equip.has': '{what} {value}',
   'equip.more': '{n} more',
   'equip.gap': 'gap {value} agreed with {name}',

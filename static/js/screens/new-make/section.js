@@ -53,7 +53,7 @@ export function useEquipment(vat) {
 export function Vats({ names, vat, onVat }) {
   const others = names.slice(0, 4);
   if (!others.length) return null;
-  return html`<div class="units" role="group" aria-label=${t('new.vat')}>${others.map((name) => html`<${Tap}
+  return html`<div class="units" role="group" aria-label=${t('equip.vats')}>${others.map((name) => html`<${Tap}
     key=${name} class=${'tab unit-tab ' + (name === vat ? 'is-chosen' : '')} pressed=${name === vat} onTap=${() => onVat(name)}>${name}</${Tap}>`)}</div>`;
 }
 

@@ -31,7 +31,7 @@ export function useKeep({ make, vat, isOpen, given, onKept }) {
     }
   };
   const list = plain.map((row) => has(row, given[row.name])).join(', ');
-  return html`${plain.length ? html`<${Tap} class="primary" onTap=${keep}>${t(vat ? 'equip.keep_vat' : 'equip.keep', { list })}</${Tap}>` : null}
+  return html`${plain.length ? html`<${Tap} class="second tall" onTap=${keep}>${t(vat ? 'equip.keep_vat' : 'equip.keep', { list })}</${Tap}>` : null}
     ${typed.filter((row) => row.agreed).map((row) => html`<${Tap} key=${row.name} class="second"
       onTap=${() => go('make', make, 'equipment', row.name)}>${t('equip.say_who', { what: rowLabel(row.name) })}</${Tap}>`)}`;
 }

@@ -1,0 +1,173 @@
+"""What the creamery has is asked once: at the first make, then only confirmed."""
+
+import re
+
+import pytest
+
+from tests.browser.conftest import until
+from tests.browser.test_screens import problems_of_layout, show
+from tests.browser.test_sums import done, typed
+
+pytestmark = pytest.mark.long
+
+
+def row(phone, words):
+    """Tap the first row or key that has these words."""
+    phone.page.get_by_role("button").filter(has_text=re.compile(words)).first.tap()
+    phone.page.wait_for_timeout(400)
+
+
+def begin(phone, vat=None):
+    """Come as far as the last screen before a make is started."""
+    show(phone, "new")
+    row(phone, "washed wheel")
+    phone.page.locator(".keys").wait_for()
+    typed(phone, "1000")
+    done(phone)
+    phone.page.locator("h2", has_text="Equipment").wait_for()
+    if vat:
+        phone.page.get_by_label("Vat", exact=True).fill(vat)
+        phone.page.wait_for_timeout(600)
+
+
+def number(phone, label, text, unit=None):
+    row(phone, label)
+    phone.page.locator(".keys").wait_for()
+    if unit:
+        phone.page.get_by_role("button", name=unit, exact=True).tap()
+    typed(phone, text)
+    done(phone)
+
+
+def words(phone, text):
+    phone.page.get_by_role("textbox").fill(text)
+    done(phone)
+
+
+def opened(phone):
+    """Start the make; return its id."""
+    row(phone, "Start this make")
+    place = "location.hash"
+    until(lambda: "#/make/" in phone.page.evaluate(place), "the make to open")
+    return phone.page.evaluate(place).split("/")[-1]
+
+
+def equipment(phone, make):
+    call = "return bridge.call('equipment', 'of_make', [args[0]], { desk: true })"
+    return phone.run(call, make)
+
+
+def section(phone):
+    found = phone.page.locator("section", has=phone.page.locator("h2"))
+    return found.filter(has_text="Equipment").last.inner_text()
+
+
+def test_equipment_is_entered_once_and_offered_to_the_next_make(new_phone):
+    phone = new_phone()
+    begin(phone, "Round vat")
+    assert "Nothing entered yet" in section(phone)
+    row(phone, "Nothing entered yet")
+    number(phone, "Bore of the cylinder", "80", "mm")
+    number(phone, "Longest gap", "5", "min")
+    # A gap does not count before it is said who agreed to it.
+    assert phone.page.locator(".primary").is_disabled()
+    words(phone, "District inspector")
+    row(phone, "Name of the plant")
+    words(phone, "Quernbeck Creamery")
+    assert problems_of_layout(phone.page, 412, 839) == []
+    row(phone, "Back")
+    told = section(phone)
+    assert "ore of the cylinder 80\u00a0mm" in told
+    assert "ap 5\u00a0min agreed with District inspector" in told
+    make = opened(phone)
+    wanted = {
+        "bore_m": 0.08,
+        "gap_max_s": 300,
+        "gap_agreed_with": "District inspector",
+        "plant_name": "Quernbeck Creamery",
+        "typed": {"bore_m": ["80", "mm"], "gap_max_s": ["5", "min"]},
+    }
+    assert equipment(phone, make) == wanted
+
+    begin(phone)
+    row(phone, "^Round vat$")
+    until(lambda: "80\u00a0mm" in section(phone), "the equipment of the make before")
+    assert equipment(phone, opened(phone)) == wanted
+
+
+def test_another_vat_is_not_given_what_was_agreed_for_one(new_phone):
+    phone = new_phone()
+    had = {"bore_m": 0.08, "gap_max_s": 300, "gap_agreed_with": "Inspector"}
+    phone.open_make(vat="Round vat", equipment=had)
+    begin(phone, "Long vat")
+    until(lambda: "Bore" in section(phone), "what is not of the vat")
+    assert "Inspector" not in section(phone)
+    assert equipment(phone, opened(phone)) == {"bore_m": 0.08, "typed": {}}
+
+
+def test_what_cannot_be_is_refused_and_the_unlikely_asked_once_more(new_phone):
+    phone = new_phone()
+    begin(phone)
+    row(phone, "Nothing entered yet")
+    row(phone, "Bore of the cylinder")
+    phone.page.get_by_role("button", name="mm", exact=True).tap()
+    typed(phone, "2000")
+    says = phone.page.locator(".keypad-says").inner_text()
+    # 1 m is the hard limit of the sum's own input; typed in mm, told in mm.
+    assert "2000" in says
+    assert re.search(r"1[ ,\u00a0\u202f]?000", says)
+    assert phone.page.locator(".primary").is_disabled()
+    for _ in range(4):
+        phone.page.keyboard.press("Backspace")
+        phone.page.wait_for_timeout(90)
+    typed(phone, "500")
+    done(phone)
+    assert "Keep it?" in phone.page.locator(".is-asking").inner_text()
+    row(phone, "Keep 500")
+    assert "500\u00a0mm" in phone.page.locator(".sheet").inner_text()
+
+
+def test_a_figure_typed_in_a_sum_is_kept_by_one_tap(new_phone):
+    phone = new_phone()
+    make = phone.open_make(milk_l=1000, vat="Round vat")
+    show(phone, f"make/{make}/sum/bed_press_1/bed_weights/-")
+    number(phone, "Length of the bed", "90", "cm")
+    number(phone, "Width of the bed", "60", "cm")
+    row(phone, "Keep for this vat")
+    until(lambda: "width_m" in equipment(phone, make), "the figures to be kept")
+    told = equipment(phone, make)
+    assert (told["length_m"], told["width_m"]) == (0.9, 0.6)
+    assert told["typed"] == {"length_m": ["90", "cm"], "width_m": ["60", "cm"]}
+    # The sum takes them from the equipment now, and asks no more.
+    phone.page.get_by_text("Keep for this vat").wait_for(state="detached")
+    until(
+        lambda: phone.page.locator(".row-detail", has_text="equipment").count() == 2,
+        "both to be known",
+    )
+    show(phone, f"make/{make}/record")
+    phone.page.get_by_text("Equipment: width of the bed 60\u00a0cm").wait_for()
+
+
+def test_a_running_make_takes_what_was_missing(new_phone):
+    phone = new_phone()
+    make = phone.open_make(milk_l=1000)
+    show(phone, f"make/{make}/equipment")
+    row(phone, "Name of the plant")
+    words(phone, "Quernbeck Creamery")
+    until(lambda: "plant_name" in equipment(phone, make), "the name to be kept")
+    phone.page.locator(".row", has_text="Quernbeck Creamery").wait_for()
+
+
+def test_a_helper_reads_the_equipment_and_alters_nothing(new_phone):
+    phone = new_phone()
+    make = phone.open_make(equipment={"bore_m": 0.08})
+    phone.sent()
+    other = new_phone(name="Tobi", role="helper")
+    other.until(
+        "(await import('/js/data/state.js')).board.value?.makes.length === 1", "it"
+    )
+    show(other, f"make/{make}/equipment")
+    known = other.page.locator(".row", has_text="Bore of the cylinder")
+    known.wait_for()
+    assert "80\u00a0mm" in known.inner_text()
+    assert known.is_disabled()
