@@ -44,5 +44,11 @@ export const EN_NOW = {
   'task.over': 'Take over',
   'task.from_you': '{name} took this over from you at {at}',
   'caution.begin': 'Read. Begin now',
+  'live.whole_end': 'The last step ends about {at}',
+  'practice.mark': 'PRACTICE',
+  'practice.name': 'Practice: {name}',
+  'practice.row': 'A make for practice',
+  'practice.row_detail': 'It counts nowhere: on no chart, in no tank, and the owner is not told',
+  'practice.record': 'This make was for practice. It tells of no cheese.',
   'skip.ask_maker': 'Only a maker may skip a step. Ask a maker, or go back and do the step.',
 };

@@ -3,6 +3,7 @@ import { beginAlarms } from '../data/alarm.js';
 import { beginPush } from '../data/push.js';
 import { AlarmBar } from '../parts/alarm-bar.js';
 import { html } from '../parts/html.js';
+import { PracticeMark } from '../parts/practice-mark.js';
 import { StatusBar } from '../parts/status-bar.js';
 import { UndoBar } from '../parts/undo-bar.js';
 import { me, net, view } from '../parts/source.js';
@@ -49,6 +50,13 @@ const SCREENS = {
   pair: ([code]) => html`<${PairScreen} key=${code} code=${code} />`,
 };
 
+// Also over the pads and sheets of such a make, which do not name it.
+function PracticeBar({ name, id }) {
+  const make = view.value?.make;
+  if (name !== 'make' || make?.id !== id || !make.practice) return null;
+  return html`<div class="practice-bar"><${PracticeMark} of=${make} /></div>`;
+}
+
 function titleOf(name, [id]) {
   const make = view.value?.make;
   return name === 'make' && make?.id === id ? make.name : t('nav.' + name);
@@ -65,6 +73,7 @@ function App() {
     ${mustPair ? null : html`<${SideNav} current=${name} />`}
     <div class="main">
       <${StatusBar} title=${titleOf(name, rest)} />
+      <${PracticeBar} name=${name} id=${rest[0]} />
       <${UndoBar} />
       <${AlarmBar} />
       <main class="screen" key=${name}>${SCREENS[name](name === asked ? rest : [])}</main>

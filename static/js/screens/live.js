@@ -5,6 +5,7 @@ import { CountdownWords } from '../parts/countdown.js';
 import { StateMark } from '../parts/state-mark.js';
 import { Tap } from '../parts/tap.js';
 import { TaskWords } from '../parts/task-line.js';
+import { PracticeMark } from '../parts/practice-mark.js';
 import { secondMs } from '../parts/ticker.js';
 import { board, isBehind, lastWordMs, live, net, picture, waitedMs, watch } from '../parts/source.js';
 import { age, clockDay, quantity, span } from '../format.js';
@@ -31,12 +32,13 @@ function LiveCard({ make, nowMs, isStale }) {
   const late = make.day.late_s;
   const state = make.alerts[0]?.level ?? 'ok';
   return html`<article class="card live-card">
-    <header class="card-head"><b>${make.name}</b><span>${t('make.batch', { batch: make.batch })}${make.vat ? ' · ' + make.vat : ''}</span></header>
+    <header class="card-head"><b>${make.name}</b> <${PracticeMark} of=${make} /><span>${t('make.batch', { batch: make.batch })}${make.vat ? ' · ' + make.vat : ''}</span></header>
     ${isStale ? html`<p class="live-old">${t('live.as_of', { at: clockDay(nowMs, secondMs.value) })}</p>` : null}
     ${make.alerts.length === 0 ? html`<${StateMark} state="ok" />` : null}
     ${make.alerts.slice(0, 3).map((one) => html`<p key=${one.id} class="card-state"><${StateMark} state=${one.level} /> ${alertText(one, steps)}${one.acknowledged ? ' ' + t('alert.seen_short') : ''}</p>`)}
     ${steps.map((step) => html`<${StepLine} key=${step.key} step=${step} />`)}
     <p>${t(make.day.expected_end_ms > nowMs ? 'make.day_end' : 'make.day_ended', { at: clockDay(make.day.expected_end_ms, nowMs) })}${late > 60 ? ', ' + t('make.late', { by: span(late) }) : late < -60 ? ', ' + t('make.early', { by: span(late) }) : ''}</p>
+    ${make.whole.expected_end_ms > make.day.expected_end_ms ? html`<p>${t('live.whole_end', { at: clockDay(make.whole.expected_end_ms, nowMs) })}</p>` : null}
     <p class="quiet" data-state=${state}>${make.last_word_ms ? t('live.last_entry', { age: age(secondMs.value - make.last_word_ms) }) : t('live.no_entry')}</p>
     <${Tap} class="second" onTap=${() => go('make', make.id)}>${t('live.open')}</${Tap}>
   </article>`;

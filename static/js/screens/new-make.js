@@ -52,6 +52,7 @@ export function NewMakeScreen() {
   const [batch, setBatch] = useState(batchCode(nowMs()));
   const [vat, setVat] = useState('');
   const [name, setName] = useState('');
+  const [isPractice, setPractice] = useState(false);
   const { equipment, before, vats, alter } = useEquipment(vat);
   const [isListing, setListing] = useState(false);
   useEffect(() => { freshenRecipes().catch(() => {}); }, []);
@@ -90,6 +91,7 @@ export function NewMakeScreen() {
   const open = async () => {
     const rows = Object.entries(moulds).map(([size, n]) => ({ size, count: n }));
     const data = { name: name.trim() || `${own(recipe.title)}`.slice(0, 80), batch: batch.trim(), recipe, milk_l: milkL };
+    if (isPractice) Object.assign(data, { practice: true, name: t('practice.name', { name: data.name }).slice(0, 80) });
     if (vat.trim()) data.vat = vat.trim();
     if (rows.length) data.moulds = rows;
     if (Object.keys(equipment).length > 1) data.equipment = equipment; // more than what was typed
@@ -118,6 +120,7 @@ export function NewMakeScreen() {
           detail=${t('new.wheel_kg', { amount: amount(mould.wheel_kg.value, 'kg') })}
           side=${moulds[mould.size] === undefined ? t('new.not_set') : count(moulds[mould.size])} onTap=${() => setPad(mould.size)} />`)}</div>
         <${ClashesIf} recipe=${recipe} />
+        <div class="rows rows-apart"><${Row} title=${t('practice.row')} detail=${t('practice.row_detail')} side=${t(isPractice ? 'word.yes' : 'word.no')} onTap=${() => setPractice(!isPractice)} /></div>
       </div>
     </div>
   </${Sheet}>`;

@@ -9,6 +9,7 @@ import { StateMark } from '../parts/state-mark.js';
 import { stepTitle } from '../parts/step-title.js';
 import { Tap } from '../parts/tap.js';
 import { sharesWork, TaskButton, TaskWords } from '../parts/task-line.js';
+import { PracticeMark } from '../parts/practice-mark.js';
 import { board } from '../parts/source.js';
 import { mayAs } from '../parts/people-names.js';
 import { clockDay, count, span } from '../format.js';
@@ -58,7 +59,7 @@ function DueRow({ due, nowMs, hasTask }) {
   const side = isLater
     ? html`<${CountdownWords} dueMs=${due.due_ms} />`
     : html`<${StateMark} state=${due.level} word=${due.what === 'step_begin' ? t('due.can_begin') : undefined} />`;
-  const detail = html`${due.make_name ?? ''}
+  const detail = html`${due.make_name ?? ''} <${PracticeMark} of=${due} />
     ${due.late_ms && !isLater && due.late_ms > nowMs ? html`<span class="task-words">${t('due.may_wait', { at: clockDay(due.late_ms, nowMs) })}</span>` : null}
     ${hasTask ? html`<${TaskWords} task=${due.task} />` : null}`;
   return html`<div class="due">
@@ -98,7 +99,7 @@ function MakeCard({ make, nowMs }) {
   const worst = waiting[0];
   const late = make.day.late_s;
   return html`<${Tap} class="card" onTap=${() => go('make', make.id)}>
-    <span class="card-head"><b>${make.name}</b><span>${t('make.batch', { batch: make.batch })}${make.vat ? ' · ' + make.vat : ''}</span></span>
+    <span class="card-head"><b>${make.name}</b> <${PracticeMark} of=${make} /><span>${t('make.batch', { batch: make.batch })}${make.vat ? ' · ' + make.vat : ''}</span></span>
     <span class="card-step">${make.focus ? own(make.focus.title) : t('make_state.' + (make.state === 'running' ? 'no_step' : make.state))}</span>
     ${make.focus?.due_ms ? html`<span class="card-time"><${CountdownWords} dueMs=${make.focus.due_ms} /></span>` : null}
     ${worst

@@ -51,6 +51,7 @@ export function RecordScreen({ make, view: shown, entry, onBack }) {
   if (open) return html`<${EntrySheet} key=${open.id} make=${make} line=${open} steps=${shown.steps} canChange=${mayAs('helper')} onBack=${toList} />`;
   const days = [...new Set(lines.map((line) => new Date(line.at_ms).toDateString()))];
   return html`<${Sheet} title=${t('record.title')} onBack=${onBack}>
+    ${shown.make.practice ? html`<p class="lead"><span class="practice">${t('practice.record')}</span></p>` : null}
     <p class="quiet">${t('record.lead', { name: shown.make.name, batch: shown.make.batch, at: clockDay(shown.make.opened_ms, shown.now_ms) })}</p>
     ${days.map((name) => {
       const of = lines.filter((line) => new Date(line.at_ms).toDateString() === name);

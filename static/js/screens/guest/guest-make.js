@@ -40,6 +40,7 @@ export function GuestMake({ view, record, curve }) {
   const isOver = make.state === 'closed' || make.state === 'abandoned';
   return html`
     <h1>${make.name}</h1>
+    ${make.practice ? html`<p class="lead"><span class="practice">${t('practice.record')}</span></p>` : null}
     <p>${own(make.recipe_title)} · ${t('make.batch', { batch: make.batch })} · ${t('make_state.short_' + make.state)}</p>
     ${view.alerts.map((one) => html`<p key=${one.id}><${StateMark} state=${one.level} /> ${alertText(one, steps)}</p>`)}
     <${Course} curve=${curve} isOver=${isOver} />

@@ -6,6 +6,7 @@ import { html } from '../../parts/html.js';
 import { alertText } from '../../parts/alert-line.js';
 import { StateMark } from '../../parts/state-mark.js';
 import { LanguagePick } from '../../parts/language-pick.js';
+import { PracticeMark } from '../../parts/practice-mark.js';
 import { Tap } from '../../parts/tap.js';
 import { whyOf } from '../../parts/acts.js';
 import { get, post } from '../../parts/source.js';
@@ -50,7 +51,7 @@ function Card({ make, nowMs }) {
   const late = make.day.late_s;
   const steps = make.running;
   return html`<${Tap} class="card" onTap=${() => go('guest', 'make', make.id)}>
-    <span class="card-head"><b>${make.name}</b><span>${t('make.batch', { batch: make.batch })}</span></span>
+    <span class="card-head"><b>${make.name}</b> <${PracticeMark} of=${make} /><span>${t('make.batch', { batch: make.batch })}</span></span>
     <span>${own(make.recipe_title)} · ${t('make_state.short_' + make.state)}</span>
     ${steps.map((step) => html`<span class="card-step" key=${step.key}>${own(step.title)}${step.task ? ' · ' + t('task.by', { name: tFirst(['role.' + step.task.by, 'guest.no_role']) }) : ''}</span>`)}
     ${make.alerts.slice(0, 3).map((one) => html`<span class="card-state" key=${one.id}><${StateMark} state=${one.level} /> ${alertText(one, steps)}</span>`)}

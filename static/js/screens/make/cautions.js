@@ -40,9 +40,9 @@ export function Cautions({ make, step }) {
         <${StateMark} state="check" word=${t('caution.' + key)} />
         <p>${t('caution_do.' + key)}</p>
       </li>`)}</ul>
+      ${canBegin ? html`<${Tap} class="second wide" onTap=${accept}>${t('caution.read')}</${Tap}>` : null}
     </div>
-    <div class="foot">${canBegin ? html`<${Tap} class="second wide" onTap=${accept}>${t('caution.read')}</${Tap}>
-      <${Tap} class="primary" onTap=${acceptAndBegin}>${t('caution.begin')}</${Tap}>`
+    <div class="foot">${canBegin ? html`<${Tap} class="primary" onTap=${acceptAndBegin}>${t('caution.begin')}</${Tap}>`
       : html`<${Tap} class="primary" onTap=${accept}>${t('caution.read')}</${Tap}>`}</div>
   </div>`;
 }

@@ -18,7 +18,7 @@ function useMoulds(make) {
 }
 
 function Which({ onChoose, onBack }) {
-  const makes = (board.value?.makes ?? []).filter((one) => one.state !== 'abandoned');
+  const makes = (board.value?.makes ?? []).filter((one) => one.state !== 'abandoned' && !one.practice);
   return html`<${Sheet} title=${t('store.load_which')} onBack=${onBack}>
     <div class="rows">${makes.map((make) => html`<${Row} key=${make.id} title=${`${make.name} · ${make.batch}`}
       detail=${clockDay(make.opened_ms, nowMs())} onTap=${() => onChoose(make)} />`)}</div>
