@@ -478,7 +478,7 @@ def test_a_tank_is_opened_filled_up_and_measured(creamery, new_phone):
     assert kinds == ["tank_opened", "salt_added", "entry_struck"]
 
 
-def test_a_strength_measured_by_a_spindle_is_kept_for_its_tank(new_phone):
+def test_a_strength_measured_by_a_spindle_is_kept_for_its_tank(creamery, new_phone):
     phone = new_phone()
     tank = tank_filled(phone)
     show(phone, f"store/tank/{tank}/measure/method")
@@ -502,7 +502,110 @@ def test_a_strength_measured_by_a_spindle_is_kept_for_its_tank(new_phone):
     keep.tap()
     measured = phone.page.get_by_text("Last measured")
     measured.wait_for()
-    assert f"{kept:.2f}" in measured.inner_text()
+    # The figure that was read stays beside the strength it stands for.
+    assert f"1147.8\u00a0kg/m³ ({kept:.2f}\u00a0%)" in measured.inner_text()
+    phone.sent()
+    [read_event] = [
+        event["data"] for event in creamery.events() if event["kind"] == "reading_taken"
+    ]
+    assert (read_event["typed"], read_event["typed_unit"]) == ("1147.8", "kg/m3")
+
+
+def test_a_tank_is_told_by_volume_and_its_salt_in_pounds(creamery, new_phone):
+    phone = new_phone()
+    show(phone, "store/new")
+    phone.page.locator("input").fill("Brine two")
+    phone.page.get_by_role("button", name="Its strength").tap()
+    phone.page.wait_for_timeout(300)
+    typed(phone, "20")
+    done(phone)
+    # A wet drop on Back: name and strength are there again.
+    show(phone, "store")
+    show(phone, "store/new")
+    assert phone.page.locator("input").input_value() == "Brine two"
+    phone.page.get_by_role("button", name="Brine in it").tap()
+    phone.page.wait_for_timeout(300)
+    phone.page.get_by_role("button", name="L", exact=True).tap()
+    typed(phone, "1000")
+    done(phone)
+    done(phone)
+    # 1000 L of 20 % weigh 1148 kg at 20 °C by the tables, a little more when colder.
+    says = phone.page.get_by_text(re.compile("^Brine 115"))
+    says.wait_for()
+    phone.page.get_by_role("button", name="Salt was added").tap()
+    phone.page.wait_for_timeout(300)
+    phone.page.get_by_role("button", name="lb", exact=True).tap()
+    typed(phone, "20")
+    done(phone)
+    phone.page.wait_for_timeout(500)
+    phone.sent()
+    opened, added = [event["data"] for event in creamery.events()]
+    assert opened["mass_kg"] == pytest.approx(1148, rel=4e-3)
+    assert (opened["typed"], opened["typed_unit"]) == ("1000", "L")
+    assert added["mass_kg"] == pytest.approx(20 * 0.45359237)
+    assert (added["typed"], added["typed_unit"]) == ("20", "lb")
+
+
+def test_a_wrong_entry_of_a_tank_is_put_right_on_the_screen(new_phone):
+    phone = new_phone()
+    tank = tank_filled(phone)
+    record(phone, "salt_added", tank, 30, mass_kg=100)
+    show(phone, f"store/tank/{tank}/ledger")
+    phone.page.get_by_role("button", name="Salt added").tap()
+    phone.page.get_by_role("button", name="Correct the figure").tap()
+    phone.page.locator(".keys").wait_for()
+    typed(phone, "10")
+    done(phone)
+    phone.page.get_by_role("button", name="Typed wrong").tap()
+    done(phone)
+    show(phone, f"store/tank/{tank}")
+    # 120 kg of salt in 600 kg, and 10 more: 130 of 610.
+    strength = phone.page.locator(".figure-value")
+    until(lambda: strength.inner_text() == "21.31\u00a0%", "the strength put right")
+
+
+def test_how_water_moves_with_the_salt_is_a_room_own_to_type(new_phone):
+    phone = new_phone()
+    tank = tank_filled(phone)
+    show(phone, f"store/tank/{tank}")
+    row = phone.page.get_by_role("button", name="How water moves with the salt")
+    row.wait_for()
+    assert "published from 0.5 to 2.42" in row.inner_text()
+    row.tap()
+    phone.page.locator(".keys").wait_for()
+    typed(phone, "2,3")
+    done(phone)
+    until(lambda: "your own: 2.30" in row.inner_text(), "the figure typed")
+
+
+def test_wheels_heavier_than_before_are_asked_about(new_phone):
+    phone = new_phone()
+    make = phone.open_make()
+    tank = tank_filled(phone)
+    load = record(
+        phone, "tank_loaded", tank, 50,
+        load_make=make, size="small", wheels=10, mass_kg=42, days=1,
+    )  # fmt: skip
+    show(phone, f"store/tank/{tank}/out/{load}")
+    phone.page.locator(".keys").wait_for()
+    typed(phone, "43")
+    done(phone)
+    asked = phone.page.locator(".is-asking").inner_text()
+    assert "43\u00a0kg" in asked
+    assert "42.0\u00a0kg" in asked
+
+
+def test_every_make_out_of_the_press_can_be_found(new_phone):
+    phone = new_phone()
+    for place in range(10):
+        make = phone.open_make(name=f"Make {place}", batch=f"N{place}")
+        record(phone, "step_begun", make, 9, step="brine_large", why="out of order")
+    show(phone, "store")
+    rows = phone.page.locator(".row", has_text="Make ")
+    until(lambda: rows.count() == 10, "every make in the list")
+    phone.page.get_by_label("Find a make").fill("n3")
+    until(lambda: rows.count() == 1, "the one make looked for")
+    assert "Make 3" in rows.inner_text()
 
 
 def test_wheels_go_into_a_tank_and_out_by_taps(new_phone):

@@ -3,13 +3,6 @@
 // "is.*" a word that the core answers with, "of.*" what a value is of.
 
 export const EN_SUMS = {
-  'nav.sums': 'Sums',
-  'nav.sum': 'Sums',
-  'nav.store': 'Store',
-  'nav.trends': 'Makes over time',
-  'nav_detail.sums': 'Each computation of a make on its own',
-  'nav_detail.store': 'Brine tanks and ageing wheels',
-  'nav_detail.trends': 'Is a make like the others?',
 
   'topic.milk': 'Milk',
   'topic.heat': 'Heating and cooling',
@@ -836,6 +829,8 @@ export const EN_SUMS = {
   'store.name': 'Name of the tank',
   'store.name_hint': 'For example: brine one',
   'store.mass': 'Brine in it',
+  'store.mass_after': 'by mass; by volume once the strength is typed',
+  'store.mass_detail': 'by mass or by volume',
   'store.salt': 'Its strength',
   'store.open_do': 'Open this tank',
   'store.expected': 'Strength to expect',
@@ -879,6 +874,10 @@ export const EN_SUMS = {
   'store.percent': 'Enter the strength in percent',
   'store.read_temp': 'Read the temperature',
   'store.read_ph': 'Read the pH',
+  'store.ratio': 'How water moves with the salt',
+  'store.ratio_usual': 'usual: {value} of water out of the cheese for 1 of salt in; published from {low} to {high}',
+  'store.ratio_own': 'your own: {value} of water out of the cheese for 1 of salt in',
+  'store.ratio_hint': 'It counts for all of this tank.',
   'store.ledger': 'The account, entry by entry',
   'store.ledger_lead': 'Newest first. An entry can be put right or struck out; the account follows.',
   'tank.weighed': 'by weight',
@@ -887,7 +886,10 @@ export const EN_SUMS = {
 
   'store.ageing': 'Ageing',
   'store.ageing_none': 'No make is out of the press yet.',
-  'store.ageing_more': 'Older makes are under "All makes".',
+  'store.wheels': '{size}: {n}',
+  'store.search': 'Find a make',
+  'store.search_hint': 'Name, batch, recipe or day',
+  'store.search_none': 'No make has these words.',
   'store.counted': '{counted} of {needed} days count for the curing hold',
   'store.counted_none': 'No store temperature read: no day counts yet',
   'store.unknown': '{n} days not known',

@@ -18,9 +18,11 @@ function scale(values) {
   return (value) => HIGH - PAD - ((value - from) / (to - from)) * (HIGH - 2 * PAD);
 }
 
-function Level({ value, y, look, text }) {
+const TEXT_HIGH = 22;
+
+function Level({ value, y, look, text, isTold = true }) {
   return html`<g><line class=${look} x1=${LEFT} x2=${WIDE - PAD} y1=${y(value)} y2=${y(value)} />
-    <text x=${LEFT - 8} y=${y(value) + 7} text-anchor="end">${text(value)}</text></g>`;
+    ${isTold ? html`<text x=${LEFT - 8} y=${y(value) + 7} text-anchor="end">${text(value)}</text>` : null}</g>`;
 }
 
 /**
@@ -34,11 +36,13 @@ export function LineChart({ values, limits, marked = [], text, label }) {
   const y = scale([...values, ...levels]);
   const step = values.length > 1 ? (WIDE - LEFT - 2 * PAD) / (values.length - 1) : 0;
   const x = (place) => LEFT + PAD / 2 + place * step;
+  // A make far off draws the limits together: their figures stand in the words above.
+  const isRoomy = limits && (limits.low === limits.high || y(limits.low) - y(limits.high) >= 2 * TEXT_HIGH);
   const ends = [...new Set([Math.min(...values), Math.max(...values)])];
   return html`<svg class="chart" viewBox=${`0 0 ${WIDE} ${HIGH}`} role="img" aria-label=${label}>
     ${limits
       ? html`<${Level} value=${limits.mean} y=${y} look="middle" text=${text} />
-        ${limits.low === limits.high ? null : html`<${Level} value=${limits.low} y=${y} look="limit" text=${text} /><${Level} value=${limits.high} y=${y} look="limit" text=${text} />`}`
+        ${limits.low === limits.high ? null : html`<${Level} value=${limits.low} y=${y} look="limit" text=${text} isTold=${isRoomy} /><${Level} value=${limits.high} y=${y} look="limit" text=${text} isTold=${isRoomy} />`}`
       : ends.map((value) => html`<text key=${value} x=${LEFT - 8} y=${y(value) + 7} text-anchor="end">${text(value)}</text>`)}
     <polyline class="trace" points=${values.map((value, place) => `${x(place)},${y(value)}`).join(' ')} />
     ${values.map((value, place) => html`<circle key=${place} class=${marked.includes(place) ? 'point is-marked' : 'point'}

@@ -1,4 +1,4 @@
-import { formOf, quantity, typedValue } from '../format.js';
+import { amount, formOf, quantity, typedValue, unitRead } from '../format.js';
 import { t } from '../messages/index.js';
 
 /** The value of a reading in words: a figure with its unit, or the choice made. */
@@ -13,4 +13,10 @@ export function recordedText({ quantity: name, value, typed, typed_unit: unit })
   const typedIn = unit || form.kept;
   if (typeof value !== 'number' || !typed || typedIn === (form.typed || form.kept)) return text;
   return `${typedValue(typed, typedIn)} (${text})`;
+}
+
+/** A recorded mass: as it was typed, where that was by volume or in another unit. */
+export function recordedMass({ mass_kg: value, typed, typed_unit: unit }) {
+  const text = amount(value, 'kg');
+  return !typed || !unit || unit === unitRead('kg') ? text : `${typedValue(typed, unit)} (${text})`;
 }

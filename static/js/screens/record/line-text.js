@@ -1,5 +1,5 @@
 import { amount, clock, count, plain, quantity, span } from '../../format.js';
-import { readingText, recordedText } from '../../parts/reading-text.js';
+import { readingText, recordedMass, recordedText } from '../../parts/reading-text.js';
 import { recipes } from '../../parts/source.js';
 import { inside, own, t, tFirst, words } from '../../messages/index.js';
 import { loadRows, rowLabel, rowValue, rows } from '../new-make/equipment-words.js';
@@ -49,7 +49,7 @@ export function lineText(line, steps) {
   } else if ('mass_kg' in data) {
     Object.assign(values, {
       name: data.name ?? '', n: data.wheels ?? '', size: data.size ? words(data.size) : '',
-      mass: amount(data.mass_kg, 'kg'), salt: data.salt_frac === undefined ? '' : quantity('brine_salt_frac', data.salt_frac),
+      mass: recordedMass(data), salt: data.salt_frac === undefined ? '' : quantity('brine_salt_frac', data.salt_frac),
     });
   } else if (line.kind === 'signed_off') {
     values.text = data.statement;

@@ -1,13 +1,16 @@
+import { useState } from 'preact/hooks';
 import { html } from '../../parts/html.js';
 import { Row, Sheet } from '../../parts/sheet.js';
+import { TextField } from '../../parts/text-field.js';
 import { mayAs } from '../../parts/people-names.js';
-import { day, number, plain, quantity, sumValue } from '../../format.js';
+import { count, day, number, plain, quantity, sumValue } from '../../format.js';
+import { board } from '../../parts/source.js';
 import { inside, own, t } from '../../messages/index.js';
 import { go, swap } from '../../router.js';
 import { ReadingSheet } from '../make/reading-sheet.js';
 import { SumLines, StepSumSheet, namesOf, useStepSums } from '../make/step-sums.js';
 import { noteWords } from '../sums/words.js';
-import { useAgeing, useAgeingOf } from './asked.js';
+import { ageingMakes, useAgeing, useAgeingOf } from './asked.js';
 
 const LAB = ['cheese_moisture_frac', 'cheese_fat_frac', 'cheese_salt_frac', 'cheese_ph'];
 
@@ -53,15 +56,38 @@ function lastWords(step) {
   ].filter(Boolean);
 }
 
-/** The makes out of the press: days that count, store air, weight lost. */
+// So many are told in full; older makes are a line each until they are opened.
+const TOLD = 8;
+
+function wheelWords(view) {
+  const some = view.make.moulds.filter((one) => one.moulded > 0);
+  return some.map((one) => t('store.wheels', { n: count(one.moulded), size: own(one.title) }));
+}
+
+function detailOf(found) {
+  if (!found) return '';
+  const { view, step, sums } = found;
+  return [...wheelWords(view), ...curingWords(sums), ...lastWords(step), ...lostWords(sums, sizesOf(view))].join(' · ');
+}
+
+function matches(make, words) {
+  const text = `${make.name} ${make.batch} ${own(make.recipe_title)} ${day(make.opened_ms)}`.toLowerCase();
+  return words.every((one) => text.includes(one));
+}
+
+/** Every make out of the press: wheels, days that count, store air, weight lost. */
 export function AgeingList() {
-  const { value: makes, problem } = useAgeing();
+  const [search, setSearch] = useState('');
+  const makes = ageingMakes();
+  const shown = makes.filter((one) => matches(one, search.toLowerCase().split(/\s+/).filter(Boolean)));
+  const { found, problem } = useAgeing(shown.slice(0, TOLD).map((one) => one.id));
   return html`<section class="block"><h2>${t('store.ageing')}</h2>
     ${problem ? html`<p class="is-bad" role="alert">${t('sums.failed', { why: problem })}</p>` : null}
-    ${makes === null ? html`<p role="status">${t('sums.working')}</p>` : makes.length ? null : html`<p>${t('store.ageing_none')}</p>`}
-    <div class="rows">${(makes ?? []).map(({ view, step, sums }) => html`<${Row} key=${view.make.id} title=${`${view.make.name} · ${view.make.batch}`}
-      detail=${[...curingWords(sums), ...lastWords(step), ...lostWords(sums, sizesOf(view))].join(' · ')}
-      onTap=${() => go('store', 'make', view.make.id)} />`)}</div>
+    ${makes.length > TOLD ? html`<${TextField} label=${t('store.search')} hint=${t('store.search_hint')} value=${search} onInput=${setSearch} longest=${40} />` : null}
+    ${makes.length ? shown.length ? null : html`<p role="status">${t('store.search_none')}</p>` : html`<p role="status">${t(board.value ? 'store.ageing_none' : 'sums.working')}</p>`}
+    <div class="rows">${shown.map((make, place) => (found[make.id] === null ? null : html`<${Row} key=${make.id} title=${`${make.name} · ${make.batch}`}
+      detail=${place < TOLD ? detailOf(found[make.id]) || t('sums.working') : day(make.opened_ms)}
+      onTap=${() => go('store', 'make', make.id)} />`))}</div>
     <p class="quiet">${t('store.curing_for')}</p></section>`;
 }
 
@@ -89,9 +115,10 @@ function One({ found, rest }) {
       onInput=${(next) => (next ? go('store', 'make', make, 'sum', arg, of, next) : swap('store', 'make', make, 'sum', arg, of))} />`;
   }
   const curing = sums.find((one) => one.key === 'curing_days');
+  const wheels = wheelWords(view);
   return html`<${Sheet} title=${`${view.make.name} · ${view.make.batch}`} onBack=${() => swap('store')}>
     <div class="columns"><div class="column">
-      <section class="sum-answer">${curingWords(sums).map((text, place) => html`<p key=${text} class=${place === 0 ? 'lead' : ''}>${text}</p>`)}
+      <section class="sum-answer">${wheels.length ? html`<p class="lead">${wheels.join(', ')}</p>` : null}${curingWords(sums).map((text, place) => html`<p key=${text} class=${place === 0 ? 'lead' : ''}>${text}</p>`)}
         ${(curing?.notes ?? []).map((one) => html`<p key=${one.key} class="quiet">${noteWords(one)}</p>`)}
         <p class="quiet">${t('store.curing_for')}</p></section>
       <h2>${t('store.sums')}</h2>

@@ -47,16 +47,35 @@ export async function ageingOf(make) {
   return { view, step: full ?? step, sums };
 }
 
-const SHOWN = 12;
+// Of a make that is under way, the board tells where its work is at hand.
+function mayBeInStore(make) {
+  const places = [make.focus, ...make.running].filter(Boolean).map((one) => one.place);
+  return !make.practice && (make.state === 'closed' || (make.state !== 'abandoned' && places.some((one) => ['brine', 'store'].includes(one))));
+}
 
-/** The newest makes that are out of the press, one after the other. */
-export function useAgeing() {
-  return useDesk(async () => {
-    const makes = (board.value?.makes ?? []).filter((one) => one.state !== 'abandoned').slice(0, SHOWN);
-    const found = [];
-    for (const make of makes) found.push(await ageingOf(make.id));
-    return found.filter(Boolean);
-  }, []);
+/** Every make that is out of the press by the board, newest first. */
+export function ageingMakes() {
+  return (board.value?.makes ?? []).filter(mayBeInStore).sort((one, other) => other.opened_ms - one.opened_ms);
+}
+
+/** What is known of some of them, by id, one asked after the other; they appear as they come. */
+export function useAgeing(ids) {
+  const [found, setFound] = useState({});
+  const [problem, setProblem] = useState('');
+  const wanted = ids.join();
+  useEffect(() => {
+    let isCurrent = true;
+    const ask = async () => {
+      for (const id of wanted ? wanted.split(',') : []) {
+        if (!isCurrent) return;
+        const one = await ageingOf(id);
+        if (isCurrent) setFound((before) => ({ ...before, [id]: one }));
+      }
+    };
+    ask().catch((failure) => isCurrent && setProblem(whyOf(failure)));
+    return () => { isCurrent = false; };
+  }, [wanted, board.value, lastAct.value]);
+  return { found, problem };
 }
 
 /** One make of them. */

@@ -4,9 +4,10 @@ import { Row, Sheet } from '../../parts/sheet.js';
 import { Tap } from '../../parts/tap.js';
 import { act } from '../../parts/acts.js';
 import { board, call, nowMs } from '../../parts/source.js';
-import { amount, clockDay, count, plain, unitName } from '../../format.js';
+import { clockDay, count, plain, typedValue, unitName } from '../../format.js';
 import { inside, own, t } from '../../messages/index.js';
-import { CountPad, MassPad } from './pads.js';
+import { draftOf, keepDraft } from '../sums/given.js';
+import { AmountPad, CountPad, typedData } from './pads.js';
 
 function useMoulds(make) {
   const [moulds, setMoulds] = useState(null);
@@ -25,39 +26,50 @@ function Which({ onChoose, onBack }) {
     ${makes.length ? null : html`<p class="lead">${t('store.load_no_makes')}</p>`}</${Sheet}>`;
 }
 
+const NOTHING = { make: null, mould: null, wheels: null, mass: null, days: null };
+
 /** Put wheels of one size of a make into a tank: how many, how heavy, how long. */
 export function LoadSheet({ tank, onBack }) {
-  const [make, setMake] = useState(null);
-  const [mould, setMould] = useState(null);
-  const [told, setTold] = useState({});
+  // Kept for the visit: a wet drop on Back loses nothing that was typed.
+  const [told, setTold] = useState(() => draftOf(tank, 'load') ?? NOTHING);
+  const tell = (change) => {
+    const next = { ...told, ...change };
+    keepDraft(tank, 'load', next);
+    setTold(next);
+    return true;
+  };
+  const keep = (name) => async (value) => tell({ [name]: value });
+  const back = (name) => () => tell({ [name]: null });
+  const { make, mould, wheels, mass, days } = told;
   const moulds = useMoulds(make);
-  const keep = (name) => async (value) => { setTold({ ...told, [name]: value }); return true; };
-  const back = (name) => () => { const next = { ...told }; delete next[name]; setTold(next); };
-  if (!make) return html`<${Which} onChoose=${setMake} onBack=${onBack} />`;
+  if (!make) return html`<${Which} onChoose=${({ id, name, batch }) => tell({ make: { id, name, batch } })} onBack=${onBack} />`;
   if (!mould) {
-    return html`<${Sheet} title=${t('store.load_size')} onBack=${() => setMake(null)}>
-      <div class="rows">${(moulds ?? []).map((one) => html`<${Row} key=${one.size} title=${own(one.title)} onTap=${() => setMould(one)} />`)}</div></${Sheet}>`;
+    return html`<${Sheet} title=${t('store.load_size')} onBack=${back('make')}>
+      <div class="rows">${(moulds ?? []).map((one) => html`<${Row} key=${one.size} title=${own(one.title)} onTap=${() => tell({ mould: { size: one.size, title: one.title } })} />`)}</div></${Sheet}>`;
   }
   const size = own(mould.title);
-  if (told.wheels === undefined) {
+  if (wheels === null) {
     return html`<${CountPad} key="wheels" kind="tank_loaded" field="wheels" title=${t('store.load_count', { size: inside(size) })} unit=${t('mould.wheels')}
-      onSave=${keep('wheels')} onBack=${() => setMould(null)} />`;
+      onSave=${keep('wheels')} onBack=${back('mould')} />`;
   }
-  if (told.mass_kg === undefined) {
-    return html`<${MassPad} key="mass" kind="tank_loaded" title=${t('store.load_mass')} onSave=${keep('mass_kg')} saveWord=${t('word.next')} onBack=${back('wheels')} />`;
+  if (mass === null) {
+    return html`<${AmountPad} key="mass" kind="tank_loaded" name="wheels" title=${t('store.load_mass')} saveWord=${t('word.next')}
+      onSave=${async (kg, typed) => tell({ mass: { kg, ...typed } })} onBack=${back('wheels')} />`;
   }
-  if (told.days === undefined) {
-    return html`<${CountPad} key="days" kind="tank_loaded" field="days" title=${t('store.load_days')} unit=${unitName('d')} decimals=${1} onSave=${keep('days')} onBack=${back('mass_kg')} />`;
+  if (days === null) {
+    return html`<${CountPad} key="days" kind="tank_loaded" field="days" title=${t('store.load_days')} unit=${unitName('d')} decimals=${1} onSave=${keep('days')} onBack=${back('mass')} />`;
   }
   const save = async () => {
-    const data = { load_make: make.id, size: mould.size, ...told };
-    const event = await act('tank_loaded', { make: tank, data }, t('said.tank_loaded', { n: count(told.wheels) }));
-    if (event) onBack();
+    const data = { load_make: make.id, size: mould.size, wheels, mass_kg: mass.kg, days, ...typedData(mass) };
+    const event = await act('tank_loaded', { make: tank, data }, t('said.tank_loaded', { n: count(wheels) }));
+    if (!event) return;
+    keepDraft(tank, 'load', null);
+    onBack();
   };
   return html`<${Sheet} title=${t('store.load_wheels')} onBack=${back('days')}
     foot=${html`<${Tap} class="primary" onTap=${save}>${t('store.load_do')}</${Tap}>`}>
     <ul class="facts"><li><span>${t('nav.make')}</span><b>${make.name} · ${make.batch}</b></li>
-      <li><span>${size}</span><b>${count(told.wheels)} ${t('mould.wheels')}</b></li>
-      <li><span>${t('store.load_mass')}</span><b>${amount(told.mass_kg, 'kg')}</b></li>
-      <li><span>${t('store.load_days')}</span><b>${plain(told.days)}</b></li></ul></${Sheet}>`;
+      <li><span>${size}</span><b>${count(wheels)} ${t('mould.wheels')}</b></li>
+      <li><span>${t('store.load_mass')}</span><b>${typedValue(mass.typed, mass.unit)}</b></li>
+      <li><span>${t('store.load_days')}</span><b>${plain(days)}</b></li></ul></${Sheet}>`;
 }

@@ -4,6 +4,7 @@ import { Sheet } from '../../parts/sheet.js';
 import { Tap } from '../../parts/tap.js';
 import { act } from '../../parts/acts.js';
 import { mayAs } from '../../parts/people-names.js';
+import { recordedText } from '../../parts/reading-text.js';
 import { quantity } from '../../format.js';
 import { t } from '../../messages/index.js';
 import { go, swap } from '../../router.js';
@@ -12,6 +13,8 @@ import { clearGiven, give, givenIn } from '../sums/given.js';
 import { SumSheet } from '../sums/sheet.js';
 
 const KEY = 'brine_strength';
+// What is read off the instrument of each way of measuring.
+const READ = { density: 'density_kg_m3', baume: 'baume', salometer: 'salometer', g_l: 'salt_g_l', g_kg_water: 'salt_g_kg_water', titration: 'silver_ml' };
 
 function Measure({ sum, tank, input, onBack }) {
   const scope = `${tank.id}/${KEY}`;
@@ -25,8 +28,10 @@ function Measure({ sum, tank, input, onBack }) {
   const found = answer?.values.find((one) => one.name === 'brine_salt_frac') ?? null;
   const keep = async () => {
     const value = found.value;
-    const said = t('said.reading', { what: t('quantity.brine_salt_frac'), value: quantity('brine_salt_frac', value) });
-    const event = await act('reading_taken', { make: tank.id, data: { quantity: 'brine_salt_frac', value } }, said);
+    const read = typed[READ[typed.method?.value]];
+    const data = { quantity: 'brine_salt_frac', value, ...(read ? { typed: read.typed, typed_unit: read.unit } : {}) };
+    const said = t('said.reading', { what: t('quantity.brine_salt_frac'), value: recordedText(data) });
+    const event = await act('reading_taken', { make: tank.id, data }, said);
     if (event) { clearGiven(scope); onBack(); }
   };
   const foot = found && mayAs('helper')

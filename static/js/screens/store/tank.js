@@ -4,8 +4,9 @@ import { StateMark } from '../../parts/state-mark.js';
 import { Tap } from '../../parts/tap.js';
 import { act } from '../../parts/acts.js';
 import { mayAs, nameOf } from '../../parts/people-names.js';
-import { board, nowMs } from '../../parts/source.js';
-import { amount, change, clockDay, count, quantity } from '../../format.js';
+import { recordedText } from '../../parts/reading-text.js';
+import { board, call, nowMs } from '../../parts/source.js';
+import { amount, change, clockDay, count, plain, quantity } from '../../format.js';
 import { has, inside, t, words } from '../../messages/index.js';
 import { go, swap } from '../../router.js';
 import { ReadingSheet } from '../make/reading-sheet.js';
@@ -15,7 +16,7 @@ import { noteWords } from '../sums/words.js';
 import { useLedger } from './asked.js';
 import { LoadSheet } from './load.js';
 import { MeasureSheet } from './measure.js';
-import { AddPad, MassPad, typedMass } from './pads.js';
+import { AddPad, AmountPad, typedData, typedMass } from './pads.js';
 
 const salt = (value) => quantity('brine_salt_frac', value);
 
@@ -32,7 +33,7 @@ function Strength({ tank }) {
   const last = tank.measured;
   return html`<section class="sum-answer"><p class="sum-label">${t('store.expected')}</p>
     <p class="figure-value">${salt(tank.salt_frac)}</p>
-    <p>${last ? t('store.measured', { salt: salt(last.value), at: clockDay(last.at_ms, nowMs()) }) : t('store.never_measured')}
+    <p>${last ? t('store.measured', { salt: recordedText({ ...last, quantity: 'brine_salt_frac' }), at: clockDay(last.at_ms, nowMs()) }) : t('store.never_measured')}
       ${last && tank.drift_frac !== null ? ', ' + t('store.drift', { by: change('brine_salt_frac', tank.drift_frac, 0) }) : ''}</p>
     <p>${t('store.brine', { kg: amount(tank.mass_kg, 'kg'), salt: amount(tank.salt_kg, 'kg') })}</p>
     <p>${tank.temp_c === null ? t('store.no_temp') : t('store.temp', { temp: quantity('brine_temp_c', tank.temp_c) })}</p>
@@ -65,6 +66,11 @@ function Inside({ tank, canAct }) {
   </section>`;
 }
 
+function ratioWords({ value, low, high, from }) {
+  const key = from === 'typed' ? 'store.ratio_own' : 'store.ratio_usual';
+  return t(key, { value: quantity('water_salt_ratio', value), low: plain(low), high: plain(high) });
+}
+
 function Acts({ tank }) {
   const open = (name) => () => go('store', 'tank', tank.id, name);
   return html`<section class="block"><h2>${t('store.acts')}</h2><div class="rows">
@@ -75,6 +81,7 @@ function Acts({ tank }) {
     <${Row} title=${t('store.water_add')} onTap=${open('water')} />
     <${Row} title=${t('store.read_temp')} onTap=${open('temp')} />
     <${Row} title=${t('store.read_ph')} onTap=${open('ph')} />
+    <${Row} title=${t('store.ratio')} detail=${ratioWords(tank.water_salt_ratio)} onTap=${open('ratio')} />
   </div></section>`;
 }
 
@@ -89,24 +96,31 @@ function Ledger({ tank, entry, onBack }) {
       detail=${nameOf(line.by)} onTap=${() => go('store', 'tank', tank.id, 'ledger', line.id)} />`)}</div></${Sheet}>`;
 }
 
-const READ = { percent: 'brine_salt_frac', temp: 'brine_temp_c', ph: 'brine_ph' };
+const READ = { percent: 'brine_salt_frac', temp: 'brine_temp_c', ph: 'brine_ph', ratio: 'water_salt_ratio' };
+
+// What stood before, beside what is typed now.
+function lastOf(tank, name) {
+  const value = { percent: tank.measured?.value, temp: tank.temp_c, ratio: tank.water_salt_ratio.from === 'typed' ? tank.water_salt_ratio.value : null }[name];
+  return value === null || value === undefined ? null : { value };
+}
 
 function TakeOut({ tank, load, onBack }) {
   const found = tank.loads.find((one) => one.id === load);
-  const save = async (value) => {
-    const event = await act('tank_unloaded', { make: tank.id, data: { load, mass_kg: value } }, t('said.tank_unloaded', { mass: amount(value, 'kg') }));
+  const save = async (value, told) => {
+    const event = await act('tank_unloaded', { make: tank.id, data: { load, mass_kg: value, ...typedData(told) } }, t('said.tank_unloaded', { mass: amount(value, 'kg') }));
     if (event) onBack();
     return Boolean(event);
   };
   const last = found ? { typed: typedMass(found.mass_kg), text: amount(found.mass_kg, 'kg') } : null;
-  return html`<${MassPad} kind="tank_unloaded" title=${t('store.out_mass')} hint=${found ? loadTitle(found) : ''} last=${last} onSave=${save} onBack=${onBack} />`;
+  return html`<${AmountPad} kind="tank_unloaded" name="wheels" title=${t('store.out_mass')} hint=${found ? loadTitle(found) : ''} last=${last}
+    lookTwice=${found ? (kg) => call('tanks', 'second_look', [found.mass_kg, kg]) : null} onSave=${save} onBack=${onBack} />`;
 }
 
 /** One brine tank: how strong it should be, what is in it, what can be done. */
 export function TankScreen({ tank, rest }) {
   const [name, arg] = rest;
   const onBack = () => swap('store', 'tank', tank.id);
-  if (name in READ) return html`<${ReadingSheet} make=${tank.id} name=${READ[name]} last=${null} onBack=${onBack} />`;
+  if (name in READ) return html`<${ReadingSheet} make=${tank.id} name=${READ[name]} hint=${name === 'ratio' ? t('store.ratio_hint') : null} last=${lastOf(tank, name)} onBack=${onBack} />`;
   if (name === 'salt') return html`<${AddPad} tank=${tank.id} kind="salt_added" title=${t('store.salt_how')} onBack=${onBack} />`;
   if (name === 'water') return html`<${AddPad} tank=${tank.id} kind="water_added_to_tank" title=${t('store.water_how')} onBack=${onBack} />`;
   if (name === 'load') return html`<${LoadSheet} tank=${tank.id} onBack=${onBack} />`;

@@ -19,7 +19,7 @@ async function readInput(sum, name, field, given) {
 }
 
 /** The units of an input as keys beside the figure; what was typed stays as it is. */
-function Units({ units, unit, onUnit }) {
+export function Units({ units, unit, onUnit }) {
   if (units.length < 2) return null;
   return html`<div class="units" role="group" aria-label=${t('sums.unit')}>${units.map((one) => html`<${Tap}
     key=${one} class=${'tab unit-tab ' + (one === unit ? 'is-chosen' : '')} pressed=${one === unit} onTap=${() => onUnit(one)}>${unitName(one)}</${Tap}>`)}</div>`;
