@@ -44,5 +44,11 @@ export const NOW = {
   'task.over': 'Je reprends',
   'task.from_you': '{name} vous l’a reprise à {at}',
   'caution.begin': 'Lu. Commencer',
+  'live.whole_end': 'La dernière étape finit vers {at}',
+  'practice.mark': 'EXERCICE',
+  'practice.name': 'Exercice\u00a0: {name}',
+  'practice.row': 'Une fabrication d’exercice',
+  'practice.row_detail': 'Elle ne compte nulle part\u00a0: ni courbe, ni bac, et le propriétaire n’est pas prévenu',
+  'practice.record': 'Cette fabrication était un exercice. Elle ne parle d’aucun fromage.',
   'skip.ask_maker': 'Seul un fromager peut sauter une étape. Demandez à un fromager, ou revenez faire l’étape.',
 };
