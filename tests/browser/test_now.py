@@ -173,3 +173,26 @@ def test_before_a_make_is_opened_its_clashes_are_told(maker):
         arg=before,
     )
     assert maker.page.get_by_role("button", name="15 min sooner").is_enabled()
+
+
+def test_a_practice_make_says_so_on_every_screen(maker):
+    make = maker.open_make(name="Practice: West", practice=True, batch="P1")
+    show(maker, "now")
+    card = maker.page.locator(".card", has_text="Practice: West")
+    card.locator(".practice").wait_for()
+    row = maker.page.locator(".due", has_text="Practice: West")
+    assert row.first.locator(".practice").inner_text() == "PRACTICE"
+    # A real make has no such word.
+    assert (
+        maker.page.locator(".card", has_text="North").locator(".practice").count() == 0
+    )
+    for place in ("", "/record", "/steps", "/note", "/timer", "/curve"):
+        show(maker, f"make/{make}{place}")
+        maker.page.locator(".practice-bar").wait_for()
+    show(maker, f"make/{make}/record")
+    maker.page.get_by_text("It tells of no cheese").wait_for()
+    show(maker, "live")
+    live = maker.page.locator(".live-card", has_text="Practice: West")
+    live.locator(".practice").wait_for()
+    show(maker, f"make/{maker.first}")
+    maker.page.locator(".practice-bar").wait_for(state="detached")

@@ -48,7 +48,7 @@ export const NOW = {
   'practice.mark': 'EXERCICE',
   'practice.name': 'Exercice\u00a0: {name}',
   'practice.row': 'Une fabrication d’exercice',
-  'practice.row_detail': 'Elle ne compte nulle part\u00a0: ni courbe, ni bac, et le propriétaire n’est pas prévenu',
+  'practice.row_detail': 'Elle ne compte nulle part\u00a0: ni courbe, ni bac, et le responsable n’est pas prévenu',
   'practice.record': 'Cette fabrication était un exercice. Elle ne parle d’aucun fromage.',
   'skip.ask_maker': 'Seul un fromager peut sauter une étape. Demandez à un fromager, ou revenez faire l’étape.',
 };
