@@ -66,6 +66,9 @@ CHANGE_NO_STEP = (
 CHANGE_ANY_STEP = ("make_opened", "ingredient_added")
 ABOUT_ANOTHER = ("entry_corrected", "entry_struck", "duplicate_judged")
 CHANGE_ALL_DOSES = ("milk_volume_l", "milk_mass_kg")
+# A hold takes its readings by their instants, and asks more heat of rich milk,
+# whatever step a reading names: see `heat_hold`.
+CHANGE_HOLDS = ("milk_temp_c", "air_space_temp_c", "recorder_temp_c", "fat_frac")
 
 # A temperature read this near to the metered volume belongs to it, see
 # `plan.milk_kg`, and then changes every dose that goes by mass.
@@ -258,11 +261,20 @@ def _touch(state, event):
         state["kept"] = {}
         return
     state["kept"].pop(step, None)
+    if changed["data"].get("quantity") in CHANGE_HOLDS:
+        _forget_holds(state)
     if kind == "step_begun":
         # A floc clock may run from this begin.
         for key in list(state["kept"]):
             if state["kept"][key]["from_step"] == step:
                 state["kept"].pop(key)
+
+
+def _forget_holds(state):
+    for opened in entries(state, "make_opened"):
+        for step in opened["data"]["recipe"]["steps"]:
+            if step.get("heat_treatment"):
+                state["kept"].pop(step["key"], None)
 
 
 def _about(state, event):
