@@ -318,7 +318,10 @@ def verdict(
         "meaning"}; the meaning is "counts_as_pasteurised",
         "handle_as_unpasteurised" or "decide_before_use".
     """
-    found = _judged(rule, readings, unit, product, chart)
+    # Loaded when a hold is there to judge: the app starts without it.
+    from .formulas.pasteurisation import heat_verdict
+
+    found = heat_verdict(readings, unit, product, chart, rule)
     if not is_over and found["class"] == "heat_treated_only":
         found["class"] = "not_assessed"
         found["reasons"] = [{"key": "hold_not_over"}] + found["reasons"]
@@ -336,22 +339,6 @@ def verdict(
             "not_assessed": "decide_before_use",
         }[found["class"]],
     }
-
-
-def _judged(rule, readings, unit, product, chart):
-    if all(reading["temp"] is None for reading in readings):
-        # Nothing was read: there is nothing to try against any row.
-        return {
-            "class": "not_assessed",
-            "reasons": [{"key": "no_readings"}],
-            "warnings": [],
-            "hold": None,
-            "if_not_met": rule.get("if_not_met"),
-        }
-    # Loaded when a hold is there to judge: the app starts without it.
-    from .formulas.pasteurisation import heat_verdict
-
-    return heat_verdict(readings, unit, product, chart, rule)
 
 
 def hold_verdict(state: dict, step: dict, fact: dict, rules: dict) -> "dict | None":

@@ -72,7 +72,6 @@ def heat_verdict(
     _require_input(readings, unit, product)
     kind = product.get("kind", "milk")
     rows = [row for row in rule["rows"] if row["kind"] == kind]
-    results = [judge_row(row, readings, unit, product, rule) for row in rows]
     found = {
         "class": "not_assessed",
         "reasons": [],
@@ -85,6 +84,8 @@ def heat_verdict(
     elif not rows:
         found["reasons"] = [{"key": "no_row_for_product", "kind": kind}]
     else:
+        # Only now: without a single reading there is nothing to try a row against.
+        results = [judge_row(row, readings, unit, product, rule) for row in rows]
         _settle(found, results, readings, product, chart, rule, unit)
     return found
 

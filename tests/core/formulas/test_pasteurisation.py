@@ -97,6 +97,16 @@ def test_no_readings_are_not_assessed(core):
         assert keys(found) == ["no_readings"]
 
 
+@pytest.mark.parametrize("vessel", ["vat", "flow"])
+@pytest.mark.parametrize(
+    "rows", [[], [{"at_ms": 0, "temp": None, "air_temp": 155.0}]], ids=["none", "air"]
+)
+def test_no_reading_of_the_milk_is_not_assessed_in_any_vessel(core, rows, vessel):
+    found = verdict(core, rows, vessel=vessel, holding_s=16)
+    assert found["class"] == "not_assessed"
+    assert found["reasons"] == [{"key": "no_readings"}]
+
+
 def test_no_reading_of_the_air_is_not_assessed(core):
     found = verdict(core, readings(*[145.0] * 31, air=None))
     assert found["class"] == "not_assessed"
