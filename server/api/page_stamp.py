@@ -13,8 +13,9 @@ from pathlib import Path
 SOURCES = ("js", "css")
 MODULES = (".js", ".css")
 PACK = ("lib/first.js", "lib/page.js", "lib/page.css")
-# Every language but English: packed by itself, fetched when a person reads it.
-LANGUAGES = ("lib/lang-es.js", "lib/lang-fr.js")
+# Each language packed by itself, fetched when a person reads it; of English what
+# does not come with the page.
+LANGUAGES = ("lib/lang-en.js", "lib/lang-es.js", "lib/lang-fr.js")
 STAMP = "lib/.page-stamp"
 
 

@@ -266,6 +266,7 @@ def test_languages_are_kept_later_and_a_pack_without_one_is_none(http, folder):
     packed(folder)
     listed, _ = shell(http)
     assert [name for name in listed["later"] if "lang" in name] == [
+        "/lib/lang-en.js",
         "/lib/lang-es.js",
         "/lib/lang-fr.js",
     ]

@@ -7,7 +7,7 @@
 import { computed, effect, signal } from "@preact/signals";
 
 import { setReads } from "../format.js";
-import { LANGUAGES, language, setLanguage } from "../messages/index.js";
+import { LANGUAGES, language, loadRest, setLanguage } from "../messages/index.js";
 import { call } from "../core/bridge.js";
 import { ApiError, patch, post } from "./api.js";
 import { setSaved } from "./db.js";
@@ -113,6 +113,7 @@ export async function restoreReads(kept, table) {
   if (table) lines.value = table;
   const late = new Promise((resolve) => setTimeout(resolve, WAIT_MS));
   await Promise.race([loading, late]);
+  setTimeout(retryLanguage); // after the painting
 }
 
 /** Take the table of units from the core, and keep it for the next opening. */
@@ -172,7 +173,8 @@ export async function sendReads() {
   }
 }
 
-/** Read again the language that was missing; texts come with the network. */
+/** Ask for the texts that are not here yet; what is missing comes with the network. */
 export function retryLanguage() {
+  loadRest();
   if (!hasLanguage.value) loading = setLanguage(wantedLanguage.value);
 }

@@ -1,18 +1,37 @@
 import { signal } from '@preact/signals';
-import { EN } from './en.js';
+import { EN_PAGE } from './en.js';
 
-// English comes with the page and stays the fallback. The other catalogues are
-// fetched when a person needs them: the first load has no room for them.
+// English comes with the page and stays the fallback; its texts of the sums, half
+// of all, follow once the page is painted. The other catalogues are fetched when a
+// person needs them: the first load has no room for any of it.
 
 /** Every language, by the name that it gives itself. */
 export const LANGUAGES = { en: 'English', es: 'Español', fr: 'Français' };
-const packs = { en: { TEXTS: EN, RECIPE: {} } };
+const packs = { en: { TEXTS: EN_PAGE, RECIPE: {} } };
 // Phones load one packed file of each; a checkout has the plain modules.
 const isPacked = import.meta.url.includes('/lib/');
 let wanted = 'en';
 
+// The English texts that came after the page; none until then.
+const rest = signal(null);
+const NOTHING = {};
+
 /** The language of the screens. Whoever asks for a text is painted anew with it. */
 export const language = signal('en');
+
+function load(code) {
+  return import(isPacked ? `/lib/lang-${code}.js` : `/js/messages/${code}/index.js`);
+}
+
+/** Fetch the English texts that did not come with the page; again where that failed. */
+export async function loadRest() {
+  if (rest.value && rest.value !== NOTHING) return;
+  try {
+    rest.value = (await load('en')).TEXTS;
+  } catch {
+    rest.value = NOTHING; // keys are better than blanks, until it can be had
+  }
+}
 
 /**
  * Choose the language of the screens; an unknown one leaves English.
@@ -24,7 +43,7 @@ export async function setLanguage(code) {
   wanted = code in LANGUAGES ? code : 'en';
   const mine = wanted;
   try {
-    packs[mine] ??= await import(isPacked ? `/lib/lang-${mine}.js` : `/js/messages/${mine}/index.js`);
+    packs[mine] ??= await load(mine);
   } catch {
     return false;
   }
@@ -36,7 +55,7 @@ export async function setLanguage(code) {
 }
 
 function textOf(key) {
-  return packs[language.value].TEXTS[key] ?? EN[key];
+  return packs[language.value].TEXTS[key] ?? EN_PAGE[key] ?? rest.value?.[key];
 }
 
 /** Tell whether the catalogue has a text for a key. */
@@ -44,9 +63,12 @@ export function has(key) {
   return textOf(key) !== undefined;
 }
 
-/** The text of a key, with {names} filled in; the key itself when it has none. */
+/**
+ * The text of a key, with {names} filled in; the key itself when it has none, and
+ * nothing while that is not known yet.
+ */
 export function t(key, values = {}) {
-  return (textOf(key) ?? key).replace(/\{(\w+)\}/g, (whole, name) =>
+  return (textOf(key) ?? (rest.value ? key : '')).replace(/\{(\w+)\}/g, (whole, name) =>
     name in values ? String(values[name]) : whole,
   );
 }

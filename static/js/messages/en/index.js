@@ -1,0 +1,4 @@
+// The English texts that the page does not bring with it: what this pack is made of.
+
+export { EN_SUMS as TEXTS } from '../en-sums.js';
+export const RECIPE = {};
