@@ -20,6 +20,7 @@ export const EQUIPMENT = {
   'equip.lead_new': 'Rien n’est obligatoire ici. C’est gardé avec la fabrication et proposé pour la suivante.',
   'equip.lead_make': 'Un changement compte dès maintenant dans cette fabrication, et est proposé pour la suivante.',
   'equip.open': 'saisir',
+  'equip.vats': 'Cuves des fabrications d’avant',
   'equip.has': '{what} {value}',
   'equip.more': '{n} de plus',
   'equip.gap': 'écart {value} convenu avec {name}',

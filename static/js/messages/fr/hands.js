@@ -14,6 +14,11 @@ export const HANDS = {
   'make.left_open': 'Encore ouverte\u00a0: {step}',
   'make.left_open_detail': 'Elle pouvait commencer, et une étape plus loin est en cours',
 
+  'keypad.ask_jump': 'De {last} à {value}\u00a0: un grand saut. Garder\u00a0?',
+  'keypad.one_point': 'Il y a déjà une virgule.',
+  'keypad.decimals': 'Décimales ici\u00a0: {n} au plus.',
+  'keypad.full': 'Trop long pour un chiffre de plus.',
+
   'hands.title': 'Pédale, bouton, voix',
   'pedal.use': 'Utiliser une pédale ou un bouton',
   'pedal.use_detail': 'Appuie sur le gros bouton d’une étape, même verrouillé',

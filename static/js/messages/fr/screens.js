@@ -29,6 +29,13 @@ export const SCREENS = {
   'nav.look': 'À vérifier',
   'nav.device': 'Ce téléphone',
   'nav.who': 'Qui',
+  'nav.sums': 'Calculs',
+  'nav.sum': 'Calculs',
+  'nav.store': 'Cave',
+  'nav.trends': 'Évolution',
+  'nav_detail.sums': 'Chaque calcul d’une fabrication, à part',
+  'nav_detail.store': 'Bacs de saumure et meules en affinage',
+  'nav_detail.trends': 'Une fabrication est-elle comme les autres\u00a0?',
   'nav.pair': 'Associer',
   'nav_detail.now': 'Tout ce qui est à faire, dans chaque fabrication',
   'nav_detail.makes': 'Anciennes et en cours, avec leurs registres',
@@ -496,3 +503,5 @@ export const SCREENS = {
   'install.android_3': 'Ouvrez-la depuis l’écran d’accueil.',
   'install.locked': 'Un téléphone verrouillé ne peut pas sonner par cette appli. Pour une heure à ne pas manquer, réglez aussi le minuteur du téléphone.',
 };
+
+// Marked, so that the packer leaves it and the sums out of the page.

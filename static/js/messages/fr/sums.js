@@ -1,13 +1,6 @@
 // French texts of the sums, the store and the makes over time. Keys as in English.
 
 export const SUMS = {
-  'nav.sums': 'Calculs',
-  'nav.sum': 'Calculs',
-  'nav.store': 'Cave',
-  'nav.trends': 'Évolution',
-  'nav_detail.sums': 'Chaque calcul d’une fabrication, à part',
-  'nav_detail.store': 'Bacs de saumure et meules en affinage',
-  'nav_detail.trends': 'Une fabrication est-elle comme les autres\u00a0?',
 
   'topic.milk': 'Lait',
   'topic.heat': 'Chauffer et refroidir',
