@@ -148,6 +148,31 @@ def wanted_of_bases():
     return found
 
 
+# Counted things, whose name is their unit; figures in the unit that a person typed
+# them in, or that the thermometer of a rule reads.
+COUNTED = {"packs", "count", "strips", "across", "wheels", "wheels_by_share"}
+COUNTED |= {"log_reduction"}
+AS_TYPED = {"mean", "average", "beyond", "run", "required_temp", "required_air_temp"}
+WORDS_JS = ROOT / "static" / "js" / "screens" / "sums" / "words.js"
+
+
+def listed(name):
+    """Return the names in a list of the page's own words for answers."""
+    found = re.search(rf"^const {name} = \[(.*?)\]", WORDS_JS.read_text("utf-8"), re.M)
+    return set(re.findall(r"'(\w+)'", found[1]))
+
+
+def test_no_answer_is_a_bare_number():
+    bare = {
+        item["name"]
+        for row in CATALOGUE
+        for item in row["outputs"]
+        if item["unit"] == ""
+    }
+    # So many times another, or a share of a whole: the page writes "×" or "%".
+    assert bare - COUNTED - AS_TYPED == listed("TIMES") | listed("SHARES")
+
+
 def lacking(wanted):
     known = texts()
     return sorted({keys[0] for keys in wanted if not known.intersection(keys)})
