@@ -41,6 +41,7 @@ def test_the_make_says_what_it_is(ask):
         "id": MAKE,
         "name": "Make",
         "batch": "A1",
+        "practice": False,
         "recipe_id": "small-wheel",
         "recipe_version": 1,
         "recipe_title": {"en": "Small wheel"},
