@@ -11,6 +11,7 @@ import random
 import uuid
 from dataclasses import dataclass, field
 
+from server.config import read_rules
 from server.core import desk as core
 from server.core.quantities import QUANTITIES
 
@@ -144,10 +145,21 @@ class Recorder:
         milk_l: milk in the vat [L].
         moulds: list of {"size", "count"}.
         vat: name of the vat.
+        equipment: what the creamery has, as the core's table names it, or None.
     """
 
     def __init__(
-        self, recipe, crew, chance, start_ms, name, batch, milk_l, moulds, vat
+        self,
+        recipe,
+        crew,
+        chance,
+        start_ms,
+        name,
+        batch,
+        milk_l,
+        moulds,
+        vat,
+        equipment=None,
     ):
         self.recipe = recipe
         self.crew = crew
@@ -155,6 +167,7 @@ class Recorder:
         self.milk_l = milk_l
         self.make = new_id(chance, start_ms)
         self.desk = core.new()
+        core.set_rules(self.desk, read_rules())
         self.events = []
         self.now_ms = start_ms
         self.last_tap_ms = {}
@@ -162,6 +175,8 @@ class Recorder:
         self.pace = {row["key"]: chance.uniform(0.97, 1.06) for row in recipe["steps"]}
         opened = {"name": name, "batch": batch, "recipe": recipe, "milk_l": milk_l}
         opened.update(moulds=moulds, vat=vat)
+        if equipment:
+            opened["equipment"] = equipment
         self.record(self.crew.maker, "make_opened", opened)
 
     def record(self, phone, kind, data, ref=None):
@@ -246,6 +261,9 @@ class Recorder:
             slow = max(1.0, self.pace[step["key"]])
             if self.now_ms < begun_ms + lasts["value_s"] * slow * 1000:
                 return False
+        # A hold's clock runs from its first reading that is hot enough.
+        if step["end"]["by"] == "time" and self.now_ms < (step["due_ms"] or 0):
+            return False
         if step["floc"] and step["judge"]["last"]["judgement"] != "clean_break":
             return self._judge(phone, step, None)
         data = {"step": step["key"]}
@@ -321,11 +339,20 @@ class Recorder:
             lasts_ms = step["lasts"]["value_s"] * 1000 if step["lasts"] else 0
             if share < 1 and self.now_ms - last["at_ms"] < lasts_ms / 8:
                 return False
+        if quantity == "wheel_mass_kg":
+            return self._weigh(phone, step)
         value = self._value(step, quantity, share)
         data = {"quantity": quantity, "value": value, "step": step["key"]}
         if not isinstance(value, str):
             data["typed"] = f"{value:.{QUANTITIES[quantity]['decimals']}f}"
         self.record(phone, "reading_taken", data)
+        return True
+
+    def _weigh(self, phone, step):
+        """Weigh a wheel of each size; the reading's place names the size."""
+        for mould in self.recipe["moulds"]:
+            value = mould["wheel_kg"]["value"] * self.chance.uniform(0.98, 1.02)
+            self.record(phone, "reading_taken", weighing(mould, value, step["key"]))
         return True
 
     def _value(self, step, quantity, share):
@@ -334,9 +361,6 @@ class Recorder:
             return USUAL.get(quantity, row["choices"][0])
         if quantity == "milk_volume_l":
             return self.milk_l - 2.0
-        if quantity == "wheel_mass_kg":
-            whole_kg = self.recipe["moulds"][-1]["wheel_kg"]["value"]
-            return round(whole_kg * self.chance.uniform(0.98, 1.02), 2)
         goal = self._goal(step, quantity)
         if step["end"].get("quantity") == quantity:
             goal = self._on_the_way(step, quantity, share)
@@ -382,6 +406,20 @@ class Recorder:
         if due_ms is not None and self.now_ms < due_ms:
             return False
         return self._end(phone, step, None)
+
+
+def weighing(mould, value_kg, step):
+    """Return the body of the weighing of one wheel, as the app writes it.
+
+    Args:
+        mould: mould of the recipe.
+        value_kg: its mass [kg].
+        step: key of the step.
+    """
+    value = round(value_kg, QUANTITIES["wheel_mass_kg"]["decimals"])
+    data = {"quantity": "wheel_mass_kg", "value": value, "typed": f"{value:.2f}"}
+    data.update(step=step, place=mould["size"])
+    return data
 
 
 def wheels(recipe, milk_l):

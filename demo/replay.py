@@ -27,6 +27,7 @@ from demo.seed import (  # noqa: E402
     pair,
     phones,
     reached,
+    read_beside,
     seed,
     send,
 )
@@ -76,6 +77,7 @@ def play(settings, parent):
         by_person = phones(random.Random())
         recipe = json.loads(RECIPE.read_text("utf-8"))
         make = reached(recipe, PLAN, by_person, now_ms, now_ms + LENGTH_MS)
+        read_beside(make)
         waiting = sorted(make.events, key=corrected_ms)
         pair(by_person, now_ms, "Recorded phone of")
         while waiting and os.getppid() == parent:

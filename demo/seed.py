@@ -26,6 +26,7 @@ from demo.recorded import (  # noqa: E402
     Phone,
     Recorder,
     new_id,
+    weighing,
     wheels,
 )
 from server import store, sync  # noqa: E402
@@ -54,6 +55,40 @@ PEOPLE = (OWNER, MAKER, HELPER, SECOND_HELPER, VIEWER)
 # Clocks of phones in a creamery are seldom all right.
 OFFSETS_MS = {MAKER.id: 400, HELPER.id: -1800, SECOND_HELPER.id: 210_000}
 TRIAL_MS = 1_700_000_000_000
+
+# What the invented creamery has: value in the row's own unit, and as it was typed.
+HAS = {
+    "heating": ("jacket", None),
+    "plant_name": ("Quernbeck Creamery", None),
+    "recorder_number": ("R-2", None),
+    "gap_max_s": (360.0, ["6", "min"]),
+    "strength_kind": ("imcu", None),
+    "strength_imcu_per_ml": (200.0, ["200", "IMCU/mL"]),
+    "form": ("solution", None),
+    "solution_frac": (0.33, ["33", "%"]),
+    "solution_density_kg_l": (1.31, ["1.31", "kg/L"]),
+    "bore_m": (0.08, ["80", "mm"]),
+    "lever_ratio": (2.0, ["2", ""]),
+    "side_by_side": (1, ["1", ""]),
+    "length_m": (1.2, ["120", "cm"]),
+    "width_m": (0.8, ["80", "cm"]),
+    "volume_l": (900.0, ["900", "L"]),
+    "method": ("density", None),
+}
+EQUIPMENT = {
+    **{key: value for key, (value, _) in HAS.items()},
+    "gap_agreed_with": "L. Brandt, district inspector",
+    "typed": {key: typed for key, (_, typed) in HAS.items() if typed},
+}
+# What this crew reads although no button asks for it: step, quantity, figure.
+READ_BESIDE = (
+    ("receive", "fat_frac", 0.0412, "4.12", "%"),
+    ("heat", "jacket_temp_c", 78.0, "78.0", "C"),
+    ("cool", "jacket_temp_c", 9.0, "9.0", "C"),
+)
+# Of its mass a wheel in store gives off about this much a day; invented.
+LOSS_A_DAY_FRAC = 0.0012
+WEIGHED_DAYS = (1, 8, 15, 22)
 
 
 @dataclass(frozen=True)
@@ -122,6 +157,7 @@ def begin(recipe, plan, by_person, start_ms):
         plan.milk_l,
         wheels(recipe, plan.milk_l),
         plan.vat,
+        EQUIPMENT,
     )
 
 
@@ -176,6 +212,53 @@ def add_slips(make):
     write_between(make, maker, "note_added", begun["at_ms"] + 5 * MIN_MS, note)
 
 
+def read_beside(make):
+    """Add the readings that a careful crew takes unasked, two minutes into a step.
+
+    Args:
+        make: the make.
+    """
+    for step, quantity, value, typed, unit in READ_BESIDE:
+        for row in list(make.events):
+            if row["kind"] == "step_begun" and row["data"]["step"] == step:
+                data = {"quantity": quantity, "value": value, "step": step}
+                data.update(typed=typed, typed_unit=unit)
+                at_ms = row["at_ms"] + row["off_ms"] + 2 * MIN_MS
+                if at_ms < make.now_ms:
+                    phone = make.crew.maker
+                    write_between(make, phone, "reading_taken", at_ms, data)
+
+
+def weigh_in_store(make):
+    """Weigh a marked wheel of each size week by week, as far as the store has come.
+
+    Args:
+        make: the make.
+    """
+    begun = [
+        row
+        for row in make.events
+        if row["kind"] == "step_begun" and row["data"]["step"] == "store"
+    ]
+    if not begun:
+        return
+    begun_ms, now_ms = begun[0]["at_ms"] + begun[0]["off_ms"], make.now_ms
+    phone = make.crew.at("store")
+    for mould in make.recipe["moulds"]:
+        first_kg = next(
+            row["data"]["value"]
+            for row in make.events
+            if row["data"].get("quantity") == "wheel_mass_kg"
+            and row["data"]["place"] == mould["size"]
+        )
+        for days in WEIGHED_DAYS:
+            at_ms = begun_ms + days * DAY_MS
+            if at_ms < now_ms:
+                value = first_kg * (1 - LOSS_A_DAY_FRAC * days)
+                data = weighing(mould, value, "store")
+                write_between(make, phone, "reading_taken", at_ms, data)
+
+
 def begin_twice(make, step):
     """Let a second phone begin a step that was begun, as happens without network.
 
@@ -219,6 +302,8 @@ def all_makes(recipe, now_ms):
     found = [reached(recipe, plan, by_person, now_ms) for plan in PLANS]
     for make in found:
         add_slips(make)
+        read_beside(make)
+        weigh_in_store(make)
     close(found[0])
     begin_twice(found[-1], "drain_1")
     return by_person, found

@@ -4,7 +4,9 @@ import pytest
 
 from demo import replay, seed
 from demo.recorded import new_id
+from server.config import read_rules
 from server.core import desk
+from server.core.equipment import check_equipment
 from server.core.events import check_event
 
 NOW_MS = 1_795_600_000_000
@@ -78,6 +80,51 @@ def test_the_record_shows_a_correction_beside_what_was_typed(creamery):
     lines = [row for row in desk.record(mine, make.make) if row["corrections"]]
     assert len(lines) == 1
     assert lines[0]["original"]["data"]["value"] != lines[0]["data"]["value"]
+
+
+@pytest.fixture(scope="module")
+def judged(creamery):
+    """Return a desk that holds the makes, and the rules that judge them."""
+    mine = desk.new()
+    desk.set_rules(mine, read_rules())
+    for make in creamery[1]:
+        desk.take(mine, make.events)
+    return mine
+
+
+def test_every_hold_of_the_creamery_is_assessed(creamery, judged):
+    assert check_equipment(seed.EQUIPMENT) == []
+    for make in creamery[1]:
+        verdict = desk.step(judged, make.make, "hold", NOW_MS)["verdict"]
+        assert verdict["class"] == "reads_as_pasteurised"
+        assert verdict["gap"]["agreed_with"] == seed.EQUIPMENT["gap_agreed_with"]
+
+
+def test_no_sum_of_a_step_asks_for_what_the_creamery_has(creamery, judged):
+    asked = []
+    for make in creamery[1]:
+        for step in make.recipe["steps"]:
+            for told in desk.step_sums(judged, make.make, step["key"], NOW_MS):
+                asked += told["missing"]
+    assert asked  # what only the day can tell is asked for
+    assert set(asked) & set(seed.EQUIPMENT) == set()
+
+
+def test_each_weighing_says_of_which_size_the_wheel_was(creamery, judged):
+    weighed = [
+        event["data"]
+        for event in events(creamery)
+        if event["data"].get("quantity") == "wheel_mass_kg"
+    ]
+    assert {row["place"] for row in weighed} == {"small", "large"}
+    stored = creamery[1][0]
+    lost = [
+        told
+        for told in desk.step_sums(judged, stored.make, "store", NOW_MS)
+        if told["key"] == "weight_loss"
+    ]
+    assert [told["of"] for told in lost] == ["small", "large"]
+    assert all(told["values"] and not told["missing"] for told in lost)
 
 
 def test_seeding_twice_is_refused_and_adds_nothing(tmp_path, capsys):
