@@ -41,6 +41,11 @@ def kinds(phone):
     return phone.run("return state.view.value.log.map((line) => line.kind)")
 
 
+def struck(phone):
+    body = "return state.view.value.log.filter((line) => line.struck)"
+    return [line["kind"] for line in phone.run(body)]
+
+
 def lock(phone):
     phone.page.get_by_role("button", name="Lock the screen against water").tap()
     bar(phone).wait_for()
@@ -410,3 +415,149 @@ def test_the_lock_has_names_and_contrast(at_make):
     lock(phone)
     result = Axe().run(phone.page, options=AXE)
     assert result.violations_count == 0, result.generate_report()
+
+
+# --- touches: neither lost nor doubled ---
+
+
+def undo_button(phone):
+    return phone.page.get_by_role("button", name="Undo", exact=True)
+
+
+def touch(phone, locator, drift=(0, 0), held_ms=0, drop=None):
+    """Touch a button: with a drop beside it, drifting, or held, as wet hands do."""
+    finger = Finger(phone)
+    x, y = finger.middle(locator)
+    x, y = x - drift[0] / 2, y - drift[1] / 2  # so that it ends within the button
+    others = [drop] if drop else []
+    if drop:
+        finger.send("touchStart", drop)
+    finger.send("touchStart", *others, (x, y))
+    if any(drift):
+        finger.send("touchMove", *others, (x + drift[0] / 2, y + drift[1] / 2))
+        finger.send("touchMove", *others, (x + drift[0], y + drift[1]))
+    if held_ms:
+        phone.page.wait_for_timeout(held_ms)
+    finger.send("touchEnd", *others)
+    if drop:
+        finger.send("touchEnd")
+    phone.page.wait_for_timeout(450)
+
+
+WAYS = {
+    "plain": {},
+    "drifting 35 px": {"drift": (28, 21)},  # by Pythagoras 35
+    "held": {"held_ms": 1200},
+    "with a drop": {"drop": (206, 330)},
+    "with a drop, drifting": {"drop": (206, 330), "drift": (28, 21)},
+}
+
+
+@pytest.mark.parametrize("way", WAYS)
+def test_a_wet_touch_on_the_step_button_and_on_undo_counts_once(at_make, way):
+    phone, _ = at_make
+    touch(phone, phone.page.locator(".foot .primary"), **WAYS[way])
+    assert kinds(phone).count("step_begun") == 1
+    touch(phone, undo_button(phone), **WAYS[way])
+    assert struck(phone) == ["step_begun"]
+    # The touch was one: nothing else began, ended or was read.
+    assert sorted(kinds(phone)) == ["alert_acknowledged", "make_opened", "step_begun"]
+
+
+@pytest.mark.parametrize("way", WAYS)
+def test_a_wet_touch_on_a_digit_is_one_digit(at_make, way):
+    phone, make = at_make
+    show(phone, f"make/{make}/reading/receive/milk_temp_c")
+    phone.page.locator(".keys").wait_for()
+    keys = phone.page.locator(".keys .key")
+    given = {**WAYS[way]}
+    if "drop" in given:
+        given["drop"] = (206, 20)  # on the words on top, where nothing is tapped
+    touch(phone, keys.filter(has_text="5"), **given)
+    assert phone.page.locator(".entered-value").inner_text() == "5"
+
+
+def test_undo_and_the_step_button_touched_at_once_are_one_touch(at_make):
+    phone, _ = at_make
+    begun(phone)
+    finger = Finger(phone)
+    spots = [finger.middle(undo_button(phone))]
+    spots.append(finger.middle(phone.page.locator(".foot .primary")))
+    finger.send("touchStart", *spots)
+    finger.send("touchEnd")
+    phone.page.wait_for_timeout(600)
+    assert struck(phone) == ["step_begun"]
+    assert "/reading/" not in phone.page.evaluate("location.hash")
+    phone.page.get_by_text("Two touches at once").wait_for()
+
+
+# --- what stands on the step screen ---
+
+
+def small_recipe(phone, *lasting):
+    """Open a make of steps that only last: each the recipe's own key, and how long."""
+    body = """
+      const whole = state.recipes.value.find((one) => one.id === "washed-wheel");
+      const steps = args[0].map(([key, value]) => {
+        const one = whole.steps.find((step) => step.key === key);
+        const { source, status } = one.lasts;
+        return {
+          key, title: one.title, do: one.do, place: one.place, after: [],
+          end: { by: "time" }, lasts: { value, unit: "s", source, status },
+        };
+      });
+      const { curve, ...rest } = whole;
+      const recipe = { ...rest, steps, ingredients: [] };
+      const made = await record("make_opened", { data: {
+        name: "Vat one", batch: "B1", milk_l: recipe.milk.low_l, recipe } });
+      await actions.openMake(made.make);
+      return made.make;
+    """
+    make = phone.run(body, list(lasting))
+    show(phone, f"make/{make}")
+    phone.page.locator(".primary").wait_for()
+    read_cautions(phone)
+    return make
+
+
+@pytest.mark.parametrize("lasts_s", [36000, 86400, 60 * 86400])
+def test_a_long_timer_stays_within_its_card(new_phone, lasts_s):
+    phone = new_phone()
+    make = small_recipe(phone, ["press_3", lasts_s])
+    begun(phone)
+    phone.record("timer_started", make=make, data={"label": "Turn", "lasts_s": lasts_s})
+    found = []
+    for wide, high in SIZES:
+        for text in ("125%", "250%"):
+            phone.page.evaluate(
+                "(size) => { document.documentElement.style.fontSize = size; }", text
+            )
+            phone.page.set_viewport_size({"width": wide, "height": high})
+            phone.page.wait_for_timeout(200)
+            for timer in phone.page.locator(".timer").all():
+                card = phone.page.locator(".step-card").bounding_box()
+                over = timer.evaluate("(one) => one.scrollWidth - one.clientWidth")
+                if text == "125%" and font_px(phone, ".timer") < 56:
+                    found.append((wide, "small", font_px(phone, ".timer")))
+                box = timer.bounding_box()
+                if over > 1 or box["x"] + box["width"] > card["x"] + card["width"]:
+                    found.append((wide, text, timer.inner_text(), over))
+    assert found == []
+
+
+def test_the_running_step_is_shown_and_the_earlier_open_one_named_beneath(new_phone):
+    phone = new_phone()
+    small_recipe(phone, ["press_1", 600], ["press_3", 3600])
+    titles = phone.run("return state.view.value.steps.map((one) => one.title.en)")
+    assert phone.page.locator(".step-title").inner_text() == titles[0]
+    phone.page.locator(".row").filter(has_text=titles[1]).first.tap()
+    read_cautions(phone)
+    begun(phone)
+    phone.reload()
+    phone.page.locator(".timer").wait_for()
+    assert phone.page.locator(".step-title").inner_text() == titles[1]
+    beneath = phone.page.get_by_text(f"Still open: {titles[0]}")
+    card = phone.page.locator(".step-card").bounding_box()
+    assert beneath.bounding_box()["y"] >= card["y"] + card["height"]
+    beneath.tap()
+    phone.page.locator(".step-title").filter(has_text=titles[0]).wait_for()

@@ -3,6 +3,11 @@ import { secondMs } from './ticker.js';
 import { clock, clockDay, ticks } from '../format.js';
 import { t } from '../messages/index.js';
 
+/** How many figures wide a text is: points and spaces are about half as wide. */
+export function widthOf(text) {
+  return text.length - 0.4 * (text.match(/[:.,\s]/g)?.length ?? 0);
+}
+
 /** Time left to an instant, or how far past it: absolute, never a tick count. */
 export function Countdown({ dueMs, lowMs, class: name = '' }) {
   const leftS = (dueMs - secondMs.value) / 1000;
@@ -10,7 +15,7 @@ export function Countdown({ dueMs, lowMs, class: name = '' }) {
   const shown = isOver ? Math.floor(-leftS) : Math.ceil(leftS);
   const text = (isOver ? '+' : '') + ticks(shown);
   return html`<div class=${`countdown ${isOver ? 'is-over' : ''} ${name}`} role="timer">
-    <div class="timer" style=${{ '--letters': text.length + (isOver ? 1 : 0) }}>${text}</div>
+    <div class="timer" style=${{ '--letters': widthOf(text) + (isOver ? 1 : 0) }}>${text}</div>
     <div class="timer-words">
       ${t(isOver ? 'countdown.over' : 'countdown.left', { at: clockDay(dueMs, secondMs.value) })}
       ${!isOver && lowMs ? html`<span> ${t('countdown.from', { at: clock(lowMs) })}</span>` : null}

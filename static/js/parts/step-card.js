@@ -1,5 +1,5 @@
 import { html } from './html.js';
-import { Countdown } from './countdown.js';
+import { Countdown, widthOf } from './countdown.js';
 import { StateMark } from './state-mark.js';
 import { amount, amountBand, band, bandIn, clock, inUnit, quantity, span } from '../format.js';
 import { own, t } from '../messages/index.js';
@@ -19,7 +19,7 @@ function isAlerted(alerts, step, target) {
 }
 
 function FigureValue({ text }) {
-  return html`<div class="figure-value" style=${{ '--letters': text.length }}>${text}</div>`;
+  return html`<div class="figure-value" style=${{ '--letters': widthOf(text) }}>${text}</div>`;
 }
 
 function Target({ target, off }) {
