@@ -45,11 +45,11 @@ export const NOW = {
   'task.over': 'Tomarlo yo',
   'task.from_you': '{name} tomó esto de usted a las {at}',
   'caution.begin': 'Leído. Empezar ya',
-  'live.whole_end': 'El último paso acaba hacia las {at}',
+  'live.whole_end': 'El último paso acaba hacia {at}',
   'practice.mark': 'PRÁCTICA',
   'practice.name': 'Práctica: {name}',
   'practice.row': 'Una elaboración de práctica',
-  'practice.row_detail': 'No cuenta en nada: ni en gráficas ni en tanques, y no se avisa al dueño',
+  'practice.row_detail': 'No cuenta en nada: ni en gráficos ni en tanques, y no se avisa al dueño',
   'practice.record': 'Esta elaboración fue de práctica. No habla de ningún queso.',
   'skip.ask_maker': 'Solo un quesero puede saltar un paso. Pregúntele, o vuelva y haga el paso.',
 };

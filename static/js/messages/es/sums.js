@@ -2,14 +2,6 @@
 // en-sums.js, in its order.
 
 export const SUMS = {
-  'nav.sums': 'Cálculos',
-  'nav.sum': 'Cálculos',
-  'nav.store': 'Cava',
-  'nav.trends': 'Evolución',
-  'nav_detail.sums': 'Cada cálculo de una elaboración por separado',
-  'nav_detail.store': 'Tanques de salmuera y piezas en maduración',
-  'nav_detail.trends': '¿Es una elaboración como las demás?',
-
   'topic.milk': 'Leche',
   'topic.heat': 'Calentar y enfriar',
   'topic.heat_treatment': 'Tratamiento térmico',
@@ -102,6 +94,9 @@ export const SUMS = {
   'sums.if_known': 'si se sabe',
   'sums.usual': 'usual: {value}',
   'sums.as_typed': 'escrito aquí',
+  'sums.short_practice': 'costumbre',
+  'sums.short_memory': 'de memoria',
+  'sums.short_setting': 'ajuste de esta app',
   'sums.begun': 'empezado y no guardado: {value}',
   'sums.begun_row': 'hay una fila empezada y no guardada',
   'sums.unit': 'Unidad',
