@@ -46,9 +46,10 @@ def fit_gompertz(
         end_ph: pH far after it.
 
     Returns:
-        {"fall_ph_s", "lag_s"} as `gompertz_ph` takes them; {"square_sum"} of the
-        residuals; {"worst"}: largest residual, read less curve; {"settled"}: false
-        when the fit still moved, so that its numbers mean nothing.
+        {"fall_ph_s", "lag_s"} as `gompertz_ph` takes them; {"pair"}: ln of the fall
+        and the lag, as fitted; {"square_sum"} of the residuals; {"worst"}: largest
+        residual, read less curve; {"settled"}: false when the fit still moved, so
+        that its numbers mean nothing.
 
     Raises:
         ValueError: readings that do not pair or rise, an end not below the start,
@@ -66,16 +67,29 @@ def fit_gompertz(
     require_series(times_s, "phs", phs, 2)
     gompertz_ph(0.0, start_ph, end_ph, 1.0, 0.0)  # refuses ends that make no curve
     pair = _first_guess(times_s, phs, start_ph, end_ph)
+    return _fit(times_s, phs, start_ph, end_ph, pair)
+
+
+def _fit(
+    times_s: list[float],
+    phs: list[float],
+    start_ph: float,
+    end_ph: float,
+    pair: tuple[float, float],
+) -> "dict[str, Any]":
+    """Return as fit_gompertz, begun at ln of the fall and lag of a fit near by."""
     rows, damping, settled = _rows(times_s, phs, start_ph, end_ph, pair), 1e-3, False
+    square_sum = _square_sum(rows)
     for _ in range(MOST_ROUNDS):
         step = _step(rows, damping)
         # A step over e² in speed leaves where the slopes still mean anything.
         tried = (pair[0] + max(-2.0, min(2.0, step[0])), pair[1] + step[1])
         tried_rows = _rows(times_s, phs, start_ph, end_ph, tried)
-        better = _square_sum(tried_rows) <= _square_sum(rows)
+        tried_sum = _square_sum(tried_rows)
+        better = tried_sum <= square_sum
         settled = abs(step[0]) < 1e-9 and abs(step[1]) < 1e-9 * (1 + abs(pair[1]))
         if better:
-            pair, rows = tried, tried_rows
+            pair, rows, square_sum = tried, tried_rows, tried_sum
         damping = damping / 10 if better else damping * 10
         if settled:
             break
@@ -83,7 +97,8 @@ def fit_gompertz(
     return {
         "fall_ph_s": math.exp(pair[0]),
         "lag_s": pair[1],
-        "square_sum": _square_sum(rows),
+        "pair": pair,
+        "square_sum": square_sum,
         "worst": max(misses, key=abs),
         "settled": settled,
     }
@@ -148,17 +163,26 @@ def forecast(
         return _no_forecast("acid.no_curve")
     scatter_ph = SHAPE_SCATTER * shape_sd_ph
     stray_ph = math.sqrt(reading_sd_ph * reading_sd_ph + scatter_ph * scatter_ph)
-    kept, far = _kept(times_s, phs, start_ph, end_ph, stray_ph)
-    times_s, phs = [times_s[i] for i in kept], [phs[i] for i in kept]
     found = fit_gompertz(times_s, phs, start_ph, end_ph)
-    value_s = _time_of(target_ph, times_s, phs, start_ph, end_ph)
+    kept, far = _kept(times_s, phs, start_ph, end_ph, stray_ph, found)
+    if far:
+        times_s, phs = [times_s[i] for i in kept], [phs[i] for i in kept]
+        found = fit_gompertz(times_s, phs, start_ph, end_ph)
+    pair = found["pair"]
+    value_s = _reach_s(target_ph, start_ph, end_ph, found)
     if value_s <= 0 or not found["settled"]:
         return _no_forecast("acid.no_curve")
     width_s = _fit_width_s(times_s, phs, start_ph, end_ph, found, value_s, stray_ph)
-    early_s = _time_of(target_ph, times_s, phs, start_ph, end_ph - end_sd_ph)
-    late_s = None
-    if target_ph > end_ph + end_sd_ph:
-        late_s = _time_of(target_ph, times_s, phs, start_ph, end_ph + end_sd_ph)
+    early_s = value_s
+    late_s: "float | None" = value_s
+    if end_sd_ph > 0:
+        end = end_ph - end_sd_ph
+        early = _fit(times_s, phs, start_ph, end, pair)
+        early_s = _reach_s(target_ph, start_ph, end, early)
+        end, late_s = end_ph + end_sd_ph, None
+        if target_ph > end:
+            late = _fit(times_s, phs, start_ph, end, pair)
+            late_s = _reach_s(target_ph, start_ph, end, late)
     end_s = value_s - early_s if late_s is None else (late_s - early_s) / 2
     shape_s = (
         SHAPE_LASTING * shape_sd_ph / _slope_ph_s(target_ph, start_ph, end_ph, found)
@@ -184,11 +208,11 @@ def _kept(
     start_ph: float,
     end_ph: float,
     stray_ph: float,
+    whole: "dict[str, Any]",
 ) -> tuple[list[int], list[int]]:
     every = list(range(len(phs)))
     freedom = len(phs) - 2
-    square_sum = fit_gompertz(times_s, phs, start_ph, end_ph)["square_sum"]
-    if len(phs) < 5 or square_sum <= 4 * freedom * stray_ph**2:
+    if len(phs) < 5 or whole["square_sum"] <= 4 * freedom * stray_ph**2:
         return every, []
     fits = []
     for i in every:
@@ -207,14 +231,9 @@ def _kept(
     return every, []
 
 
-def _time_of(
-    target_ph: float,
-    times_s: list[float],
-    phs: list[float],
-    start_ph: float,
-    end_ph: float,
+def _reach_s(
+    target_ph: float, start_ph: float, end_ph: float, found: "dict[str, Any]"
 ) -> float:
-    found = fit_gompertz(times_s, phs, start_ph, end_ph)
     return gompertz_time_s(
         target_ph, start_ph, end_ph, found["fall_ph_s"], found["lag_s"]
     )
