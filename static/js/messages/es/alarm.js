@@ -35,7 +35,7 @@ export const ALARM = {
   'alarm.state_returned': 'ACABADA',
   'alarm.waits': 'Nadie ha respondido. Desde {at} pasa al dueño.',
   'alarm.escalated': 'Nadie ha respondido: pasó al dueño desde {at}.',
-  'alarm.silenced_by': 'Silenciada por {name} a las {at}',
+  'alarm.silenced_by': 'Silenciada por {name} ({at})',
   'alarm.shelved_by': 'Aplazada por {name} hasta {until}: {why}',
   'alarm.returned': 'Terminó ({at}) sin que nadie la silenciara.',
   'alarm.shelve': 'Aplazar',
