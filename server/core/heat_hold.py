@@ -10,7 +10,10 @@ Rules first.
    the colder of two counts. One that finds no milk reading stands by itself.
 4. The chart of the plant is the record that counts. What is kept here tells the
    fields that the rule asks for as far as they are entered here.
-5. The longest gap between readings is this tool's own figure. A shorter one is a
+5. Phosphatase comes days later, from the milk or from the cheese. A number is
+   tried against the rule's own limits; a test that says a word is taken at it.
+   One positive result outweighs any number of negative ones.
+6. The longest gap between readings is this tool's own figure. A shorter one is a
    maker's own to set; a longer one counts on the word of somebody who is named.
 """
 
@@ -139,6 +142,56 @@ def hold_product(state: dict) -> dict:
         if check_number("extra_hold_s", extra_s, 0, 86400)
         else extra_s,
     }
+
+
+def phosphatase(state: dict, rule: dict) -> "str | None":
+    """Return what the tests for phosphatase say by a rule, or None without any.
+
+    A number between the rule's limits for different cheeses says nothing, nor
+    does one that the rule has no limit for, or only one from memory.
+
+    Args:
+        state: State of the make.
+        rule: a heat treatment rule.
+
+    Returns:
+        "negative", "positive" or None.
+    """
+    words = [
+        entry["data"]["value"]
+        for entry in run.entries(state, "reading_taken", "phosphatase_test")
+    ]
+    limits = rule.get("phosphatase") or {}
+    for quantity, judge in (
+        ("milk_phosphatase_mu_l", _milk_word),
+        ("cheese_phosphatase_ug", _cheese_word),
+    ):
+        for entry in run.entries(state, "reading_taken", quantity):
+            words.append(judge(limits, entry["data"]["value"]))
+    for word in ("positive", "negative"):
+        if word in words:
+            return word
+    return None
+
+
+def _milk_word(limits, value):
+    limit = limits.get("milk_max_mu_l")
+    if limit is None or limit["status"] == "memory":
+        return None
+    return "negative" if value < limit["value"] else "positive"
+
+
+def _cheese_word(limits, value):
+    printed = [
+        limits[name]["value"]
+        for name in limits
+        if name.endswith("_max_ug_phenol") and limits[name]["status"] != "memory"
+    ]
+    if not printed:
+        return None
+    if value <= min(printed):
+        return "negative"
+    return "positive" if value > max(printed) else None
 
 
 def required(rule: dict, unit: str, product: dict, hold_s: float) -> "dict | None":
@@ -362,6 +415,7 @@ def hold_verdict(state: dict, step: dict, fact: dict, rules: dict) -> "dict | No
     body = opened[0]["data"]
     found = hold_readings(state, fact["begun_ms"], fact["ended_ms"])
     product = hold_product(state)
+    product["phosphatase"] = phosphatase(state, rule)
     chart = hold_chart(state, body, found["rows"])
     gap = gap_of(rule, in_effect(state))
     told = verdict(

@@ -55,6 +55,12 @@ QUANTITIES = {
     "cheese_fat_frac": _number("fraction", 4, 0.0, 0.7, 0.1, 0.45),
     "cheese_salt_frac": _number("fraction", 4, 0.0, 0.1, 0.002, 0.04),
     "cheese_ph": _number("pH", 2, 0.0, 14.0, 4.5, 6.2),
+    # Alkaline phosphatase, each in the unit that its limit is printed in; the two
+    # are measured in different things and are never converted. Raw milk shows
+    # some hundred thousand mU/L (from memory; only the hard range rests on it).
+    "milk_phosphatase_mu_l": _number("mU/L", 0, 0.0, 10000000.0, 0.0, 350.0),
+    "cheese_phosphatase_ug": _number("ug", 1, 0.0, 10000.0, 0.0, 5.0),
+    "phosphatase_test": {"type": "choice", "choices": ["negative", "positive"]},
     "drug_test": {"type": "choice", "choices": ["negative", "positive"]},
 }
 

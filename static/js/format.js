@@ -91,6 +91,8 @@ const QUANTITY_FORMS = {
   cheese_fat_frac: { ...PERCENT, decimals: 2 },
   cheese_salt_frac: { ...PERCENT, decimals: 2 },
   cheese_ph: { unit: '', decimals: 2 },
+  milk_phosphatase_mu_l: { unit: 'mU/L', decimals: 0 },
+  cheese_phosphatase_ug: { unit: 'ug', decimals: 1 },
 };
 // A gallon is larger than a litre, a psi than a kPa: one decimal more is read.
 const MORE_DECIMALS = { gal: 1, imp_gal: 1, psi: 1 };
@@ -98,7 +100,7 @@ const UNIT_NAMES = {
   C: '°C', F: '°F', K: '°C', 'K/min': '°C/min', fraction: '%', 'fraction lactic': '%', pH: '',
   multiple: '×', min: 'min', F_rise: '°F', imp_gal: 'imp. gal', lactic_percent: '%',
   dornic: '°D', thorner: '°Th', soxhlet_henkel: '°SH', Baume: '°Bé',
-  salometer: '°Sal', 'kg/m3': 'kg/m³', 'm2/s': 'm²/s',
+  salometer: '°Sal', ug: 'µg', 'kg/m3': 'kg/m³', 'm2/s': 'm²/s',
 };
 // How a sum's value is shown in each unit; any other unit to three or four figures.
 const SUM_FORMS = {

@@ -156,6 +156,16 @@ def _gap_max_s(place):
     return None
 
 
+def _phosphatase(place):
+    """Return what the laboratory found, by the rule that judges the hold."""
+    for step in place["recipe"]["steps"]:
+        rule = heat_hold.hold_rule(step, place["context"]["rules"])
+        if rule is not None:
+            word = heat_hold.phosphatase(place["state"], rule)
+            return None if word is None else from_make(word)
+    return None
+
+
 def _milk_temp_c(place):
     """Return the milk's temperature as of this step: what is heated later is not."""
     if place["topic"] != "milk":
@@ -188,6 +198,7 @@ HERE = {
     "snf_frac": _reading("snf_frac"),
     "milk_temp_c": _milk_temp_c,
     "gap_max_s": _gap_max_s,
+    "phosphatase": _phosphatase,
     "milk_age_h": _reading("milk_age_h"),
     "drug_test": _reading("drug_test"),
     "acidity_frac": _reading("titratable_acidity_frac"),

@@ -51,6 +51,13 @@ export const EN_EQUIPMENT = {
   'equip.pack_units': 'Units in one pack of culture',
   'equip.bulb_error_k': 'Error of each bulb',
 
+  // Results that come days later.
+  'quantity.milk_phosphatase_mu_l': 'Phosphatase of the milk',
+  'quantity.cheese_phosphatase_ug': 'Phosphatase: phenol of 0.25 g cheese',
+  'quantity.phosphatase_test': 'Phosphatase test',
+  'lab.row_detail': 'Moisture, fat, salt, pH, phosphatase',
+  'lab.lead': 'A result may come days later, and into a closed make. It stands in the record with the time of its entry.',
+
   'hold.gap_usual': 'Readings at most {span} apart: the figure of this tool, to be agreed with the inspector.',
   'hold.gap_own': 'Readings at most {span} apart: a shorter gap of your own.',
   'hold.gap_agreed': 'Readings at most {span} apart, as agreed with {name}.',

@@ -23,6 +23,7 @@ import { useFullStep } from './make/full-step.js';
 import { HoldVerdict } from './make/hold.js';
 import { JudgeDuplicates } from './make/judge-duplicates.js';
 import { More } from './make/more.js';
+import { LabSheet } from './make/lab-sheet.js';
 import { MouldSheet } from './make/mould-sheet.js';
 import { LeftOpen, NextList } from './make/next-list.js';
 import { OtherReading, TimerSheet } from './make/other-sheets.js';
@@ -56,6 +57,7 @@ function sheetFor(make, shown, rest, step) {
   if (name === 'curve') return html`<${CurveScreen} make=${make} view=${shown} onBack=${onBack} />`;
   if (name === 'batch') return html`<${BatchSheet} make=${make} view=${shown} onBack=${onBack} />`;
   if (name === 'equipment') return html`<${EquipmentSheet} make=${make} shown=${shown} start=${key} onBack=${onBack} />`;
+  if (name === 'lab') return html`<${LabSheet} make=${make} shown=${shown} onBack=${onBack} />`;
   if (name === 'note') return html`<${NotePad} make=${make} step=${key} onBack=${onBack} />`;
   if (name === 'other') return html`<${OtherReading} make=${make} step=${key} onBack=${onBack} />`;
   if (name === 'timer') return html`<${TimerSheet} make=${make} step=${key} onBack=${onBack} />`;

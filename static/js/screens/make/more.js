@@ -43,6 +43,7 @@ export function More({ make, step, canAct }) {
       <${Row} title=${t(canAct ? 'more.steps' : 'next.all')} detail=${t('more.steps_detail')} onTap=${() => go('make', make, 'steps')} />
       <${Row} title=${t('curve.row')} detail=${t('curve.row_detail')} onTap=${() => go('make', make, 'curve')} />
       <${Row} title=${t('more.record')} detail=${t('more.record_detail')} onTap=${() => go('make', make, 'record')} />
+      ${mayAs('helper') ? html`<${Row} title=${t('store.lab')} detail=${t('lab.row_detail')} onTap=${() => go('make', make, 'lab')} />` : null}
       <${Row} title=${t('equip.title')} detail=${t('equip.row_detail')} onTap=${() => go('make', make, 'equipment')} />
       ${canAct ? html`<${CalendarRow} make=${make} step=${step} />` : null}
     </div>

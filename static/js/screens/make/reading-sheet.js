@@ -38,6 +38,8 @@ function ChoiceReading({ name, onSave, onBack }) {
   </${Sheet}>`;
 }
 
+const CHOICES = ['drug_test', 'phosphatase_test'];
+
 /** Enter one reading of a quantity into the make. */
 export function ReadingSheet({ make, step, name, last, hint, place, onBack }) {
   const form = useForm(name);
@@ -50,7 +52,7 @@ export function ReadingSheet({ make, step, name, last, hint, place, onBack }) {
     if (event) onBack();
     return Boolean(event);
   };
-  if (name === 'drug_test') return html`<${ChoiceReading} name=${name} onSave=${save} onBack=${onBack} />`;
+  if (CHOICES.includes(name)) return html`<${ChoiceReading} name=${name} onSave=${save} onBack=${onBack} />`;
   return html`<div class="sheet">
     <${Keypad} onBack=${onBack} title=${t('quantity.' + name)} quantity=${name} unit=${unitName(form.unit)} decimals=${form.decimals}
       signed=${form.signed} hint=${hint} read=${readQuantity(name, form, last?.value)} save=${save}

@@ -7,12 +7,12 @@ import { count, day, number, plain, quantity, sumValue } from '../../format.js';
 import { board } from '../../parts/source.js';
 import { inside, own, t } from '../../messages/index.js';
 import { go, swap } from '../../router.js';
+import { LAB, LAB_MAKE } from '../make/lab-sheet.js';
 import { ReadingSheet } from '../make/reading-sheet.js';
 import { SumLines, StepSumSheet, namesOf, useStepSums } from '../make/step-sums.js';
 import { noteWords } from '../sums/words.js';
 import { ageingMakes, useAgeing, useAgeingOf } from './asked.js';
 
-const LAB = ['cheese_moisture_frac', 'cheese_fat_frac', 'cheese_salt_frac', 'cheese_ph'];
 
 function valueOf(answer, name) {
   return answer?.values.find((one) => one.name === name) ?? null;
@@ -97,7 +97,7 @@ function Readings({ make, sizes }) {
   return html`<section class="block"><h2>${t('store.read')}</h2><div class="rows">
       ${row('store_temp_c')}${row('store_humidity_frac')}${Object.keys(sizes).map((size) => row('wheel_mass_kg', size))}</div></section>
     <section class="block"><h2>${t('store.lab')}</h2><div class="rows two">
-      ${Object.keys(sizes).flatMap((size) => LAB.map((name) => row(name, size)))}</div></section>`;
+      ${Object.keys(sizes).flatMap((size) => LAB.map((name) => row(name, size)))}${LAB_MAKE.map((name) => row(name))}</div></section>`;
 }
 
 function One({ found, rest }) {
