@@ -42,7 +42,11 @@ def _heat_treatment(x):
     rule = x["rules"].get(RULE[x["jurisdiction"]])
     if rule is None:
         return no_rules()
-    rule = with_gap(rule, x["gap_max_s"])
+    usual_s = rule["gap_max_s"]["value"]
+    # A sum cannot say who agreed to a longer gap, so there it does not count.
+    is_typed = x["from"].get("gap_max_s") == "typed"
+    is_nameless = is_typed and x["gap_max_s"] > usual_s
+    rule = with_gap(rule, None if is_nameless else x["gap_max_s"])
     base_ms = int(x["base_ms"] or 0)
     readings = []
     for row in x["milk_temps"]:
@@ -67,7 +71,10 @@ def _heat_treatment(x):
     chart = {key: x["chart_" + key] == "noted" for key in CHART}
     is_over = x["hold_over"] != "no"
     found = verdict(rule, readings, x["thermometer"], product, chart, is_over)
-    return result(_values(found), _notes(found), _figures(rule, found))
+    notes = _notes(found)
+    if is_nameless:
+        notes.append(note("gap_needs_name", value=x["gap_max_s"], limit=usual_s))
+    return result(_values(found), notes, _figures(rule, found))
 
 
 def _values(found):

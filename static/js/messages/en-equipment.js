@@ -62,5 +62,6 @@ export const EN_EQUIPMENT = {
   'hold.gap_own': 'Readings at most {span} apart: a shorter gap of your own.',
   'hold.gap_agreed': 'Readings at most {span} apart, as agreed with {name}.',
   'hold.gap_refused': 'The gap of {span} entered does not count: nobody is named who agreed.',
+  'note.gap_needs_name': 'A gap of {value} s counts only when it is entered under Equipment with the name of who agreed. {limit} s was taken.',
   'hold.enter': 'Enter what is missing',
 };
