@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import { call, dropUnsaved, nowMs, record, unsaved } from './source.js';
 import { plain, quantity, readNumber } from '../format.js';
-import { has, t, tFirst, words } from '../messages/index.js';
+import { has, inside, t, tFirst, words } from '../messages/index.js';
 
 export const UNDO_MS = 12000;
 
@@ -69,7 +69,7 @@ function limitText(field, limit, name) {
 export function problemText({ field, key, limit }, name) {
   const last = String(field).split('.').pop();
   const what = name && field === 'value' ? t('quantity.' + name) : tFirst(['field.' + last]);
-  return t('problem.' + key, { field: what, limit: limitText(field, limit, name) });
+  return t('problem.' + key, { field: what, limit: has('role.' + limit) ? inside(t('role.' + limit)) : limitText(field, limit, name) });
 }
 
 /**
