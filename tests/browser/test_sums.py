@@ -29,6 +29,8 @@ PLACES = [
     "sum/heat_forecast", "sum/heat_forecast/vat_temps", "sum/heat_treatment",
     "store", "store/new", "store/tank/TANK", "store/tank/TANK/load",
     "store/tank/TANK/measure", "store/tank/TANK/ledger", "store/tank/TANK/salt",
+    "store/tank/TANK/water", "store/tank/TANK/ratio", "sums/units",
+    "sum/humidity", "sum/composition", "sum/brine_check",
     "store/make/MAKE", "trends/washed-wheel", "make/MAKE",
     "make/MAKE/sum/heat/heat_forecast/-",
 ]  # fmt: skip
@@ -705,6 +707,14 @@ def furnished(new_phone):
     record(phone, "tank_unloaded", tank, 40, load=load, mass_kg=41)
     read(phone, tank, 30, "brine_salt_frac", 0.15)
     read(phone, tank, 30, "brine_temp_c", 18)
+    # An answer from memory, one refused, one begun.
+    for name, text in (("dry_c", "13"), ("wet_c", "12")):
+        give(phone, "humidity", name, text)
+    for name, text in (("cheese_moisture_frac", "60"), ("cheese_fat_frac", "41")):
+        give(phone, "composition", name, text)
+    show(phone, "sum/brine_check/brine_ph")
+    phone.page.locator(".keys").wait_for()
+    typed(phone, "5")
     return phone, [one.replace("TANK", tank).replace("MAKE", make) for one in PLACES]
 
 

@@ -151,7 +151,8 @@ def wanted_of_bases():
 # Counted things, whose name is their unit; figures in the unit that a person typed
 # them in, or that the thermometer of a rule reads.
 COUNTED = {"packs", "count", "strips", "across", "wheels", "wheels_by_share"}
-COUNTED |= {"log_reduction"}
+# Tenfold reductions are counted, and so much protein is told for 1 of fat.
+COUNTED |= {"log_reduction", "protein_fat_ratio_now"}
 AS_TYPED = {"mean", "average", "beyond", "run", "required_temp", "required_air_temp"}
 WORDS_JS = ROOT / "static" / "js" / "screens" / "sums" / "words.js"
 

@@ -9,7 +9,7 @@ import { label, noteWords, ofWords, outLabel, restsValue, sumProblem, valueWords
 const FIRST = {
   milk_mass: ['milk_kg', 'milk_l'], calcium_chloride: ['solution_ml', 'weigh_out_g'], press_pressure: ['cheese_kpa'],
   press_lever: ['cheese_kpa'], brine_top_up: ['salt_kg', 'water_kg'], wash_drain: ['drain_l'], wash_water: ['water_l'],
-  wash_rest: ['rest_l'], expected_yield: ['cheese_kg'], curing_days: ['counted_days'], heat_forecast: ['reach_ms'], acid_forecast: ['reach_ms'],
+  wash_rest: ['rest_l'], expected_yield: ['cheese_kg'], curing_days: ['counted_days'], brine_factor: ['factor'], heat_forecast: ['reach_ms'], acid_forecast: ['reach_ms'],
 };
 // The same figure told twice: the time of day is read, and acid once in percent.
 const TOLD_BY = { reach_s: 'reach_ms', left_s: 'reach_ms', lactic_percent: 'acidity_frac' };
@@ -61,18 +61,28 @@ function thermometerOf({ values, rests_on: rests }) {
 const WEAK = ['memory', 'practice', 'setting'];
 const LISTED = 3;
 
+// The weakest that it rests on: {status, rows}. A way that is chosen, such as a jacket
+// and not a flame, counts only where no figure is weak.
+function weakOf({ key, rests_on: rests }) {
+  const chosen = (sumRow(key)?.inputs ?? []).filter((one) => one.kind === 'choice').map((one) => one.name);
+  const figures = rests.filter((row) => !chosen.includes(row.name));
+  for (const rows of [figures, rests]) {
+    const status = WEAK.find((one) => rows.some((row) => row.status === one));
+    if (status) return { status, isFigure: rows === figures, rows: rows.filter((row) => row.status === status) };
+  }
+  return {};
+}
+
 /** What an answer rests on in a line: what is only from memory or practice is named. */
 function Standing({ answer, sum }) {
-  const rows = answer.rests_on;
-  const status = WEAK.find((one) => rows.some((row) => row.status === one));
+  const { status, isFigure, rows } = weakOf(answer);
   if (!status) {
-    const isTyped = rows.every((row) => row.from === 'typed' || row.from === 'make' || row.from === 'tank');
+    const isTyped = answer.rests_on.every((row) => row.from === 'typed' || row.from === 'make' || row.from === 'tank');
     return html`<p class="sum-standing">${t(isTyped ? 'sums.stands_typed' : 'sums.stands_published')}</p>`;
   }
-  const figures = rows.filter((row) => row.status === status && typeof row.value !== 'string');
-  const names = [...new Set((figures.length ? figures : rows.filter((row) => row.status === status)).map((row) => inside(label(row.name, sum?.key))))];
+  const names = [...new Set(rows.map((row) => inside(label(row.name, sum?.key))))];
   const list = names.slice(0, LISTED).join('; ') + (names.length > LISTED ? '; …' : '');
-  return html`<p class="sum-standing">${status === 'memory' ? html`<${StateMark} state="check" /> ` : null}<span>${t('sums.stands_' + status, { list })}</span></p>`;
+  return html`<p class="sum-standing">${status === 'memory' && isFigure ? html`<${StateMark} state="check" /> ` : null}<span>${t(isFigure ? 'sums.stands_' + status : 'sums.stands_usual', { list })}</span></p>`;
 }
 
 /** What came out, or what is in its way: problems in words, and what is missing. */
@@ -118,9 +128,11 @@ export function headline(answer, names, pick) {
   const values = shownValues(answer);
   const chosen = pick ? pick(values) : [];
   const rows = chosen.length ? chosen : values.slice(0, 1);
+  const { status, isFigure } = weakOf(answer);
+  const tail = status && isFigure && rows.length ? ` · ${t('sums.short_' + status)}` : '';
   return rows.map((one) => {
     const { label: title, main, detail } = valueWords(one, names, { sum: answer.key, thermometer: thermometerOf(answer) });
     const name = rows.length > 1 || one.of ? title : outLabel(one.name, answer.key);
     return `${name} ${main}${detail ? `, ${detail}` : ''}`;
-  }).join(' · ');
+  }).join(' · ') + tail;
 }

@@ -39,7 +39,7 @@ export function isWords(name, word) {
 // A verdict carries what was read and the limit; in which unit, by its name.
 const READ_IN = { age: 's', limit: 'g', in_time: 's', rate_verdict: 'K/min', fill_verdict: 'kg' };
 // An answer without a unit of its own: so many times, or a share of the whole.
-const TIMES = ['pace', 'dose_factor', 'speed_now', 'factor', 'protein_fat_ratio_now'];
+const TIMES = ['pace', 'dose_factor', 'speed_now', 'factor'];
 const SHARES = ['accounted_ratio'];
 // A time against another: positive is later, or earlier.
 const LATER = { late_s: 1, behind_s: 1, lag_s: 1, earlier_s: -1, ahead_s: -1 };
@@ -119,6 +119,7 @@ function mainWords(value) {
   if (SHARES.includes(value.name)) return shown(value.value, 'fraction');
   const text = shown(value.value, value.unit);
   if (TIMES.includes(value.name)) return t('sums.times', { value: text });
+  if (value.name === 'ph_gap') return t('sums.ph_more', { value: text });
   return value.unit === 'pH' ? t('sums.ph', { value: text }) : text;
 }
 
