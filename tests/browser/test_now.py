@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.browser.test_screens import show
+from tests.browser.test_screens import SIZES, TOO_WIDE, problems_of_layout, show
 
 # Two makes at their first pressing, begun so that both turns fall together; one
 # that has just been opened. Minutes ago, by the phone's own clock.
@@ -196,3 +196,25 @@ def test_a_practice_make_says_so_on_every_screen(maker):
     live.locator(".practice").wait_for()
     show(maker, f"make/{maker.first}")
     maker.page.locator(".practice-bar").wait_for(state="detached")
+
+
+def test_two_people_three_makes_and_a_clash_fit_every_screen(new_phone, maker):
+    both(new_phone, maker)
+    maker.page.get_by_role("button", name="I do it").first.wait_for()
+    found = {}
+    for text in ("", "250%"):
+        maker.page.evaluate(
+            "(text) => { document.documentElement.style.fontSize = text; }", text
+        )
+        for wide, high in SIZES:
+            maker.page.set_viewport_size({"width": wide, "height": high})
+            for place in ("now", "live", f"make/{maker.first}"):
+                show(maker, place)
+                problems = (
+                    maker.page.evaluate(TOO_WIDE)
+                    if text
+                    else problems_of_layout(maker.page, wide, high)
+                )
+                if problems:
+                    found[(text, wide, place[:4])] = problems
+    assert found == {}
