@@ -5,6 +5,7 @@ from .equipment import BESIDE, OF_VAT, check_equipment, in_effect
 from .formulas import milk as milk_formulas
 from .formulas.bounds import require_above
 from .plan import USUAL_FAT_FRAC, USUAL_SNF_FRAC, USUAL_TEMP_C
+from .practice import is_practice
 
 
 def suggestion(recipe: dict, milk_l: float) -> dict:
@@ -57,7 +58,8 @@ def equipment_before(desk: dict, vat: str) -> "dict | None":
 
     The newest make in the same vat that has any goes before the newest of all;
     from another vat only what does not belong to that vat is taken over. What a
-    vat showed by itself is learnt anew from its makes and is not copied.
+    vat showed by itself is learnt anew from its makes and is not copied. What was
+    entered for practice is offered to nobody.
 
     Args:
         desk: Desk.
@@ -73,7 +75,7 @@ def equipment_before(desk: dict, vat: str) -> "dict | None":
     for make_id in sorted(desk["makes"]):
         state = desk["makes"][make_id]
         opened = run.entries(state, "make_opened")
-        if not opened:
+        if not opened or is_practice(state):
             continue
         body = opened[0]["data"]
         is_same = bool(vat) and body.get("vat") == vat
@@ -102,16 +104,17 @@ def equipment_before(desk: dict, vat: str) -> "dict | None":
 
 
 def vats(desk: dict) -> "list[str]":
-    """Return the names of the vats that makes were opened in, newest first.
+    """Return the names of the vats that real makes were opened in, newest first.
 
     Args:
         desk: Desk.
     """
     last_ms: "dict[str, int]" = {}
     for make_id in desk["makes"]:
-        opened = run.entries(desk["makes"][make_id], "make_opened")
+        state = desk["makes"][make_id]
+        opened = run.entries(state, "make_opened")
         vat = opened[0]["data"].get("vat") if opened else None
-        if vat:
+        if vat and not is_practice(state):
             last_ms[vat] = max(last_ms.get(vat, 0), opened[0]["t_ms"])
     return sorted(last_ms, key=lambda vat: (-last_ms[vat], vat))
 

@@ -146,3 +146,13 @@ def test_vats_are_named_once_newest_first(ask):
     ]
     desk = ask.desk(("take", events), ("desk",))[1]
     assert ask.call("opening", "vats", desk) == ["Long vat", "Round vat"]
+
+
+def test_what_was_entered_for_practice_is_offered_to_no_real_make(ask):
+    tried = make(OTHER, 60, "Round vat", {"bore_m": 0.5})
+    tried["data"]["practice"] = True
+    real = make(MAKE, 0, "Round vat", ROUND)
+    assert before(ask, "Round vat", real, tried)["make"] == MAKE
+    assert before(ask, "Round vat", tried) is None
+    desk = ask.desk(("take", [tried]), ("desk",))[1]
+    assert ask.call("opening", "vats", desk) == []
