@@ -1,6 +1,6 @@
 """The store: its air, what the wheels lose, and the days that count."""
 
-from ..formulas import ageing, curing
+from ..formulas import ageing, air, curing
 from .rows import (
     choice,
     default,
@@ -23,10 +23,10 @@ OWN_LOW, OWN_HIGH = -40.0, 140.0
 
 def _humidity(x):
     pressure_pa = x["air_pressure_kpa"] * 1000.0
-    found: dict = ageing.humidity_range(
+    found: dict = air.humidity_range(
         x["dry_c"], x["wet_c"], pressure_pa, x["bulb_error_k"]
     )
-    dew = ageing.dew_point_c(x["dry_c"], found["value"])
+    dew = air.dew_point_c(x["dry_c"], found["value"])
     return result(
         [
             value(
