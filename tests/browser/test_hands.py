@@ -59,9 +59,9 @@ def is_locked(phone):
     return phone.page.locator(".wet-lock").count() == 1
 
 
-def hold(phone, held_ms=HOLD_MS, finger=None, others=()):
+def hold(phone, held_ms=HOLD_MS, finger=None, others=(), at=None):
     finger = finger or Finger(phone)
-    finger.send("touchStart", finger.middle(bar(phone)), *others)
+    finger.send("touchStart", finger.middle(at or bar(phone)), *others)
     phone.page.wait_for_timeout(held_ms)
     finger.send("touchEnd")
     phone.page.wait_for_timeout(150)
@@ -85,7 +85,7 @@ def test_a_hold_shows_its_progress_and_says_when_to_let_go(at_make):
     finger.send("touchStart", finger.middle(bar(phone)))
     phone.page.wait_for_timeout(700)
     width = "(one) => one.getBoundingClientRect().width"
-    filled = phone.page.locator(".lock-fill").evaluate(width)
+    filled = phone.page.locator(".hold-fill").evaluate(width)
     assert 0.1 < filled / bar(phone).bounding_box()["width"] < 0.9
     phone.page.get_by_text("Now let go").wait_for()
     assert is_locked(phone)  # nothing under the finger can be hit by letting go late
@@ -561,3 +561,69 @@ def test_the_running_step_is_shown_and_the_earlier_open_one_named_beneath(new_ph
     assert beneath.bounding_box()["y"] >= card["y"] + card["height"]
     beneath.tap()
     phone.page.locator(".step-title").filter(has_text=titles[0]).wait_for()
+
+
+# --- held, where a make ends; undone, where it goes on ---
+
+
+def at_the_end(phone, make, title, reason):
+    """Open what ends a make, with its reason given; only the hold is left to do."""
+    show(phone, f"make/{make}/batch")
+    phone.page.locator(".row").filter(has_text=title).first.tap()
+    phone.page.locator(".choice").filter(has_text=reason).tap()
+    phone.page.locator(".hold-bar:enabled").wait_for()
+
+
+@pytest.mark.parametrize(
+    ("title", "reason", "state"),
+    [
+        ("Close the make", "All steps are done", "closed"),
+        ("Give the make up", "The milk was refused", "abandoned"),
+    ],
+)
+def test_what_ends_a_make_is_held_not_tapped(at_make, title, reason, state):
+    phone, make = at_make
+    at_the_end(phone, make, title, reason)
+    finger = Finger(phone)
+    bar_ = phone.page.locator(".hold-bar")
+    x, y = finger.middle(bar_)
+    finger.send("touchStart", (x, y))  # a tap
+    finger.send("touchEnd")
+    finger.send("touchStart", (x, y))  # a hold that slides off
+    phone.page.wait_for_timeout(1100)
+    finger.send("touchMove", (x, y - 200))
+    finger.send("touchEnd")
+    phone.page.wait_for_timeout(500)
+    assert phone.run("return state.view.value.make.state") == "running"
+    hold(phone, 1100, finger, at=bar_)
+    phone.until(f"state.view.value.make.state === '{state}'", "the make to end")
+
+
+def test_a_key_ends_a_make_with_two_presses_never_with_one(at_make):
+    phone, make = at_make
+    at_the_end(phone, make, "Close the make", "All steps are done")
+    phone.page.wait_for_timeout(1100)  # what was touched before is past
+    for _ in range(4):
+        phone.page.locator(".hold-bar").focus()
+        phone.page.keyboard.down("Enter")  # held: the browser repeats the key
+    phone.page.keyboard.up("Enter")
+    phone.page.get_by_text("Press once more").wait_for()
+    assert phone.run("return state.view.value.make.state") == "running"
+    phone.page.keyboard.press("Enter")
+    phone.until("state.view.value.make.state === 'closed'", "the make to end")
+
+
+def test_everyday_acts_offer_undo_at_once(at_make):
+    phone, make = at_make
+    begun(phone)
+    assert undo_button(phone).is_visible()
+    show(phone, f"make/{make}/reading/receive/milk_temp_c")
+    phone.page.locator(".keys .key").filter(has_text="4").tap()
+    phone.page.wait_for_timeout(300)
+    phone.page.locator(".foot .primary").tap()
+    phone.page.get_by_text("Milk temperature 4.0").first.wait_for()
+    undo_button(phone).tap()
+    phone.until(
+        "state.view.value.log.filter((line) => line.struck).length === 1", "the undo"
+    )
+    assert struck(phone) == ["reading_taken"]

@@ -10,6 +10,8 @@ export const EN_HANDS = {
   'lock.hold_alarm': 'Hold to silence the alarm',
   'lock.let_go': 'Now let go',
   'lock.water': 'Wipe the bar, then try again',
+  'hold.hint': 'Hold for 1 second, then let go.',
+  'hold.again': 'Press once more',
   'lock.opening': 'Opening the lock.',
   'make.left_open': 'Still open: {step}',
   'make.left_open_detail': 'It could begin, and a later step runs',

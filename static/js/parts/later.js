@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { effect, signal } from '@preact/signals';
 import { html } from './html.js';
 import * as acts from './acts.js';
@@ -6,12 +6,13 @@ import { silenceAlarm } from './alarm-bar.js';
 import { alarmPlace, alarmText, markOf } from './alarm-words.js';
 import { alertText } from './alert-line.js';
 import { Countdown } from './countdown.js';
+import { HoldBar } from './hold-bar.js';
 import { mayAs } from './people-names.js';
 import { Row } from './sheet.js';
 import { MainFigure, stepState } from './step-card.js';
 import { StateMark } from './state-mark.js';
 import { stepTitle } from './step-title.js';
-import { pressTap, touchMs } from './tap.js';
+import { pressTap } from './tap.js';
 import { secondMs } from './ticker.js';
 import * as source from './source.js';
 import { alarms, ring } from '../data/alarm.js';
@@ -24,9 +25,9 @@ import { route } from '../router.js';
 // have signals of its own. So each is a function of this kit. The service worker
 // keeps them in quiet time, so that they are there without a network.
 const KIT = {
-  alarms, alarmPlace, alarmText, alertText, clock, Countdown, effect, html, MainFigure,
+  alarms, alarmPlace, alarmText, alertText, clock, Countdown, effect, HoldBar, html, MainFigure,
   markOf, mayAs, own, pressTap, ring, route, Row, secondMs, signal, silenceAlarm,
-  StateMark, stepState, stepTitle, t, touchMs, useEffect, useRef, useState,
+  StateMark, stepState, stepTitle, t, useEffect, useState,
   ...acts, ...source,
 };
 const FOLDER = '/js/parts/later/';

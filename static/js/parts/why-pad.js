@@ -1,16 +1,20 @@
 import { useState } from 'preact/hooks';
+import { HoldBar } from './hold-bar.js';
 import { html } from './html.js';
 import { Tap } from './tap.js';
 import { Choices, Sheet } from './sheet.js';
 import { TextField } from './text-field.js';
 import { t } from '../messages/index.js';
 
+const HOLD_MS = 900;
+
 /**
  * Ask for a reason: a ready one or own words. Nothing is done without one.
  *
- * @param {object} props title, lead, reasons: keys of "reason.*", doWord, onDone(why), onBack
+ * @param {object} props title, lead, reasons: keys of "reason.*", doWord, onDone(why), onBack;
+ *   isGrave: shown in red; isHeld: held rather than tapped, for what ends a make
  */
-export function WhyPad({ title, lead, reasons = [], doWord, onDone, onBack, isGrave = false, children }) {
+export function WhyPad({ title, lead, reasons = [], doWord, onDone, onBack, isGrave = false, isHeld = false, children }) {
   const [key, setKey] = useState(null);
   const [text, setText] = useState('');
   const [isBusy, setBusy] = useState(false);
@@ -21,8 +25,11 @@ export function WhyPad({ title, lead, reasons = [], doWord, onDone, onBack, isGr
     await onDone(why);
     setBusy(false);
   };
+  const isOff = why === '' || isBusy;
   return html`<${Sheet} title=${title} onBack=${onBack}
-    foot=${html`<${Tap} class=${isGrave ? 'primary is-act' : 'primary'} disabled=${why === '' || isBusy} onTap=${done}>${doWord}</${Tap}>`}>
+    foot=${isHeld
+      ? html`<${HoldBar} class=${isGrave ? 'is-act' : ''} holdMs=${HOLD_MS} isTwice words=${doWord} hint=${t('hold.hint')} disabled=${isOff} onDone=${done} />`
+      : html`<${Tap} class=${isGrave ? 'primary is-act' : 'primary'} disabled=${isOff} onTap=${done}>${doWord}</${Tap}>`}>
     ${lead ? html`<p class="lead">${lead}</p>` : null}
     ${children}
     <h2>${t('why.title')}</h2>

@@ -11,6 +11,8 @@ export const HANDS = {
   'lock.hold_alarm': 'Mantenga para silenciar la alarma',
   'lock.let_go': 'Ahora suelte',
   'lock.water': 'Seque la barra y pruebe otra vez',
+  'hold.hint': 'Mantenga 1\u00a0segundo y suelte.',
+  'hold.again': 'Pulse otra vez',
   'lock.opening': 'Abriendo.',
   'make.left_open': 'Sigue abierto: {step}',
   'make.left_open_detail': 'Podía empezar, y ya va un paso posterior',

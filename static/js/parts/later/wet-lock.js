@@ -1,8 +1,6 @@
 // What is seen under the wet lock, and the hold that leaves it.
 
 const HOLD_MS = 1500;
-// A finger lets go when it is told to; a drop stays, and is no finger.
-const LONGEST_MS = 6000;
 const ROWS_SHOWN = 4;
 const ALERTS_SHOWN = 2;
 
@@ -12,72 +10,13 @@ const ALERTS_SHOWN = 2;
  */
 export function make(kit) {
   const {
-    alarms, alarmPlace, alarmText, alertText, clock, Countdown, html, lastAct, MainFigure,
-    markOf, mayAs, own, ring, route, secondMs, silenceAlarm, StateMark, stepShown,
-    stepState, stepTitle, t, touchMs, trouble, useEffect, useRef, useState, view,
+    alarms, alarmPlace, alarmText, alertText, clock, Countdown, HoldBar, html, lastAct,
+    MainFigure, markOf, mayAs, own, ring, route, secondMs, silenceAlarm, StateMark,
+    stepShown, stepState, stepTitle, t, trouble, view,
   } = kit;
 
   function topAlarm() {
     return (alarms.value?.alarms ?? []).find((one) => one.state === 'unacknowledged');
-  }
-
-  /** A bar to hold: filled while held, done when let go; one contact alone counts. */
-  function Hold({ words, hint, onDone }) {
-    const [phase, setPhase] = useState('rest'); // rest, held, full, water
-    const contacts = useRef(new Set());
-    const sinceMs = useRef(null);
-    const button = useRef(null);
-    const clocks = useRef([]);
-    const settle = (next) => {
-      clocks.current.forEach(clearTimeout);
-      clocks.current = [];
-      sinceMs.current = null;
-      setPhase(next);
-    };
-    const isInside = (event) => {
-      const box = button.current.getBoundingClientRect();
-      return event.clientX >= box.left && event.clientX <= box.right
-        && event.clientY >= box.top && event.clientY <= box.bottom;
-    };
-    useEffect(() => {
-      button.current.focus({ preventScroll: true });
-      return () => clocks.current.forEach(clearTimeout);
-    }, []);
-    const onPointerDown = (event) => {
-      if (event.button > 0) return;
-      contacts.current.add(event.pointerId);
-      if (contacts.current.size > 1) return settle('water');
-      sinceMs.current = performance.now();
-      setPhase('held');
-      clocks.current = [
-        setTimeout(() => setPhase('full'), HOLD_MS),
-        setTimeout(() => settle('water'), LONGEST_MS),
-      ];
-      return undefined;
-    };
-    const onPointerMove = (event) => {
-      if (sinceMs.current !== null && !isInside(event)) settle('rest');
-    };
-    const onPointerEnd = (event) => {
-      contacts.current.delete(event.pointerId);
-      const heldMs = sinceMs.current === null ? 0 : performance.now() - sinceMs.current;
-      const isHeld = event.type === 'pointerup' && isInside(event);
-      if (contacts.current.size === 0) settle('rest');
-      if (isHeld && heldMs >= HOLD_MS) onDone();
-    };
-    // A click that no touch made: the Enter key, or a screen reader.
-    const onClick = () => {
-      if (performance.now() - touchMs() > 1000) onDone();
-    };
-    const onKeyDown = (event) => {
-      if (event.repeat) event.preventDefault();
-    };
-    const shown = phase === 'full' ? t('lock.let_go') : phase === 'water' ? t('lock.water') : words;
-    return html`<p class="lock-hint" id="lock-hint">${hint}</p>
-      <button type="button" class=${`lock-hold is-${phase}`} ref=${button} aria-describedby="lock-hint"
-        onPointerDown=${onPointerDown} onPointerMove=${onPointerMove} onPointerUp=${onPointerEnd}
-        onPointerCancel=${onPointerEnd} onClick=${onClick} onKeyDown=${onKeyDown}>
-        <span class="lock-fill"></span><span class="lock-words">${shown}</span></button>`;
   }
 
   function Alarm({ alarm }) {
@@ -126,8 +65,8 @@ export function make(kit) {
     return html`<p class="lock-head"><b>${t('lock.title')}</b><span>${clock(secondMs.value)}</span></p>
       <${Shown} />
       <div class="lock-foot">${alarm
-        ? html`<${Hold} key=${alarm.id} words=${t('lock.hold_alarm')} hint=${t('lock.hint_alarm')} onDone=${() => silenceAlarm(alarm)} />`
-        : html`<${Hold} key="leave" words=${t('lock.hold')} hint=${t('lock.hint')} onDone=${onLeave} />`}</div>`;
+        ? html`<${HoldBar} key=${alarm.id} isFocused class="lock-hold" holdMs=${HOLD_MS} words=${t('lock.hold_alarm')} hint=${t('lock.hint_alarm')} onDone=${() => silenceAlarm(alarm)} />`
+        : html`<${HoldBar} key="leave" isFocused class="lock-hold" holdMs=${HOLD_MS} words=${t('lock.hold')} hint=${t('lock.hint')} onDone=${onLeave} />`}</div>`;
   }
 
   return { Locked };

@@ -39,7 +39,7 @@ export function BatchSheet({ make, view, onBack }) {
       if (event) close();
     };
     return html`<${WhyPad} title=${t('batch.' + open.kind)} lead=${t('batch.' + open.kind + '_lead')} reasons=${REASONS[open.kind]}
-      isGrave=${open.kind === 'make_abandoned'} doWord=${t('batch.' + open.kind + '_do')} onDone=${done} onBack=${close} />`;
+      isGrave=${open.kind === 'make_abandoned'} isHeld=${open.kind === 'make_abandoned' || open.kind === 'make_closed'} doWord=${t('batch.' + open.kind + '_do')} onDone=${done} onBack=${close} />`;
   }
   const state = view.make.state;
   const isOpen = state === 'running' || state === 'held';

@@ -1,0 +1,84 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { html } from './html.js';
+import { touchMs } from './tap.js';
+import { t } from '../messages/index.js';
+
+// A finger lets go when it is told to; a drop stays, and is no finger.
+const LONGEST_MS = 6000;
+const AGAIN_MS = 5000;
+const AFTER_TOUCH_MS = 1000; // a click this soon after a touch belongs to it
+
+/**
+ * A bar to hold: filled while held, done when let go. One contact alone counts.
+ *
+ * A key or a screen reader holds nothing: there one press does it, or two in turn
+ * where it cannot be taken back (`isTwice`).
+ *
+ * @param {object} props words, hint, onDone, holdMs, class, disabled, isTwice, isFocused
+ */
+export function HoldBar({
+  words, hint, onDone, holdMs, class: name = '', disabled = false, isTwice = false, isFocused = false,
+}) {
+  const [phase, setPhase] = useState('rest'); // rest, held, full, water, again
+  const contacts = useRef(new Set());
+  const sinceMs = useRef(null);
+  const button = useRef(null);
+  const clocks = useRef([]);
+  const settle = (next) => {
+    clocks.current.forEach(clearTimeout);
+    clocks.current = [];
+    sinceMs.current = null;
+    setPhase(next);
+  };
+  const isInside = (event) => {
+    const box = button.current.getBoundingClientRect();
+    return event.clientX >= box.left && event.clientX <= box.right
+      && event.clientY >= box.top && event.clientY <= box.bottom;
+  };
+  useEffect(() => {
+    if (isFocused) button.current.focus({ preventScroll: true });
+    return () => clocks.current.forEach(clearTimeout);
+  }, []);
+  const onPointerDown = (event) => {
+    if (disabled || event.button > 0) return;
+    contacts.current.add(event.pointerId);
+    if (contacts.current.size > 1) {
+      settle('water');
+      return;
+    }
+    settle('held');
+    sinceMs.current = performance.now();
+    clocks.current = [
+      setTimeout(() => setPhase('full'), holdMs),
+      setTimeout(() => settle('water'), LONGEST_MS),
+    ];
+  };
+  const onPointerMove = (event) => {
+    if (sinceMs.current !== null && !isInside(event)) settle('rest');
+  };
+  const onPointerEnd = (event) => {
+    contacts.current.delete(event.pointerId);
+    const heldMs = sinceMs.current === null ? 0 : performance.now() - sinceMs.current;
+    const isHeld = event.type === 'pointerup' && isInside(event) && heldMs >= holdMs;
+    if (contacts.current.size === 0) settle('rest');
+    if (isHeld) onDone();
+  };
+  const onClick = () => {
+    if (disabled || performance.now() - touchMs() <= AFTER_TOUCH_MS) return;
+    const isAsked = isTwice && phase !== 'again';
+    settle(isAsked ? 'again' : 'rest');
+    if (!isAsked) onDone();
+    else clocks.current = [setTimeout(() => settle('rest'), AGAIN_MS)];
+  };
+  const onKeyDown = (event) => {
+    if (event.repeat) event.preventDefault();
+  };
+  const said = { full: 'lock.let_go', water: 'lock.water', again: 'hold.again' }[phase];
+  return html`<p class="hold-hint" id="hold-hint">${hint}</p>
+    <button type="button" class=${`hold-bar is-${phase} ${name}`} ref=${button} disabled=${disabled}
+      style=${{ '--hold': `${holdMs}ms` }} aria-describedby="hold-hint"
+      onPointerDown=${onPointerDown} onPointerMove=${onPointerMove} onPointerUp=${onPointerEnd}
+      onPointerCancel=${onPointerEnd} onClick=${onClick} onKeyDown=${onKeyDown}
+      onContextMenu=${(event) => event.preventDefault()}>
+      <span class="hold-fill"></span><span aria-live="polite">${said ? t(said) : words}</span></button>`;
+}
