@@ -194,3 +194,21 @@ def test_the_hold_says_which_gap_it_went_by_and_on_whose_word(new_phone):
     show(phone, f"make/{make}")
     hold.get_by_text("apart, as agreed with District inspector").wait_for()
     assert problems_of_layout(phone.page, 412, 839) == []
+
+
+def test_a_figure_entered_wrong_is_put_right_on_its_own_pad(new_phone):
+    phone = new_phone()
+    make = phone.open_make()
+    data = {"key": "bore_m", "value": 0.63, "typed": "630", "typed_unit": "mm"}
+    phone.record("equipment_set", make=make, data=data)
+    show(phone, f"make/{make}/record")
+    row(phone, "bore of the cylinder 630")
+    number(phone, "Correct the figure", "63", "mm")
+    phone.page.locator(".choice").first.tap()
+    done(phone)
+    until(lambda: equipment(phone, make)["bore_m"] == 0.063, "the correction")
+    assert equipment(phone, make)["typed"] == {"bore_m": ["63", "mm"]}
+    # One change is told once: from what it was to what it is, each with its unit.
+    told = phone.page.locator("p, span", has_text=re.compile("630.*63\u00a0mm")).first
+    told.wait_for()
+    assert told.inner_text().count("\u2192") == 1
