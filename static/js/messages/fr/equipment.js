@@ -50,9 +50,17 @@ export const EQUIPMENT = {
   'equip.pack_units': 'Unités dans un sachet de ferment',
   'equip.bulb_error_k': 'Erreur de chaque thermomètre',
 
+  // Results that come days later.
+  'quantity.milk_phosphatase_mu_l': 'Phosphatase du lait',
+  'quantity.cheese_phosphatase_ug': 'Phosphatase\u00a0: phénol de 0,25\u00a0g de fromage',
+  'quantity.phosphatase_test': 'Test de phosphatase',
+  'lab.row_detail': 'Eau, gras, sel, pH, phosphatase',
+  'lab.lead': 'Un résultat peut venir des jours plus tard, même dans une fabrication clôturée. Il est au registre avec l’heure de sa saisie.',
+
   'hold.gap_usual': 'Mesures à {span} d’écart au plus\u00a0: chiffre de cet outil, à convenir avec l’inspecteur.',
   'hold.gap_own': 'Mesures à {span} d’écart au plus\u00a0: un écart plus court, le vôtre.',
   'hold.gap_agreed': 'Mesures à {span} d’écart au plus, comme convenu avec {name}.',
   'hold.gap_refused': 'L’écart saisi de {span} ne compte pas\u00a0: personne n’est nommé pour l’accord.',
+  'note.gap_needs_name': 'Un écart de {value}\u00a0s ne compte que s’il est saisi sous Matériel, avec le nom de qui l’a accordé. {limit}\u00a0s est pris.',
   'hold.enter': 'Saisir ce qui manque',
 };

@@ -10,7 +10,7 @@ export const HANDS = {
   'lock.hold_alarm': 'Tenir pour couper l’alarme',
   'lock.let_go': 'Lâchez maintenant',
   'lock.water': 'Essuyez la barre, puis réessayez',
-  'hold.hint': 'Maintenez 1\u00a0seconde, puis lâchez.',
+  'hold.hint': 'Tenez 1\u00a0seconde, puis lâchez.',
   'hold.again': 'Appuyez encore une fois',
   'lock.opening': 'Déverrouillage.',
   'make.left_open': 'Encore ouverte\u00a0: {step}',
