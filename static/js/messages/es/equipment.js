@@ -49,10 +49,16 @@ export const EQUIPMENT = {
   'equip.method': 'Cómo se mide la salmuera',
   'equip.pack_units': 'Unidades por sobre de fermento',
   'equip.bulb_error_k': 'Error de cada bulbo',
+  'quantity.milk_phosphatase_mu_l': 'Fosfatasa de la leche',
+  'quantity.cheese_phosphatase_ug': 'Fosfatasa: fenol de 0,25\u00a0g de queso',
+  'quantity.phosphatase_test': 'Prueba de fosfatasa',
+  'lab.row_detail': 'Humedad, grasa, sal, pH, fosfatasa',
+  'lab.lead': 'Un resultado puede llegar días después, y a una elaboración cerrada. Queda en el registro con la hora en que se anotó.',
 
   'hold.gap_usual': 'Lecturas cada {span} como mucho: cifra propia de esta app, por acordar con el inspector.',
   'hold.gap_own': 'Lecturas cada {span} como mucho: un hueco propio más corto.',
   'hold.gap_agreed': 'Lecturas cada {span} como mucho, según se acordó con {name}.',
   'hold.gap_refused': 'El hueco anotado de {span} no cuenta: no dice quién lo acordó.',
+  'note.gap_needs_name': 'Un hueco de {value}\u00a0s solo cuenta si está anotado en Equipo con el nombre de quien lo acordó. Se tomaron {limit}\u00a0s.',
   'hold.enter': 'Anotar lo que falta',
 };
