@@ -11,6 +11,7 @@ from axe_playwright_python.sync_playwright import Axe
 
 from server.core import desk
 from tests.browser.conftest import ROOT, until
+from tests.browser.plausible import given_for
 from tests.browser.test_screens import (
     AXE,
     TOO_WIDE,
@@ -357,6 +358,28 @@ def test_sums_and_their_rules_work_with_no_network(new_phone):
     # 26 of 55 is 47.3 %.
     assert answers(phone)["The readings, Gouda"] == "meet it"
     assert "21 CFR 133.142" in phone.page.locator(".facts").inner_text()
+
+
+def test_every_sum_answers_in_words_with_what_a_maker_may_type(new_phone):
+    phone = new_phone()
+    typed_before = {row["key"]: given_for(row) for row in CATALOGUE}
+    keep = "(typed) => sessionStorage.setItem('sum-typed', JSON.stringify({typed}))"
+    phone.page.evaluate(keep, typed_before)
+    phone.reload()
+    found = {}
+    for row in CATALOGUE:
+        show(phone, f"sum/{row['key']}")
+        answer = phone.page.locator(".sum-answer")
+        answer.wait_for()
+        phone.page.wait_for_timeout(250)
+        text = phone.page.locator(".sheet").inner_text()
+        # A name of the code, or a figure that is none, is no word for a person.
+        odd = re.findall(r"\S*[a-z]_[a-z]\S*|undefined|NaN|null|\[object", text)
+        if odd or not answer.locator(".sum-value").count():
+            found[row["key"]] = odd or answer.inner_text()
+        elif not answer.locator(".sum-standing").count():
+            found[row["key"]] = "does not say what it rests on"
+    assert found == {}
 
 
 # --- sums inside a step ---
