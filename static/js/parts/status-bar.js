@@ -10,9 +10,12 @@ import { go } from '../router.js';
 import { age } from '../format.js';
 import { t, tn } from '../messages/index.js';
 
+// It has nothing to send and nobody to hear from.
+const isStranger = () => net.value === 'not_paired';
+
 function unsentWords() {
   if (unsent.value === null) return '';
-  if (!unsent.value) return t('status.all_sent');
+  if (!unsent.value) return isStranger() ? '' : t('status.all_sent');
   const oldest = oldestUnsentMs.value;
   return tn('status.unsent', unsent.value, {
     age: oldest ? age(secondMs.value - oldest) : t('word.moment'),
@@ -40,7 +43,7 @@ export function StatusBar({ title }) {
       <${TouchHint} />
       <span>${t('net.' + net.value)}</span>
       <span>${unsentWords()}</span>
-      ${isCut && lastWordMs.value ? html`<span>${t('status.last_word', { age: age(secondMs.value - lastWordMs.value) })}</span>` : null}
+      ${isCut && !isStranger() && lastWordMs.value ? html`<span>${t('status.last_word', { age: age(secondMs.value - lastWordMs.value) })}</span>` : null}
       ${clockWarning.value ? html`<span>${t('status.clock')}</span>` : null}
       ${needsLook.value ? html`<span>${tn('status.needs_look', needsLook.value)}</span>` : null}
     </div>
