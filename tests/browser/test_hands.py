@@ -627,3 +627,25 @@ def test_everyday_acts_offer_undo_at_once(at_make):
         "state.view.value.log.filter((line) => line.struck).length === 1", "the undo"
     )
     assert struck(phone) == ["reading_taken"]
+
+
+@pytest.mark.parametrize(("wide", "high"), [(360, 740), (412, 839)])
+def test_the_keys_stay_beneath_the_finger_when_bars_come_and_go(at_make, wide, high):
+    # Seen: undo went, the keys moved by a row, and 7.1 stood there instead of 4.1.
+    phone, make = at_make
+    phone.page.set_viewport_size({"width": wide, "height": high})
+    place = f"make/{make}/reading/receive/milk_temp_c"
+    show(phone, place)
+    four = phone.page.locator(".keys .key").filter(has_text="4")
+    before = four.bounding_box()
+    show(phone, f"make/{make}")
+    begun(phone)
+    phone.record("timer_started", make=make, data={"label": "Rinse", "lasts_s": 1})
+    phone.page.locator(".alarm-bar").wait_for()
+    show(phone, place)
+    assert undo_button(phone).is_visible()
+    assert phone.page.locator(".alarm-silence").is_visible()
+    assert four.bounding_box() == before
+    entered = phone.page.locator(".entered-value").bounding_box()
+    keys = phone.page.locator(".keys").bounding_box()
+    assert entered["y"] + entered["height"] <= keys["y"] + 1
