@@ -184,6 +184,7 @@ ASKED = {
             "rows": [{"at_min": 30.0 * n, "ph": 6.6 - 0.04 * n} for n in range(6)]
         },
     },
+    "staph_counts": {"counts": {"rows": [{"count_per_g": 200.0}] * 5}},
     "slow_make": {"slow_mark": "ph_at_6_h_washed", "ph": 5.7, "at_h": 6.0},
     "calcium_chloride": {"form": "dihydrate"},
     "wash_water": {"vat_temp_c": 31, "target_temp_c": 37, "water_temp_c": 60},

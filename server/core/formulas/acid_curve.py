@@ -127,8 +127,43 @@ def forecast_on_curve(
     >>> forecast_on_curve([], [], 5.4, curve, 0.05, spread)["value_s"]
     28800.0
     """
+    curve_time_s(target_ph, curve["times_s"], curve["phs"])  # refuses what cannot be
+    fitted = line_on_curve(times_s, phs, curve, reading_sd_ph, spread)
+    return reach_on_curve(fitted, target_ph, curve)
+
+
+def line_on_curve(
+    times_s: list[float],
+    phs: list[float],
+    curve: "dict[str, list[float]]",
+    reading_sd_ph: float,
+    spread: dict[str, float],
+) -> "dict[str, Any]":
+    """Return the line from the curve's time to the make's, for any number of goals.
+
+    Args:
+        times_s: time of each reading since the starter [s]; rising; may be empty.
+        phs: pH read.
+        curve: {"times_s", "phs"} of the recipe, as `curve_ph` takes them.
+        reading_sd_ph: standard deviation of one reading about the curve; above 0.
+        spread: {"lag_sd_s", "pace_sd"} among makes, as `forecast_on_curve`.
+
+    Returns:
+        As `lines.weighted_line`, with {"count"} of the readings.
+
+    Raises:
+        ValueError: as `forecast_on_curve`.
+
+    Source: weighted least squares with a known spread of lag and pace.
+    Check: without readings, the curve's own time.
+
+    >>> curve = {"times_s": [0, 10800, 28800], "phs": [6.60, 6.35, 5.40]}
+    >>> spread = {"lag_sd_s": 900, "pace_sd": 0.15}
+    >>> line_on_curve([], [], curve, 0.05, spread)["slope"]
+    1.0
+    """
     curve_times_s, curve_phs = curve["times_s"], curve["phs"]
-    target_s = curve_time_s(target_ph, curve_times_s, curve_phs)
+    _require_falling(curve_times_s, curve_phs)
     require_series(times_s, "phs", phs, 0)
     require_above("reading_sd_ph", reading_sd_ph, 0)
     require_above("lag_sd_s", spread["lag_sd_s"], 0)
@@ -143,19 +178,50 @@ def forecast_on_curve(
         line = _line(places, times_s, variance, spread)
         lag_s = (lag_s + line["y"] - line["slope"] * line["x"]) / 2
         pace = (pace + max(line["slope"], 0.1)) / 2
-    ahead_s = target_s - line["x"]
-    value_s = line["y"] + line["slope"] * ahead_s
-    time_var = line["centre_var"] + line["slope_var"] * ahead_s * ahead_s
+    fitted: "dict[str, Any]" = dict(line)
+    fitted["count"] = len(phs)
+    return fitted
+
+
+def reach_on_curve(
+    fitted: "dict[str, Any]", target_ph: float, curve: "dict[str, list[float]]"
+) -> "dict[str, Any]":
+    """Return when a make will have a pH, from its line on the curve.
+
+    Args:
+        fitted: answer of `line_on_curve`.
+        target_ph: pH asked about; within the curve.
+        curve: {"times_s", "phs"} of the recipe, as `line_on_curve` had it.
+
+    Returns:
+        As `forecast_on_curve`.
+
+    Raises:
+        ValueError: a pH outside the curve.
+
+    Source: as `line_on_curve`.
+    Check: the two together are `forecast_on_curve`.
+
+    >>> curve = {"times_s": [0, 10800, 28800], "phs": [6.60, 6.35, 5.40]}
+    >>> spread = {"lag_sd_s": 900, "pace_sd": 0.15}
+    >>> line = line_on_curve([], [], curve, 0.05, spread)
+    >>> reach_on_curve(line, 6.35, curve)["value_s"]
+    10800.0
+    """
+    count = fitted["count"]
+    ahead_s = curve_time_s(target_ph, curve["times_s"], curve["phs"]) - fitted["x"]
+    value_s = fitted["y"] + fitted["slope"] * ahead_s
+    time_var = fitted["centre_var"] + fitted["slope_var"] * ahead_s * ahead_s
     # Fewer than three readings say nothing of their scatter: it is the stated one.
-    t_value = t90(len(phs) - 2 + PRIOR_READINGS) if len(phs) > 2 else NORMAL_90
+    t_value = t90(count - 2 + PRIOR_READINGS) if count > 2 else NORMAL_90
     width_s = t_value * math.sqrt(time_var)
     return {
         "value_s": value_s,
         "low_s": value_s - width_s,
         "high_s": value_s + width_s,
-        "lag_s": line["y"] - line["slope"] * line["x"],
-        "pace": line["slope"],
-        "basis": "acid.curve_and_readings" if phs else "acid.curve",
+        "lag_s": fitted["y"] - fitted["slope"] * fitted["x"],
+        "pace": fitted["slope"],
+        "basis": "acid.curve_and_readings" if count else "acid.curve",
     }
 
 

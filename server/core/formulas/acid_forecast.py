@@ -87,7 +87,7 @@ def _fit(
         tried_rows = _rows(times_s, phs, start_ph, end_ph, tried)
         tried_sum = _square_sum(tried_rows)
         better = tried_sum <= square_sum
-        settled = abs(step[0]) < 1e-9 and abs(step[1]) < 1e-9 * (1 + abs(pair[1]))
+        settled = abs(step[0]) < 1e-7 and abs(step[1]) < 1e-7 * (1 + abs(pair[1]))
         if better:
             pair, rows, square_sum = tried, tried_rows, tried_sum
         damping = damping / 10 if better else damping * 10

@@ -56,10 +56,9 @@ def _acid_forecast(x):
     if not targets:
         return result([], [], [], ["target_ph"])
     values = []
+    line = acid_curve.line_on_curve(times_s, phs, curve, x["reading_sd_ph"], spread)
     for target in targets:
-        found = acid_curve.forecast_on_curve(
-            times_s, phs, target["ph"], curve, x["reading_sd_ph"], spread
-        )
+        found = acid_curve.reach_on_curve(line, target["ph"], curve)
         values.extend(_reach(x, target, found, curve, times_s))
     notes = [note("acid.range_of_nine_in_ten")]
     fell = phs[0] - min(phs) if phs else 0.0
