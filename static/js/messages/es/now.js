@@ -4,7 +4,7 @@
 export const NOW = {
   'now.late': 'Con retraso',
   'now.now': 'Ahora',
-  'now.hour': 'En una hora',
+  'now.hour': 'Antes de una hora',
   'now.today': 'Hoy, más tarde',
   'now.days': 'Después de hoy',
   'now.show_more.one': 'Ver 1 más',
