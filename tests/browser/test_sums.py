@@ -571,6 +571,24 @@ def test_a_tank_is_told_by_volume_and_its_salt_in_pounds(creamery, new_phone):
     assert (added["typed"], added["typed_unit"]) == ("20", "lb")
 
 
+def test_a_brine_of_hardly_any_salt_is_asked_about(new_phone):
+    phone = new_phone()
+    show(phone, "store/new")
+    phone.page.get_by_role("button", name="Its strength").tap()
+    phone.page.locator(".keys").wait_for()
+    typed(phone, "0.2")  # a share, where percent is meant
+    done(phone)
+    asked = phone.page.locator(".is-asking").inner_text()
+    assert asked.startswith("0.2\u00a0%")
+    assert "15.00\u00a0%" in asked
+    phone.page.get_by_role("button", name="Back").tap()
+    phone.page.get_by_role("button", name="Its strength").tap()
+    phone.page.locator(".keys").wait_for()
+    typed(phone, "27")
+    says = phone.page.locator(".keypad-says").inner_text()
+    assert "27\u00a0%: at most 26.60\u00a0% is possible" in says
+
+
 def test_a_wrong_entry_of_a_tank_is_put_right_on_the_screen(new_phone):
     phone = new_phone()
     tank = tank_filled(phone)

@@ -74,7 +74,8 @@ export function StrengthPad({ start = '', onSave, onBack }) {
     field: t('quantity.brine_salt_frac'), value: typedValue(typed, '%'), limit: quantity('brine_salt_frac', one.limit),
   })).join(' ');
   return html`<div class="sheet"><${Keypad} isBare onBack=${onBack} title=${t('store.salt')} unit="%" decimals=${2} start=${start}
-    read=${(typed) => readField('tank_opened', 'salt_frac', typed, { unit: '%', kept: 'fraction' })} problemWords=${words} save=${onSave} saveWord=${t('word.next')} /></div>`;
+    read=${(typed) => call('desk', 'read_typed', ['brine_salt_frac', typed, '%'])} problemWords=${words}
+    askText=${(ask, typed) => t('sums.ask', { value: typedValue(typed, '%'), side: inside(t('keypad.' + ask.key)), limit: quantity('brine_salt_frac', ask.limit) })} save=${onSave} saveWord=${t('word.next')} /></div>`;
 }
 
 /** Record that salt or water went into a tank; water by volume too. */
