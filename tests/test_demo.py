@@ -6,8 +6,8 @@ from demo import replay, seed
 from demo.recorded import new_id
 from server.config import read_rules
 from server.core import desk
-from server.core.equipment import check_equipment
 from server.core.events import check_event
+from server.core.sums.equipment import check_equipment
 
 NOW_MS = 1_795_600_000_000
 

@@ -199,7 +199,28 @@ def check(event: dict, role: str) -> "list[dict]":
     Returns:
         List of {"field", "key", "limit"}.
     """
-    return event_table.check_event(event) + _not_allowed(event, role)
+    return check_new(event) + _not_allowed(event, role)
+
+
+def check_new(event: dict) -> "list[dict]":
+    """Return everything that is wrong with an event about to be recorded.
+
+    What is recorded already is taken by its form alone, see `take`: a limit that
+    is drawn tighter later must not make it disappear.
+
+    Args:
+        event: the event.
+
+    Returns:
+        List of {"field", "key", "limit"}.
+    """
+    problems = event_table.check_event(event)
+    if problems or event["kind"] != "equipment_set":
+        return problems
+    # Its limits are those of the sums, which the app starts without.
+    from .sums.equipment import check_limits
+
+    return check_limits(event)
 
 
 def _not_allowed(event, role, about=None):
@@ -234,7 +255,7 @@ def tap(desk: dict, event: dict, roles: "list[str]", make_id: str, now_ms: int) 
         {"problems": as from `check`, "view": View or None}; with problems the
         event is not filed.
     """
-    problems = event_table.check_event(event)
+    problems = check_new(event)
     if not problems:
         about = _about(desk, event)
         for role in roles:

@@ -21,6 +21,7 @@ Envelope:
     data      fields of the kind
 """
 
+from .equipment_form import check_entry
 from .quantities import check_number, check_value
 from .recipe import check_recipe
 from .recipe_steps import JUDGEMENTS
@@ -406,9 +407,6 @@ def _check_moulds(name, value):
 def _check_equipment(data):
     if not isinstance(data.get("key"), str):
         return []  # told already
-    # Its limits are those of the sums, which the app starts without.
-    from .equipment import check_entry
-
     return check_entry(data)
 
 

@@ -18,7 +18,8 @@ Rules first.
 """
 
 from . import run
-from .equipment import AGREED, in_effect
+from .equipment import in_effect
+from .equipment_form import AGREED
 from .quantities import check_number
 from .readings import parse
 

@@ -1,7 +1,8 @@
 """What is known of a make about to be opened: by its recipe and by earlier makes."""
 
 from . import run
-from .equipment import BESIDE, OF_VAT, check_equipment, in_effect
+from .equipment import OF_VAT, in_effect
+from .equipment_form import BESIDE
 from .formulas import milk as milk_formulas
 from .formulas.bounds import require_above
 from .plan import USUAL_FAT_FRAC, USUAL_SNF_FRAC, USUAL_TEMP_C
@@ -87,6 +88,9 @@ def equipment_before(desk: dict, vat: str) -> "dict | None":
             best = (rank, make_id, body, equipment)
     if best is None:
         return None
+    # The limits are those of the sums, which the app starts without.
+    from .sums.equipment import check_equipment
+
     equipment = best[3]
     left_out = check_equipment(equipment)
     for problem in left_out:

@@ -5,7 +5,7 @@ import re
 from dataclasses import dataclass
 from typing import Any, cast
 
-from server.core import events
+from server.core import desk
 from server.shapes import Problem
 from server.sync.canonical import EXACT, canonical_text, sha256_of
 
@@ -108,7 +108,7 @@ def read_item(raw: Any) -> Item:
 
 def _problems(raw: Any) -> list[Problem]:
     try:
-        found = cast(list[Problem], events.check_event(raw))
+        found = cast(list[Problem], desk.check_new(raw))
     except Exception:
         # A check that trips must cost neither this item nor its neighbours.
         logger.exception("the check of an event failed")

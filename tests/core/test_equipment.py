@@ -2,8 +2,8 @@
 
 import pytest
 
-from server.core import equipment as table
 from server.core.sums import catalogue
+from server.core.sums import equipment as table
 from tests.core.builders import MAKE, Phone, at, recipe
 
 GAP = {"gap_max_s": 300.0, "gap_agreed_with": "District inspector"}
@@ -28,7 +28,7 @@ def test_every_row_takes_unit_limits_and_choices_from_the_sums(core):
     for row in catalogue.rows():
         for item in row["inputs"]:
             inputs.setdefault(item["name"], []).append(item)
-    for row in core("equipment", "layout"):
+    for row in core("sums.equipment", "layout"):
         if row["kind"] == "text":
             assert row["name"] not in inputs
             continue
@@ -39,7 +39,7 @@ def test_every_row_takes_unit_limits_and_choices_from_the_sums(core):
 
 
 def test_every_row_stands_in_a_group_and_once_only(core):
-    rows = core("equipment", "layout")
+    rows = core("sums.equipment", "layout")
     names = [row["name"] for row in rows]
     assert len(set(names)) == len(names)
     assert [row["group"] for row in rows] == sorted(
@@ -83,11 +83,11 @@ def test_a_row_whose_sum_is_gone_is_told():
     ],
 )
 def test_a_value_is_tried_against_its_row(core, key, value, found):
-    assert core("equipment", "check_value", key, value) == found
+    assert core("sums.equipment", "check_value", key, value) == found
 
 
 def test_equipment_of_a_make_is_checked_key_by_key(core):
-    check = ("equipment", "check_equipment")
+    check = ("sums.equipment", "check_equipment")
     assert core(*check, {"bore_m": 0.08, "heating": None, "old_key": {}, **GAP}) == []
     assert core(*check, {"bore_m": 8, "heating": "sun"}) == [
         problem("heating", "not_a_choice", ["jacket", "power"]),
@@ -97,7 +97,7 @@ def test_equipment_of_a_make_is_checked_key_by_key(core):
 
 
 def test_a_gap_is_agreed_with_somebody(core):
-    told = core("equipment", "check_equipment", {"gap_max_s": 300})
+    told = core("sums.equipment", "check_equipment", {"gap_max_s": 300})
     assert told == [problem("gap_max_s", "agreed_with_missing")]
 
 
@@ -119,7 +119,7 @@ def test_a_gap_is_agreed_with_somebody(core):
 def test_what_is_typed_is_read_into_the_rows_unit(
     core, key, given, value, problems, ask
 ):
-    told = core("equipment", "read", key, given)
+    told = core("sums.equipment", "read", key, given)
     if isinstance(value, float):
         assert told["value"] == pytest.approx(value, rel=1e-9)  # one product
     else:
@@ -128,19 +128,48 @@ def test_what_is_typed_is_read_into_the_rows_unit(
     assert [row["key"] for row in told["ask"]] == ask
 
 
-def test_an_entry_says_what_is_wrong_with_it(core):
+def entry(**data):
+    return Phone().event("equipment_set", 5, **data)
+
+
+def test_the_form_of_an_entry_is_checked_by_the_table_of_kinds(core):
     def check(**data):
         return core("events", "check_data", "equipment_set", data)
 
     assert check(key="bore_m", value=0.08, typed="80", typed_unit="mm") == []
-    assert check(key="bore_m", value=8) == [problem("bore_m", "above", 1.0)]
+    assert check(key="bore_m", value=8) == []  # its limits are the sums' own
     assert check(key="gap_max_s", value=300) == [problem("agreed_with", "missing")]
     assert check(key="gap_max_s", value=300, agreed_with="Inspector") == []
-    assert check(key="gap_max_s", value=9e9) == [problem("gap_max_s", "above", 3600.0)]
+    assert check(key="gap_max_s", value=300, agreed_with=7) == [
+        problem("agreed_with", "not_text"),
+        problem("agreed_with", "not_text"),
+    ]
     assert check(value=1) == [problem("key", "missing")]
     assert check(key="bore_m") == [problem("value", "missing")]
+    assert check(key="own", value=[]) == [problem("own", "not_a_number")]
+    assert check(key="own", value=True) == []
+    assert check(key="own", value=" ") == [problem("own", "missing")]
     for key in ("typed", "gap_agreed_with"):
         assert check(key=key, value="x") == [problem("key", "unknown", key)]
+
+
+def test_what_is_to_be_recorded_keeps_its_limits(core):
+    check = ("desk", "check_new")
+    assert core(*check, entry(key="bore_m", value=0.08)) == []
+    assert core(*check, entry(key="bore_m", value=8)) == [
+        problem("bore_m", "above", 1.0)
+    ]
+    assert core(*check, entry(value=1)) == [problem("key", "missing")]
+    assert core(*check, Phone().opened()) == []
+    assert core("sums.equipment", "check_limits", Phone().opened()) == []
+    assert core("desk", "check", entry(key="bore_m", value=8), "maker") == [
+        problem("bore_m", "above", 1.0)
+    ]
+
+
+def test_what_was_recorded_stays_though_a_limit_is_drawn_tighter(ask):
+    told = ask.desk(("take", [Phone(1).opened(), entry(key="bore_m", value=8)]))
+    assert told[0]["problems"] == []
 
 
 def test_only_a_maker_may_set_equipment(core):

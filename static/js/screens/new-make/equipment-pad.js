@@ -32,7 +32,7 @@ export function EquipmentPad({ row, equipment, mayTakeOut = false, onSet, onBack
   const typed = equipment.typed[row.name];
   const give = async (given) => {
     if (given === null) return onSet(null);
-    const { value } = await call('equipment', 'read', [row.name, given]);
+    const { value } = await call('sums.equipment', 'read', [row.name, given]);
     const set = given.typed === undefined ? { value } : { value, typed: [given.typed, given.unit] };
     return row.agreed ? setAgreeing(set) : onSet(set);
   };

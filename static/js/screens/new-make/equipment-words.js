@@ -8,13 +8,13 @@ import { has, inside, t } from '../../messages/index.js';
 import { useCatalogue } from '../sums/catalogue.js';
 import { label, pickWords, restsValue } from '../sums/words.js';
 
-/** Every row that can be entered, see the core's equipment.layout; null before it came. */
+/** Every row that can be entered, see the core's sums.equipment.layout; null before it came. */
 export const rows = signal(null);
 let asking = null;
 
 /** Ask the core for the rows, once. */
 export function loadRows() {
-  asking ??= call('equipment', 'layout').then((found) => { rows.value = found; }, () => { asking = null; });
+  asking ??= call('sums.equipment', 'layout').then((found) => { rows.value = found; }, () => { asking = null; });
 }
 
 /** The rows, loaded when a screen first needs them. */

@@ -25,7 +25,7 @@ export function useKeep({ make, vat, isOpen, given, onKept }) {
   const keep = async () => {
     for (const row of plain) {
       const one = given[row.name];
-      const { value, problems } = await call('equipment', 'read', [row.name, one]);
+      const { value, problems } = await call('sums.equipment', 'read', [row.name, one]);
       const set = { value, typed: one.typed === undefined ? undefined : [one.typed, one.unit] };
       if (!problems.length && (await setEquipment(make, row, set))) onKept(row.name);
     }

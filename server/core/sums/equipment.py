@@ -1,0 +1,227 @@
+"""What can be entered as equipment, each row with the limits of the sum it serves.
+
+A row's unit, limits and choices are those of the input of that name and stand
+nowhere else; rows without a sum are words of the heat-treatment record.
+"""
+
+from ..equipment_form import AGREED, LONGEST, check_plain, check_words
+from ..quantities import check_number
+from .reading import read_given
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+GROUPS = (
+    "vat",
+    "heat_record",
+    "instruments",
+    "rennet",
+    "press",
+    "bed",
+    "brine",
+    "store",
+)
+
+# (key, group, topic of its sum, its sum); a row of words has no sum.
+TABLE: "tuple[tuple[str, str, str | None, str | None], ...]" = (
+    ("heating", "vat", "heat", "heat_time"),
+    ("power_kw", "vat", "heat", "heat_time"),
+    ("water_most_c", "vat", "wash", "wash_water"),
+    ("plant_name", "heat_record", None, None),
+    ("recorder_number", "heat_record", None, None),
+    ("gap_max_s", "heat_record", "heat_treatment", "heat_treatment"),
+    ("extra_hold_s", "heat_record", "heat_treatment", "heat_treatment"),
+    ("sweetened", "heat_record", "heat_treatment", "heat_treatment"),
+    ("reading_sd_k", "instruments", "heat", "heat_forecast"),
+    ("reading_sd_ph", "instruments", "acid", "acid_forecast"),
+    ("alkali_mol_l", "instruments", "milk", "acidity_titration"),
+    ("sample_ml", "instruments", "milk", "acidity_titration"),
+    ("strength_kind", "rennet", "ingredients", "rennet_dose"),
+    ("strength_imcu_per_ml", "rennet", "ingredients", "rennet_dose"),
+    ("strength_soxhlet", "rennet", "ingredients", "rennet_dose"),
+    ("form", "rennet", "ingredients", "calcium_chloride"),
+    ("solution_frac", "rennet", "ingredients", "calcium_chloride"),
+    ("solution_density_kg_l", "rennet", "ingredients", "calcium_chloride"),
+    ("starter_kind", "rennet", "acid", "acid_temperature"),
+    ("pack_units", "rennet", "ingredients", "starter_packs"),
+    ("dose_units_per_l", "rennet", "ingredients", "starter_packs"),
+    ("bore_m", "press", "press", "press_gauge"),
+    ("cylinder_count", "press", "press", "press_gauge"),
+    ("lever_ratio", "press", "press", "press_gauge"),
+    ("efficiency_frac", "press", "press", "press_gauge"),
+    ("dead_weight_kg", "press", "press", "press_gauge"),
+    ("side_by_side", "press", "press", "press_gauge"),
+    ("plate_kg", "press", "press", "press_stack"),
+    ("weight_arm_m", "press", "press", "press_lever"),
+    ("plate_arm_m", "press", "press", "press_lever"),
+    ("length_m", "bed", "press", "bed_weights"),
+    ("width_m", "bed", "press", "bed_weights"),
+    ("volume_l", "brine", "brine", "brine_make_up"),
+    ("method", "brine", "brine", "brine_strength"),
+    ("silver_mol_l", "brine", "brine", "brine_strength"),
+    ("bulb_error_k", "store", "store", "humidity"),
+    ("air_pressure_kpa", "store", "store", "humidity"),
+)
+
+
+def layout() -> "list[dict]":
+    """Return every row that can be entered, in the order of its groups.
+
+    Returns:
+        List of {"name", "group", "kind", "unit", "units", "low", "high",
+        "ask_low", "ask_high", "choices", "sum", "agreed", "longest"}; kind is
+        "number", "count", "choice" or "text"; agreed tells whether it only
+        counts with the name of who agreed.
+    """
+    return [_row(entry) for entry in TABLE]
+
+
+def _row(entry):
+    key, group, topic, sum_key = entry
+    found = {
+        "name": key,
+        "group": group,
+        "kind": "text",
+        "unit": "",
+        "units": [""],
+        "low": None,
+        "high": None,
+        "ask_low": None,
+        "ask_high": None,
+        "choices": None,
+    }
+    if topic is not None:
+        item = _input(key, topic, sum_key)
+        for name in ("kind", "unit", "units", "low", "high", "choices"):
+            found[name] = item[name]
+        found["ask_low"] = item["ask_low"]
+        found["ask_high"] = item["ask_high"]
+    found["sum"] = sum_key
+    found["agreed"] = key in AGREED
+    found["longest"] = LONGEST if topic is None else None
+    return found
+
+
+def _input(key, topic, sum_key):
+    for row in _topic_rows(topic):
+        if row["key"] == sum_key:
+            for item in row["inputs"]:
+                if item["name"] == key:
+                    return item
+    raise ValueError("key %r is no input of %r" % (key, sum_key))
+
+
+def _topic_rows(topic):
+    # One topic at a time, and only when asked: a phone that starts with an
+    # entry of the press need not load every sum.
+    if topic == "heat":
+        from .heat import ROWS
+    elif topic == "heat_treatment":
+        from .heat_treatment import ROWS
+    elif topic == "ingredients":
+        from .ingredients import ROWS
+    elif topic == "milk":
+        from .milk import ROWS
+    elif topic == "acid":
+        from .acid import ROWS
+    elif topic == "wash":
+        from .wash import ROWS
+    elif topic == "press":
+        from .press import ROWS
+    elif topic == "brine":
+        from .brine import ROWS
+    else:
+        from .store import ROWS
+    return ROWS
+
+
+def _find(key):
+    for entry in TABLE:
+        if entry[0] == key:
+            return _row(entry)
+    return None
+
+
+def read(key: str, given: dict) -> dict:
+    """Return what was typed for one row, in its own unit.
+
+    Args:
+        key: key of TABLE.
+        given: {"typed", "unit"} or {"value"}, as `sums.reading.read_given`
+            takes it; "sure" true once the maker stands by an unlikely value.
+
+    Returns:
+        {"value", "typed", "problems", "ask"}: value None with problems.
+    """
+    row = _find(key)
+    if row is None:
+        unknown = {"field": "key", "key": "unknown", "limit": key}
+        return {"value": None, "typed": None, "problems": [unknown], "ask": []}
+    if row["kind"] == "text":
+        word = given.get("value")
+        problems = check_value(key, word)
+        value = None if problems else word
+        return {"value": value, "typed": None, "problems": problems, "ask": []}
+    return read_given(row, given)
+
+
+def check_value(key: str, value: "Any") -> "list[dict]":
+    """Return what makes a value of one key impossible.
+
+    Args:
+        key: key of TABLE; any other is not known here and is let through.
+        value: in the row's own unit.
+
+    Returns:
+        List of {"field", "key", "limit"}; the field is the key.
+    """
+    row = _find(key)
+    if row is None:
+        return check_plain(key, value)
+    if row["kind"] == "text":
+        return check_words(key, value)
+    if row["kind"] == "choice":
+        if value in row["choices"]:
+            return []
+        return [{"field": key, "key": "not_a_choice", "limit": row["choices"]}]
+    problems = check_number(key, value, row["low"], row["high"])
+    if not problems and row["kind"] == "count" and value != int(value):
+        return [{"field": key, "key": "not_whole", "limit": None}]
+    return problems
+
+
+def check_limits(event: dict) -> "list[dict]":
+    """Return which limit of its key an entry to be recorded does not keep.
+
+    Args:
+        event: event of a sound form; any kind but `equipment_set` keeps all.
+
+    Returns:
+        List of {"field", "key", "limit"}; the field is the key.
+    """
+    if event["kind"] != "equipment_set":
+        return []
+    return check_value(event["data"]["key"], event["data"]["value"])
+
+
+def check_equipment(mapping: dict) -> "list[dict]":
+    """Return what is wrong with the equipment that a make is to be opened with.
+
+    Args:
+        mapping: {key: value in the row's own unit}; see the module's rules.
+
+    Returns:
+        List of {"field", "key", "limit"}; keys not known here are no problem.
+    """
+    if not isinstance(mapping, dict):
+        return [{"field": "equipment", "key": "not_a_mapping", "limit": None}]
+    problems = []
+    for entry in TABLE:
+        key = entry[0]
+        if mapping.get(key) is None:
+            continue
+        problems.extend(check_value(key, mapping[key]))
+        if key in AGREED and check_words("", mapping.get(AGREED[key]) or ""):
+            problems.append({"field": key, "key": "agreed_with_missing", "limit": None})
+    return problems
