@@ -24,6 +24,7 @@ export function HoldBar({
   const sinceMs = useRef(null);
   const button = useRef(null);
   const clocks = useRef([]);
+  const isByKey = useRef(false);
   const settle = (next) => {
     clocks.current.forEach(clearTimeout);
     clocks.current = [];
@@ -64,7 +65,9 @@ export function HoldBar({
     if (isHeld) onDone();
   };
   const onClick = () => {
-    if (disabled || performance.now() - touchMs() <= AFTER_TOUCH_MS) return;
+    const isTouch = !isByKey.current && performance.now() - touchMs() <= AFTER_TOUCH_MS;
+    isByKey.current = false;
+    if (disabled || isTouch) return;
     const isAsked = isTwice && phase !== 'again';
     settle(isAsked ? 'again' : 'rest');
     if (!isAsked) onDone();
@@ -72,6 +75,7 @@ export function HoldBar({
   };
   const onKeyDown = (event) => {
     if (event.repeat) event.preventDefault();
+    else isByKey.current = event.key === 'Enter' || event.key === ' ';
   };
   const said = { full: 'lock.let_go', water: 'lock.water', again: 'hold.again' }[phase];
   return html`<p class="hold-hint" id="hold-hint">${hint}</p>
