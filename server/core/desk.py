@@ -283,7 +283,12 @@ def check_correction(desk: dict, make_id: str, ref: str, changes: dict) -> "list
     if event is None:
         return [{"field": "ref", "key": "unknown", "limit": None}]
     data = run.effective(state, event)["data"]
-    return run.check_correction(event["kind"], data, changes)
+    problems = run.check_correction(event["kind"], data, changes)
+    if problems or event["kind"] != "equipment_set" or "value" not in changes:
+        return problems
+    from .sums.equipment import check_value  # see `check_new`
+
+    return check_value(data["key"], changes["value"])
 
 
 def units() -> "list[dict]":

@@ -167,6 +167,20 @@ def test_what_is_to_be_recorded_keeps_its_limits(core):
     ]
 
 
+def test_a_correction_keeps_the_limits_too(ask):
+    first = entry(key="bore_m", value=0.08)
+    opened_first = Phone(1).opened()
+    told = ask.desk(
+        ("take", [opened_first, first]),
+        ("check_correction", MAKE, first["id"], {"value": 8}),
+        ("check_correction", MAKE, first["id"], {"value": 0.063}),
+        ("check_correction", MAKE, first["id"], {"why": "new press"}),
+        ("check_correction", MAKE, first["id"], {"key": "length_m"}),
+    )
+    assert told[1:4] == [[problem("bore_m", "above", 1.0)], [], []]
+    assert told[4] == [problem("key", "not_correctable")]
+
+
 def test_what_was_recorded_stays_though_a_limit_is_drawn_tighter(ask):
     told = ask.desk(("take", [Phone(1).opened(), entry(key="bore_m", value=8)]))
     assert told[0]["problems"] == []
