@@ -2,7 +2,6 @@
 
 from .. import run
 from ..figures import scaled_figure
-from ..formulas import brining, salting
 from .found import from_make, of_figure
 
 MOST_WHEELS = 40
@@ -94,6 +93,9 @@ def _diffusion_m2_s(place):
     """Return what the creamery's own wheels show, else the recipe's start."""
     wheels = analysed_wheels(place["desk"])
     if wheels:
+        # Loaded when there is something to learn from.
+        from ..formulas import brining, salting
+
         try:
             told: "dict | None" = brining.calibrated_diffusion(
                 wheels, salting.WATER_SALT_RATIO

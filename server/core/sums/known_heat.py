@@ -2,7 +2,6 @@
 
 from .. import plan, run
 from ..facts import readings_in
-from ..formulas import heat, heat_forecast
 from .found import from_make, from_recipe, of_figure
 from .known_temps import TEMPS, table, temp_entries
 from .known_wash import next_wash, vat_kg_now
@@ -88,6 +87,9 @@ def _tau_s(place):
     """Return the time constant that this vat showed before, for this much milk."""
     if place["topic"] != "heat":
         return None
+    # Loaded when a step first heats: other steps answer sooner without.
+    from ..formulas import heat
+
     contents_kg = vat_kg_now(place)
     fitted = []
     for earlier in _earlier_makes(place):
@@ -118,6 +120,8 @@ def _is_same_fill(told):
 
 
 def _fitted_tau(place, earlier):
+    from ..formulas import heat_forecast
+
     temps = temp_entries(place, earlier["fact"], earlier["state"])
     jackets = readings_in(earlier["state"], earlier["fact"], "jacket_temp_c")
     if len(temps) < 3 or not jackets:

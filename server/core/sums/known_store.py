@@ -1,7 +1,6 @@
 """What a make knows once it is out of the vat: press, wheels, store, lab."""
 
 from .. import heat_hold, run
-from ..formulas import curing
 from ..readings import parse
 from ..wheel_mass import cheese_kg, weighings
 from . import known_brine
@@ -171,6 +170,9 @@ def _thermometer(place):
 
 def _cured_days(place):
     """Return the whole days that count toward curing, from the make's own log."""
+    # Loaded when the store is first asked about.
+    from ..formulas import curing
+
     asked = dict(place)
     asked.update({"topic": "store", "key": "curing_days"})
     rule = place["context"]["rules"].get("us_curing")

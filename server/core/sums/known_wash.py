@@ -4,7 +4,7 @@ from .. import run
 from ..facts import readings_in
 from ..figures import scaled_figure
 from .found import from_make, from_recipe, of_figure
-from .wash import WATER_KG_L, WHEY_KG_L
+from .units import WATER_KG_L, WHEY_KG_L
 
 AQUEOUS_FRAC = 0.94  # water phase of milk with its lactose; facts' worked wash
 

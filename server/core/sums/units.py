@@ -5,6 +5,9 @@ Which unit a number is in is said, never guessed.
 
 from ..formulas.units import convert as convert_known
 
+WATER_KG_L = 0.98320  # kg/L at 60 °C, water. Source: steam tables (IAPWS).
+WHEY_KG_L = 1.025  # kg/L, from memory; a litre more or less moves 0.1 K
+
 # How a unit is named here, and in the table of the formulas.
 NAMES = {
     "C": "c",

@@ -13,14 +13,13 @@ from .rows import (
     sum_row,
     value,
 )
+from .units import WATER_KG_L, WHEY_KG_L
 
 GOUDA = "A. Hill, University of Guelph, page Gouda"
 # Curd and whey together, as formulas.md's worked washes count them.
 VAT_CP_J_KG_K = 3900.0
 # Published washes land this much below the balance.
 LOSS_K = 1.0
-WATER_KG_L = 0.98320  # kg/L at 60 °C, water. Source: steam tables (IAPWS).
-WHEY_KG_L = 1.025  # kg/L, from memory; a litre more or less moves 0.1 K
 FIRST_FRAC = 0.9
 
 VAT_KG = number("vat_kg", "kg", 1.0, 52000.0, [10.0, 21000.0])
