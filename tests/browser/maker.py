@@ -90,14 +90,29 @@ class Maker:
     def look(self):
         return self.hand.run(LOOK)
 
+    def is_changed(self, seen):
+        now = self.look()
+        return any(now[name] != seen[name] for name in SHOWN)
+
     def until_changed(self, seen, wait_s=10):
         """Wait until something else is in sight."""
+        what = f"the screen to answer: {seen}"
+        until(lambda: self.is_changed(seen), what, wait_s)
 
-        def is_changed():
-            now = self.look()
-            return any(now[name] != seen[name] for name in SHOWN)
+    def read_cautions(self, seen):
+        """Say that they are read; the large button would begin the step as well.
 
-        until(is_changed, f"the screen to answer: {seen}", wait_s)
+        What is tapped lies in what moves when a bar comes or goes, so like anybody
+        this maker taps again where nothing has happened for a while.
+        """
+        self.row("I have read this")
+        end = time.monotonic() + 5
+        while not self.is_changed(seen) and time.monotonic() < end:
+            self.hand.wait(100)
+        if not self.is_changed(seen):
+            self.row("I have read this")
+        self.until_changed(seen)
+        self.done["alert_acknowledged"] += 1
 
     def large_button(self):
         self.hand.tap(".foot .primary")
@@ -189,10 +204,7 @@ class Maker:
     def act(self, seen):
         word = seen["button"].split(" ")[0].rstrip(":")
         if seen["cautions"]:
-            # The large button beside it would begin the step as well.
-            self.row("I have read this")
-            self.until_changed(seen)
-            self.done["alert_acknowledged"] += 1
+            self.read_cautions(seen)
         elif word == "Begin":
             self.began.append(seen["step"])
             self.give("step_begun", seen)
