@@ -197,6 +197,39 @@ def test_an_alarm_and_undo_leave_room_for_the_step(at_make, text):
     assert found == {}
 
 
+# Marks without a word that is in sight.
+WORDLESS = """
+() => [...document.querySelectorAll(".main .mark")].filter((one) => {
+  const word = one.querySelector(".mark-word").getBoundingClientRect();
+  return one.getClientRects().length && !(word.width > 20 && word.height > 10);
+}).map((one) => one.textContent)
+"""
+
+
+def test_a_state_keeps_its_word_on_a_small_phone_under_an_alarm(at_make):
+    # Seen: to make room the words went, and shape and colour alone were left.
+    phone, make = at_make
+    phone.page.set_viewport_size({"width": 360, "height": 740})
+    phone.page.get_by_role("button", name="Begin: Receive the milk").tap()
+    lasts = {"label": "Rinse the moulds in the sink", "lasts_s": 1}
+    phone.record("timer_started", make=make, data=lasts)
+    phone.page.locator(".alarm-bar").wait_for()
+    warm = {"quantity": "milk_temp_c", "value": 9.0, "typed": "9.0", "typed_unit": "C"}
+    phone.record("reading_taken", make=make, data={**warm, "step": "receive"})
+    phone.page.locator(".step-card .mark").first.wait_for()
+    for place in ("make/ID", "make/ID/reading/receive/milk_temp_c"):
+        show(phone, place.replace("ID", make))
+        word = phone.page.locator(".alarm-bar .mark-word")
+        assert word.text_content() in ("CHECK", "ACT NOW", "DUE")
+        assert word.is_visible()
+        assert phone.page.evaluate(WORDLESS) == [], place
+        assert problems_of_layout(phone.page, 360, 740) == [], place
+    show(phone, f"make/{make}")
+    box = phone.page.locator(".foot .primary").bounding_box()
+    assert box["height"] >= 96
+    assert 0.4 * 740 <= box["y"] <= 740 - box["height"]
+
+
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_every_text_has_a_contrast_of_at_least_seven_to_one(at_make, scheme):
     phone, make = at_make
