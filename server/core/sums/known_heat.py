@@ -19,11 +19,15 @@ def _vat_temps(place):
 
 
 def _vat_temp_c(place):
+    """Return the vat's temperature as of this step: what is warmed later is not."""
+    ended_ms = place["fact"]["ended_ms"]
     newest = None
     for quantity in ("milk_temp_c", "curd_temp_c"):
-        entry = run.last(place["state"], "reading_taken", quantity)
-        if entry is not None and (newest is None or entry["t_ms"] > newest["t_ms"]):
-            newest = entry
+        for entry in run.entries(place["state"], "reading_taken", quantity):
+            if ended_ms is not None and entry["t_ms"] > ended_ms:
+                break  # they stand in order of time
+            if newest is None or entry["t_ms"] > newest["t_ms"]:
+                newest = entry
     return None if newest is None else from_make(newest["data"]["value"])
 
 

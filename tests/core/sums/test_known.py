@@ -223,6 +223,19 @@ def test_water_at_hand_must_be_so_warm(ask):
     assert make.value(ask, 151, "water_temp_c") == pytest.approx(wanted)
 
 
+def test_a_wash_that_is_over_counts_the_vat_as_it_was_then(ask):
+    make = Make("wash_1", "wash_temp").run("wash_1", 150, 160)
+    make.read("milk_mass_kg", 1000.0, 1).read("milk_volume_l", 1000.0, 2)
+    make.read("curd_temp_c", 31.0, 149).read("curd_temp_c", 37.2, 190)
+    assert make.known(ask, 200)["vat_temp_c"] == 31.0
+    (row,) = make.answers(ask, 200)
+    assert row["problems"] == []
+    # A step that still runs goes by the newest.
+    running = Make("wash_1", "wash_temp").run("wash_1", 150)
+    running.read("curd_temp_c", 31.0, 149).read("curd_temp_c", 33.0, 155)
+    assert running.known(ask, 156)["vat_temp_c"] == 33.0
+
+
 def test_cooling_is_forecast_downwards(ask):
     make = Make("cool", "heat_forecast").run("cool", 0)
     make.read("jacket_temp_c", 5.0, 0, step="cool")
