@@ -110,6 +110,19 @@ def at_make(new_phone):
     return phone, make
 
 
+@pytest.mark.parametrize("over", ["make_closed", "make_abandoned"])
+def test_a_make_that_is_over_shows_its_step_and_no_cautions(new_phone, over):
+    # Seen: the cautions' sheet stood before a make in which nothing can be done.
+    phone = new_phone()
+    make = phone.open_make()
+    show(phone, f"make/{make}")
+    phone.page.locator(".cautions").wait_for()
+    phone.record(over, make=make, data={"why": "Milk refused"})
+    phone.page.locator(".step-card").wait_for()
+    assert phone.page.locator(".cautions").count() == 0
+    assert phone.page.locator(".foot .primary").count() == 0
+
+
 def gap(one, other):
     across = max(one["left"] - other["right"], other["left"] - one["right"])
     down = max(one["top"] - other["bottom"], other["top"] - one["bottom"])

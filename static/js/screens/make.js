@@ -108,13 +108,13 @@ export function MakeScreen({ make, rest }) {
   if (!shown || (key && !step)) return html`<div class="sheet"><div class="scroll"><p class="lead">${t('make.loading')}</p></div></div>`;
   const sheet = sheetName ? sheetFor(make, shown, rest, isAbout ? step : null) : null;
   if (sheet) return html`<div class="sheet-frame" key=${rest.join('/')}>${sheet}</div>`;
-  if (step && mayAs('helper') && hasUnreadCautions(make, step)) return html`<${Cautions} make=${make} step=${step} />`;
+  const canAct = mayAs('helper') && (shown.make.state === 'running' || shown.make.state === 'held');
+  if (step && canAct && hasUnreadCautions(make, step)) return html`<${Cautions} make=${make} step=${step} />`;
   const place = shown.steps.findIndex((one) => one.key === key) + 1;
   // One alert at most stands within the step, below its number; the rest follow.
   const first = shown.alerts.filter((one) => !one.acknowledged).slice(0, 1);
   const others = shown.alerts.filter((one) => !first.includes(one));
   const line = (one) => html`<${AlertLine} key=${one.id} alert=${one} make=${make} steps=${shown.steps} isReadOnly=${!canAct} />`;
-  const canAct = mayAs('helper') && (shown.make.state === 'running' || shown.make.state === 'held');
   return html`<div class="sheet make">
     <${MakeHead} shown=${shown} />
     <${Tabs} make=${make} shown=${shown} step=${step} />
