@@ -2,6 +2,7 @@
 
 from .. import run
 from ..figures import scaled_figure
+from ..practice import is_practice
 from .found import from_make, of_figure
 
 MOST_WHEELS = 40
@@ -31,7 +32,7 @@ def _time_s(place):
 
 
 def analysed_wheels(desk: dict) -> "list[dict]":
-    """Return the wheels of all makes whose salt was measured, newest last.
+    """Return the wheels of all real makes whose salt was measured, newest last.
 
     Args:
         desk: Desk.
@@ -44,7 +45,7 @@ def analysed_wheels(desk: dict) -> "list[dict]":
     for stream in sorted(desk["makes"]):
         state = desk["makes"][stream]
         opened = run.entries(state, "make_opened")
-        if not opened:
+        if not opened or is_practice(state):
             continue
         recipe = opened[0]["data"]["recipe"]
         for entry in run.entries(state, "reading_taken", "cheese_salt_frac"):

@@ -2,6 +2,7 @@
 
 from .. import plan, run
 from ..facts import readings_in
+from ..practice import is_practice
 from .found import from_make, from_recipe, of_figure
 from .known_temps import TEMPS, table, temp_entries
 from .known_wash import next_wash, vat_kg_now
@@ -73,6 +74,8 @@ def _earlier_makes(place):
         opened = run.entries(state, "make_opened")
         if stream == mine or not opened or opened[0]["data"].get("vat") != vat:
             continue
+        if is_practice(state):
+            continue  # played through, not warmed
         begun = run.entries(state, "step_begun", key)
         ended = run.entries(state, "step_ended", key)
         if not begun or not ended or begun[0]["t_ms"] >= place["now_ms"]:

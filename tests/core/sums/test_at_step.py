@@ -181,6 +181,14 @@ def test_a_vat_of_another_name_remembers_nothing(ask):
     assert row[("heat_forecast", None)]["missing"] == ["jacket_temp_c"]
 
 
+def test_a_practice_make_is_not_remembered_by_the_vat(ask):
+    earlier = heating(str(uuid.UUID(int=9)), start_min=-2000).end("heat", 60)
+    earlier.events[0]["data"]["practice"] = True
+    row = answers(ask, heating(jacket=False), "heat", 17, others=[earlier])
+    assert row[("heat_forecast", None)]["missing"] == ["jacket_temp_c"]
+    assert "tau_s" not in known(row[("heat_forecast", None)])
+
+
 def test_what_is_typed_goes_before_what_is_known(ask):
     given = {"jacket_temp_c": {"typed": "158", "unit": "F"}}
     row = answers(ask, heating(jacket=False), "heat", 17, given)
@@ -303,6 +311,20 @@ def test_analysed_wheels_teach_the_creamery_its_factor(ask):
     without = answers(ask, make, "brine_large", 1)[("brine_time", "large")]
     # More salt than the start expects: this creamery's wheels take it up faster.
     assert value(row, "time_s")["value"] < value(without, "time_s")["value"]
+
+
+def test_wheels_of_a_practice_make_teach_nothing(ask):
+    earlier = Make(str(uuid.UUID(int=9)), start_min=-9000)
+    earlier.events[0]["data"]["practice"] = True
+    earlier.begin("brine_large", 0).read("brine_salt_frac", 0.2, 1, "brine_large")
+    earlier.end("brine_large", 2880)
+    earlier.read("cheese_salt_frac", 0.0195, 2900, place="large")
+    row = answers(
+        ask, Make().begin("brine_large", 0), "brine_large", 1, None, [earlier]
+    )
+    told = row[("brine_time", "large")]["rests_on"]
+    (factor,) = [item for item in told if item["name"] == "diffusion_m2_s"]
+    assert factor["from"] == "recipe"
 
 
 def test_wheels_to_expect_come_from_the_milk_and_the_recipe(ask):
