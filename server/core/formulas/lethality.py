@@ -6,8 +6,9 @@ legal pairs are separate minima and do not lie on one curve, so equal F is not
 equal standing.
 
 D and z hold near where they were measured. Beyond REACH_K of that temperature
-nothing is extrapolated: colder milk counts for nothing, hotter milk counts as
-the hottest that was measured.
+nothing is extrapolated: colder milk is left out and said to be, hotter milk counts
+as the hottest that was measured. Where all of it was colder nothing is worked out:
+that is no zero, for the milk may well have been hot enough to kill.
 """
 
 import math
@@ -102,9 +103,11 @@ def log_reduction(
         z_k: rise that makes the kill ten times faster [K]; above 0.
 
     Returns:
-        {"value"}: powers of ten, at most MOST_LOGS; {"at_least"}: true when more
-        was worked out or milk hotter than measured was counted as measured;
-        {"basis"}: always "lethality.information_only".
+        {"value"}: powers of ten, at most MOST_LOGS, or None where no part was near
+        enough; {"at_least"}: true when more was worked out, milk hotter than
+        measured was counted as measured, or some was left out; {"left_out_s"}: how
+        long milk was too cold to be counted [s]; {"basis"}: always
+        "lethality.information_only".
 
     Raises:
         ValueError: as `lethality_s`, or `d_s` not above 0.
@@ -118,10 +121,11 @@ def log_reduction(
     """
     require_above("d_s", d_s, 0)
     found = near_lethality_s(times_s, temps_c, reference_c, z_k)
-    logs = found["value_s"] / d_s
+    logs = None if found["value_s"] is None else found["value_s"] / d_s
     return {
-        "value": min(logs, MOST_LOGS),
-        "at_least": logs > MOST_LOGS or found["at_least"],
+        "value": None if logs is None else min(logs, MOST_LOGS),
+        "at_least": found["at_least"] or (logs is not None and logs > MOST_LOGS),
+        "left_out_s": found["left_out_s"],
         "basis": "lethality.information_only",
     }
 
@@ -138,14 +142,16 @@ def near_lethality_s(
         z_k: rise that makes the kill ten times faster [K]; above 0.
 
     Returns:
-        {"value_s"}: F at the reference temperature [s]; {"at_least"}: true when
-        milk was hotter than REACH_K above the reference and counted as that hot.
+        {"value_s"}: F at the reference temperature [s], or None where no part was
+        near enough; {"at_least"}: true when milk was hotter than REACH_K above the
+        reference and counted as that hot, or some was left out; {"left_out_s"}: how
+        long milk was colder than REACH_K below it [s].
 
     Raises:
         ValueError: as `lethality_s`.
 
-    Source: as `lethality_s`; colder than REACH_K below counts for nothing.
-    Check: a minute 5 K below with z 5 K is worth 6 s, 6 K below nothing.
+    Source: as `lethality_s`; colder than REACH_K below is left out.
+    Check: a minute 5 K below with z 5 K is worth 6 s, 6 K below is left out.
 
     >>> near_lethality_s([0, 60, 61, 121], [58, 58, 57, 57], 63, 5)["value_s"]
     6.0
@@ -154,7 +160,7 @@ def near_lethality_s(
     require_number("reference_c", reference_c)
     require_series(times_s, "temps_c", temps_c, 1)
     low_c, high_c = reference_c - REACH_K, reference_c + REACH_K
-    total_s = 0.0
+    total_s = counted_s = left_out_s = 0.0
     for i in range(1, len(times_s)):
         span_s = times_s[i] - times_s[i - 1]
         start_c, end_c = temps_c[i - 1], temps_c[i]
@@ -162,11 +168,18 @@ def near_lethality_s(
         for a, b in zip(edges, edges[1:]):
             from_c, to_c = _along(start_c, end_c, a), _along(start_c, end_c, b)
             if (from_c + to_c) / 2 < low_c:
+                left_out_s += span_s * (b - a)
                 continue
+            counted_s += span_s * (b - a)
             if (from_c + to_c) / 2 > high_c:
                 from_c, to_c = high_c, high_c
             total_s += _piece_s(span_s * (b - a), from_c, to_c, reference_c, z_k)
-    return {"value_s": total_s, "at_least": max(temps_c) > high_c}
+    is_known = counted_s > 0 or left_out_s == 0
+    return {
+        "value_s": total_s if is_known else None,
+        "at_least": is_known and (max(temps_c) > high_c or left_out_s > 0),
+        "left_out_s": left_out_s,
+    }
 
 
 def reading_error_factor(error_k: float, z_k: float) -> float:

@@ -137,12 +137,18 @@ def _lethality(x):
         )
         low = found["value"] if found["at_least"] else None
         values.append(value("log_reduction", found["value"], "", low, of=row["key"]))
+        if found["left_out_s"] > 0:
+            word = "too_far" if found["value"] is None else "partly"
+            notes.append(note("lethality_" + word, row=row["key"]))
         sources.append(
             rests("d_s." + row["key"], row["d_s"], "s", "abstract", row["source"])
         )
     near = lethality.near_lethality_s(times_s, temps_c, 63.0, x["z_k"])
     low_s = near["value_s"] if near["at_least"] else None
     values.append(value("f63_s", near["value_s"], "s", low_s))
+    if near["left_out_s"] > 0:
+        word = "too_far" if near["value_s"] is None else "partly"
+        notes.append(note("lethality_63_" + word))
     return result(values, notes, sources)
 
 

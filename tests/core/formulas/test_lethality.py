@@ -90,10 +90,25 @@ def test_a_high_count_is_capped_and_says_so(core):
     assert (found["value"], found["at_least"]) == (12, True)
 
 
-def test_milk_colder_than_was_measured_counts_for_nothing(core):
+def test_milk_colder_than_was_measured_is_not_worked_out_and_is_no_zero(core):
     # 63 °C for 30 min would be 83 powers of ten if z held over 8.7 K.
     found = ask(core, "log_reduction", [0, 1800], [63, 63], *LISTERIA)
-    assert (found["value"], found["at_least"]) == (0, False)
+    assert (found["value"], found["at_least"]) == (None, False)
+    assert found["left_out_s"] == 1800
+
+
+def test_what_is_partly_too_cold_counts_the_rest_and_says_so(core):
+    # 61.7 to 71.7 °C in 10 s: the first half lies more than 5 K below.
+    found = ask(core, "log_reduction", [0, 10, 13], [61.7, 71.7, 71.7], *LISTERIA)
+    assert found["left_out_s"] == pytest.approx(5)
+    # More than the 3 s at 71.7 °C, and no more than 8 s there.
+    assert 3 / 0.9 < found["value"] < 8 / 0.9
+    assert found["at_least"] is True
+
+
+def test_no_time_kills_nothing(core):
+    found = ask(core, "log_reduction", [0], [40], *LISTERIA)
+    assert (found["value"], found["left_out_s"]) == (0, 0)
 
 
 def test_milk_hotter_than_was_measured_counts_as_the_hottest_measured(core):
@@ -169,4 +184,5 @@ def test_a_hold_near_the_reference_is_counted_as_bigelow_counts_it(core):
 def test_milk_hotter_than_z_reaches_counts_as_hot_as_it_reaches(core):
     # 80 °C counts as 68: 10^(5/5) for a minute.
     near = core("formulas.lethality", "near_lethality_s", [0, 60], [80, 80], 63, 5)
-    assert near == {"value_s": pytest.approx(600), "at_least": True}
+    assert near["value_s"] == pytest.approx(600)
+    assert (near["at_least"], near["left_out_s"]) == (True, 0)

@@ -166,3 +166,29 @@ def test_lethality_is_for_information_and_holds_the_worked_ramp(core):
     assert got / 60 == pytest.approx(34.26629, abs=1e-5)
     capped = found[("log_reduction", "staphylococcus_aureus_milk")]
     assert (capped["value"], capped["low"]) == (12, 12)
+
+
+def test_a_hold_too_far_from_what_was_measured_is_not_worked_out(core):
+    # 31 min at 63 °C: D of Listeria was measured at 71.7, 8.7 K away.
+    given = {"vat_temps": table(["at_min", "value"], [0, 63], [31, 63])}
+    found = answer(core, "lethality", given)
+    told = {(row["name"], row["of"]): row for row in found["values"]}
+    listeria = told[("log_reduction", "listeria_monocytogenes_milk")]
+    assert (listeria["value"], listeria["low"]) == (None, None)
+    words = [row["row"] for row in found["notes"] if "too_far" in row["key"]]
+    assert words == ["listeria_monocytogenes_milk"]
+    # The others were measured at 60 °C and count whole.
+    assert not any("partly" in row["key"] for row in found["notes"])
+    assert told[("f63_s", None)]["value"] == pytest.approx(31 * 60)
+
+
+def test_a_heating_that_is_partly_too_cold_says_so(core):
+    given = {"vat_temps": table(["at_min", "value"], [0, 40], [20, 63], [50, 63])}
+    found = answer(core, "lethality", given)
+    keys = [(row["key"], row.get("row")) for row in found["notes"]]
+    assert ("note.lethality_partly", "staphylococcus_aureus_milk") in keys
+    assert ("note.lethality_63_partly", None) in keys
+    cold = {"vat_temps": table(["at_min", "value"], [0, 40], [20, 50])}
+    found = answer(core, "lethality", cold)
+    assert [row["value"] for row in found["values"]] == [None] * 4
+    assert "note.lethality_63_too_far" in notes(found)
