@@ -14,6 +14,7 @@ from .due import recipe_of
 from .legal import about_of
 from .order import corrected_ms
 from .readings import read_typed as read_typed_value
+from .sum_keys import SUM_TOPICS
 from .view import step as step_of
 from .view import view as view_of
 
@@ -328,16 +329,33 @@ def set_rules(desk: dict, rules: dict) -> None:
     desk["views"] = {}
 
 
-def sums_catalogue(desk: dict) -> "list[dict]":
-    """Return every sum: what it asks for and what it gives, see `sums.catalogue`.
+def sums_topics(desk: dict) -> "list[dict]":
+    """Return the topics of the sums and the sums of each, by their keys alone.
 
     Args:
         desk: Desk; not looked at, as all sums are the same everywhere.
+
+    Returns:
+        List of {"key", "sums" [key]} in the order of a make.
+    """
+    # From the light table: no sum is loaded for it.
+    return [{"key": key, "sums": list(keys)} for key, keys in SUM_TOPICS]
+
+
+def sums_catalogue(desk: dict, topic: "str | None" = None) -> "list[dict]":
+    """Return what sums ask for and what they give, see `sums.catalogue.layout`.
+
+    Args:
+        desk: Desk; not looked at, as all sums are the same everywhere.
+        topic: key of a topic of `sums_topics`; None for every sum.
+
+    Raises:
+        ValueError: there is no such topic.
     """
     # Sums are loaded when first asked for: the app starts without them.
     from .sums.catalogue import layout
 
-    return layout()
+    return layout(topic)
 
 
 def sum(desk: dict, key: str, given: dict) -> dict:

@@ -373,6 +373,8 @@ def firsts(open_page):
     """Print what a phone pays before its first answer, in fresh pages."""
     print("\nOnce, in a page just opened [ms]\n")
     for name, args in (
+        ("sums_topics", ()),
+        ("sums_catalogue", ("wash",)),
         ("sums_catalogue", ()),
         ("sum", ("milk_mass", {"milk_l": {"value": 500.0}})),
         ("sum", ("humidity", {"dry_c": {"value": 13}, "wet_c": {"value": 12}})),

@@ -92,7 +92,7 @@ ROWS_OF: "dict[str, Callable[[], list[dict]]]" = {
     "acid": _acid,
     "wash": _wash,
     "press": _press,
-    "yields": _yields,
+    "yield": _yields,
     "brine": _brine,
     "store": _store,
     "composition": _composition,
@@ -100,11 +100,22 @@ ROWS_OF: "dict[str, Callable[[], list[dict]]]" = {
 }
 
 
-def rows() -> "list[dict]":
-    """Return every sum with its work, in the order of a make."""
+def rows(topic: "str | None" = None) -> "list[dict]":
+    """Return the sums of a topic with their work, in the order of a make.
+
+    Args:
+        topic: key of `sum_keys.SUM_TOPICS`; None for all, which loads them all.
+
+    Raises:
+        ValueError: there is no such topic.
+    """
+    if topic is not None:
+        if topic not in ROWS_OF:
+            raise ValueError("topic %r is none of the sums'" % (topic,))
+        return ROWS_OF[topic]()
     found: "list[dict]" = []
-    for topic, _ in SUM_TOPICS:
-        found.extend(ROWS_OF[topic]())
+    for key, _ in SUM_TOPICS:
+        found.extend(ROWS_OF[key]())
     return found
 
 
@@ -120,15 +131,21 @@ def find(key: str) -> "dict | None":
     return None
 
 
-def layout() -> "list[dict]":
-    """Return every sum as JSON types: what to ask for, what it gives.
+def layout(topic: "str | None" = None) -> "list[dict]":
+    """Return the sums of a topic as JSON types: what to ask for, what it gives.
+
+    Args:
+        topic: key of `sum_keys.SUM_TOPICS`; None for every sum.
 
     Returns:
         List of {"key", "topic", "inputs", "outputs"} in the order of a make;
         inputs that nobody is asked for are left out.
+
+    Raises:
+        ValueError: there is no such topic.
     """
     found = []
-    for row in rows():
+    for row in rows(topic):
         found.append(
             {
                 "key": row["key"],

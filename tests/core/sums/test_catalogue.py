@@ -39,4 +39,40 @@ def test_one_sum_loads_no_other_topic():
     )
     loaded = {name.rsplit(".", 1)[-1] for name in done.stdout.split()}
     assert "store" in loaded
-    assert not loaded & {topic for topic, _ in SUM_TOPICS} - {"store"}
+    modules = {topic for topic, _ in SUM_TOPICS} - {"yield"} | {"yields"}
+    assert not loaded & modules - {"store"}
+
+
+def test_the_topics_load_no_sum_and_name_every_one(core):
+    topics = core("desk", "sums_topics", {})
+    assert [(one["key"], tuple(one["sums"])) for one in topics] == list(SUM_TOPICS)
+
+
+def test_the_list_of_topics_loads_no_module_of_the_sums():
+    code = (
+        "import sys; from server.core import desk; "
+        "desk.sums_topics(desk.new()); "
+        "print(*(m for m in sys.modules if m.startswith('server.core.sums')))"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", code],
+        cwd=ROOT,
+        capture_output=True,
+        text=True,
+        check=True,
+    )
+    assert done.stdout.strip() == ""
+
+
+def test_a_topic_is_laid_out_alone_as_it_stands_in_the_whole_catalogue(core):
+    whole = core("desk", "sums_catalogue", {})
+    parts = [core("desk", "sums_catalogue", {}, topic) for topic, _ in SUM_TOPICS]
+    assert [row for part in parts for row in part] == whole
+    for (topic, keys), part in zip(SUM_TOPICS, parts, strict=True):
+        assert [row["key"] for row in part] == list(keys)
+        assert {row["topic"] for row in part} == {topic}
+
+
+def test_a_topic_that_is_none_is_refused_by_name():
+    with pytest.raises(ValueError, match="'whey' is none of the sums'"):
+        catalogue.layout("whey")

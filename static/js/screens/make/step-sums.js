@@ -6,7 +6,7 @@ import { call, core, nowMs, recipes } from '../../parts/source.js';
 import { inside, own, t, words } from '../../messages/index.js';
 import { go, swap } from '../../router.js';
 import { headline } from '../sums/answer.js';
-import { sumRow, useCatalogue } from '../sums/catalogue.js';
+import { useSum } from '../sums/catalogue.js';
 import { clearGiven, give, givenIn } from '../sums/given.js';
 import { useKeep } from '../sums/keep-input.js';
 import { SumSheet } from '../sums/sheet.js';
@@ -89,8 +89,7 @@ export function SumLines({ found, step, names, onOpen }) {
 
 /** One sum of a step: what the make knows is filled in, the rest is asked. */
 export function StepSumSheet({ make, shown, step, found, name, of, input, onInput, onBack }) {
-  useCatalogue();
-  const sum = sumRow(name);
+  const sum = useSum(name);
   const answer = found?.find((one) => one.key === name && (one.of ?? '-') === (of ?? '-')) ?? null;
   const scope = scopeOf(make, step.key);
   const given = Object.fromEntries(Object.entries(givenIn(scope)).filter(([key]) => sum?.inputs.some((one) => one.name === key)));

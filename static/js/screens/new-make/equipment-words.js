@@ -5,7 +5,7 @@ import { useEffect } from 'preact/hooks';
 import { call } from '../../parts/source.js';
 import { sumValue, typedValue } from '../../format.js';
 import { has, inside, t } from '../../messages/index.js';
-import { useCatalogue } from '../sums/catalogue.js';
+import { learnUnits } from '../sums/units.js';
 import { label, pickWords, restsValue } from '../sums/words.js';
 
 /** Every row that can be entered, see the core's sums.equipment.layout; null before it came. */
@@ -14,12 +14,14 @@ let asking = null;
 
 /** Ask the core for the rows, once. */
 export function loadRows() {
-  asking ??= call('sums.equipment', 'layout').then((found) => { rows.value = found; }, () => { asking = null; });
+  asking ??= call('sums.equipment', 'layout').then(async (found) => {
+    await learnUnits(found);
+    rows.value = found;
+  }).catch(() => { asking = null; });
 }
 
 /** The rows, loaded when a screen first needs them. */
 export function useRows() {
-  useCatalogue(); // it learns the units that the rows may be typed in
   useEffect(loadRows, []);
   return rows.value;
 }

@@ -8,7 +8,7 @@ import { recordedText } from '../../parts/reading-text.js';
 import { quantity } from '../../format.js';
 import { t } from '../../messages/index.js';
 import { go, swap } from '../../router.js';
-import { sumRow, useAnswer, useCatalogue } from '../sums/catalogue.js';
+import { useAnswer, useSum } from '../sums/catalogue.js';
 import { clearGiven, give, givenIn } from '../sums/given.js';
 import { SumSheet } from '../sums/sheet.js';
 
@@ -43,8 +43,7 @@ function Measure({ sum, tank, input, onBack }) {
 
 /** Measure a tank's strength by any scale, and keep the answer as its reading. */
 export function MeasureSheet({ tank, input, onBack }) {
-  const rows = useCatalogue();
-  const sum = rows && sumRow(KEY);
+  const sum = useSum(KEY);
   if (!sum) return html`<${Sheet} title=${t('store.measure')} onBack=${onBack}><p class="lead">${t('sums.loading')}</p></${Sheet}>`;
   return html`<${Measure} sum=${sum} tank=${tank} input=${input} onBack=${onBack} />`;
 }

@@ -4,31 +4,53 @@ import { whyOf } from '../../parts/acts.js';
 import { call } from '../../parts/source.js';
 import { learnUnits } from './units.js';
 
-/** Every sum of the core, in the order of a make; null until asked for. */
-export const catalogue = signal(null);
-export const catalogueProblem = signal(null);
-let asking = null;
+// Laying out every sum takes a slow phone a third of a second: the list comes from
+// the keys alone, and a topic is laid out when one of its sums is opened.
 
-async function ask() {
-  const rows = await call('desk', 'sums_catalogue', [], { desk: true });
+const topics = signal(null);
+const layouts = signal({});
+export const catalogueProblem = signal(null);
+const asked = new Set();
+
+async function askOnce(name, ask) {
+  if (asked.has(name)) return;
+  asked.add(name);
+  try {
+    await ask();
+    catalogueProblem.value = null;
+  } catch (problem) {
+    catalogueProblem.value = whyOf(problem);
+    asked.delete(name);
+  }
+}
+
+async function loadTopics() {
+  topics.value = await call('desk', 'sums_topics', [], { desk: true });
+}
+
+async function loadTopic(key) {
+  const rows = await call('desk', 'sums_catalogue', [key], { desk: true });
   const inputs = rows.flatMap((row) => row.inputs.flatMap((one) => [one, ...(one.columns ?? [])]));
   await learnUnits(inputs);
-  catalogue.value = rows;
-  catalogueProblem.value = null;
+  layouts.value = { ...layouts.value, [key]: rows };
 }
 
-/** Load the catalogue when a screen first needs it. */
-export function useCatalogue() {
-  useEffect(() => {
-    if (catalogue.value) return;
-    asking ??= ask().catch((problem) => { catalogueProblem.value = whyOf(problem); asking = null; });
-  }, []);
-  return catalogue.value;
+/** Topics with the keys of their sums, in the order of a make; null until the core has said. */
+export function useTopics() {
+  useEffect(() => { askOnce('', loadTopics); }, []);
+  return topics.value;
 }
 
-/** One sum of the catalogue, or null. */
+/** One sum's row of the catalogue; null until its topic is there, or where there is no such sum. */
+export function useSum(key) {
+  const topic = useTopics()?.find((one) => one.sums.includes(key))?.key;
+  useEffect(() => { if (topic) askOnce(topic, () => loadTopic(topic)); }, [topic]);
+  return sumRow(key);
+}
+
+/** One sum of a topic that is there already, or null. */
 export function sumRow(key) {
-  return catalogue.value?.find((row) => row.key === key) ?? null;
+  return Object.values(layouts.value).flat().find((row) => row.key === key) ?? null;
 }
 
 /** The core's answer to a sum of its own; the last one stays until the next is there. */

@@ -2,7 +2,7 @@ import { html } from '../../parts/html.js';
 import { Row, Sheet } from '../../parts/sheet.js';
 import { t } from '../../messages/index.js';
 import { go, swap } from '../../router.js';
-import { catalogueProblem, sumRow, useAnswer, useCatalogue } from './catalogue.js';
+import { catalogueProblem, useAnswer, useSum, useTopics } from './catalogue.js';
 import { clearGiven, give, givenIn } from './given.js';
 import { SumSheet } from './sheet.js';
 import { UnitsSheet, unitsWords } from './units-sheet.js';
@@ -13,27 +13,23 @@ function Loading({ onBack }) {
     <p class=${problem ? 'is-bad' : 'lead'} role="status">${problem ? t('sums.failed', { why: problem }) : t('sums.loading')}</p></${Sheet}>`;
 }
 
-function topics(rows) {
-  return [...new Set(rows.map((row) => row.topic))].map((key) => ({ key, rows: rows.filter((row) => row.topic === key) }));
-}
-
 /** All sums: their topics, and the sums of one topic. */
 export function SumsScreen({ topic }) {
-  const rows = useCatalogue();
-  if (!rows) return html`<${Loading} onBack=${() => go('menu')} />`;
+  const topics = useTopics();
+  if (!topics) return html`<${Loading} onBack=${() => go('menu')} />`;
   if (topic === 'units') return html`<${UnitsSheet} onBack=${() => swap('sums')} />`;
-  const chosen = topics(rows).find((one) => one.key === topic);
+  const chosen = topics.find((one) => one.key === topic);
   if (chosen) {
     return html`<${Sheet} title=${t('topic.' + chosen.key)} onBack=${() => swap('sums')}>
-      <div class="rows">${chosen.rows.map((row) => html`<${Row} key=${row.key} title=${t('sum.' + row.key)}
-        onTap=${() => go('sum', row.key)} />`)}
+      <div class="rows">${chosen.sums.map((key) => html`<${Row} key=${key} title=${t('sum.' + key)}
+        onTap=${() => go('sum', key)} />`)}
         ${chosen.key === 'trends' ? html`<${Row} title=${t('nav.trends')} detail=${t('nav_detail.trends')} onTap=${() => go('trends')} />` : null}
       </div></${Sheet}>`;
   }
   return html`<div class="sheet"><div class="scroll"><h1>${t('nav.sums')}</h1>
     <p class="quiet">${t('sums.lead')}</p>
-    <div class="rows topics">${topics(rows).map((one) => html`<${Row} key=${one.key} title=${t('topic.' + one.key)}
-      detail=${one.rows.map((row) => t('sum.' + row.key)).join(' · ')} onTap=${() => go('sums', one.key)} />`)}</div>
+    <div class="rows topics">${topics.map((one) => html`<${Row} key=${one.key} title=${t('topic.' + one.key)}
+      detail=${one.sums.map((key) => t('sum.' + key)).join(' · ')} onTap=${() => go('sums', one.key)} />`)}</div>
     <div class="rows rows-apart"><${Row} title=${t('sums.units')} detail=${unitsWords()} onTap=${() => go('sums', 'units')} /></div>
   </div></div>`;
 }
@@ -49,8 +45,7 @@ function OneSum({ sum, input }) {
 
 /** One sum on its own sheet; what was typed is kept while the app is open. */
 export function SumScreen({ name, input }) {
-  const rows = useCatalogue();
-  const sum = rows && sumRow(name);
+  const sum = useSum(name);
   if (!sum) return html`<${Loading} onBack=${() => swap('sums')} />`;
   return html`<${OneSum} key=${sum.key} sum=${sum} input=${input} />`;
 }

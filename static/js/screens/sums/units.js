@@ -70,10 +70,14 @@ async function line(from, to) {
 /** Ask the core once how the units of these inputs follow from each other. */
 export async function learnUnits(rows) {
   const pairs = new Map();
-  for (const row of rows) {
-    for (const unit of row.units) if (unit !== row.unit) pairs.set(`${row.unit}>${unit}`, [row.unit, unit]);
-  }
-  lines.value = Object.fromEntries(await Promise.all([...pairs.values()].map(([from, to]) => line(from, to))));
+  const want = (from, to) => { if (from !== to) pairs.set(`${from}>${to}`, [from, to]); };
+  for (const row of rows) for (const unit of row.units) want(row.unit, unit);
+  // Whichever sum comes first, the answers of all follow the chosen units.
+  for (const [from, others] of Object.entries(FOLLOWED)) for (const unit of others) want(from, unit);
+  want('K', 'F_rise');
+  const unknown = [...pairs].filter(([name]) => !lines.value[name]).map(([, pair]) => pair);
+  const found = await Promise.all(unknown.map(([from, to]) => line(from, to)));
+  lines.value = { ...lines.value, ...Object.fromEntries(found) };
 }
 
 /** A value of the core in another unit; in its own while the core has not said how. */
