@@ -200,7 +200,12 @@ def _work(row, taken, found):
     found["values"] = done["values"]
     found["notes"] = done["notes"]
     found["missing"] = done["missing"]
-    found["rests_on"].extend(done["rests"])
+    # What nobody typed and the chosen way does without is nothing to rest on.
+    kept = []
+    for told in found["rests_on"]:
+        if told["from"] == "typed" or told["name"] not in done["unused"]:
+            kept.append(told)
+    found["rests_on"] = kept + done["rests"]
 
 
 def _input_name(row, field):

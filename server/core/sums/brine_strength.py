@@ -30,6 +30,8 @@ READS = {
     "g_kg_water": "salt_g_kg_water",
     "titration": "silver_ml",
 }
+TITRATED = ("blank_ml", "silver_mol_l", "sample_g")
+FLOATED = ("density", "baume", "salometer")
 
 
 def _brine_strength(x):
@@ -37,8 +39,9 @@ def _brine_strength(x):
     lacking = [n for n in [name] if x[n] is None]
     if x["method"] == "titration" and x["sample_g"] is None:
         lacking.append("sample_g")
+    unused = _unused(x["method"])
     if lacking:
-        return result([], [], [], lacking)
+        return result([], [], [], lacking, unused)
     temp = x["brine_temp_c"]
     low = high = None
     notes: "list[dict]" = []
@@ -78,7 +81,17 @@ def _brine_strength(x):
         value("salt_g_kg_water", brine_scales.salt_g_kg_of_water(salt, temp), "g/kg")
     )
     values.extend(_limits(x, salt, temp))
-    return result(values, notes)
+    return result(values, notes, [], [], unused)
+
+
+def _unused(method):
+    """Return the inputs that belong to another way of reading."""
+    unused = [READS[other] for other in METHODS if other != method]
+    if method != "titration":
+        unused.extend(TITRATED)
+    if method not in FLOATED:
+        unused.append("brine_kind")  # only what floats is lifted by whey
+    return unused
 
 
 def _from_baume(x, baume, temp, notes):

@@ -16,12 +16,18 @@ MILK_L = number("milk_l", "L", 0.0, 50000.0, [20.0, 20000.0])
 GOUDA = "A. Hill, University of Guelph, page Gouda"
 SUPPLIER = "a supplier's page on rennet and calcium chloride for Gouda"
 FLOC_S = number("floc_s", "s", 1.0, 14400.0, [360.0, 1500.0])
+# What one statement of strength does without, since the two never convert.
+UNUSED = {
+    "imcu": ["strength_soxhlet", "clot_s", "reference_s"],
+    "soxhlet": ["strength_imcu_per_ml", "dose_imcu_per_l"],
+}
 
 
 def _rennet_dose(x):
+    unused = UNUSED[x["strength_kind"]]
     if x["strength_kind"] == "soxhlet":
         if x["strength_soxhlet"] is None:
-            return result([], [], [], ["strength_soxhlet"])
+            return result([], [], [], ["strength_soxhlet"], unused)
         amount = rennet.soxhlet_rennet_ml(
             x["milk_l"], x["strength_soxhlet"], x["clot_s"], x["reference_s"]
         )
@@ -29,7 +35,7 @@ def _rennet_dose(x):
         ends: "list[float | None]" = [None, None]
     else:
         if x["strength_imcu_per_ml"] is None:
-            return result([], [], [], ["strength_imcu_per_ml"])
+            return result([], [], [], ["strength_imcu_per_ml"], unused)
         strength = x["strength_imcu_per_ml"]
         low, high = x["ranges"].get("dose_imcu_per_l") or [None, None]
         ends = [
@@ -46,6 +52,9 @@ def _rennet_dose(x):
             value("water_ml", water, "mL"),
         ],
         notes,
+        [],
+        [],
+        unused,
     )
 
 

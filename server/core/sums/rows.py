@@ -249,6 +249,7 @@ def result(
     notes: "list[dict] | tuple" = (),
     rests_on: "list[dict] | tuple" = (),
     missing: "list[str] | tuple" = (),
+    unused: "list[str] | tuple" = (),
 ) -> dict:
     """Return what the work of a sum comes to.
 
@@ -257,12 +258,14 @@ def result(
         notes: list of `note`.
         rests_on: list of `rests`.
         missing: names of optional inputs without which nothing comes of it.
+        unused: names of inputs that the chosen way does without.
     """
     return {
         "values": values,
         "notes": list(notes),
         "rests": list(rests_on),
         "missing": list(missing),
+        "unused": list(unused),
     }
 
 

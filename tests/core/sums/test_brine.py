@@ -175,3 +175,37 @@ def test_a_brine_sourer_than_the_cheese_is_told(core):
     found = answer(core, "brine_check", given, rules=["brine"])
     assert "note.brine_ph_below_cheese" in [row["key"] for row in found["notes"]]
     assert answer(core, "brine_check", given)["missing"] == ["rules"]
+
+
+def rested(core, given):
+    found = answer(core, "brine_strength", given)
+    return {row["name"] for row in found["rests_on"]}, found["status"]
+
+
+def test_a_strength_rests_on_nothing_that_its_way_does_without(core):
+    names, _ = rested(core, {"method": "baume", "baume": 20})
+    assert names == {"method", "brine_kind", "brine_temp_c", "baume"}
+    silver = {"method": "titration", "silver_ml": 34.22, "sample_g": 1}
+    names, status = rested(core, silver)
+    assert names == {
+        *("method", "brine_temp_c", "silver_ml", "blank_ml", "silver_mol_l"),
+        "sample_g",
+    }
+    assert status == "practice"  # 0.1 mol/L, where nobody typed it
+    # What was typed is told, even where it is of no use.
+    names, _ = rested(core, {**silver, "baume": 20})
+    assert "baume" in names
+
+
+def test_a_rennet_dose_rests_on_the_strength_that_was_stated(core):
+    given = {"milk_l": 1000, "strength_imcu_per_ml": 200}
+    found = answer(core, "rennet_dose", given)
+    names = {row["name"] for row in found["rests_on"]}
+    assert "dose_imcu_per_l" in names
+    assert "clot_s" not in names
+    assert found["status"] != "memory"  # Soxhlet's 40 min are, and are not used
+    given = {"strength_kind": "soxhlet", "milk_l": 1000, "strength_soxhlet": 10000}
+    found = answer(core, "rennet_dose", given)
+    names = {row["name"] for row in found["rests_on"]}
+    assert "clot_s" in names
+    assert "dose_imcu_per_l" not in names
