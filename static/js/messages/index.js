@@ -93,6 +93,11 @@ export function own(text) {
   return text[language.value] ?? RECIPE[text.en] ?? text.en ?? Object.values(text)[0] ?? '';
 }
 
+/** What a figure rests on, as the core says it in English, in the language shown. */
+export function prose(text) {
+  return packs[language.value].PROSE?.[text] ?? text;
+}
+
 /** A text for use inside a sentence: "Curd" becomes "curd", "pH" stays. */
 export function inside(text) {
   return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;

@@ -6,7 +6,7 @@ import { problemsText, whyOf } from '../parts/acts.js';
 import { mayAs } from '../parts/people-names.js';
 import { freshenRecipes, get, post, recipes } from '../parts/source.js';
 import { bandIn, inUnit } from '../format.js';
-import { own, t, tFirst, words } from '../messages/index.js';
+import { own, prose, t, tFirst, words } from '../messages/index.js';
 import { go } from '../router.js';
 import { groups, withFigure } from './recipes/figures.js';
 import { FigureSheet } from './recipes/figure-sheet.js';
@@ -44,7 +44,7 @@ function Figure({ entry, recipe, onEdit }) {
   const text = html`<span class="row-main">
     <span class="row-title">${name}: ${inUnit(figure.value, figure.unit)}</span>
     <span class="row-detail">${bandIn(figure.low, figure.high, figure.unit)}</span>
-    <span class="row-detail">${t('status.' + figure.status)} · ${source?.title ?? figure.source}${figure.note ? ' · ' + figure.note : ''}</span>
+    <span class="row-detail">${t('status.' + figure.status)} · ${prose(source?.title ?? figure.source)}${figure.note ? ' · ' + figure.note : ''}</span>
   </span>`;
   return onEdit
     ? html`<${Tap} class="row" onTap=${onEdit}>${text}<span class="row-side">${t('word.change')}</span></${Tap}>`
@@ -93,6 +93,6 @@ function RecipeScreen({ id }) {
       ${group.text?.do ? html`<ul class="lines">${group.text.do.map((line, index) => html`<li key=${index}>${own(line)}</li>`)}</ul>` : null}
       <div class="rows">${group.figures.map((entry) => html`<${Figure} key=${entry.path.join('.')} entry=${entry} recipe=${shown} onEdit=${edit(entry)} />`)}</div>
     </section>`)}
-    <section class="block"><h2>${t('recipe.sources')}</h2><ul class="lines">${Object.entries(shown.sources).map(([key, one]) => html`<li key=${key}><b>${one.title}</b> ${one.where ?? ''} (${tFirst(['status.' + one.status, words(one.status ?? '')])})</li>`)}</ul></section>
+    <section class="block"><h2>${t('recipe.sources')}</h2><ul class="lines">${Object.entries(shown.sources).map(([key, one]) => html`<li key=${key}><b>${prose(one.title)}</b> ${prose(one.where ?? '')} (${tFirst(['status.' + one.status, words(one.status ?? '')])})</li>`)}</ul></section>
   </${Sheet}>`;
 }

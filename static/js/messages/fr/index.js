@@ -12,4 +12,5 @@ import { TRADE } from './trade.js';
 import { WORDS } from './words.js';
 
 export const TEXTS = { ...ALARM, ...EQUIPMENT, ...FIRST, ...HANDS, ...LIVE, ...NOW, ...SCREENS, ...SUMS, ...TRADE, ...WORDS };
+export { PROSE } from './prose.js';
 export { RECIPE } from './recipe.js';

@@ -1,5 +1,5 @@
 import { html } from '../../parts/html.js';
-import { inside, t } from '../../messages/index.js';
+import { inside, prose, t } from '../../messages/index.js';
 import { sumRow } from './catalogue.js';
 import { StateMark } from '../../parts/state-mark.js';
 import { label, noteWords, ofWords, outLabel, restsValue, sumProblem, valueWords } from './words.js';
@@ -103,7 +103,7 @@ export function Answer({ answer, sum, given, names }) {
 
 // Where a figure came from, how well it is known, and its source; said once each.
 function originWords(row, input, sources) {
-  const source = sources[row.source]?.title ?? row.source;
+  const source = prose(sources[row.source]?.title ?? row.source);
   const isFigure = !input || (row.from === 'default' && !input.default);
   return [...new Set([t('from.' + (isFigure ? 'figure' : row.from)), t('status.' + row.status), source].filter(Boolean))];
 }
