@@ -693,7 +693,7 @@ def test_the_days_of_a_make_that_count_are_told_with_the_first_day(new_phone):
         "const { day } = await import('/js/format.js');"
         "return day(nowMs() + 50 * 86400000)"
     )
-    assert f"first day that may meet it: {day}" in row.inner_text()
+    assert f"First day that may meet it: {day}" in row.inner_text()
 
 
 # --- makes over time ---

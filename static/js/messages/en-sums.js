@@ -903,7 +903,7 @@ export const EN_SUMS = {
   'store.counted_none': 'No store temperature read: no day counts yet',
   'store.unknown': '{n} days not known',
   'store.cold': '{n} days too cold',
-  'store.first_day': 'first day that may meet it: {day}',
+  'store.first_day': 'First day that may meet it: {day}',
   'store.humidity_last': 'humidity {value}',
   'store.temp_last': 'store {value}',
   'store.lost': 'lost {value}',

@@ -901,7 +901,7 @@ export const SUMS = {
   'store.counted_none': 'Sin temperatura de la cava: aún no cuenta ningún día',
   'store.unknown': '{n} días sin datos',
   'store.cold': '{n} días demasiado fríos',
-  'store.first_day': 'primer día que puede alcanzarlo: {day}',
+  'store.first_day': 'Primer día que puede alcanzarlo: {day}',
   'store.humidity_last': 'humedad {value}',
   'store.temp_last': 'cava {value}',
   'store.lost': 'perdió {value}',

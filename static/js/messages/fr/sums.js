@@ -901,7 +901,7 @@ export const SUMS = {
   'store.counted_none': 'Aucune température de cave\u00a0: aucun jour ne compte',
   'store.unknown': 'jours inconnus\u00a0: {n}',
   'store.cold': 'jours trop froids\u00a0: {n}',
-  'store.first_day': 'premier jour qui peut l’atteindre\u00a0: {day}',
+  'store.first_day': 'Premier jour qui peut l’atteindre\u00a0: {day}',
   'store.humidity_last': 'humidité {value}',
   'store.temp_last': 'cave {value}',
   'store.lost': 'perdu {value}',
