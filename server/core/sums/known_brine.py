@@ -90,6 +90,32 @@ def _brined(state, recipe, size):
     return None
 
 
+def _water_salt_ratio(place):
+    """Return how much water the room's own wheels give for salt, where it was typed.
+
+    A make's own figure goes first, then that of the tank its wheels went into, then
+    the newest of any tank: one room, one milk.
+    """
+    own = run.last(place["state"], "reading_taken", "water_salt_ratio")
+    best = None if own is None else [2, own["t_ms"], own["data"]["value"]]
+    for state in place["desk"]["makes"].values():
+        entry = None
+        if run.entries(state, "tank_opened"):
+            entry = run.last(state, "reading_taken", "water_salt_ratio")
+        if entry is not None:
+            rank = 1 if _holds(state, place["state"]["make"]) else 0
+            found = [rank, entry["t_ms"], entry["data"]["value"]]
+            best = found if best is None else max(best, found)
+    return None if best is None else from_make(best[2])
+
+
+def _holds(tank, make):
+    for entry in run.entries(tank, "tank_loaded"):
+        if entry["data"]["load_make"] == make:
+            return True
+    return False
+
+
 def _diffusion_m2_s(place):
     """Return what the creamery's own wheels show, else the recipe's start."""
     wheels = analysed_wheels(place["desk"])
@@ -97,10 +123,10 @@ def _diffusion_m2_s(place):
         # Loaded when there is something to learn from.
         from ..formulas import brining, salting
 
+        own = _water_salt_ratio(place)
+        ratio = salting.WATER_SALT_RATIO if own is None else own["value"]
         try:
-            told: "dict | None" = brining.calibrated_diffusion(
-                wheels, salting.WATER_SALT_RATIO
-            )
+            told: "dict | None" = brining.calibrated_diffusion(wheels, ratio)
         except ValueError:
             told = None  # a wheel saltier than its brine: entered wrong
         if told is not None:
@@ -129,4 +155,5 @@ KNOWN = {
     "brine_kg": _brine_kg,
     "time_s": _time_s,
     "diffusion_m2_s": _diffusion_m2_s,
+    "water_salt_ratio": _water_salt_ratio,
 }
