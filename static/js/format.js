@@ -166,7 +166,14 @@ function days(value, decimals) {
   return new Intl.NumberFormat(locale(), form).format(value).replace(/\s/, '\u00a0');
 }
 
+// Of the starter: it is counted, not weighed.
+function packs() {
+  follow();
+  return { es: 'sobre', fr: 'sachet' }[reads.language] ?? 'pack';
+}
+
 export function unitName(unit) {
+  if (/^pack\b/.test(unit)) return unit.replace('pack', packs());
   if (unit === 'd') return days(2, 0).slice(2);
   if (unit === 'g/m2/d') return 'g/m²\u00a0/\u00a0' + days(1, 0).slice(2);
   return unit in UNIT_NAMES ? UNIT_NAMES[unit] : unit || '';

@@ -21,6 +21,14 @@ function read(language, units = {}) {
 
 beforeEach(() => read("en"));
 
+test("a pack is named in the person's language", () => {
+  assert.equal(format.inUnit(0.002, "pack/L"), `0.002${NB}pack/L`);
+  read("es");
+  assert.equal(format.inUnit(0.002, "pack/L"), `0,002${NB}sobre/L`);
+  read("fr");
+  assert.equal(format.amount(2, "pack"), `2,00${NB}sachet`);
+});
+
 test("a kept temperature is shown in the unit that the person reads", () => {
   assert.equal(format.quantity("milk_temp_c", 31.5), `31.5${NB}°C`);
   read("en", AMERICAN);

@@ -86,6 +86,23 @@ for (const [code, { RECIPE }] of Object.entries(PACKS)) {
   });
 }
 
+// The names on the way to a figure that its screen leaves out: it stands below them.
+const UNSAID = ["figure", "figures", "steps", "ingredients", "moulds"];
+
+function figurePaths(value, path = []) {
+  if (value === null || typeof value !== "object") return [];
+  if ("value" in value && "unit" in value && "source" in value) return [path];
+  return Object.entries(value).flatMap(([name, part]) => figurePaths(part, [...path, name]));
+}
+
+test("each figure of the recipes has a name in words", () => {
+  const files = readdirSync(RECIPES).filter((name) => name.endsWith(".json"));
+  const paths = files.flatMap((name) => figurePaths(JSON.parse(readFileSync(new URL(name, RECIPES), "utf8"))));
+  const names = new Set(paths.flat().filter((name) => !/^\d+$/.test(name) && !UNSAID.includes(name)));
+  assert.ok(names.has("hold_floor_c"));
+  assert.deepEqual([...names].filter((name) => !ENGLISH[`figure_name.${name}`]), []);
+});
+
 test("a text with a count has both its forms", () => {
   const counted = Object.keys(ENGLISH).filter((key) => /\.(one|many)$/.test(key));
   const stems = [...new Set(counted.map((key) => key.replace(/\.\w+$/, "")))];

@@ -1019,4 +1019,16 @@ export const EN_SUMS = {
   'of.raw': 'raw milk',
   'of.thermised': 'thermised milk, or ripened',
   'of.fresh_pasteurised': 'fresh cheese',
+
+  'figure_name.air_space_rise': 'Air above the milk, warmer by',
+  'figure_name.calcium_chloride_limit': 'Calcium chloride, at most',
+  'figure_name.hold_floor_c': 'Hold at least at',
+  'figure_name.hold_floor_s': 'Hold at least for',
+  'figure_name.press_start_kpa': 'First pressure',
+  'figure_name.rennet_dilution': 'Water to one of rennet',
+  'figure_name.salt_diffusion_m2_s': 'How fast salt moves in',
+  'figure_name.turn_every_s': 'Time between turns',
+  'figure_name.turns': 'Turning',
+  'figure_name.every': 'Time between',
+  'figure_name.until': 'Until',
 };

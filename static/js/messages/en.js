@@ -74,6 +74,7 @@ export const EN_PAGE = {
   'status.unsent.many': '{n} entries not sent yet, oldest {age}',
   'status.last_word': 'Last answer {age} ago',
   'status.two_touches': 'Two touches at once: only the first counted. Wipe the screen.',
+  'status.core_failed': 'This phone cannot work out the make yet; it tries again',
   'status.clock': 'The clock of this phone is wrong',
   'status.needs_look.one': '1 entry needs a look',
   'status.needs_look.many': '{n} entries need a look',

@@ -6,7 +6,7 @@ import { problemsText, whyOf } from '../parts/acts.js';
 import { mayAs } from '../parts/people-names.js';
 import { freshenRecipes, get, post, recipes } from '../parts/source.js';
 import { bandIn, inUnit } from '../format.js';
-import { own, prose, t, tFirst, words } from '../messages/index.js';
+import { inside, own, prose, t, tFirst, words } from '../messages/index.js';
 import { go } from '../router.js';
 import { groups, withFigure } from './recipes/figures.js';
 import { FigureSheet } from './recipes/figure-sheet.js';
@@ -33,7 +33,8 @@ function useRecipe(id) {
 
 function figureName(path) {
   const names = path.filter((name) => !/^\d+$/.test(String(name)) && name !== 'figure' && name !== 'steps' && name !== 'ingredients' && name !== 'moulds' && name !== 'figures');
-  return names.map((name) => tFirst(['figure_name.' + name, 'field.' + name])).join(', ');
+  const said = names.map((name) => tFirst(['figure_name.' + name, 'field.' + name]));
+  return said.map((text, place) => (place ? inside(text) : text)).join(', ');
 }
 
 function Figure({ entry, recipe, onEdit }) {

@@ -56,6 +56,7 @@ export const SCREENS = {
   'status.unsent.many': '{n} anotaciones sin enviar, la más vieja de hace {age}',
   'status.last_word': 'Última respuesta hace {age}',
   'status.two_touches': 'Dos toques a la vez: solo contó el primero. Seque la pantalla.',
+  'status.core_failed': 'Este teléfono aún no puede calcular; lo intenta de nuevo',
   'status.clock': 'El reloj de este teléfono está mal',
   'status.needs_look.one': '1 anotación por revisar',
   'status.needs_look.many': '{n} anotaciones por revisar',

@@ -1017,4 +1017,16 @@ export const SUMS = {
   'of.raw': 'leche cruda',
   'of.thermised': 'leche termizada, o madurada',
   'of.fresh_pasteurised': 'queso fresco',
+
+  'figure_name.air_space_rise': 'Aire sobre la leche, más caliente en',
+  'figure_name.calcium_chloride_limit': 'Cloruro de calcio, como mucho',
+  'figure_name.hold_floor_c': 'Retener al menos a',
+  'figure_name.hold_floor_s': 'Retener al menos durante',
+  'figure_name.press_start_kpa': 'Primera presión',
+  'figure_name.rennet_dilution': 'Agua por uno de cuajo',
+  'figure_name.salt_diffusion_m2_s': 'Rapidez con que entra la sal',
+  'figure_name.turn_every_s': 'Tiempo entre volteos',
+  'figure_name.turns': 'Volteo',
+  'figure_name.every': 'Tiempo entre uno y otro',
+  'figure_name.until': 'Hasta',
 };

@@ -57,6 +57,7 @@ export const SCREENS = {
   'status.unsent.many': '{n} saisies pas encore envoyées, la première depuis {age}',
   'status.last_word': 'Dernière réponse il y a {age}',
   'status.two_touches': 'Deux doigts à la fois\u00a0: seul le premier a compté. Essuyez l’écran.',
+  'status.core_failed': 'Ce téléphone ne peut pas encore calculer ; il réessaie',
   'status.clock': 'L’horloge de ce téléphone est fausse',
   'status.needs_look.one': '1 saisie à vérifier',
   'status.needs_look.many': '{n} saisies à vérifier',

@@ -1017,4 +1017,16 @@ export const SUMS = {
   'of.raw': 'lait cru',
   'of.thermised': 'lait thermisé, ou affiné',
   'of.fresh_pasteurised': 'fromage frais',
+
+  'figure_name.air_space_rise': 'Air au-dessus du lait, plus chaud de',
+  'figure_name.calcium_chloride_limit': 'Chlorure de calcium, au plus',
+  'figure_name.hold_floor_c': 'Chambrer au moins à',
+  'figure_name.hold_floor_s': 'Chambrer au moins pendant',
+  'figure_name.press_start_kpa': 'Première pression',
+  'figure_name.rennet_dilution': 'Eau pour un de présure',
+  'figure_name.salt_diffusion_m2_s': 'Vitesse d’entrée du sel',
+  'figure_name.turn_every_s': 'Temps entre retournements',
+  'figure_name.turns': 'Retournement',
+  'figure_name.every': 'Temps entre deux',
+  'figure_name.until': 'Jusqu’à',
 };
