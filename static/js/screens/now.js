@@ -8,12 +8,13 @@ import { Row } from '../parts/sheet.js';
 import { StateMark } from '../parts/state-mark.js';
 import { stepTitle } from '../parts/step-title.js';
 import { Tap } from '../parts/tap.js';
+import { sizeTitle } from '../parts/size-title.js';
 import { sharesWork, TaskButton, TaskWords } from '../parts/task-line.js';
 import { PracticeMark } from '../parts/practice-mark.js';
 import { board } from '../parts/source.js';
 import { mayAs } from '../parts/people-names.js';
 import { clockDay, count, span } from '../format.js';
-import { inside, own, t, tn, words } from '../messages/index.js';
+import { inside, own, t, tn } from '../messages/index.js';
 import { go } from '../router.js';
 import { chooseStep } from './make/chosen.js';
 
@@ -38,7 +39,7 @@ function open(due) {
 
 function dueTitle(due) {
   if (due.what === 'timer') return due.label ?? t('due.timer');
-  if (due.what === 'unload') return tn('due.unload', due.wheels, { n: count(due.wheels), tank: due.label, size: inside(words(due.size)) });
+  if (due.what === 'unload') return tn('due.unload', due.wheels, { n: count(due.wheels), tank: due.label, size: inside(sizeTitle(due.size)) });
   if (due.what === 'reading') return t('due.reading', { what: t('quantity.' + due.quantity), step: own(due.title) });
   return t('due.' + due.what, { step: stepTitle(due) });
 }

@@ -2,8 +2,9 @@ import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { html } from '../../parts/html.js';
 import { Row, Sheet } from '../../parts/sheet.js';
+import { sizeTitle } from '../../parts/size-title.js';
 import { call, core, nowMs, recipes } from '../../parts/source.js';
-import { inside, own, t, words } from '../../messages/index.js';
+import { inside, own, t } from '../../messages/index.js';
 import { go, swap } from '../../router.js';
 import { headline } from '../sums/answer.js';
 import { useSum } from '../sums/catalogue.js';
@@ -63,7 +64,7 @@ function sourcesOf(shown) {
 /** What a step's sum is called: with the size of wheel that it is about. */
 export function sumTitle(answer, names) {
   const name = t('sum.' + answer.key);
-  return answer.of ? t('sums.of_size', { sum: name, size: inside(names[answer.of] ?? words(answer.of)) }) : name;
+  return answer.of ? t('sums.of_size', { sum: name, size: inside(names[answer.of] ?? sizeTitle(answer.of)) }) : name;
 }
 
 // Where one figure of many is meant: this press of the programme, wheels of each size.

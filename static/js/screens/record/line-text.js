@@ -1,5 +1,6 @@
 import { amount, clock, count, plain, quantity, span } from '../../format.js';
 import { readingText, recordedMass, recordedText } from '../../parts/reading-text.js';
+import { sizeTitle } from '../../parts/size-title.js';
 import { recipes } from '../../parts/source.js';
 import { inside, own, t, tFirst, words } from '../../messages/index.js';
 import { loadRows, rowLabel, rowValue, rows } from '../new-make/equipment-words.js';
@@ -13,6 +14,10 @@ function ingredientName(key, steps) {
   const add = steps.flatMap((one) => one.adds ?? []).find((one) => one.ingredient === key);
   const known = recipes.value.flatMap((one) => one.ingredients).find((one) => one.key === key);
   return own(add?.title ?? known?.title) || words(key);
+}
+
+function recipeTitle(id) {
+  return own(recipes.value.find((one) => one.id === id)?.title) || words(id ?? '');
 }
 
 // A value that was not typed is in the row's own unit, which the core knows.
@@ -36,9 +41,9 @@ export function lineText(line, steps) {
   } else if (line.kind === 'timer_started') {
     Object.assign(values, { label: data.label, span: span(data.lasts_s) });
   } else if (line.kind === 'wheels_moulded' || line.kind === 'wheel_turned') {
-    Object.assign(values, { n: data.count ?? '', size: data.size ? words(data.size) : '' });
+    Object.assign(values, { n: data.count ?? '', size: data.size ? inside(sizeTitle(data.size)) : '' });
   } else if (line.kind === 'make_opened') {
-    Object.assign(values, { name: data.name, batch: data.batch, milk: amount(data.milk_l, 'L'), recipe: words(data.recipe_id ?? '') });
+    Object.assign(values, { name: data.name, batch: data.batch, milk: amount(data.milk_l, 'L'), recipe: recipeTitle(data.recipe_id) });
   } else if (line.kind === 'alert_acknowledged') {
     values.what = String(data.alert).startsWith('caution:')
       ? t('record.caution', { step: stepName(String(data.alert).slice(8), steps) })
@@ -48,7 +53,7 @@ export function lineText(line, steps) {
     if (data.agreed_with) return t('line.equipment_agreed', values);
   } else if ('mass_kg' in data) {
     Object.assign(values, {
-      name: data.name ?? '', n: data.wheels ?? '', size: data.size ? words(data.size) : '',
+      name: data.name ?? '', n: data.wheels ?? '', size: data.size ? inside(sizeTitle(data.size)) : '',
       mass: recordedMass(data), salt: data.salt_frac === undefined ? '' : quantity('brine_salt_frac', data.salt_frac),
     });
   } else if (line.kind === 'signed_off') {

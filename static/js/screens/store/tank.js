@@ -5,9 +5,10 @@ import { Tap } from '../../parts/tap.js';
 import { act } from '../../parts/acts.js';
 import { mayAs, nameOf } from '../../parts/people-names.js';
 import { recordedText } from '../../parts/reading-text.js';
+import { sizeTitle } from '../../parts/size-title.js';
 import { board, call, nowMs } from '../../parts/source.js';
 import { amount, change, clockDay, count, plain, quantity } from '../../format.js';
-import { has, inside, t, words } from '../../messages/index.js';
+import { has, inside, t } from '../../messages/index.js';
 import { go, swap } from '../../router.js';
 import { ReadingSheet } from '../make/reading-sheet.js';
 import { EntrySheet } from '../record/entry-sheet.js';
@@ -26,7 +27,7 @@ function makeName(id) {
 }
 
 function loadTitle(load) {
-  return t('store.load', { n: count(load.wheels), make: makeName(load.make), size: inside(words(load.size)) });
+  return t('store.load', { n: count(load.wheels), make: makeName(load.make), size: inside(sizeTitle(load.size)) });
 }
 
 function Strength({ tank }) {
