@@ -222,3 +222,13 @@ def moulds_view(context: dict) -> "list[dict]":
             }
         )
     return found
+
+
+def sizes_used(moulds: "list[dict]") -> "list[str]":
+    """Return the sizes of wheel that a make has; all while nobody has said.
+
+    Args:
+        moulds: answer of `moulds_view`.
+    """
+    used = [row["size"] for row in moulds if row["planned"] or row["moulded"]]
+    return used or [row["size"] for row in moulds]

@@ -87,6 +87,7 @@ def step_view(context: dict, step: dict) -> dict:
             else {name: judge[name] for name in ("choices", "from_ms", "last")},
             "floc": fact["floc"],
             "moulds": moulds,
+            "size": step.get("size"),
             "cautions": step.get("cautions", []),
             "drift": step.get("drift", []),
             "task": task_view(state, key, fact["status"], fact["begun_ms"], now_ms),

@@ -14,7 +14,7 @@ from .facts import facts, who
 from .practice import is_practice
 from .record import lines
 from .step_alerts import step_alerts
-from .step_parts import moulds_view
+from .step_parts import moulds_view, sizes_used
 from .steps import brief_view, step_view
 from .timers import timers
 
@@ -156,6 +156,7 @@ def _make(context, opened_entry):
     state = context["state"]
     opened = context["opened"]
     volume = run.last(state, "reading_taken", "milk_volume_l")
+    moulds = moulds_view(context)
     return {
         "id": state["make"],
         "name": opened["name"],
@@ -173,7 +174,8 @@ def _make(context, opened_entry):
         "opened_by": opened_entry["by"],
         "state": _make_state(context),
         "holds": context["holds"],
-        "moulds": moulds_view(context),
+        "moulds": moulds,
+        "sizes": sizes_used(moulds),
     }
 
 

@@ -53,6 +53,7 @@ class Step(TypedDict):
     judge: dict[str, Any] | None
     floc: dict[str, Any] | None
     moulds: list[dict[str, Any]] | None
+    size: str | None
     cautions: list[str]
     drift: list[dict[str, Any]]
     main: dict[str, Any]

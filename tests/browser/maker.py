@@ -275,7 +275,10 @@ class Maker:
 
     def reading(self):
         until(lambda: "/reading/" in self.look()["place"], "the pad")
-        step, quantity = self.look()["place"].split("/")[-2:]
+        place = self.look()["place"].split("/")
+        step, quantity = place[place.index("reading") + 1 :][:2]
+        if self.look()["title"] == "Which mould size?":
+            self.hand.tap(".row", having="Large wheel")
         if quantity == "drug_test":
             self.choose("Negative")
         else:

@@ -56,6 +56,7 @@ def test_the_make_says_what_it_is(ask):
         "moulds": [
             {"size": "small", "title": {"en": "Small"}, "planned": 30, "moulded": 0}
         ],
+        "sizes": ["small"],
     }
 
 

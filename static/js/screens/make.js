@@ -30,6 +30,7 @@ import { OtherReading, TimerSheet } from './make/other-sheets.js';
 import { PrimaryButton } from './make/primary.js';
 import { ReadingSheet } from './make/reading-sheet.js';
 import { StepSumPage, StepSums } from './make/step-sums.js';
+import { WeighSheet } from './make/weigh-sheet.js';
 import { BeginWhy, EndWhy, SkipWhy } from './make/why-sheets.js';
 import { RecordScreen } from './record.js';
 import { StepsScreen } from './steps.js';
@@ -50,7 +51,7 @@ function lastOf(shown, step, quantity) {
 }
 
 function sheetFor(make, shown, rest, step) {
-  const [name, key, arg] = rest;
+  const [name, key, arg, size] = rest;
   const onBack = () => swap('make', make);
   if (name === 'steps') return html`<${StepsScreen} make=${make} view=${shown} onBack=${onBack} />`;
   if (name === 'record') return html`<${RecordScreen} make=${make} view=${shown} entry=${key} onBack=${onBack} />`;
@@ -61,6 +62,7 @@ function sheetFor(make, shown, rest, step) {
   if (name === 'note') return html`<${NotePad} make=${make} step=${key} onBack=${onBack} />`;
   if (name === 'other') return html`<${OtherReading} make=${make} step=${key} onBack=${onBack} />`;
   if (name === 'timer') return html`<${TimerSheet} make=${make} step=${key} onBack=${onBack} />`;
+  if (name === 'reading' && arg === 'wheel_mass_kg') return html`<${WeighSheet} make=${make} shown=${shown} step=${step} size=${size} onBack=${onBack} />`;
   if (name === 'reading') return html`<${ReadingSheet} make=${make} step=${step?.key} name=${arg} last=${lastOf(shown, step, arg)} onBack=${onBack} />`;
   if (!step) return null;
   const add = step.adds.find((one) => one.ingredient === arg);
