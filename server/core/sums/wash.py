@@ -13,7 +13,7 @@ from .rows import (
     sum_row,
     value,
 )
-from .units import WATER_KG_L, WHEY_KG_L
+from .units import WHEY_KG_L
 
 GOUDA = "A. Hill, University of Guelph, page Gouda"
 # Curd and whey together, as formulas.md's worked washes count them.
@@ -58,11 +58,19 @@ def _wash_water(x):
     more = None
     if x["target_temp_c"] + LOSS_K < x["water_temp_c"]:
         more = wash.water_kg(*(vat + [x["target_temp_c"] + LOSS_K, x["water_temp_c"]]))
+    # A measure is filled with water as hot as it is.
+    kg_l = wash.water_density_kg_l(x["water_temp_c"])
     values = [
         value("water_kg", plan["water_kg"], "kg", plan["water_kg"], more),
-        value("water_l", plan["water_kg"] / WATER_KG_L, "L"),
+        value(
+            "water_l",
+            plan["water_kg"] / kg_l,
+            "L",
+            plan["water_kg"] / kg_l,
+            None if more is None else more / kg_l,
+        ),
         value("first_kg", plan["first_kg"], "kg"),
-        value("first_l", plan["first_kg"] / WATER_KG_L, "L"),
+        value("first_l", plan["first_kg"] / kg_l, "L"),
         value(
             "after_first_c",
             plan["first_c"],
@@ -84,8 +92,9 @@ def _wash_rest(x):
         x["target_temp_c"],
         x["water_temp_c"],
     )
+    rest_l = rest / wash.water_density_kg_l(x["water_temp_c"])
     return result(
-        [value("rest_kg", rest, "kg"), value("rest_l", rest / WATER_KG_L, "L")],
+        [value("rest_kg", rest, "kg"), value("rest_l", rest_l, "L")],
         _hot_notes(x),
         [CP],
     )

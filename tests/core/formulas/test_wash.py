@@ -163,3 +163,16 @@ def test_the_range_of_lactose_left_runs_over_the_exchange(core):
 def test_an_impossible_wash_is_refused(core, name, args, words):
     with pytest.raises(ValueError, match=words):
         ask(core, name, *args)
+
+
+@pytest.mark.parametrize("temp_c", [1, 10, 20, 40, 60, 80, 99])
+def test_water_is_as_dense_as_the_steam_tables_say(core, temp_c):
+    kg_m3 = PropsSI("D", "T", 273.15 + temp_c, "P", 101325, "Water")
+    got = core("formulas.wash", "water_density_kg_l", temp_c)
+    assert got == pytest.approx(kg_m3 / 1000, abs=6e-5)
+
+
+def test_ice_and_steam_have_no_density_here(core):
+    for temp_c in (-0.1, 100.1):
+        with pytest.raises(ValueError, match="temp_c"):
+            core("formulas.wash", "water_density_kg_l", temp_c)

@@ -15,6 +15,19 @@ def test_the_water_for_37_degrees_and_its_first_nine_tenths(core):
     assert found[("water_kg", None)]["high"] > 20
 
 
+def test_litres_of_water_are_as_heavy_as_its_own_heat_makes_them(core):
+    # Water weighs 0.9922 kg/L at 40 °C and 0.9718 at 80 (steam tables).
+    for water_c, kg_l in ((40, 0.9922), (80, 0.9718)):
+        found = values(core, "wash_water", {**VAT, "water_temp_c": water_c})
+        kg, litres = found[("water_kg", None)], found[("water_l", None)]
+        for end in ("value", "low", "high"):
+            assert kg[end] / litres[end] == pytest.approx(kg_l, abs=1e-4)
+        given = {**VAT, "added_kg": 5, "water_temp_c": water_c}
+        rest = values(core, "wash_rest", given)
+        ratio = rest[("rest_kg", None)]["value"] / rest[("rest_l", None)]["value"]
+        assert ratio == pytest.approx(kg_l, abs=1e-4)
+
+
 def test_first_and_rest_make_up_the_whole(core):
     found = values(core, "wash_water", {**VAT, "water_temp_c": 60})
     first_kg = found[("first_kg", None)]["value"]
