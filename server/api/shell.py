@@ -119,6 +119,7 @@ class Shell:
         self.static_dir = static_dir
         self.core_dir = core_dir
         self._lock = threading.Lock()
+        self._core_lock = threading.Lock()
         self._kept: dict[str, tuple[tuple[int, int], Page]] = {}
         self._made: dict[str, tuple[str, Page]] = {}
         self._bares: dict[Path, tuple[tuple[int, int], str]] = {}
@@ -215,15 +216,18 @@ class Shell:
         The files go without docstrings and comments, see `bare_python`. The rules
         are the legal figures: the core reads no file, so they are handed to it.
         """
-        texts = core_texts(self.static_dir, self.core_dir, self._bare)
-        rules = read_rules()
-        version = version_of(texts, rules)
-        made = self._made.get("core")
-        if made is None or made[0] != version:
-            body = body_of(texts, rules)
-            page = make_page(body, ".json")
-            made = (version, replace(page, brotli=squeezed(self.static_dir, body)))
-            self._made["core"] = made
+        # One thread at a time: CPython 3.11 fails with SystemError ("recursion
+        # depth mismatch") when two threads read Python into syntax trees at once.
+        with self._core_lock:
+            texts = core_texts(self.static_dir, self.core_dir, self._bare)
+            rules = read_rules()
+            version = version_of(texts, rules)
+            made = self._made.get("core")
+            if made is None or made[0] != version:
+                body = body_of(texts, rules)
+                page = make_page(body, ".json")
+                made = (version, replace(page, brotli=squeezed(self.static_dir, body)))
+                self._made["core"] = made
         return made[1]
 
     def _bare(self, path: Path) -> str:

@@ -4,12 +4,15 @@ import hashlib
 import json
 import os
 import re
+import time
+from concurrent.futures import ThreadPoolExecutor
 
 import pytest
 
 from server.api import core_document
 from server.api.bare_python import bare
 from server.api.page_stamp import LANGUAGES, PACK, STAMP, sources_stamp
+from server.api.shell import Shell
 from server.app import create_app
 from server.config import CORE_DIR, RULES_DIR, Settings, read_rules
 from tests.sync.phones import close_app
@@ -320,3 +323,24 @@ def test_a_squeezed_core_goes_out_only_while_it_is_of_these_very_files(
 
 def test_set_up_and_server_read_the_same_rules():
     assert core_document.rules_of(RULES_DIR) == read_rules()
+
+
+def test_phones_that_ask_at_once_all_get_the_core(tmp_path, monkeypatch):
+    # On CPython 3.11, two threads that read syntax trees at once fail now and then.
+    reading, most = [], []
+    once = core_document.core_texts
+
+    def watched(*args):
+        reading.append(1)
+        most.append(len(reading))
+        time.sleep(0.05)
+        texts = once(*args)
+        reading.pop()
+        return texts
+
+    monkeypatch.setattr("server.api.shell.core_texts", watched)
+    shell = Shell(Settings(tmp_path).static_dir, CORE_DIR)
+    with ThreadPoolExecutor(8) as pool:
+        etags = set(pool.map(lambda _: shell.core().etag, range(8)))
+    assert len(etags) == 1
+    assert max(most) == 1
