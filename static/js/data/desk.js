@@ -5,6 +5,7 @@
 
 import { call, onLost, restart, start } from "../core/bridge.js";
 import { get } from "./api.js";
+import { waitMs } from "./backoff.js";
 import { clock } from "./clock.js";
 import { everything, getSaved, setSaved } from "./db.js";
 import { board, core, coreProblem, openMakeId, remembered, view } from "./state.js";
@@ -15,6 +16,7 @@ const LONGEST_SLEEP_MS = 60000;
 const SHORTEST_SLEEP_MS = 250;
 
 let filled = null;
+let failures = 0;
 let waking = null;
 const saving = new Map();
 
@@ -31,6 +33,7 @@ async function fill() {
     }
     core.value = "ready";
     coreProblem.value = null;
+    failures = 0;
   } catch (problem) {
     core.value = "failed";
     coreProblem.value = String(problem.message ?? problem);
@@ -43,8 +46,11 @@ function whenFilled() {
   const mine = fill();
   filled = mine;
   mine.catch(() => {
-    // The next question starts the core again.
-    if (filled === mine) filled = null;
+    if (filled !== mine) return;
+    // The next question starts the core again; if a person has none, time does.
+    filled = null;
+    failures += 1;
+    setTimeout(refresh, waitMs(failures));
   });
   return mine;
 }

@@ -4,7 +4,7 @@ import { secondMs } from './ticker.js';
 import { tapper } from './people-names.js';
 import { LockButton } from './wet-lock.js';
 import {
-  applyUpdate, clockWarning, lastWordMs, needsLook, net, oldestUnsentMs, unsent, updateReady,
+  applyUpdate, clockWarning, core, lastWordMs, needsLook, net, oldestUnsentMs, unsent, updateReady,
 } from './source.js';
 import { go } from '../router.js';
 import { age } from '../format.js';
@@ -39,11 +39,12 @@ export function StatusBar({ title }) {
       <span class="status-title">${title}</span>
       ${person ? html`<${LockButton} /><${Tap} class="status-button" label=${t('status.person', { name: person.name })} onTap=${() => go('who')}>${person.name}</${Tap}>` : null}
     </div>
-    <div class=${`status-words ${isCut || unsent.value ? 'is-check' : ''}`} role="status">
+    <div class=${`status-words ${isCut || unsent.value || core.value === 'failed' ? 'is-check' : ''}`} role="status">
       <${TouchHint} />
       <span>${t('net.' + net.value)}</span>
       <span>${unsentWords()}</span>
       ${isCut && !isStranger() && lastWordMs.value ? html`<span>${t('status.last_word', { age: age(secondMs.value - lastWordMs.value) })}</span>` : null}
+      ${core.value === 'failed' ? html`<span>${t('status.core_failed')}</span>` : null}
       ${clockWarning.value ? html`<span>${t('status.clock')}</span>` : null}
       ${needsLook.value ? html`<span>${tn('status.needs_look', needsLook.value)}</span>` : null}
     </div>
