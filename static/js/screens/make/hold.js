@@ -20,7 +20,8 @@ function ruleName(rule) {
 
 // Rows of the rule for a plant with a holding tube say nothing about a vat.
 function reasons(verdict) {
-  const texts = [...verdict.reasons, ...verdict.warnings].map((one) => noteWords(one, verdict.unit));
+  const texts = [...verdict.reasons, ...verdict.warnings].map((one) => noteWords(one, verdict.unit))
+    .map((text) => text.charAt(0).toUpperCase() + text.slice(1)); // some begin with a row's name
   return [...new Set(texts)];
 }
 
