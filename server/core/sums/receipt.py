@@ -41,6 +41,8 @@ def _milk_receipt(x):
     _drug_test(values, sources, x, rule)
     if word == "eu_uk":
         _age(values, sources, x, rule)
+    else:
+        _cooling(values, sources, x, rule)
     notes = []
     if any(row["name"] == "temperature" and row["low"] is None for row in values):
         notes.append(note("rule_not_printed_in_unit"))
@@ -109,6 +111,43 @@ def _age(values, sources, x, rule):
     _check(values, sources, "age", key, age_s, table[key]["within_s"])
 
 
+def _cooling(values, sources, x, rule):
+    """Judge how soon the milk was cold: by the tank's log, else by what is read now.
+
+    Milk that is cold now may have been cold in time or not, so only young cold milk
+    meets, and old warm milk does not.
+    """
+    for of, name in (("first", "first_cooled_h"), ("then", "last_cooled_h")):
+        part = rule["cooling"][of]
+        within = part["within_s"]
+        told_s = None if x[name] is None else x[name] * 3600.0
+        if told_s is None and of == "first":
+            told_s = _told_by_age(x, part)
+        _check(values, sources, "cooling", "cooled_" + of, told_s, within)
+        for unit in ("F", "C"):
+            figure = part["max_temp"][unit]
+            sources.append(
+                rests(
+                    "temperature.cooled_" + of,
+                    figure["value"],
+                    unit,
+                    figure["status"],
+                    figure["source"],
+                )
+            )
+
+
+def _told_by_age(x, part):
+    """Return the milk's age where that alone tells whether it was cold in time."""
+    figure, temp = _in_typed_unit(x, part["max_temp"])
+    if x["milk_age_h"] is None or figure is None:
+        return None
+    age_s = x["milk_age_h"] * 3600.0
+    is_late = age_s > part["within_s"]["value"]
+    is_warm = temp > figure["value"]
+    return age_s if is_late == is_warm else None
+
+
 ROW = sum_row(
     "milk_receipt",
     "milk",
@@ -125,6 +164,8 @@ ROW = sum_row(
         ),
         number("milk_temp_c", "C", -2.0, 110.0, [0.0, 40.0]),
         number("milk_age_h", "h", 0.0, 240.0, [0.0, 72.0], optional=True),
+        number("first_cooled_h", "h", 0.0, 240.0, [0.0, 12.0], optional=True),
+        number("last_cooled_h", "h", 0.0, 240.0, [0.0, 12.0], optional=True),
         choice("drug_test", ["negative", "positive"], optional=True),
         number("somatic_cells_ml", "", 0.0, 100000000.0, optional=True),
         number("plate_count_ml", "", 0.0, 1000000000.0, optional=True),
@@ -135,6 +176,7 @@ ROW = sum_row(
         output("plate_count", "key"),
         output("drug_test", "key"),
         output("age", "key"),
+        output("cooling", "key"),
     ],
     _milk_receipt,
     judges=True,

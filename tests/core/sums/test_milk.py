@@ -174,6 +174,51 @@ def test_goats_milk_may_wait_72_hours_in_the_old_uk_text(core):
     assert found[("age", "ewe_goat_buffalo")]["value"] == "meets"
 
 
+@pytest.mark.parametrize(
+    ("given", "first", "then"),
+    [
+        # COMAR 10.15.09.08: 50 °F within 4 h of the start, 45 °F within 2 h of the end.
+        ({"first_cooled_h": 4, "last_cooled_h": 2}, "meets", "meets"),
+        ({"first_cooled_h": 4.1}, "does_not_meet", "not_assessed"),
+        ({"last_cooled_h": 2.1}, "not_assessed", "does_not_meet"),
+        # Cold milk of 3 h was cold in time; of 30 h nobody can tell.
+        ({"milk_age_h": 3}, "meets", "not_assessed"),
+        ({"milk_age_h": 30}, "not_assessed", "not_assessed"),
+        # The log goes before what the age alone tells.
+        ({"milk_age_h": 3, "first_cooled_h": 5}, "does_not_meet", "not_assessed"),
+        ({}, "not_assessed", "not_assessed"),
+    ],
+)
+def test_us_milk_was_cold_in_time_where_times_are_known(core, given, first, then):
+    temp = {"milk_temp_c": {"typed": "42", "unit": "F"}}
+    found = values(core, "milk_receipt", {**temp, **given}, RECEIVING)
+    assert found[("cooling", "cooled_first")]["value"] == first
+    assert found[("cooling", "cooled_then")]["value"] == then
+    assert found[("cooling", "cooled_first")]["high"] == 4 * 3600
+    assert found[("cooling", "cooled_then")]["high"] == 2 * 3600
+
+
+@pytest.mark.parametrize(
+    ("text", "age_h", "verdict"),
+    [
+        ("50", 3, "meets"),
+        ("50.1", 3, "not_assessed"),  # it has an hour left
+        ("50.1", 5, "does_not_meet"),
+        ("50", 5, "not_assessed"),
+    ],
+)
+def test_age_and_heat_alone_tell_of_cooling_what_they_can(core, text, age_h, verdict):
+    given = {"milk_temp_c": {"typed": text, "unit": "F"}, "milk_age_h": age_h}
+    found = values(core, "milk_receipt", given, RECEIVING)
+    assert found[("cooling", "cooled_first")]["value"] == verdict
+
+
+def test_european_milk_has_no_such_cooling(core):
+    given = {"milk_temp_c": 4, "jurisdiction": "eu_uk", "first_cooled_h": 3}
+    found = values(core, "milk_receipt", given, RECEIVING)
+    assert ("cooling", "cooled_first") not in found
+
+
 def test_receipt_without_the_rules_says_so(core):
     found = answer(core, "milk_receipt", {"milk_temp_c": 4})
     assert found["missing"] == ["rules"]

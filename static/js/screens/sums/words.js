@@ -37,7 +37,7 @@ export function isWords(name, word) {
 }
 
 // A verdict carries what was read and the limit; in which unit, by its name.
-const READ_IN = { age: 's', limit: 'g', in_time: 's', rate_verdict: 'K/min', fill_verdict: 'kg' };
+const READ_IN = { age: 's', cooling: 's', limit: 'g', in_time: 's', rate_verdict: 'K/min', fill_verdict: 'kg' };
 // An answer without a unit of its own: so many times, or a share of the whole.
 const TIMES = ['pace', 'dose_factor', 'speed_now', 'factor'];
 const SHARES = ['accounted_ratio'];
