@@ -109,3 +109,41 @@ def test_a_source_keeps_its_figures_in_each_language(code):
         if figures(text) != figures(own)
     ]
     assert unlike == []
+
+
+def template(node):
+    """Return the words of a refusal with {} for each figure; "" when it has none."""
+    if isinstance(node, ast.BinOp) and isinstance(node.op, ast.Mod):
+        node = node.left
+    text = node.value if isinstance(node, ast.Constant) else ""
+    return re.sub(r"%(\.6g|[rs])", "{}", text) if isinstance(text, str) else ""
+
+
+def refusals():
+    """Return what every formula and sum may say after the field and its value."""
+    found = set()
+    formulas = sorted((ROOT / "server" / "core" / "formulas").glob("*.py"))
+    for path in [*formulas, *SUMS]:
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.Raise) and getattr(node.exc, "args", None):
+                whole = template(node.exc.args[0])
+                found.add(" ".join(whole.split(" ")[2:]))
+            elif (
+                isinstance(node, ast.Assign)
+                and getattr(node.targets[0], "id", "") == "words"
+            ):
+                found.add(template(node.value))
+            elif getattr(getattr(node, "func", None), "id", "") == "require":
+                found.add(template(node.args[3]))
+    return found - {"", "{}"}
+
+
+def test_the_formulas_say_why_they_refuse():
+    assert {"is beyond the jacket, {}", "gives more than 1000 blocks"} <= refusals()
+
+
+@pytest.mark.parametrize("code", LANGUAGES)
+def test_every_reason_of_a_formula_has_words_in_each_language(code):
+    reasons = pack(code, "REASONS")
+    assert sorted(refusals() - set(reasons)) == []
+    assert sorted(set(reasons) - refusals()) == []

@@ -98,6 +98,11 @@ export function prose(text) {
   return packs[language.value].PROSE?.[text] ?? text;
 }
 
+/** Why a formula refuses, keyed by the core's words with {} for each figure; null in English. */
+export function reasons() {
+  return packs[language.value].REASONS ?? null;
+}
+
 /** A text for use inside a sentence: "Curd" becomes "curd", "pH" stays. */
 export function inside(text) {
   return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;

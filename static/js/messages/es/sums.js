@@ -184,7 +184,7 @@ export const SUMS = {
   'sum_problem.not_computable': 'No se puede calcular con estas cifras.',
   'sum_problem.unknown_sum': 'Aquí no se conoce este cálculo.',
   'sum_problem.unknown_input': '{field}: aquí no se pide.',
-  'sum_problem.impossible': '{field} {value} {words}',
+  'sum_problem.impossible': '{field} {value}: {words}',
 
   'in.milk_l': 'Leche, volumen',
   'in.milk_kg': 'Leche, masa',

@@ -13,4 +13,5 @@ import { WORDS } from './words.js';
 
 export const TEXTS = { ...ALARM, ...EQUIPMENT, ...FIRST, ...HANDS, ...LIVE, ...NOW, ...SCREENS, ...SUMS, ...TRADE, ...WORDS };
 export { PROSE } from './prose.js';
+export { REASONS } from './reasons.js';
 export { RECIPE } from './recipe.js';

@@ -184,7 +184,7 @@ export const SUMS = {
   'sum_problem.not_computable': 'Impossible à calculer avec ces chiffres.',
   'sum_problem.unknown_sum': 'Ce calcul est inconnu ici.',
   'sum_problem.unknown_input': '{field}\u00a0: pas demandé ici.',
-  'sum_problem.impossible': '{field} {value} {words}',
+  'sum_problem.impossible': '{field} {value}\u00a0: {words}',
 
   'in.milk_l': 'Volume du lait',
   'in.milk_kg': 'Poids du lait',

@@ -2,7 +2,7 @@
 
 import { plain, sumRange, sumValue, typedValue } from '../../format.js';
 import { nowMs } from '../../parts/source.js';
-import { has, inside, t, tFirst, words } from '../../messages/index.js';
+import { has, inside, reasons, t, tFirst, words } from '../../messages/index.js';
 import { asUsed, inUnits } from './units.js';
 
 /** What an input, an output or a figure below an answer is called; in one sum by its own name. */
@@ -224,6 +224,29 @@ function figureWords(figure, part, unit) {
   return sumValue(shown.value, shown.unit, nowMs());
 }
 
+const PARTS = /[.*+?^$()|[\]\\]/g;
+
+// The figures of the core's words for a reason, or null where they are others.
+function figuresOf(said, reason) {
+  const pattern = reason.replace(PARTS, '\\$&').replaceAll('{}', '(\\S+?)');
+  return new RegExp(`(?:^| )${pattern}$`).exec(said)?.slice(1);
+}
+
+// A reason in the language shown, its figures in words; none in English. A field of
+// several words stands before it, so the longest reason that ends the text counts.
+function reasonWords(text, part, unit) {
+  const known = reasons() ?? {};
+  const said = text.split(' ').slice(2).join(' ');
+  const key = Object.keys(known).filter((one) => figuresOf(said, one)).sort((a, b) => b.length - a.length)[0];
+  if (!key) return '';
+  const figures = figuresOf(said, key);
+  return known[key].replace(/\{(u?)(\d)\}/g, (_, isOwn, place) => {
+    const figure = Number(figures[place - 1]);
+    if (Number.isNaN(figure)) return figures[place - 1];
+    return isOwn ? figureWords(figure, part, unit) : plain(figure);
+  }) + '.';
+}
+
 // A formula refuses in words that begin with the field and its value; the
 // names and the last number in them are put into words and units here.
 function formulaWords(problem, part, unit) {
@@ -246,7 +269,7 @@ export function sumProblem(problem, sum, given = {}) {
   const limit = isCount ? plain(problem.limit) : figureWords(problem.limit, part, unit);
   const key = has('sum_problem.' + problem.key) ? problem.key : 'impossible';
   const text = t('sum_problem.' + key, {
-    field: title, value, limit, words: key === 'impossible' ? formulaWords(problem, part, unit) : '',
+    field: title, value, limit, words: key === 'impossible' ? reasonWords(problem.text, part, unit) || formulaWords(problem, part, unit) : '',
   });
   const why = `why.${part?.name}.${problem.key}`;
   return has(why) ? `${text} ${t(why)}` : text;
