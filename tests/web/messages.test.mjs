@@ -5,6 +5,7 @@ import { test } from "node:test";
 
 import { EN } from "../../static/js/messages/en.js";
 import { EN_FIRST } from "../../static/js/messages/en-first.js";
+import { capital, within } from "../../static/js/messages/inside.js";
 import * as es from "../../static/js/messages/es/index.js";
 import * as fr from "../../static/js/messages/fr/index.js";
 
@@ -15,7 +16,7 @@ const SAME = /^(?:[^A-Za-zÀ-ÖØ-öø-ÿ]|\{\w+\}|pH|OK|Dornic|Thörner|Soxhlet
 const CHEESE = /^pick\.(gouda|edam|cheddar|colby|monterey|brick|muenster|gruyere|gorgonzola|parmesan|romano|limburger|mozzarella|provolone|neufchatel)$/;
 // Words that the two languages share.
 const SHARED = {
-  es: ["No", "no", "plan {span}", "Animal", "usual: {value}"],
+  es: ["{name}: {value}", "No", "no", "plan {span}", "Animal", "usual: {value}"],
   fr: [
     "Silence", "Menu", "Code", "Lot", "lot {lot}", "Note", "Notes", "note", "Version {n}", "Source", "Sources",
     "Animal", "Solution", "Force", "correction", "signature", "Dose", "Volume",
@@ -101,6 +102,28 @@ test("each figure of the recipes has a name in words", () => {
   const names = new Set(paths.flat().filter((name) => !/^\d+$/.test(name) && !UNSAID.includes(name)));
   assert.ok(names.has("hold_floor_c"));
   assert.deepEqual([...names].filter((name) => !ENGLISH[`figure_name.${name}`]), []);
+});
+
+test("a text within a sentence begins small, with its accents", () => {
+  assert.equal(within("Écart de pH", [], "fr"), "écart de pH");
+  assert.equal(within("Última lectura", [], "es"), "última lectura");
+  assert.equal(within("A vat", [], "en"), "a vat");
+  assert.equal(within("L’eau", [], "fr"), "l’eau");
+  for (const kept of ["pH", "IMCU", "D-value", ""]) assert.equal(within(kept, [], "en"), kept);
+});
+
+test("a text at the head of a line begins large, with its accents", () => {
+  assert.equal(capital("écart", "fr"), "Écart");
+  assert.equal(capital("pH", "fr"), "pH");
+});
+
+test("a name keeps its capital within a sentence", () => {
+  for (const [code, texts] of [["en", ENGLISH], ["es", es.TEXTS], ["fr", fr.TEXTS]]) {
+    const names = texts["word.names"].split(" ");
+    const keys = Object.keys(texts).filter((key) => CHEESE.test(key) || ["pick.us", "pick.eu_uk", "pick.codex"].includes(key));
+    assert.deepEqual(keys.filter((key) => within(texts[key], names, code) !== texts[key]), []);
+    assert.equal(within(texts["pick.cow"], names, code), texts["pick.cow"].toLowerCase());
+  }
 });
 
 test("a text with a count has both its forms", () => {

@@ -927,6 +927,8 @@ export const EN_SUMS = {
   'trends.like': 'All makes are like the others.',
   'trends.unlike': 'Look at: {list}.',
   'trends.limits': 'Middle {mean}, limits {low} to {high}',
+  'trends.average': 'Thin line: the average of late. It stays from {low} to {high}.',
+  'trends.average_beyond': 'Thin line: the average of late. It left {low} to {high}: a small change that lasts.',
   'trends.chart': '{what}: {n} makes, from {first} to {last}. The figures are in the table.',
   'trends.make': 'Make',
   'trends.day': 'Day',
@@ -1036,4 +1038,8 @@ export const EN_SUMS = {
   'figure_name.turns': 'Turning',
   'figure_name.every': 'Time between',
   'figure_name.until': 'Until',
+
+  // Words that keep their capital within a sentence.
+  'word.names': 'Asiago Brick Cheddar Codex Colby Edam Emmentaler Gorgonzola Gouda Gruyère Limburger Listeria Monterey Mozzarella Muenster Neufchatel European Parmesan Provolone Regulation Romano Roquefort Soxhlet Staphylococcus Swiss United',
+  'word.told': '{name}: {value}',
 };

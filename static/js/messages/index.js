@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import { EN_PAGE } from './en.js';
+import { capital as atHead, within } from './inside.js';
 
 // English comes with the page and stays the fallback; its texts of the sums, half
 // of all, follow once the page is painted. The other catalogues are fetched when a
@@ -103,9 +104,14 @@ export function reasons() {
   return packs[language.value].REASONS ?? null;
 }
 
-/** A text for use inside a sentence: "Curd" becomes "curd", "pH" stays. */
+/** A text for use inside a sentence: "Curd" becomes "curd"; "pH" and "Gouda" stay. */
 export function inside(text) {
-  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+  return within(text, t('word.names').split(' '), language.value);
+}
+
+/** A text at the head of a line. */
+export function capital(text) {
+  return atHead(text, language.value);
 }
 
 /** A key that came without a text, as readable words: "clean_break". */

@@ -43,7 +43,7 @@ function Figure({ entry, recipe, onEdit }) {
   const name = parent?.quantity ? t('quantity.' + parent.quantity) : figureName(path);
   const source = recipe.sources[figure.source];
   const text = html`<span class="row-main">
-    <span class="row-title">${name}: ${inUnit(figure.value, figure.unit)}</span>
+    <span class="row-title">${t('word.told', { name, value: inUnit(figure.value, figure.unit) })}</span>
     <span class="row-detail">${bandIn(figure.low, figure.high, figure.unit)}</span>
     <span class="row-detail">${t('status.' + figure.status)} · ${prose(source?.title ?? figure.source)}${figure.note ? ' · ' + figure.note : ''}</span>
   </span>`;

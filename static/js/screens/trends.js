@@ -35,7 +35,7 @@ function verdictWords({ points, chart }) {
 }
 
 function Chart({ row }) {
-  const { key, unit, points, chart } = row;
+  const { key, unit, points, chart, average } = row;
   const text = (value) => {
     const shown = asRead(value, unit);
     return sumValue(shown.value, shown.unit);
@@ -47,8 +47,9 @@ function Chart({ row }) {
   const label = t('trends.chart', { what, n: points.length, first: text(values[0]), last: text(values[values.length - 1]) });
   return html`<section class="block"><h2>${what}</h2>
     <p>${verdictWords(row)}${chart.limits ? ' ' + t('trends.limits', { mean: text(chart.limits.mean), low: text(chart.limits.low), high: text(chart.limits.high) }) : ''}</p>
+    ${average ? html`<p class="quiet">${t(average.beyond.length ? 'trends.average_beyond' : 'trends.average', { low: text(average.low), high: text(average.high) })}</p>` : null}
     <div class="columns">
-      <div class="column"><${LineChart} values=${values} limits=${chart.limits} marked=${marked} text=${text} label=${label} /></div>
+      <div class="column"><${LineChart} values=${values} limits=${chart.limits} marked=${marked} averages=${average?.values} text=${text} label=${label} /></div>
       <div class="column table-frame"><table class="table"><thead><tr>
           <th scope="col">${t('trends.make')}</th><th scope="col">${t('trends.day')}</th><th scope="col">${t('trends.figure')}</th>
           ${marked.length ? html`<th scope="col">${t('trends.mark')}</th>` : null}</tr></thead>
@@ -72,7 +73,7 @@ export function TrendsScreen({ recipe }) {
       ${all.length ? html`<div class="rows">${all.map((id) => html`<${Row} key=${id} title=${titleOf(id)} onTap=${() => go('trends', id)} />`)}</div>`
         : html`<p class="lead">${t('trends.none')}</p>`}</div></div>`;
   }
-  return html`<${Sheet} title=${`${t('nav.trends')}: ${titleOf(chosen)}`} onBack=${() => (recipe && all.length > 1 ? go('trends') : go('menu'))}>
+  return html`<${Sheet} title=${t('word.told', { name: t('nav.trends'), value: titleOf(chosen) })} onBack=${() => (recipe && all.length > 1 ? go('trends') : go('menu'))}>
     <p class="quiet">${t('trends.lead')}</p>
     ${problem ? html`<p class="is-bad" role="alert">${t('sums.failed', { why: problem })}</p>` : null}
     ${charts ? charts.map((row) => html`<${Chart} key=${row.key} row=${row} />`) : html`<p role="status">${t('sums.working')}</p>`}

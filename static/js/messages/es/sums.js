@@ -925,6 +925,8 @@ export const SUMS = {
   'trends.like': 'Todas las elaboraciones son como las demás.',
   'trends.unlike': 'Mire: {list}.',
   'trends.limits': 'Centro {mean}, límites {low} a {high}',
+  'trends.average': 'Línea fina: la media reciente. Se queda entre {low} y {high}.',
+  'trends.average_beyond': 'Línea fina: la media reciente. Salió de {low} a {high}: un cambio pequeño que dura.',
   'trends.chart': '{what}: {n} elaboraciones, de {first} a {last}. Las cifras están en la tabla.',
   'trends.make': 'Elaboración',
   'trends.day': 'Día',
@@ -1034,4 +1036,8 @@ export const SUMS = {
   'figure_name.turns': 'Volteo',
   'figure_name.every': 'Tiempo entre uno y otro',
   'figure_name.until': 'Hasta',
+
+  // Words that keep their capital within a sentence.
+  'word.names': 'Asiago Brick Cheddar Codex Colby Edam Emmentaler Gorgonzola Gouda Gruyère Limburger Listeria Monterey Mozzarella Muenster Neufchatel Estados Parmesano Reglamento Provolone Regulation Romano Roquefort Soxhlet Staphylococcus Unión',
+  'word.told': '{name}: {value}',
 };

@@ -925,6 +925,8 @@ export const SUMS = {
   'trends.like': 'Toutes les fabrications se ressemblent.',
   'trends.unlike': 'À regarder\u00a0: {list}.',
   'trends.limits': 'Moyenne {mean}, limites {low} à {high}',
+  'trends.average': 'Trait fin\u00a0: la moyenne récente. Elle reste de {low} à {high}.',
+  'trends.average_beyond': 'Trait fin\u00a0: la moyenne récente. Elle a quitté {low} à {high}\u00a0: un petit écart qui dure.',
   'trends.chart': '{what}\u00a0: {n} fabrications, de {first} à {last}. Les chiffres sont dans le tableau.',
   'trends.make': 'Fabrication',
   'trends.day': 'Jour',
@@ -1034,4 +1036,8 @@ export const SUMS = {
   'figure_name.turns': 'Retournement',
   'figure_name.every': 'Temps entre deux',
   'figure_name.until': 'Jusqu’à',
+
+  // Words that keep their capital within a sentence.
+  'word.names': 'Asiago Brick Cheddar Codex Colby Edam Emmentaler Gorgonzola Gouda Gruyère Limburger Listeria Monterey Mozzarella Muenster Neufchatel Limbourg Parmesan Règlement Provolone Regulation Romano Roquefort Soxhlet Staphylococcus Union Édam États-Unis',
+  'word.told': '{name}\u00a0: {value}',
 };

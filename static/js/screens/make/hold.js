@@ -61,7 +61,7 @@ export function HoldVerdict({ make, step, canAct }) {
     ${reasons(verdict).length ? html`<ul class="lines">${reasons(verdict).map((text) => html`<li key=${text}>${text}</li>`)}</ul>` : null}
     ${verdict.gap ? html`<p>${gapWords(verdict.gap)}</p>` : null}
     ${canAct && mayAs('maker') && isLacking(verdict) ? html`<div class="rows"><${Row} title=${t('hold.enter')} detail=${t('equip.title')} onTap=${() => go('make', make, 'equipment')} /></div>` : null}
-    ${isRunning(verdict) ? null : html`<p>${t('out.meaning')}: ${isWords('meaning', verdict.meaning)}. ${verdict.meaning === 'handle_as_unpasteurised' ? t('hold.curing') : ''}</p>`}
+    ${isRunning(verdict) ? null : html`<p>${t('word.told', { name: t('out.meaning'), value: isWords('meaning', verdict.meaning) })}. ${verdict.meaning === 'handle_as_unpasteurised' ? t('hold.curing') : ''}</p>`}
     <p class="quiet">${t('hold.decides')}</p>
   </section>`;
 }

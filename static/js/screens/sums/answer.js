@@ -1,5 +1,5 @@
 import { html } from '../../parts/html.js';
-import { inside, prose, t } from '../../messages/index.js';
+import { capital, inside, prose, t } from '../../messages/index.js';
 import { sumRow } from './catalogue.js';
 import { StateMark } from '../../parts/state-mark.js';
 import { label, noteWords, ofWords, outLabel, restsValue, sumProblem, valueWords } from './words.js';
@@ -44,10 +44,6 @@ function Group({ group, names, how }) {
   const inner = { ...how, isInside: true };
   return html`<li class="sum-group"><h3>${capital(names?.[group.of] ?? ofWords(group.of))}</h3>
     <ul class="sum-values">${group.rows.map((one, place) => html`<${Value} key=${one.name + place} value=${one} names=${names} how=${inner} />`)}</ul></li>`;
-}
-
-function capital(text) {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 // The rule of receipt answers in the unit that was read, and tells what was read.

@@ -2,7 +2,7 @@
 
 import { plain, sumRange, sumValue, typedValue } from '../../format.js';
 import { nowMs } from '../../parts/source.js';
-import { has, inside, reasons, t, tFirst, words } from '../../messages/index.js';
+import { capital, has, inside, reasons, t, tFirst, words } from '../../messages/index.js';
 import { asUsed, inUnits } from './units.js';
 
 /** What an input, an output or a figure below an answer is called; in one sum by its own name. */
@@ -109,10 +109,6 @@ function range(value) {
   return isOne ? '' : t('sums.between', ends);
 }
 
-function capital(text) {
-  return /^[a-z]{2}/.test(text) ? text.charAt(0).toUpperCase() + text.slice(1) : text;
-}
-
 function mainWords(value) {
   if (isNothing(value.value)) return t('sums.not_known');
   if (value.name in LATER) return againstWords(value.name, value.value);
@@ -204,7 +200,7 @@ export function noteWords(note, unit = '') {
     else values[key] = figure === null ? '–' : ofWords(String(figure));
   }
   const text = has('note.' + name) ? t('note.' + name, values) : t('note.other', { words: words(name) });
-  return note.row ? `${ofWords(note.row)}: ${inside(text)}` : text;
+  return note.row ? t('word.told', { name: ofWords(note.row), value: inside(text) }) : text;
 }
 
 function fieldOf(sum, field) {
