@@ -67,6 +67,35 @@ def test_ten_makes_have_the_handbooks_limits(ask):
     assert chart["verdict"] == "like_the_others"
 
 
+def test_a_weighted_average_runs_beside_the_single_makes(ask):
+    makes = [one_make(n, salt=value / 1000) for n, value in enumerate(FLOW)]
+    average = charts(ask, makes)["salt"]["average"]
+    # 0.3 × 49.6 + 0.7 × 50.81, then 0.3 × 47.6 of that, by hand.
+    assert average["values"][0] * 1000 == pytest.approx(50.447)
+    assert average["values"][1] * 1000 == pytest.approx(49.5929)
+    # The single values' 4.9941 either way, times the root of 0.3 / 1.7: 2.0980.
+    assert average["low"] * 1000 == pytest.approx(50.81 - 2.0980, abs=2e-3)
+    assert average["high"] * 1000 == pytest.approx(50.81 + 2.0980, abs=2e-3)
+    assert average["beyond"] == []
+
+
+def test_a_small_shift_that_lasts_shows_in_the_average_alone(ask):
+    # Nine makes about 50, then five of 52: the ranges suggest a spread near 1.
+    values = [50, 51, 50, 49, 50, 51, 50, 49, 50, 52, 52, 52, 52, 52]
+    makes = [one_make(n, salt=value / 1000) for n, value in enumerate(values)]
+    row = charts(ask, makes)["salt"]
+    assert row["chart"]["beyond"] == []
+    assert row["average"]["beyond"][-1] == 13
+
+
+def test_without_limits_or_spread_there_is_no_average(ask):
+    few = [one_make(n, salt=value / 1000) for n, value in enumerate(FLOW[:9])]
+    assert charts(ask, few)["salt"]["average"] is None
+    alike = [one_make(n, salt=0.0178) for n in range(10)]
+    assert charts(ask, alike)["salt"]["average"] is None
+    assert charts(ask, few)["yield"]["average"] is None
+
+
 def test_nine_makes_have_points_and_no_limits(ask):
     makes = [one_make(n, salt=value / 1000) for n, value in enumerate(FLOW[:9])]
     row = charts(ask, makes)["salt"]

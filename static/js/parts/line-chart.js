@@ -29,13 +29,15 @@ function Level({ value, y, look, text, isTold = true }) {
  * Single values with their middle and limits.
  *
  * @param {object} props values, limits {mean, low, high} or null, marked: places
- *   to mark, text(value), label: what the drawing says in words
+ *   to mark, averages: a second, thin line, text(value), label: what the drawing
+ *   says in words
  */
-export function LineChart({ values, limits, marked = [], text, label }) {
+export function LineChart({ values, limits, marked = [], averages = [], text, label }) {
   const levels = limits ? [limits.mean, limits.low, limits.high] : [];
   const y = scale([...values, ...levels]);
   const step = values.length > 1 ? (WIDE - LEFT - 2 * PAD) / (values.length - 1) : 0;
   const x = (place) => LEFT + PAD / 2 + place * step;
+  const path = (line) => line.map((value, place) => `${x(place)},${y(value)}`).join(' ');
   // A make far off draws the limits together: their figures stand in the words above.
   const isRoomy = limits && (limits.low === limits.high || y(limits.low) - y(limits.high) >= 2 * TEXT_HIGH);
   const ends = [...new Set([Math.min(...values), Math.max(...values)])];
@@ -44,7 +46,8 @@ export function LineChart({ values, limits, marked = [], text, label }) {
       ? html`<${Level} value=${limits.mean} y=${y} look="middle" text=${text} />
         ${limits.low === limits.high ? null : html`<${Level} value=${limits.low} y=${y} look="limit" text=${text} isTold=${isRoomy} /><${Level} value=${limits.high} y=${y} look="limit" text=${text} isTold=${isRoomy} />`}`
       : ends.map((value) => html`<text key=${value} x=${LEFT - 8} y=${y(value) + 7} text-anchor="end">${text(value)}</text>`)}
-    <polyline class="trace" points=${values.map((value, place) => `${x(place)},${y(value)}`).join(' ')} />
+    ${averages.length ? html`<polyline class="trace is-average" points=${path(averages)} />` : null}
+    <polyline class="trace" points=${path(values)} />
     ${values.map((value, place) => html`<circle key=${place} class=${marked.includes(place) ? 'point is-marked' : 'point'}
       cx=${x(place)} cy=${y(value)} r=${marked.includes(place) ? 9 : 5} />`)}
   </svg>`;
