@@ -1,8 +1,8 @@
-"""Fill a folder with an invented creamery: people, phones and three makes.
+"""Fill a folder with an invented creamery: people, phones, three makes, a tank.
 
 One make is in the middle of its day, one lies in brine, one is closed and in
-store. All of it is invented, and all of it went through the same door as a
-phone's entries do.
+store; the brine tank has held the wheels of the last two. All of it is
+invented, and all of it went through the same door as a phone's entries do.
 
 Use: python demo/seed.py --data DIR
 """
@@ -19,6 +19,7 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT))
 
+from demo import brine  # noqa: E402
 from demo.recorded import (  # noqa: E402
     HOUR_MS,
     MIN_MS,
@@ -309,6 +310,18 @@ def all_makes(recipe, now_ms):
     return by_person, found
 
 
+def brine_tank(by_person, makes, now_ms):
+    """Return the entries of the creamery's brine tank.
+
+    Args:
+        by_person: answer of `phones`.
+        makes: Recorders, the oldest first.
+        now_ms: now [ms].
+    """
+    maker, helper = by_person[MAKER.id], by_person[SECOND_HELPER.id]
+    return brine.tank(makes, maker, helper, SEED, now_ms)
+
+
 def pair(by_person, now_ms, words="Phone of"):
     """Write down the people and their phones, whose tokens nobody knows.
 
@@ -366,9 +379,11 @@ def seed(data_dir):
         now_ms = real_now_ms()
         recipe = json.loads(RECIPE.read_text("utf-8"))
         by_person, found = all_makes(recipe, now_ms)
+        entries = [event for make in found for event in make.events]
+        entries += brine_tank(by_person, found, now_ms)
         with store.writing():
             pair(by_person, now_ms)
-            send([event for make in found for event in make.events], by_person)
+            send(entries, by_person)
         print(f"Quernbeck Creamery: {len(found)} makes, {store.head_n()} entries.")
 
 

@@ -15,7 +15,8 @@ NOW_MS = 1_795_600_000_000
 @pytest.fixture(scope="module")
 def creamery():
     recipe = json.loads(seed.RECIPE.read_text("utf-8"))
-    return seed.all_makes(recipe, NOW_MS)
+    by_person, makes = seed.all_makes(recipe, NOW_MS)
+    return by_person, makes, seed.brine_tank(by_person, makes, NOW_MS)
 
 
 @pytest.fixture(scope="module")
@@ -27,7 +28,7 @@ def board(creamery):
 
 
 def events(creamery):
-    return [event for make in creamery[1] for event in make.events]
+    return [event for make in creamery[1] for event in make.events] + creamery[2]
 
 
 def test_every_entry_is_sound_and_none_lies_in_the_future(creamery):
@@ -89,6 +90,7 @@ def judged(creamery):
     desk.set_rules(mine, read_rules())
     for make in creamery[1]:
         desk.take(mine, make.events)
+    assert desk.take(mine, creamery[2])["problems"] == []
     return mine
 
 
@@ -125,6 +127,49 @@ def test_each_weighing_says_of_which_size_the_wheel_was(creamery, judged):
     ]
     assert [told["of"] for told in lost] == ["small", "large"]
     assert all(told["values"] and not told["missing"] for told in lost)
+
+
+def test_the_brine_tank_has_held_the_wheels_of_two_makes(creamery, judged):
+    (tank,) = desk.tanks(judged, NOW_MS)
+    stored, brined, running = creamery[1]
+    held = [(row["make"], row["size"], row["out_ms"] is None) for row in tank["loads"]]
+    assert (stored.make, "small", False) in held
+    assert (stored.make, "large", False) in held
+    assert (brined.make, "small", False) in held
+    assert (brined.make, "large", True) in held
+    assert running.make not in [make for make, _, _ in held]
+    assert len(held) == 4
+
+
+def test_the_wheels_of_the_tank_are_those_that_were_moulded(creamery):
+    for event in creamery[2]:
+        if event["kind"] != "tank_loaded":
+            continue
+        (make,) = (row for row in creamery[1] if row.make == event["data"]["load_make"])
+        size = event["data"]["size"]
+        filled = [
+            row["data"]["count"]
+            for row in make.events
+            if row["kind"] == "wheels_moulded" and row["data"]["size"] == size
+        ]
+        assert event["data"]["wheels"] == sum(filled)
+
+
+def test_salt_was_added_to_the_tank_once_and_brought_its_strength_back(creamery):
+    mine = desk.new()
+    desk.set_rules(mine, read_rules())
+    desk.take(mine, creamery[1][0].events)
+    kinds = [event["kind"] for event in creamery[2]]
+    assert kinds.count("salt_added") == 1
+    place = kinds.index("salt_added")
+    at_ms = creamery[2][place]["at_ms"] + creamery[2][place]["off_ms"]
+    desk.take(mine, creamery[2][:place])
+    (before,) = desk.tanks(mine, at_ms)
+    desk.take(mine, creamery[2][: place + 1])
+    (after,) = desk.tanks(mine, at_ms + 1)
+    assert before["salt_frac"] < after["salt_frac"]
+    # Weighed out to 0.1 kg.
+    assert after["salt_frac"] == pytest.approx(after["wanted_frac"], abs=1e-4)
 
 
 def test_seeding_twice_is_refused_and_adds_nothing(tmp_path, capsys):
