@@ -30,7 +30,9 @@ def texts(language: str | None) -> dict[str, Any]:
 
 
 def own(text: dict[str, str] | None, language: str | None) -> str:
-    """Return a recipe's own text: in this language, else English, else any.
+    """Return a step's title: its own words in this language, ours, English, any.
+
+    Ours are those of the recipes that come with the house.
 
     Args:
         text: language to words.
@@ -38,7 +40,11 @@ def own(text: dict[str, str] | None, language: str | None) -> str:
     """
     if not text:
         return ""
-    return text.get(language or FALLBACK) or text.get("en") or next(iter(text.values()))
+    english = text.get("en", "")
+    ours = texts(language)["steps"].get(english)
+    return (
+        text.get(language or FALLBACK) or ours or english or next(iter(text.values()))
+    )
 
 
 def sentence(alarm: dict[str, Any], language: str | None) -> str:

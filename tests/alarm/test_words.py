@@ -2,16 +2,28 @@
 
 import json
 import re
+import subprocess
+from pathlib import Path
 
 import pytest
 
+from deploy.fetch_modules import find_node
 from server.alarm import message, words
+from server.config import RECIPES_DIR
 from server.core.quantities import QUANTITIES
 from server.shapes.people import LANGUAGES
 
 FILES = {
     path.stem: json.loads(path.read_text("utf-8"))
     for path in words.TEXTS_DIR.glob("*.json")
+}
+
+
+TABLES = ("what", "steps")
+STEPS = {
+    step["title"]["en"]
+    for path in RECIPES_DIR.glob("*.json")
+    for step in json.loads(path.read_text("utf-8"))["steps"]
 }
 
 
@@ -42,10 +54,10 @@ def test_every_language_of_the_page_has_its_texts():
 def test_every_language_has_each_text_with_its_names_and_none_in_english(code):
     english, other = FILES["en"], FILES[code]
     assert set(other) == set(english)
-    assert {key: names(other[key]) for key in other if key != "what"} == {
-        key: names(english[key]) for key in english if key != "what"
+    assert {key: names(other[key]) for key in other if key not in TABLES} == {
+        key: names(english[key]) for key in english if key not in TABLES
     }
-    same = [key for key in other if key != "what" and other[key] == english[key]]
+    same = [k for k in other if k not in TABLES and other[k] == english[k]]
     assert same == []
 
 
@@ -62,6 +74,31 @@ def test_a_push_is_in_the_language_of_who_reads_it():
     assert message.of_alarms(late, 0, "fr").body == "«\u00a0Press\u00a0» est en retard"
     assert message.of_alarms(late, 0, None) == message.of_alarms(late, 0, "en")
     assert message.of_nobody(late, 600, "es").title == "Nadie ha respondido en 10 min"
+
+
+def on_the_page(code):
+    """Return the page's texts of the recipes in a language."""
+    pack = Path(__file__).parents[2] / "static/js/messages" / code / "index.js"
+    script = (
+        f"import('{pack.as_uri()}').then((m) => console.log(JSON.stringify(m.RECIPE)))"
+    )
+    done = subprocess.run(
+        [find_node(), "-e", script], capture_output=True, text=True, check=True
+    )
+    return json.loads(done.stdout)
+
+
+@pytest.mark.parametrize("code", [code for code in LANGUAGES if code != "en"])
+def test_a_step_of_the_house_recipe_is_named_as_on_the_page(code):
+    assert STEPS
+    page = on_the_page(code)
+    assert FILES[code]["steps"] == {title: page[title] for title in STEPS}
+
+
+def test_a_push_names_a_step_of_the_house_recipe_in_the_readers_language():
+    late = [alarm(title={"en": "Receive the milk"})]
+    assert message.of_alarms(late, 0, "es").body == "«Recibir la leche» lleva retraso"
+    assert message.of_alarms(late, 0, "en").body == "Receive the milk is late"
 
 
 def test_a_quantity_is_named_and_another_matter_is_not_guessed():
