@@ -17,7 +17,8 @@ const holder = document.createElement("div");
 holder.style.cssText = "position:fixed;inset:0;z-index:99;display:grid;"
   + "background:var(--ground);font-size:80px;filter:grayscale(1)";
 document.body.append(holder);
-const mark = (state) => html`<p id=${"grey-" + state}><${StateMark} state=${state} /></p>`;
+const mark = (state) =>
+  html`<p id=${"grey-" + state}><${StateMark} state=${state} /></p>`;
 render(args[0].map(mark), holder);
 const word = (state) => document.getElementById("grey-" + state).innerText.trim();
 return args[0].map(word);
