@@ -75,6 +75,19 @@ CHANGE_HOLDS = ("milk_temp_c", "air_space_temp_c", "recorder_temp_c", "fat_frac"
 WITH_VOLUME_MS = 3600000
 
 
+# What can change a step's begin, end, skip or floc point; no reading and no note.
+FACT_KINDS = (
+    "make_opened",
+    "step_begun",
+    "step_ended",
+    "step_skipped",
+    "curd_judged",
+    "entry_corrected",
+    "entry_struck",
+    "duplicate_judged",
+)
+
+
 def new_state(make_id: str) -> dict:
     """Return the state of a make of which nothing is known yet.
 
@@ -83,7 +96,7 @@ def new_state(make_id: str) -> dict:
 
     Returns:
         State: {"make", "events", "log", "lists", "amends", "strikes",
-        "judged", "kept"}; JSON types only.
+        "judged", "kept", "facts"}; JSON types only.
     """
     return {
         "make": make_id,
@@ -94,6 +107,7 @@ def new_state(make_id: str) -> dict:
         "strikes": {},
         "judged": {},
         "kept": {},
+        "facts": None,
     }
 
 
@@ -113,6 +127,8 @@ def take(state: dict, event: dict) -> bool:
     insert(state["log"], _line(event))
     _touch(state, event)
     kind = event["kind"]
+    if kind in FACT_KINDS:
+        state["facts"] = None
     ref = event.get("ref")
     if kind == "entry_corrected":
         insert(state["amends"].setdefault(ref, []), _line(event))
@@ -139,7 +155,9 @@ def entries(state: dict, kind: str, name: "str | None" = None) -> "list[dict]":
         List of {"id", "t_ms", "device", "seq", "by", "data", "ref"}. Not to be
         changed.
     """
-    return state["lists"].get(_topic(kind, name), [])
+    # Asked thousands of times for one answer: the topic is put together here, since
+    # a call would cost a phone as much as the look-up.
+    return state["lists"].get(kind if name is None else kind + "/" + name, [])
 
 
 def last(state: dict, kind: str, name: "str | None" = None) -> "dict | None":

@@ -137,3 +137,24 @@ def test_what_names_another_step_changes_the_hold_all_the_same(ask):
     sweet = Phone(1).event("equipment_set", 110, key="sweetened", value="yes")
     assert alerts(ask, day, [sweet]) == alerts(ask, [*day, sweet])
     assert ("alert.reading_below", "hold") in alerts(ask, day, [sweet])
+
+
+def test_what_is_kept_of_the_steps_shows_each_entry_as_a_fresh_desk_does(ask):
+    day = hold_day()
+    begin = next(row for row in day if row["data"].get("step") == "heat")
+    phone = Phone(1)
+    # A begin moved, a begin struck, and a dip that begins the hold's clock again.
+    day += [
+        phone.event("entry_corrected", 166, begin["id"], set={"at_ms": at(7)}, why="x"),
+        phone.reading("milk_temp_c", 60.0, 80, "hold"),
+        phone.event("entry_struck", 168, day[-1]["id"], why="x"),
+    ]
+    one_by_one = [("set_rules", RULES)]
+    for event in day:
+        one_by_one += [("take", [event]), ("view", MAKE, at(200))]
+    shown = ask.desk(*one_by_one)[2::2]
+    for count in (7, 12, 13, len(day) - 2, len(day) - 1, len(day)):
+        fresh = ask.desk(
+            ("set_rules", RULES), ("take", day[:count]), ("view", MAKE, at(200))
+        )[-1]
+        assert shown[count - 1] == fresh

@@ -32,6 +32,7 @@ def test_a_new_state_knows_nothing(core):
         "strikes": {},
         "judged": {},
         "kept": {},
+        "facts": None,
     }
 
 
