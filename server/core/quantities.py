@@ -36,6 +36,7 @@ QUANTITIES = {
     "titratable_acidity_frac": _number("fraction lactic", 5, 0.0, 0.05, 0.0008, 0.012),
     "fat_frac": _number("fraction", 4, 0.0, 0.6, 0.015, 0.09),
     "snf_frac": _number("fraction", 4, 0.0, 0.4, 0.06, 0.13),
+    "protein_frac": _number("fraction", 4, 0.0, 0.2, 0.024, 0.06),
     "whey_drained_l": _number("L", 0, 0.0, 50000.0, 1.0, 20000.0),
     "water_added_l": _number("L", 0, 0.0, 50000.0, 1.0, 20000.0),
     "bed_load_kg": _number("kg", 1, 0.0, 20000.0, 1.0, 2000.0),

@@ -80,6 +80,7 @@ const QUANTITY_FORMS = {
   titratable_acidity_frac: { ...PERCENT, decimals: 3 },
   fat_frac: { ...PERCENT, decimals: 2 },
   snf_frac: { ...PERCENT, decimals: 2 },
+  protein_frac: { ...PERCENT, decimals: 2 },
   whey_drained_l: LITRES,
   water_added_l: LITRES,
   bed_load_kg: { unit: 'kg', decimals: 1 },

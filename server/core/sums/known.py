@@ -196,6 +196,7 @@ HERE = {
     "milk_kg": _milk_kg,
     "fat_frac": _fat_frac,
     "snf_frac": _reading("snf_frac"),
+    "protein_frac": _reading("protein_frac"),
     "milk_temp_c": _milk_temp_c,
     "gap_max_s": _gap_max_s,
     "phosphatase": _phosphatase,

@@ -16,6 +16,7 @@ export const EN_TRADE = {
   'quantity.titratable_acidity_frac': 'Titratable acidity',
   'quantity.fat_frac': 'Fat',
   'quantity.snf_frac': 'Solids not fat',
+  'quantity.protein_frac': 'Protein of the milk',
   'quantity.whey_drained_l': 'Whey drained',
   'quantity.water_added_l': 'Water added',
   'quantity.bed_load_kg': 'Load on the curd bed',

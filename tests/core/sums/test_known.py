@@ -224,6 +224,16 @@ def test_water_at_hand_must_be_so_warm(ask):
     assert make.value(ask, 151, "water_temp_c") == pytest.approx(wanted)
 
 
+def test_protein_that_was_read_serves_the_ratio_to_fat(ask):
+    make = Make("receive", "standardise_ratio").run("receive", 1)
+    assert "protein_frac" not in make.known(ask, 5)
+    make.read("protein_frac", 0.0335, 2).read("fat_frac", 0.041, 3)
+    assert make.known(ask, 5)["protein_frac"] == 0.0335
+    given = {"protein_fat_ratio": {"value": 0.9}}
+    now = make.value(ask, 5, "protein_fat_ratio_now", given=given)
+    assert now == pytest.approx(0.0335 / 0.041)
+
+
 def test_a_wash_that_is_over_counts_the_vat_as_it_was_then(ask):
     make = Make("wash_1", "wash_temp").run("wash_1", 150, 160)
     make.read("milk_mass_kg", 1000.0, 1).read("milk_volume_l", 1000.0, 2)

@@ -16,6 +16,7 @@ export const TRADE = {
   'quantity.titratable_acidity_frac': 'Acidez titulable',
   'quantity.fat_frac': 'Grasa',
   'quantity.snf_frac': 'Sólidos no grasos',
+  'quantity.protein_frac': 'Proteína de la leche',
   'quantity.whey_drained_l': 'Suero sacado',
   'quantity.water_added_l': 'Agua añadida',
   'quantity.bed_load_kg': 'Peso sobre la cuajada',

@@ -16,6 +16,7 @@ export const TRADE = {
   'quantity.titratable_acidity_frac': 'Acidité titrable',
   'quantity.fat_frac': 'Matière grasse',
   'quantity.snf_frac': 'Extrait sec dégraissé',
+  'quantity.protein_frac': 'Protéines du lait',
   'quantity.whey_drained_l': 'Petit-lait soutiré',
   'quantity.water_added_l': 'Eau ajoutée',
   'quantity.bed_load_kg': 'Charge sur le caillé',
