@@ -6,6 +6,7 @@ import { test } from "node:test";
 import { EN } from "../../static/js/messages/en.js";
 import { EN_FIRST } from "../../static/js/messages/en-first.js";
 import { capital, within } from "../../static/js/messages/inside.js";
+import { WHY } from "../../static/js/messages/why.js";
 import * as es from "../../static/js/messages/es/index.js";
 import * as fr from "../../static/js/messages/fr/index.js";
 
@@ -124,6 +125,15 @@ test("a name keeps its capital within a sentence", () => {
     assert.deepEqual(keys.filter((key) => within(texts[key], names, code) !== texts[key]), []);
     assert.equal(within(texts["pick.cow"], names, code), texts["pick.cow"].toLowerCase());
   }
+});
+
+test("a ready reason is known again in each language that it may be recorded in", () => {
+  const keys = [...Object.keys(ENGLISH).filter((key) => key.startsWith("reason.")), "undo.why"];
+  assert.ok(keys.length > 10);
+  for (const texts of [ENGLISH, es.TEXTS, fr.TEXTS]) {
+    assert.deepEqual(keys.filter((key) => WHY[texts[key]] !== key), []);
+  }
+  assert.deepEqual(Object.values(WHY).filter((key) => !keys.includes(key)), []);
 });
 
 test("a text with a count has both its forms", () => {

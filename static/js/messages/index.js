@@ -28,7 +28,9 @@ function load(code) {
 export async function loadRest() {
   if (rest.value && rest.value !== NOTHING) return;
   try {
-    rest.value = (await load('en')).TEXTS;
+    const { TEXTS, WHY } = await load('en');
+    packs.en.WHY = WHY;
+    rest.value = TEXTS;
   } catch {
     rest.value = NOTHING; // keys are better than blanks, until it can be had
   }
@@ -102,6 +104,15 @@ export function prose(text) {
 /** Why a formula refuses, keyed by the core's words with {} for each figure; null in English. */
 export function reasons() {
   return packs[language.value].REASONS ?? null;
+}
+
+/** A recorded reason: a ready one in the language shown, own words as they are. */
+export function whyWords(why) {
+  const known = packs[language.value].WHY ?? (rest.value ? packs.en.WHY : null) ?? {};
+  const ready = Object.keys(known).find((one) => why === one || why?.startsWith(one + ': '));
+  if (!ready) return why;
+  const more = why.slice(ready.length + 2);
+  return more ? t('word.told', { name: t(known[ready]), value: more }) : t(known[ready]);
 }
 
 /** A text for use inside a sentence: "Curd" becomes "curd"; "pH" and "Gouda" stay. */

@@ -13,7 +13,7 @@ import { shift } from '../parts/shift.js';
 import { nowMs } from '../parts/source.js';
 import { alarms, lookAgain, ring } from '../data/alarm.js';
 import { clockDay, span } from '../format.js';
-import { own, t } from '../messages/index.js';
+import { own, t, whyWords } from '../messages/index.js';
 import { swap } from '../router.js';
 import { Rungs } from './alarms/rungs.js';
 
@@ -23,7 +23,7 @@ const SHELVES_S = [900, 3600, 7200, 14400, 28800]; // the last is the core's lim
 function stateWords(alarm) {
   const now = nowMs();
   if (alarm.shelved) {
-    return t('alarm.shelved_by', { name: nameOf(alarm.shelved.by), until: clockDay(alarm.shelved.until_ms, now), why: alarm.shelved.why });
+    return t('alarm.shelved_by', { name: nameOf(alarm.shelved.by), until: clockDay(alarm.shelved.until_ms, now), why: whyWords(alarm.shelved.why) });
   }
   if (alarm.state === 'returned') return t('alarm.returned', { at: clockDay(alarm.returned_ms, now) });
   if (alarm.acknowledged) return t('alarm.silenced_by', { name: nameOf(alarm.acknowledged.by), at: clockDay(alarm.acknowledged.at_ms, now) });

@@ -4,7 +4,7 @@ import { Row, Sheet } from '../parts/sheet.js';
 import { call, view } from '../parts/source.js';
 import { mayAs, nameOf } from '../parts/people-names.js';
 import { clock, clockDay, day, span } from '../format.js';
-import { own, t, words } from '../messages/index.js';
+import { own, t, words, whyWords } from '../messages/index.js';
 import { swap } from '../router.js';
 import { lineText, setText } from './record/line-text.js';
 import { EntrySheet } from './record/entry-sheet.js';
@@ -37,8 +37,8 @@ function Line({ line, steps, make }) {
     title=${html`<span class="record-time">${clock(line.at_ms)}</span> <span class=${line.struck ? 'struck' : ''}>${lineText(line, steps)}</span>`}
     detail=${html`<span>${detail}</span>
       ${line.corrections.map((one) => html`<span class="row-detail" key=${one.id}>${t('record.corrected', {
-        what: setText(one, line), why: one.why, name: nameOf(one.by), at: clock(one.at_ms) })}</span>`)}
-      ${line.struck ? html`<span class="row-detail">${t('record.struck', { why: line.struck.why, name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</span>` : null}
+        what: setText(one, line), why: whyWords(one.why), name: nameOf(one.by), at: clock(one.at_ms) })}</span>`)}
+      ${line.struck ? html`<span class="row-detail">${t('record.struck', { why: whyWords(line.struck.why), name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</span>` : null}
       <${Marks} line=${line} />`} />`;
 }
 

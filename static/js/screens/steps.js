@@ -6,7 +6,7 @@ import { stepState } from '../parts/step-card.js';
 import { Tap } from '../parts/tap.js';
 import { TaskWords } from '../parts/task-line.js';
 import { clockSpan, span } from '../format.js';
-import { own, t } from '../messages/index.js';
+import { own, t, whyWords } from '../messages/index.js';
 import { go, swap } from '../router.js';
 import { chooseStep } from './make/chosen.js';
 
@@ -45,7 +45,7 @@ export function StepsScreen({ make, view, onBack }) {
         ${step.waits_on.length && step.status === 'waiting' ? html`<span class="row-detail">${t('steps.waits', {
           list: view.steps.filter((one) => step.waits_on.includes(one.key)).map((one) => own(one.title)).join(', '),
         })}</span>` : null}
-        ${step.skipped ? html`<span class="row-detail">${t('steps.skipped', { why: step.skipped.why })}</span>` : null}
+        ${step.skipped ? html`<span class="row-detail">${t('steps.skipped', { why: whyWords(step.skipped.why) })}</span>` : null}
       </span>
       <span class="row-side"><${StateMark} state=${stepState(step)} word=${t('step.' + step.status)} />${timingWords(step)}</span>
     </${Tap}>`)}</div>

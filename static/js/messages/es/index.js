@@ -15,3 +15,4 @@ export const TEXTS = { ...ALARM, ...EQUIPMENT, ...FIRST, ...HANDS, ...LIVE, ...N
 export { PROSE } from './prose.js';
 export { REASONS } from './reasons.js';
 export { RECIPE } from './recipe.js';
+export { WHY } from '../why.js';

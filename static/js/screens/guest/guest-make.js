@@ -2,7 +2,7 @@ import { html } from '../../parts/html.js';
 import { alertText } from '../../parts/alert-line.js';
 import { StateMark } from '../../parts/state-mark.js';
 import { clock, day, span } from '../../format.js';
-import { own, t, tFirst } from '../../messages/index.js';
+import { own, t, tFirst, whyWords } from '../../messages/index.js';
 import { Course } from '../curve/course.js';
 import { lineText, setText } from '../record/line-text.js';
 
@@ -12,8 +12,8 @@ function roleOf(key) {
 
 function Line({ line, steps }) {
   const marks = [
-    ...line.corrections.map((one) => t('record.corrected', { what: setText(one, line), why: one.why, name: roleOf(one.by), at: clock(one.at_ms) })),
-    line.struck ? t('record.struck', { why: line.struck.why, name: roleOf(line.struck.by), at: clock(line.struck.at_ms) }) : null,
+    ...line.corrections.map((one) => t('record.corrected', { what: setText(one, line), why: whyWords(one.why), name: roleOf(one.by), at: clock(one.at_ms) })),
+    line.struck ? t('record.struck', { why: whyWords(line.struck.why), name: roleOf(line.struck.by), at: clock(line.struck.at_ms) }) : null,
     line.late_entry_s ? t('record.late_entry', { by: span(line.late_entry_s) }) : null,
     line.clock_off_s ? t('record.clock_off', { by: span(line.clock_off_s) }) : null,
   ].filter(Boolean);

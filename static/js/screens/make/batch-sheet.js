@@ -7,7 +7,7 @@ import { WhyPad } from '../../parts/why-pad.js';
 import { act } from '../../parts/acts.js';
 import { nameOf } from '../../parts/people-names.js';
 import { clock } from '../../format.js';
-import { t } from '../../messages/index.js';
+import { t, whyWords } from '../../messages/index.js';
 
 const REASONS = {
   hold_placed: ['reading_missing', 'reading_off', 'looks_wrong'],
@@ -47,7 +47,7 @@ export function BatchSheet({ make, view, onBack }) {
     <p class="lead">${t('make_state.' + state)}</p>
     <div class="rows">
       ${view.make.holds.map((hold) => html`<${Row} key=${hold.id} title=${t('batch.hold_lifted')}
-        detail=${t('batch.hold', { why: hold.why, name: nameOf(hold.by), at: clock(hold.at_ms) })}
+        detail=${t('batch.hold', { why: whyWords(hold.why), name: nameOf(hold.by), at: clock(hold.at_ms) })}
         onTap=${() => setOpen({ kind: 'hold_lifted', ref: hold.id })} />`)}
       ${isOpen ? html`<${Row} title=${t('batch.hold_placed')} detail=${t('batch.hold_placed_lead')} onTap=${() => setOpen({ kind: 'hold_placed' })} />` : null}
       <${Row} title=${t('batch.sign')} onTap=${() => setOpen({ kind: 'signed_off' })} />

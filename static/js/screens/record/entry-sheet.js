@@ -10,7 +10,7 @@ import { act, problemsText, readField } from '../../parts/acts.js';
 import { mayAs, nameOf } from '../../parts/people-names.js';
 import { call, nowMs } from '../../parts/source.js';
 import { amount, amountTyped, clock, day, plain, quantity, typedFrom, unitName, unitRead } from '../../format.js';
-import { t } from '../../messages/index.js';
+import { t, whyWords } from '../../messages/index.js';
 import { readQuantity, useForm } from '../make/reading-sheet.js';
 import { EquipmentPad } from '../new-make/equipment-pad.js';
 import { useRows } from '../new-make/equipment-words.js';
@@ -118,8 +118,8 @@ export function EntrySheet({ make, line, steps, canChange, onBack }) {
   return html`<${Sheet} title=${t('entry.title')} onBack=${onBack} backWord=${t('record.title')}>
     <p class=${isStruck ? 'lead struck' : 'lead'}>${lineText(line, steps)}</p>
     <p>${t('entry.when', { day: day(line.at_ms), at: clock(line.at_ms), name: nameOf(line.by) })}</p>
-    ${line.corrections.map((one) => html`<p key=${one.id}>${t('record.corrected', { what: setText(one, line), why: one.why, name: nameOf(one.by), at: clock(one.at_ms) })}</p>`)}
-    ${isStruck ? html`<p>${t('record.struck', { why: line.struck.why, name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</p>` : null}
+    ${line.corrections.map((one) => html`<p key=${one.id}>${t('record.corrected', { what: setText(one, line), why: whyWords(one.why), name: nameOf(one.by), at: clock(one.at_ms) })}</p>`)}
+    ${isStruck ? html`<p>${t('record.struck', { why: whyWords(line.struck.why), name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</p>` : null}
     ${canChange && !isStruck ? html`<div class="rows">
       ${isNumber ? html`<${Row} title=${t('correct.value')} onTap=${() => setOpen('number')} />` : null}
       ${line.kind === 'equipment_set' && mayAs('maker') ? html`<${Row} title=${t('correct.value')} onTap=${() => setOpen('equipment')} />` : null}

@@ -2,7 +2,7 @@ import { amount, clock, count, plain, quantity, span } from '../../format.js';
 import { readingText, recordedMass, recordedText } from '../../parts/reading-text.js';
 import { sizeTitle } from '../../parts/size-title.js';
 import { recipes } from '../../parts/source.js';
-import { inside, own, t, tFirst, words } from '../../messages/index.js';
+import { inside, own, t, tFirst, words, whyWords } from '../../messages/index.js';
 import { loadRows, rowLabel, rowValue, rows } from '../new-make/equipment-words.js';
 
 function stepName(key, steps) {
@@ -31,7 +31,7 @@ function equipmentValue(data, value) {
 /** What one entry of the record says, in words and figures. */
 export function lineText(line, steps) {
   const data = line.data;
-  const values = { step: line.step ? stepName(line.step, steps) : '', why: data.why ?? '', text: data.text ?? '' };
+  const values = { step: line.step ? stepName(line.step, steps) : '', why: whyWords(data.why ?? ''), text: data.text ?? '' };
   if (line.kind === 'reading_taken') {
     Object.assign(values, { what: t('quantity.' + data.quantity), value: recordedText(data) });
   } else if (line.kind === 'ingredient_added') {
@@ -61,7 +61,7 @@ export function lineText(line, steps) {
   }
   const text = t('line.' + line.kind, values);
   const lot = line.kind === 'ingredient_added' && data.lot ? ', ' + t('add.lot_short', { lot: data.lot }) : '';
-  const why = data.why && line.kind.startsWith('step_') ? ` (${data.why})` : '';
+  const why = data.why && line.kind.startsWith('step_') ? ` (${whyWords(data.why)})` : '';
   return text + lot + why;
 }
 
