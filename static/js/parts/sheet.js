@@ -3,13 +3,14 @@ import { Tap } from './tap.js';
 import { t } from '../messages/index.js';
 
 /** A screen opened over another: a title, a way back, its content and its foot. */
-export function Sheet({ title, onBack, backWord, foot, children, class: name = '' }) {
+export function Sheet({ title, onBack, backWord, foot, children, class: name = '', isReadOnly = false }) {
+  // Where nothing is to be tapped, the keys of a keyboard need a place to scroll from.
   return html`<div class=${'sheet ' + name}>
     <div class="sheet-head">
       <${Tap} class="back" onTap=${onBack}>‹ ${backWord ?? t('word.back')}</${Tap}>
       ${title ? html`<h1>${title}</h1>` : null}
     </div>
-    <div class="scroll">${children}</div>
+    <div class="scroll" tabindex=${isReadOnly ? 0 : undefined}>${children}</div>
     ${foot ? html`<div class="foot">${foot}</div>` : null}
   </div>`;
 }

@@ -73,7 +73,7 @@ export function TrendsScreen({ recipe }) {
       ${all.length ? html`<div class="rows">${all.map((id) => html`<${Row} key=${id} title=${titleOf(id)} onTap=${() => go('trends', id)} />`)}</div>`
         : html`<p class="lead">${t('trends.none')}</p>`}</div></div>`;
   }
-  return html`<${Sheet} title=${t('word.told', { name: t('nav.trends'), value: titleOf(chosen) })} onBack=${() => (recipe && all.length > 1 ? go('trends') : go('menu'))}>
+  return html`<${Sheet} isReadOnly title=${t('word.told', { name: t('nav.trends'), value: titleOf(chosen) })} onBack=${() => (recipe && all.length > 1 ? go('trends') : go('menu'))}>
     <p class="quiet">${t('trends.lead')}</p>
     ${problem ? html`<p class="is-bad" role="alert">${t('sums.failed', { why: problem })}</p>` : null}
     ${charts ? charts.map((row) => html`<${Chart} key=${row.key} row=${row} />`) : html`<p role="status">${t('sums.working')}</p>`}
