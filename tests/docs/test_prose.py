@@ -57,10 +57,11 @@ def rules():
 
 
 def recipes():
-    """Return the titles of the recipes' sources, and where they are."""
+    """Return the recipes' sources by title and place, and the notes of figures."""
     files = sorted((ROOT / "server" / "recipes").glob("*.json"))
     told = [json.loads(path.read_text(encoding="utf-8")) for path in files]
-    return under([one["sources"] for one in told], ["title", "where"])
+    sources = under([one["sources"] for one in told], ["title", "where"])
+    return sources + under(told, ["note"])
 
 
 def said():
@@ -87,7 +88,10 @@ def sources():
 
 def figures(text):
     """Return the figures in a text; "2,5" and "2.5" are one."""
-    return [re.sub(r"[.,\s]", "", one) for one in re.findall(r"\d[\d.,]*", text)]
+    return [
+        re.sub(r"[.,\s]", "", one)
+        for one in re.findall(r"\d[\d.,]*", text.replace("²", "2"))
+    ]
 
 
 def test_the_core_says_what_its_figures_rest_on():

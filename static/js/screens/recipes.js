@@ -45,7 +45,7 @@ function Figure({ entry, recipe, onEdit }) {
   const text = html`<span class="row-main">
     <span class="row-title">${t('word.told', { name, value: inUnit(figure.value, figure.unit) })}</span>
     <span class="row-detail">${bandIn(figure.low, figure.high, figure.unit)}</span>
-    <span class="row-detail">${t('status.' + figure.status)} · ${prose(source?.title ?? figure.source)}${figure.note ? ' · ' + figure.note : ''}</span>
+    <span class="row-detail">${t('status.' + figure.status)} · ${prose(source?.title ?? figure.source)}${figure.note ? ' · ' + prose(figure.note) : ''}</span>
   </span>`;
   return onEdit
     ? html`<${Tap} class="row" onTap=${onEdit}>${text}<span class="row-side">${t('word.change')}</span></${Tap}>`

@@ -195,4 +195,81 @@ export const PROSE = {
   'the trade': 'el oficio',
   'general dairy texts': 'textos lecheros generales',
   'this recipe': 'esta receta',
+
+  // Notes of the recipes' figures
+  'the limit is 7 °C (45 °F) until processed; the aim of 4 °C is common practice':
+    'el límite es 7 °C (45 °F) hasta procesarla; la meta de 4 °C es práctica común',
+  '147 °F aim; low end: figures.hold_floor_c': 'meta de 147 °F; extremo bajo: la retención mínima de la receta',
+  'printed as 145 °F (63 °C)': 'impreso como 145 °F (63 °C)',
+  'published as 15 to 20 minutes': 'publicado: de 15 a 20 minutos',
+  'published as 15 more minutes; the band is ours': 'publicado: 15 minutos más; la banda es nuestra',
+  'published as 12 to 13 °C; Codex for Gouda (CODEX266) says 10 to 17 °C':
+    'publicado: de 12 a 13 °C; el Codex para Gouda (CODEX266) dice de 10 a 17 °C',
+  'published as 30 to 32 °C': 'publicado: de 30 a 32 °C',
+  'published as 1 to 3 days for 2 to 12 kg; the middle is shown; common practice about 3 days for a 10 kg wheel; a starting estimate, a salt test decides':
+    'publicado: de 1 a 3 días para 2 a 12 kg; se muestra el medio; práctica común, unos 3 días para una pieza de 10 kg; es un punto de partida, decide un análisis de sal',
+  'a third of the whey; 100 kg of milk gives about 89 kg of whey': 'un tercio del suero; 100 kg de leche dan unos 89 kg de suero',
+  'the band is common practice; the legal limit is figures.calcium_chloride_limit; for a liquid, use the strength on the label':
+    'la banda es práctica común; el límite legal está entre las cifras de la receta; si es líquido, use la concentración de la etiqueta',
+  'published as 10 to 15 °C; the middle is shown': 'publicado: de 10 a 15 °C; se muestra el medio',
+  'heat balance from 32 °C after the first whey, with 1 K lost; with the second wash the published 20 to 25 % of the milk':
+    'balance de calor desde 32 °C tras el primer suero, con 1 K perdido; con el segundo lavado, el 20 a 25 % de la leche publicado',
+  'published as 5.15 to 5.25': 'publicado: de 5,15 a 5,25',
+  'published 30 to 32 °C; upper end 1 K wider here': 'publicado: de 30 a 32 °C; aquí el extremo alto es 1 K más ancho',
+  'published as 36 to 38 °C': 'publicado: de 36 a 38 °C',
+  'the limit is 7 °C (45 °F); the aim of 4 °C is common practice': 'el límite es 7 °C (45 °F); la meta de 4 °C es práctica común',
+  'printed for Gouda: starter, rennet, cut, first whey off, out of the mould, least after a week; times from adding the starter':
+    'impreso para Gouda: fermento, cuajo, corte, primer suero, desmolde, mínimo tras una semana; tiempos desde añadir el fermento',
+  'published as 1 to 2 mL in 1,000 kg, in winter; strength varies': 'publicado: de 1 a 2 mL en 1000 kg, en invierno; la fuerza varía',
+  '30 minutes without a break; the upper end is ours': '30 minutos sin interrupción; el extremo alto es nuestro',
+  'published as 20 %; BRINE gives 20 to 22 %; the low end is ours': 'publicado: 20 %; BRINE da de 20 a 22 %; el extremo bajo es nuestro',
+  'on a straight line between 6.35 at 3 h and 5.40 at 8 h, about 6 h 20 min from the starter; a wide band because the curve is not straight':
+    'en línea recta entre 6,35 a las 3 h y 5,40 a las 8 h, unas 6 h 20 min desde el fermento; banda ancha porque la curva no es recta',
+  'rennet at 60 and cut at 90 minutes; another page (RENNET) gives 30 to 40 minutes':
+    'cuajo a los 60 y corte a los 90 minutos; otra página (RENNET) da de 30 a 40 minutos',
+  'with the first wash 22 % of the milk; published 20 to 25 %': 'con el primer lavado, 22 % de la leche; publicado: de 20 a 25 %',
+  'published as 85 to 90 %': 'publicado: de 85 a 90 %',
+  'published as 6.40 to 6.45; the band of 0.1 round its middle is ours; EBOOK gives 6.35 later, at 180 minutes':
+    'publicado: de 6,40 a 6,45; la banda de 0,1 en torno al medio es nuestra; EBOOK da 6,35 más tarde, a los 180 minutos',
+  'published as 20 to 30 minutes': 'publicado: de 20 a 30 minutos',
+  'two weeks': 'dos semanas',
+  'twice a week': 'dos veces por semana',
+  'published protein to fat 1.07; with 3.3 % protein that is 3.08 % fat; whole milk of a farm herd may be richer':
+    'proteína por grasa publicada: 1,07; con 3,3 % de proteína es 3,08 % de grasa; la leche entera de un rebaño puede ser más rica',
+  'printed as 14 psi; the page does not say whether at the gauge or on the cheese, so it is no target':
+    'impreso como 14 psi; la página no dice si en el manómetro o sobre el queso, así que no es una meta',
+  'published as 28 days; the low end is 3 weeks at 10 to 17 °C (CODEX266), which wheels under 2.5 kg need not reach; the upper end is ours':
+    'publicado: 28 días; el extremo bajo es 3 semanas a 10 a 17 °C (CODEX266), que las piezas de menos de 2,5 kg no tienen que alcanzar; el extremo alto es nuestro',
+  'strength differs: use the dose on the pack': 'la fuerza varía: use la dosis del sobre',
+  'published as 190 mL in 1,000 kg; another page gives about 200; scale by the strength on the bottle':
+    'publicado: 190 mL en 1000 kg; otra página da unos 200; ajuste según la fuerza de la botella',
+  'half way from set to the second wash': 'a medio camino entre el cuajado y el segundo lavado',
+  'the limit is 48 h at 4 °C or colder; the aim of 24 h is common practice': 'el límite es 48 h a 4 °C o menos; la meta de 24 h es práctica común',
+  'share of the curd': 'parte de la cuajada',
+  'against the volume the make was opened with; doses follow what was measured':
+    'frente al volumen con que se abrió la elaboración; las dosis siguen a lo medido',
+  'the table of process control (EBOOK) allows 60 minutes': 'la tabla de control del proceso (EBOOK) permite 60 minutos',
+  'band ours': 'banda nuestra',
+  'published as 5.3 to 5.5 after the press; EBOOK gives 5.40 at 8 h': 'publicado: de 5,3 a 5,5 tras la prensa; EBOOK da 5,40 a las 8 h',
+  'published as at least 10 minutes under the whey; the upper end is ours':
+    'publicado: al menos 10 minutos bajo el suero; el extremo alto es nuestro',
+  'mass out of the press': 'masa al salir de la prensa',
+  'diffusion model, 20 % brine: 1.8 % salt in 18 h at 1.5e-10 m2/s, in 12 h at 2.3e-10; 2.0 % in 23 h; a starting estimate, a salt test decides':
+    'modelo de difusión, salmuera al 20 %: 1,8 % de sal en 18 h a 1,5e-10 m²/s, en 12 h a 2,3e-10; 2,0 % en 23 h; es un punto de partida, decide un análisis de sal',
+  'with the time to dry': 'con el tiempo de secado',
+  'first two weeks; then twice a week': 'las dos primeras semanas; luego, dos veces por semana',
+  'volumes of water to one of rennet; another page gives about 20': 'volúmenes de agua por uno de cuajo; otra página da unos 20',
+  "0.02 % of the milk's weight, counted without water": '0,02 % del peso de la leche, contado sin agua',
+  'band of 0.1 each way ours': 'banda de 0,1 a cada lado, nuestra',
+  'printed as 5 °F above the required temperature': 'impreso como 5 °F por encima de la temperatura exigida',
+  'the range is published; the value is a start of ours, to be set from your own wheels':
+    'el intervalo está publicado; el valor es un punto de partida nuestro, por ajustar con sus piezas',
+  'kg out of the press per kg milk; two yield formulas give 0.1037 and 0.1083 for 3.4 % fat, 2.6 % casein, 43 % moisture':
+    'kg al salir de la prensa por kg de leche; dos fórmulas de rendimiento dan 0,1037 y 0,1083 con 3,4 % de grasa, 2,6 % de caseína, 43 % de humedad',
+  'at least 2.8 K (5 °F) above the required 63 °C; the aim is as far above 63.9 °C':
+    'al menos 2,8 K (5 °F) por encima de los 63 °C exigidos; la meta está igual de lejos por encima de 63,9 °C',
+  'heat balance from 34 °C to 37 °C for the water still to be added': 'balance de calor de 34 °C a 37 °C para el agua que falta por añadir',
+  'a rule of the trade, not science; change it to suit your curd': 'una regla del oficio, no ciencia; cámbiela según su cuajada',
+  'the published whole pressing is 5 to 8 h (GOUDA); a night is usual where nobody is there to unmould':
+    'el prensado entero publicado es de 5 a 8 h (GOUDA); una noche es usual donde nadie está para desmoldar',
 };

@@ -198,4 +198,83 @@ export const PROSE = {
   'the trade': 'le métier',
   'general dairy texts': 'textes laitiers généraux',
   'this recipe': 'cette recette',
+
+  // Notes of the recipes' figures
+  'the limit is 7 °C (45 °F) until processed; the aim of 4 °C is common practice':
+    'la limite est 7 °C (45 °F) jusqu’au traitement\u00a0; viser 4 °C est pratique courante',
+  '147 °F aim; low end: figures.hold_floor_c': 'cible de 147 °F\u00a0; bas de bande\u00a0: le chambrage minimum de la recette',
+  'printed as 145 °F (63 °C)': 'imprimé 145 °F (63 °C)',
+  'published as 15 to 20 minutes': 'publié\u00a0: 15 à 20 minutes',
+  'published as 15 more minutes; the band is ours': 'publié\u00a0: 15 minutes de plus\u00a0; la bande est la nôtre',
+  'published as 12 to 13 °C; Codex for Gouda (CODEX266) says 10 to 17 °C':
+    'publié\u00a0: 12 à 13 °C\u00a0; le Codex pour le Gouda (CODEX266) dit 10 à 17 °C',
+  'published as 30 to 32 °C': 'publié\u00a0: 30 à 32 °C',
+  'published as 1 to 3 days for 2 to 12 kg; the middle is shown; common practice about 3 days for a 10 kg wheel; a starting estimate, a salt test decides':
+    'publié\u00a0: 1 à 3 jours pour 2 à 12 kg\u00a0; le milieu est montré\u00a0; pratique courante, environ 3 jours pour une meule de 10 kg\u00a0; estimation de départ, une analyse de sel décide',
+  'a third of the whey; 100 kg of milk gives about 89 kg of whey': 'un tiers du lactosérum\u00a0; 100 kg de lait donnent environ 89 kg de lactosérum',
+  'the band is common practice; the legal limit is figures.calcium_chloride_limit; for a liquid, use the strength on the label':
+    'la bande est pratique courante\u00a0; la limite légale est dans les chiffres de la recette\u00a0; pour un liquide, prenez la force de l’étiquette',
+  'published as 10 to 15 °C; the middle is shown': 'publié\u00a0: 10 à 15 °C\u00a0; le milieu est montré',
+  'heat balance from 32 °C after the first whey, with 1 K lost; with the second wash the published 20 to 25 % of the milk':
+    'bilan de chaleur depuis 32 °C après le premier lactosérum, avec 1 K perdu\u00a0; avec le second lavage, les 20 à 25\u00a0% du lait publiés',
+  'published as 5.15 to 5.25': 'publié\u00a0: 5,15 à 5,25',
+  'published 30 to 32 °C; upper end 1 K wider here': 'publié\u00a0: 30 à 32 °C\u00a0; ici le haut est plus large de 1 K',
+  'published as 36 to 38 °C': 'publié\u00a0: 36 à 38 °C',
+  'the limit is 7 °C (45 °F); the aim of 4 °C is common practice': 'la limite est 7 °C (45 °F)\u00a0; viser 4 °C est pratique courante',
+  'printed for Gouda: starter, rennet, cut, first whey off, out of the mould, least after a week; times from adding the starter':
+    'imprimé pour le Gouda\u00a0: ferment, présure, décaillage, premier lactosérum, démoulage, minimum après une semaine\u00a0; temps depuis l’ajout du ferment',
+  'published as 1 to 2 mL in 1,000 kg, in winter; strength varies': 'publié\u00a0: 1 à 2 mL pour 1000 kg, en hiver\u00a0; la force varie',
+  '30 minutes without a break; the upper end is ours': '30 minutes sans coupure\u00a0; le haut de bande est le nôtre',
+  'published as 20 %; BRINE gives 20 to 22 %; the low end is ours':
+    'publié\u00a0: 20\u00a0%\u00a0; BRINE donne 20 à 22\u00a0%\u00a0; le bas de bande est le nôtre',
+  'on a straight line between 6.35 at 3 h and 5.40 at 8 h, about 6 h 20 min from the starter; a wide band because the curve is not straight':
+    'en ligne droite entre 6,35 à 3 h et 5,40 à 8 h, environ 6 h 20 min depuis le ferment\u00a0; bande large car la courbe n’est pas droite',
+  'rennet at 60 and cut at 90 minutes; another page (RENNET) gives 30 to 40 minutes':
+    'présure à 60 et décaillage à 90 minutes\u00a0; une autre page (RENNET) donne 30 à 40 minutes',
+  'with the first wash 22 % of the milk; published 20 to 25 %': 'avec le premier lavage, 22\u00a0% du lait\u00a0; publié\u00a0: 20 à 25\u00a0%',
+  'published as 85 to 90 %': 'publié\u00a0: 85 à 90\u00a0%',
+  'published as 6.40 to 6.45; the band of 0.1 round its middle is ours; EBOOK gives 6.35 later, at 180 minutes':
+    'publié\u00a0: 6,40 à 6,45\u00a0; la bande de 0,1 autour du milieu est la nôtre\u00a0; EBOOK donne 6,35 plus tard, à 180 minutes',
+  'published as 20 to 30 minutes': 'publié\u00a0: 20 à 30 minutes',
+  'two weeks': 'deux semaines',
+  'twice a week': 'deux fois par semaine',
+  'published protein to fat 1.07; with 3.3 % protein that is 3.08 % fat; whole milk of a farm herd may be richer':
+    'rapport publié protéines sur gras\u00a0: 1,07\u00a0; avec 3,3\u00a0% de protéines cela fait 3,08\u00a0% de gras\u00a0; le lait entier d’un troupeau peut être plus riche',
+  'printed as 14 psi; the page does not say whether at the gauge or on the cheese, so it is no target':
+    'imprimé 14 psi\u00a0; la page ne dit pas si c’est au manomètre ou sur le fromage, ce n’est donc pas une cible',
+  'published as 28 days; the low end is 3 weeks at 10 to 17 °C (CODEX266), which wheels under 2.5 kg need not reach; the upper end is ours':
+    'publié\u00a0: 28 jours\u00a0; le bas de bande est 3 semaines à 10 à 17 °C (CODEX266), que les meules de moins de 2,5 kg n’ont pas à atteindre\u00a0; le haut est le nôtre',
+  'strength differs: use the dose on the pack': 'la force varie\u00a0: suivez la dose du sachet',
+  'published as 190 mL in 1,000 kg; another page gives about 200; scale by the strength on the bottle':
+    'publié\u00a0: 190 mL pour 1000 kg\u00a0; une autre page donne environ 200\u00a0; ajustez selon la force du flacon',
+  'half way from set to the second wash': 'à mi-chemin entre le caillage et le second lavage',
+  'the limit is 48 h at 4 °C or colder; the aim of 24 h is common practice':
+    'la limite est 48 h à 4 °C ou moins\u00a0; viser 24 h est pratique courante',
+  'share of the curd': 'part du caillé',
+  'against the volume the make was opened with; doses follow what was measured':
+    'par rapport au volume à l’ouverture de la fabrication\u00a0; les doses suivent ce qui est mesuré',
+  'the table of process control (EBOOK) allows 60 minutes': 'le tableau de suivi du procédé (EBOOK) accorde 60 minutes',
+  'band ours': 'bande de notre choix',
+  'published as 5.3 to 5.5 after the press; EBOOK gives 5.40 at 8 h': 'publié\u00a0: 5,3 à 5,5 après la presse\u00a0; EBOOK donne 5,40 à 8 h',
+  'published as at least 10 minutes under the whey; the upper end is ours':
+    'publié\u00a0: au moins 10 minutes sous le lactosérum\u00a0; le haut de bande est le nôtre',
+  'mass out of the press': 'poids sortie de presse',
+  'diffusion model, 20 % brine: 1.8 % salt in 18 h at 1.5e-10 m2/s, in 12 h at 2.3e-10; 2.0 % in 23 h; a starting estimate, a salt test decides':
+    'modèle de diffusion, saumure à 20\u00a0%\u00a0: 1,8\u00a0% de sel en 18 h à 1,5e-10 m²/s, en 12 h à 2,3e-10\u00a0; 2,0\u00a0% en 23 h\u00a0; estimation de départ, une analyse de sel décide',
+  'with the time to dry': 'avec le temps de séchage',
+  'first two weeks; then twice a week': 'les deux premières semaines\u00a0; ensuite deux fois par semaine',
+  'volumes of water to one of rennet; another page gives about 20': 'volumes d’eau pour un de présure\u00a0; une autre page donne environ 20',
+  "0.02 % of the milk's weight, counted without water": '0,02\u00a0% du poids du lait, compté sans eau',
+  'band of 0.1 each way ours': 'bande de 0,1 de chaque côté, de notre choix',
+  'printed as 5 °F above the required temperature': 'imprimé 5 °F au-dessus de la température exigée',
+  'the range is published; the value is a start of ours, to be set from your own wheels':
+    'l’intervalle est publié\u00a0; la valeur est un départ de notre choix, à régler d’après vos meules',
+  'kg out of the press per kg milk; two yield formulas give 0.1037 and 0.1083 for 3.4 % fat, 2.6 % casein, 43 % moisture':
+    'kg sortie de presse par kg de lait\u00a0; deux formules de rendement donnent 0,1037 et 0,1083 pour 3,4\u00a0% de gras, 2,6\u00a0% de caséine, 43\u00a0% d’humidité',
+  'at least 2.8 K (5 °F) above the required 63 °C; the aim is as far above 63.9 °C':
+    'au moins 2,8 K (5 °F) au-dessus des 63 °C exigés\u00a0; la cible est autant au-dessus de 63,9 °C',
+  'heat balance from 34 °C to 37 °C for the water still to be added': 'bilan de chaleur de 34 °C à 37 °C pour l’eau encore à ajouter',
+  'a rule of the trade, not science; change it to suit your curd': 'une règle du métier, pas de la science\u00a0; adaptez-la à votre caillé',
+  'the published whole pressing is 5 to 8 h (GOUDA); a night is usual where nobody is there to unmould':
+    'le pressage entier publié est de 5 à 8 h (GOUDA)\u00a0; une nuit est usuelle quand personne n’est là pour démouler',
 };
