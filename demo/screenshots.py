@@ -1,249 +1,354 @@
-"""Take the README's pictures from the invented creamery.
+"""Take a picture of every screen, from the invented creamery.
 
-The creamery is seeded into a folder that is thrown away; the pictures differ
-from run to run in the time of day only. Needs the packages and the browser of
-the tests.
+Two of its days are seeded into folders that are thrown away; the pictures
+differ from run to run in the time of day only. Needs the packages and the
+browser of the tests.
 
 Use: python demo/screenshots.py [--to DIR]
 """
 
 import argparse
 import contextlib
-import json
 import os
-import re
 import shutil
-import signal
-import socket
-import subprocess
 import sys
 import tempfile
-import time
-import urllib.request
-from http.cookiejar import CookieJar
 from pathlib import Path
-from uuid import uuid4
 
 from playwright.sync_api import sync_playwright
 
 ROOT = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT))
 
-from demo.small_png import small  # noqa: E402
+from demo import brine  # noqa: E402
+from demo.camera import DESK, PHONE, TABLET, Album, Camera, Creamery  # noqa: E402
 
-SHOWN = "Evening vat"  # the make in the middle of its day, see seed.py
-START_S = 30
-# What a picture's page is: width, height [px], whether it is touched.
-PHONE = (412, 839, True)
-TABLET = (820, 1180, True)
-DESK = (1440, 900, False)
-LARGEST_BYTES = 150_000  # pictures live in the repository
-
-
-class Creamery:
-    """The seeded creamery, served from a folder of its own.
-
-    Args:
-        folder: where its data lies.
-    """
-
-    def __init__(self, folder):
-        with socket.socket() as probe:
-            probe.bind(("127.0.0.1", 0))
-            self.port = probe.getsockname()[1]
-        self.url = f"http://127.0.0.1:{self.port}"
-        python = [sys.executable, "demo/seed.py", "--data", str(folder)]
-        subprocess.run(python, cwd=ROOT, check=True)
-        command = [sys.executable, "-m", "server.cli", "serve", "--data", str(folder)]
-        self.words = folder / "server.txt"
-        with self.words.open("wb") as words:
-            self.process = subprocess.Popen(
-                [*command, "--host", "127.0.0.1", "--port", str(self.port)],
-                cwd=ROOT,
-                stdout=words,
-                stderr=subprocess.STDOUT,
-            )
-        self.opener = urllib.request.build_opener(
-            urllib.request.HTTPCookieProcessor(CookieJar())
-        )
-        self.wait_until_up()
-        self.own()
-
-    def wait_until_up(self):
-        """Wait until the server answers.
-
-        Raises:
-            RuntimeError: it ended, or gave no answer in time.
-        """
-        end_s = time.monotonic() + START_S
-        while time.monotonic() < end_s and self.process.poll() is None:
-            with contextlib.suppress(OSError):
-                urllib.request.urlopen(self.url + "/api/v1/health", timeout=2).close()
-                return
-            time.sleep(0.1)
-        raise RuntimeError(f"The server does not answer: {self.words.read_text()}")
-
-    def ask(self, method, path, body=None):
-        """Ask the server as its owner; return its answer.
-
-        Args:
-            method: of HTTP.
-            path: below /api/v1.
-            body: what to send, or None.
-        """
-        request = urllib.request.Request(
-            f"{self.url}/api/v1{path}",
-            method=method,
-            data=None if body is None else json.dumps(body).encode(),
-            headers={"Content-Type": "application/json", "X-Vatside": "1"},
-        )
-        with self.opener.open(request, timeout=START_S) as answer:
-            return json.loads(answer.read())
-
-    def own(self):
-        """Pair this script as the owner, with the code printed at the start."""
-        code = re.search(r"code (\S+)", self.words.read_text())[1]
-        names = {"device": str(uuid4()), "device_name": "Office desk"}
-        self.ask("POST", "/pair", {**names, "code": code})
-
-    def link_for(self, role):
-        """Return a link that pairs a phone of the first person of a role.
-
-        Args:
-            role: the role.
-        """
-        people = self.ask("GET", "/people")
-        person = next(row["id"] for row in people if row["role"] == role)
-        code = self.ask("POST", f"/people/{person}/pairing", {})["code"]
-        return f"{self.url}/#/pair/{code}"
-
-    def stop(self):
-        """End the server."""
-        self.process.send_signal(signal.SIGTERM)
-        self.process.wait(timeout=START_S)
+# Every picture: the route that it shows, and what is to be seen there.
+PICTURES = {
+    "phone-now": ("now", "Now: what is due, in every make"),
+    "phone-make": ("make", "Make: the step at hand"),
+    "phone-cautions": ("make", "The cautions before a step"),
+    "phone-hold": ("make", "A hold with its clock and verdict"),
+    "phone-press": ("make", "A press with its countdown"),
+    "phone-keypad": ("make/reading", "The keypad for a reading"),
+    "phone-why": ("make/skip", "Why a step is skipped"),
+    "phone-judge": ("make/judge", "Judging the curd"),
+    "phone-steps": ("make/steps", "Steps: the whole day"),
+    "phone-record": ("make/record", "Record: every entry"),
+    "phone-entry": ("make/record", "An entry with its correction"),
+    "phone-curve": ("make/curve", "Curve: temperature and pH"),
+    "phone-step-sum": ("make/sum", "A sum inside a step"),
+    "phone-equipment": ("make/equipment", "What the creamery has"),
+    "phone-sums": ("sums", "Sums: their topics"),
+    "phone-sum": ("sum", "A sum with its answer"),
+    "phone-store": ("store", "Store: tanks and ageing"),
+    "phone-tank": ("store/tank", "A brine tank"),
+    "phone-ageing": ("store/make", "The ageing of a make"),
+    "phone-trends": ("trends", "Trends over makes"),
+    "phone-alarms": ("alarms", "Alarms, and how each one rings"),
+    "phone-makes": ("makes", "All makes"),
+    "phone-new": ("new", "New make, with its equipment"),
+    "phone-recipes": ("recipes", "A recipe and its sources"),
+    "phone-people": ("people", "People and their phones"),
+    "phone-who": ("who", "Who taps on this phone"),
+    "phone-words": ("words", "Words and units"),
+    "phone-device": ("device", "This phone"),
+    "phone-look": ("look", "What needs a look"),
+    "phone-menu": ("menu", "Every place"),
+    "phone-join": ("pair", "Joining a phone"),
+    "phone-guest": ("guest", "What a guest's link shows"),
+    "phone-lock": ("make", "The lock against wet hands"),
+    "phone-dark": ("make", "The dark look"),
+    "phone-spanish": ("make", "In Spanish"),
+    "phone-french": ("make", "In French"),
+    "tablet-make": ("make", "Make on a tablet"),
+    "tablet-wall": ("wall", "Wall: the room's display"),
+    "desk-live": ("live", "Live: for the owner at a desk"),
+}
+COLUMNS = 3
+# The makes of both days, see seed.py and second_day.py.
+EVENING, HARVEST = "Evening vat", "Harvest vat"
+NIGHT, DAWN, MORNING = "Night vat", "Dawn vat", "Morning vat"
+MAKER, OWNER, HELPER = "Maren Okello", "Asta Quern", "Tobi Farrant"
+SECOND_HELPER = "Iris Vance"
 
 
-class Camera:
-    """A browser that joins as a person and takes pictures.
+def take_wash(camera, makes):
+    """Take a phone's pictures of a make at its wash.
 
     Args:
-        browser: Playwright's browser.
-        creamery: the Creamery.
-        size: one of PHONE, TABLET, DESK.
-        role: role of the person.
-        folder: where the pictures go.
+        camera: a Camera.
+        makes: ids by name.
     """
-
-    def __init__(self, browser, creamery, size, role, folder):
-        wide, high, is_touched = size
-        context = browser.new_context(
-            viewport={"width": wide, "height": high},
-            has_touch=is_touched,
-            color_scheme="light",
-            reduced_motion="reduce",
-            locale="en-GB",
-            timezone_id="Europe/London",
-        )
-        self.folder = folder
-        self.page = context.new_page()
-        self.page.goto(creamery.link_for(role))
-        self.page.get_by_role("button", name="Join").click()
-        self.page.get_by_text(SHOWN).first.wait_for()
-        board = creamery.ask("GET", "/makes")
-        self.make = next(row["id"] for row in board["makes"] if row["name"] == SHOWN)
-
-    def show(self, *parts, see):
-        """Open a place and wait for what should be in sight there.
-
-        Args:
-            *parts: of the address.
-            see: selector of what to wait for.
-        """
-        address = "#/" + "/".join(parts)
-        self.page.evaluate("(address) => { location.hash = address; }", address)
-        self.page.locator(see).first.wait_for()
-
-    def show_make(self):
-        """Open the make, its cautions read."""
-        self.show("make", self.make, see=".foot .primary")
-        read = self.page.get_by_role("button", name="I have read this")
-        if read.count():
-            read.click()
-        self.page.locator(".step-title").wait_for()
-
-    def press(self, keys):
-        """Press keys of the pad.
-
-        Args:
-            keys: what to press.
-        """
-        for key in keys:
-            shown = re.compile(f"^{re.escape(key)}$")
-            self.page.locator(".keys .key").filter(has_text=shown).click()
-            self.page.wait_for_timeout(100)
-
-    def take(self, name):
-        """Take a picture of what is in sight.
-
-        Args:
-            name: of the file, without its ending.
-
-        Raises:
-            ValueError: the file is too large for the repository.
-        """
-        self.page.wait_for_timeout(600)  # the core confirms what was painted
-        path = self.folder / f"{name}.png"
-        path.write_bytes(small(self.page.screenshot(animations="disabled")))
-        size = path.stat().st_size
-        if size > LARGEST_BYTES:
-            raise ValueError(f"{path} has {size} bytes, more than {LARGEST_BYTES}")
-        print(f"{path}: {size} bytes")
+    page, make = camera.page, ("make", makes[EVENING])
+    camera.show("now", see=".card")
+    camera.take("phone-now")
+    camera.show_make(makes[EVENING])
+    camera.take("phone-make")
+    camera.show(*make, "steps", see=".step-row")
+    camera.bring(".step-row.is-running")
+    camera.take("phone-steps")
+    camera.show(*make, "record", see=".record-time")
+    camera.take("phone-record")
+    page.locator(".row", has_text="Probe rinsed").first.click()
+    page.get_by_text("Probe rinsed").first.wait_for()
+    camera.take("phone-entry")
+    camera.show(*make, "reading", "wash_1", "curd_temp_c", see=".keys")
+    camera.press("33.8")
+    camera.take("phone-keypad")
+    camera.show(*make, "skip", "wash_2", see=".choice")
+    page.locator(".choice").first.click()
+    camera.take("phone-why")
+    camera.show(*make, "curve", see="canvas")
+    camera.take("phone-curve")
+    camera.show(*make, "sum", "wash_1", "wash_water", see=".sum-value")
+    camera.take("phone-step-sum")
+    camera.show(*make, "equipment", see=".row")
+    camera.take("phone-equipment")
 
 
-def take_phone(camera):
-    """Take the pictures of a phone.
+def take_places(camera, makes):
+    """Take a phone's pictures of what belongs to no one step.
+
+    Args:
+        camera: a Camera.
+        makes: ids by name.
+    """
+    page = camera.page
+    camera.show("menu", see=".row")
+    camera.take("phone-menu")
+    camera.show("sums", see=".topics .row")
+    camera.take("phone-sums")
+    for name, typed in (("milk_l", "1150"), ("strength_imcu_per_ml", "200")):
+        camera.show("sum", "rennet_dose", name, see=".keys")
+        camera.press(typed)
+        page.locator(".foot .primary").click()
+        page.locator(".keys").wait_for(state="detached")
+    page.locator(".sum-value").first.wait_for()
+    camera.take("phone-sum")
+    camera.show("store", see=".block .row")
+    page.get_by_text(brine.NAME).wait_for()
+    camera.take("phone-store")
+    page.get_by_text(brine.NAME).click()
+    page.locator(".sum-answer").wait_for()
+    camera.take("phone-tank")
+    camera.show("store", "make", makes[HARVEST], see=".sum-answer")
+    camera.take("phone-ageing")
+    camera.show("new", see=".choice")
+    page.locator(".choice").first.click()
+    camera.press("1150")
+    page.locator(".foot .primary").click()
+    page.get_by_role("button", name="Long vat").click()
+    camera.bring(".block .row")
+    camera.take("phone-new")
+    camera.show("recipes", see=".row")
+    page.locator(".row").first.click()
+    page.locator(".block").first.wait_for()
+    camera.take("phone-recipes")
+    camera.show("who", see=".choice")
+    camera.take("phone-who")
+    camera.show("words", see=".choice")
+    camera.take("phone-words")
+    camera.show("device", see=".facts")
+    camera.take("phone-device")
+
+
+def take_second_day(camera, makes):
+    """Take a phone's pictures of a hold, a set, a press and charts.
+
+    Args:
+        camera: a Camera.
+        makes: ids by name.
+    """
+    page = camera.page
+    camera.show("make", makes[MORNING], see=".cautions")
+    camera.take("phone-cautions")
+    camera.show_make(makes[MORNING])
+    camera.take("phone-hold")
+    camera.show("make", makes[DAWN], "judge", "set", see=".choice")
+    page.locator(".choice").first.click()
+    camera.take("phone-judge")
+    camera.show_make(makes[NIGHT])
+    camera.take("phone-press")
+    page.get_by_role("button", name="Lock").first.click()
+    page.locator(".lock-shown").wait_for()
+    camera.take("phone-lock")
+    # Kept over a reload, so that it can be left here without the hold.
+    page.evaluate("localStorage.removeItem('wet-lock')")
+    page.reload()
+    camera.show("trends", see=".block")
+    camera.take("phone-trends")
+    camera.show("makes", see=".row, .card")
+    camera.take("phone-makes")
+    camera.show("alarms", see=".rungs, .row")
+    camera.take("phone-alarms")
+    camera.show("look", see=".alert")
+    camera.take("phone-look")
+
+
+def take_people(camera):
+    """Take the owner's picture of the people.
 
     Args:
         camera: a Camera.
     """
-    camera.show("now", see=".card")
-    camera.take("phone-now")
-    camera.show_make()
-    camera.take("phone-make")
-    make = ("make", camera.make)
-    camera.show(*make, "steps", see=".step-row")
-    camera.page.locator(".step-row.is-running").first.evaluate(
-        "(row) => row.scrollIntoView({block: 'center'})"
+    camera.show("people", see=".row-buttons")
+    camera.take("phone-people")
+
+
+def take_outside(camera, creamery):
+    """Take the pictures of those who have not joined.
+
+    Args:
+        camera: a Camera of a browser that has no part in the creamery.
+        creamery: the Creamery.
+    """
+    camera.page.goto(f"{creamery.url}/#/pair")
+    camera.page.get_by_role("button", name="Join").wait_for()
+    camera.take("phone-join")
+    camera.page.goto(creamery.link_for_guest("Buyer in town", EVENING))
+    camera.page.reload()
+    camera.page.locator(".card").click()
+    camera.page.locator("canvas").first.wait_for()
+    camera.take("phone-guest")
+
+
+def take_language(camera, make, language, name):
+    """Take a make's picture in another language, which stays the person's own.
+
+    Args:
+        camera: a Camera.
+        make: id of the make.
+        language: as it is called in itself.
+        name: of the picture.
+    """
+    camera.show_make(make)
+    camera.show("words", see=".choice")
+    camera.page.get_by_role("button", name=language).click()
+    camera.page.wait_for_function(
+        "(before) => document.querySelector('h1').textContent !== before",
+        arg="Words and units",
     )
-    camera.take("phone-steps")
-    camera.show(*make, "record", see=".record-time")
-    camera.take("phone-record")
-    camera.show(*make, "reading", "wash_1", "curd_temp_c", see=".keys")
-    camera.press("33.8")
-    camera.take("phone-keypad")
+    camera.show("make", make, see=".step-title")
+    camera.take(name)
 
 
-def take_all(creamery, folder):
+def take_first(browser, creamery, album):
+    """Take the pictures of the first day.
+
+    Args:
+        browser: Playwright's browser.
+        creamery: the Creamery.
+        album: the Album.
+    """
+    makes = creamery.makes()
+
+    def joined(size, name, **how):
+        return Camera(browser, size, album, **how).join(creamery, name, EVENING)
+
+    phone = joined(PHONE, MAKER)
+    take_wash(phone, makes)
+    take_places(phone, makes)
+    take_people(joined(PHONE, OWNER))
+    take_outside(Camera(browser, PHONE, album), creamery)
+    tablet = joined(TABLET, HELPER)
+    tablet.show_make(makes[EVENING])
+    tablet.take("tablet-make")
+    desk = joined(DESK, OWNER)
+    desk.show("live", see=".live-card")
+    desk.page.get_by_text("LIVE", exact=True).wait_for()
+    desk.take("desk-live")
+    dark = joined(PHONE, MAKER, scheme="dark")
+    dark.show_make(makes[EVENING])
+    dark.take("phone-dark")
+    for language, who in (("Español", HELPER), ("Français", SECOND_HELPER)):
+        name = {"Español": "phone-spanish", "Français": "phone-french"}[language]
+        take_language(joined(PHONE, who), makes[EVENING], language, name)
+
+
+def take_second(browser, creamery, album):
+    """Take the pictures of the second day.
+
+    Args:
+        browser: Playwright's browser.
+        creamery: the Creamery.
+        album: the Album.
+    """
+    makes = creamery.makes()
+    phone = Camera(browser, PHONE, album).join(creamery, MAKER, MORNING)
+    take_second_day(phone, makes)
+    wall = Camera(browser, TABLET, album).join(creamery, SECOND_HELPER, MORNING)
+    wall.show("wall", see=".wall-row")
+    wall.page.locator(".wall-unlock").click()
+    wall.page.locator(".wall-unlock").wait_for(state="detached")
+    wall.take("tablet-wall")
+
+
+@contextlib.contextmanager
+def served(program, seed):
+    """Serve a day from a folder that is thrown away.
+
+    Args:
+        program: folder of the program.
+        seed: the script that fills it.
+    """
+    with tempfile.TemporaryDirectory() as data:
+        creamery = Creamery(program, Path(data), seed)
+        try:
+            yield creamery
+        finally:
+            creamery.stop()
+
+
+def gallery():
+    """Return the page that shows every picture, in Markdown."""
+    cells = [
+        f'<img src="screenshots/{name}.png" width="240" alt="{words}"><br>{words}'
+        for name, (_, words) in PICTURES.items()
+    ]
+    cells += [""] * (-len(cells) % COLUMNS)
+    rows = [cells[i : i + COLUMNS] for i in range(0, len(cells), COLUMNS)]
+    lines = [f"| {' | '.join(row)} |" for row in rows]
+    lines[1:1] = ["|" + "---|" * COLUMNS]
+    return "\n".join(
+        [
+            "# What a person sees",
+            "",
+            "Made by `python demo/screenshots.py` from the invented creamery;"
+            " every name and figure of its people and makes is invented.",
+            "",
+            *lines,
+            "",
+        ]
+    )
+
+
+def take_all(folder):
     """Take every picture.
 
     Args:
-        creamery: the Creamery.
         folder: where the pictures go.
+
+    Raises:
+        ValueError: the table names other pictures than were taken.
     """
     found = os.environ.get("CHROMIUM") or shutil.which("chromium")
-    with sync_playwright() as play:
+    album = Album(folder)
+    leave = shutil.ignore_patterns("__pycache__", "node_modules", "screenshots")
+    with sync_playwright() as play, tempfile.TemporaryDirectory() as program:
+        for name in ("server", "static", "demo"):
+            shutil.copytree(ROOT / name, Path(program) / name, ignore=leave)
         browser = play.chromium.launch(
             executable_path=found or None, args=["--no-sandbox"]
         )
-        take_phone(Camera(browser, creamery, PHONE, "maker", folder))
-        tablet = Camera(browser, creamery, TABLET, "helper", folder)
-        tablet.show_make()
-        tablet.take("tablet-make")
-        desk = Camera(browser, creamery, DESK, "owner", folder)
-        desk.show("live", see=".live-card")
-        desk.page.get_by_text("LIVE", exact=True).wait_for()
-        desk.take("desk-live")
+        with served(program, "seed.py") as creamery:
+            take_first(browser, creamery, album)
+        with served(program, "second_day.py") as creamery:
+            take_second(browser, creamery, album)
         browser.close()
+    other = set(PICTURES).symmetric_difference(album.names)
+    if other:
+        raise ValueError(f"Taken but not in the table, or not taken: {sorted(other)}")
 
 
 def main():
@@ -254,12 +359,8 @@ def main():
     )
     folder = parser.parse_args().to
     folder.mkdir(parents=True, exist_ok=True)
-    with tempfile.TemporaryDirectory() as data:
-        creamery = Creamery(Path(data))
-        try:
-            take_all(creamery, folder)
-        finally:
-            creamery.stop()
+    take_all(folder)
+    (folder.parent / "README.md").write_text(gallery(), "utf-8")
 
 
 if __name__ == "__main__":
