@@ -346,7 +346,7 @@ def step_rows(page, times, only):
         asked = (make, step["key"], now_ms, lacking)
         each = []
         for _ in range(times):
-            # Asked anew after an entry, when nothing that is kept counts.
+            # Asked anew after an entry, which forgets what the sums have kept.
             note = {"text": "bench", "step": step["key"]}
             page.ask("take", [recorder.record(recorder.crew.maker, "note_added", note)])
             answers, spans = page.ask("step_sums", *asked)
