@@ -35,7 +35,7 @@ def water_density_kg_l(temp_c: float) -> float:
     Check: 60 °C is 0.98320 kg/L.
 
     >>> water_density_kg_l(60)
-    0.98320
+    0.9832
     """
     require_within("temp_c", temp_c, 0, 100)
     t = temp_c
