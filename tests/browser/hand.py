@@ -11,15 +11,16 @@ import pytest
 
 WAIT_S = 30
 
-# The first thing of a kind with these words, as it lies on the screen now.
+# The first or last thing of a kind with these words, as it lies there now.
 FIND = """
-(css, text, having) => {
+(css, text, having, isLast) => {
   const reads = (one) => one.textContent.trim();
   const isIt = (one) =>
     (text === null ||
       [one, ...one.querySelectorAll("*")].some((at) => reads(at) === text)) &&
     (having === null || reads(one).includes(having));
-  const found = [...document.querySelectorAll(css)].find(isIt);
+  const all = [...document.querySelectorAll(css)].filter(isIt);
+  const found = isLast ? all[all.length - 1] : all[0];
   if (!found) return "";
   const box = () => found.getBoundingClientRect();
   const x = () => box().left + box().width / 2;
@@ -70,12 +71,12 @@ class Hand:
         """Press a key of a keyboard."""
         raise NotImplementedError
 
-    def tap(self, css, text=None, having=None):
+    def tap(self, css, text=None, having=None, is_last=False):
         """Press the first thing of a kind: with just these words, or having them."""
         end = time.monotonic() + WAIT_S
         before = None
         while True:
-            found = self.run(FIND, css, text, having)
+            found = self.run(FIND, css, text, having, is_last)
             if found and found == before and found.startswith("[true"):
                 x, y = found.rstrip("]").split(",")[1:]
                 self.press(int(x), int(y))

@@ -269,7 +269,7 @@ class Maker:
         self.row("‹ Back")
         self.until_changed(asked)
         for name in dict.fromkeys(missing):
-            self.hand.tap(".reading", having=name)
+            self.hand.tap(".reading", having=name, is_last=True)
             self.reading()
         return bool(missing)
 
@@ -313,10 +313,15 @@ class Maker:
         asked = self.look()
         assert "The time of the recipe is not over." in asked["blockers"]
         missing = [text for text in asked["blockers"] if text.endswith(MISSING)]
+        # One at the end counts only when the end has come: it is entered once.
+        missing = [text for text in missing if (seen["step"], text) not in self.read]
         if missing:
+            self.read[seen["step"], missing[0]] += 1
             self.row("‹ Back")
             self.until_changed(asked)
-            self.hand.tap(".reading", having=missing[0].removesuffix(MISSING))
+            name = missing[0].removesuffix(MISSING)
+            # What the end asks for stands below what the beginning asked for.
+            self.hand.tap(".reading", having=name, is_last=True)
             self.reading()
             return
         assert self.hand.count(".foot .primary[disabled]")
