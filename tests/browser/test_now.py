@@ -4,6 +4,7 @@ import pytest
 
 from tests.browser.test_screens import SIZES, TOO_WIDE, problems_of_layout, show
 
+pytestmark = pytest.mark.long
 # Two makes at their first pressing, begun so that both turns fall together; one
 # that has just been opened. Minutes ago, by the phone's own clock.
 PRESSING = """
