@@ -187,7 +187,11 @@ def problems_of_layout(page, wide, high):
 SIZES = [(360, 740), (412, 839), (820, 1180), (740, 360), (1180, 820)]
 
 
-@pytest.mark.parametrize(("wide", "high"), SIZES)
+# The smallest phone each day; the others, which take a minute, in the long profile.
+@pytest.mark.parametrize(
+    ("wide", "high"),
+    [SIZES[0], *(pytest.param(*size, marks=pytest.mark.long) for size in SIZES[1:])],
+)
 def test_every_place_keeps_its_sizes_and_gaps(at_make, wide, high):
     phone, make = at_make
     phone.page.set_viewport_size({"width": wide, "height": high})
