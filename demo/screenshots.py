@@ -176,7 +176,7 @@ def take_second_day(camera, makes):
     # Kept over a reload, so that it can be left here without the hold.
     page.evaluate("localStorage.removeItem('wet-lock')")
     page.reload()
-    camera.show("trends", see=".block")
+    camera.show("trends", see=".chart")
     camera.take("phone-trends")
     camera.show("makes", see=".row, .card")
     camera.take("phone-makes")

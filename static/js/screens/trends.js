@@ -2,24 +2,25 @@ import { useEffect, useState } from 'preact/hooks';
 import { html } from '../parts/html.js';
 import { LineChart } from '../parts/line-chart.js';
 import { Row, Sheet } from '../parts/sheet.js';
-import { board, call, recipes } from '../parts/source.js';
+import { board, call, core, recipes } from '../parts/source.js';
 import { whyOf } from '../parts/acts.js';
 import { asRead, day, sumValue } from '../format.js';
 import { own, t, words } from '../messages/index.js';
 import { go } from '../router.js';
 
 function useCharts(recipe, shown) {
+  const isReady = core.value === 'ready'; // a core that starts does not hold the makes yet
   const [charts, setCharts] = useState(null);
   const [problem, setProblem] = useState('');
   useEffect(() => {
     let isCurrent = true;
-    if (!recipe) return undefined;
+    if (!recipe || !isReady) return undefined;
     call('desk', 'trends', [recipe], { desk: true }).then(
       (found) => { if (isCurrent) { setCharts(found); setProblem(''); } },
       (failure) => isCurrent && setProblem(whyOf(failure)),
     );
     return () => { isCurrent = false; };
-  }, [recipe, shown]);
+  }, [recipe, shown, isReady]);
   return { charts, problem };
 }
 
