@@ -5,6 +5,7 @@ from typing import Any
 
 from cryptography.hazmat.primitives.asymmetric import ec
 
+from server.alarm.endpoint import read_endpoint
 from server.alarm.message import Message
 from server.store.pushes import Subscription
 
@@ -80,7 +81,8 @@ def _status_of(problem: Any) -> int:
 
 def _host(subscription: Subscription) -> str:
     # The rest of an endpoint is a secret: whoever has it may send.
-    return subscription.endpoint.split("/")[2]
+    where = read_endpoint(subscription.endpoint)
+    return "nowhere" if where is None else f"{where.host}:{where.port}"
 
 
 def is_point(text: bytes) -> bool:

@@ -10,7 +10,8 @@ from flask_smorest import Blueprint
 
 from server import alarm
 from server.alarm import keys
-from server.alarm.contact import contact, may_push_to
+from server.alarm.contact import contact
+from server.alarm.endpoint import push_endpoint
 from server.alarm.sender import is_point
 from server.alarm.watch import LEASE
 from server.api.guard import paired
@@ -78,7 +79,7 @@ def subscribe(wanted: dict[str, Any]) -> dict[str, bool]:
 
     422 when the endpoint is no push service of a browser, or a key is not one.
     """
-    if not may_push_to(wanted["endpoint"], settings().push_hosts):
+    if push_endpoint(wanted["endpoint"], settings().push_hosts) is None:
         raise RefusedError("not_a_push_service", "endpoint")
     for name, is_sound in (("p256dh", is_point), ("auth", _is_secret)):
         if not is_sound(_bytes(wanted["keys"][name], name)):
