@@ -3,10 +3,10 @@
 from typing import Any
 
 from flask import Response, jsonify
-from flask_smorest import Blueprint
 
 from server import live
 from server.alarm.calendar import calendar
+from server.api.body import Blueprint
 from server.api.guard import paired, require
 from server.api.makes import ID
 from server.api.people import server_now

@@ -188,8 +188,6 @@ def _first_problem(messages: Any) -> tuple[str | None, str, Any]:
         messages = messages[name]
     said = messages[0] if isinstance(messages, list) and messages else messages
     field = ".".join(part for part in path[1:] if part != "_schema") or None
-    if said == "Invalid JSON body.":
-        return None, "not_json", None
     key, _, limit = str(said).partition(":")
     return field, key, _limit(limit)
 

@@ -8,7 +8,6 @@ our own page: another site's form can send neither the header nor JSON.
 from collections.abc import Callable
 from functools import wraps
 from typing import ParamSpec, TypeVar
-from urllib.parse import urlsplit
 
 from flask import Flask, Response, g, request
 
@@ -43,6 +42,9 @@ def _check() -> None:
     if not request.path.startswith(PREFIX + "/"):
         return
     path = request.path.removeprefix(PREFIX)
+    # Parts of it are asked of the database, and PostgreSQL takes no NUL.
+    if not path.isprintable():
+        raise auth.RefusedError("not_text", "path")
     if request.method not in ("GET", "HEAD", "OPTIONS"):
         _check_own_page()
     if path in OPEN:
@@ -66,7 +68,7 @@ def _check_own_page() -> None:
     if request.mimetype != "application/json":
         raise auth.RefusedError("not_json_type", "Content-Type", "application/json")
     origin = request.headers.get("Origin")
-    if origin is not None and urlsplit(origin).netloc != request.host:
+    if origin is not None and origin.partition("://")[2] != request.host:
         raise auth.RefusedError("other_origin", "Origin")
     if request.headers.get("Sec-Fetch-Site", "none") not in ("same-origin", "none"):
         raise auth.RefusedError("other_origin", "Sec-Fetch-Site")

@@ -3,7 +3,8 @@
 from importlib.metadata import PackageNotFoundError, version
 
 from flask import Response, jsonify
-from flask_smorest import Blueprint
+
+from server.api.body import Blueprint
 
 blp = Blueprint("health", __name__, description="Whether the server answers")
 

@@ -4,9 +4,9 @@ from collections.abc import Callable
 from typing import Any
 
 from flask import Response, jsonify, request
-from flask_smorest import Blueprint
 
 from server import live
+from server.api.body import Blueprint
 from server.api.guard import guest, paired, require, send_guest_token
 from server.api.pairing import qr_svg
 from server.auth import RefusedError

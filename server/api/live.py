@@ -3,9 +3,9 @@
 from typing import Any
 
 from flask import Response, request, stream_with_context
-from flask_smorest import Blueprint
 
 from server import live, store
+from server.api.body import Blueprint
 from server.api.errors import error_answer
 from server.api.people import server_now
 from server.auth import RefusedError

@@ -3,9 +3,9 @@
 from typing import Any
 
 from flask import Response, jsonify
-from flask_smorest import Blueprint
 
 from server import auth, live
+from server.api.body import Blueprint
 from server.api.guard import paired
 from server.api.people import server_now
 from server.auth import RefusedError

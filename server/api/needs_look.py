@@ -2,9 +2,8 @@
 
 from typing import Any
 
-from flask_smorest import Blueprint
-
 from server import sync
+from server.api.body import Blueprint
 from server.api.guard import paired, require
 from server.auth import RefusedError
 from server.config import now_ms

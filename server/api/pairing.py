@@ -5,9 +5,9 @@ from typing import Any
 
 import segno
 from flask import Response, jsonify, request
-from flask_smorest import Blueprint
 
 from server import auth
+from server.api.body import Blueprint
 from server.api.guard import paired, require, send_token, sent_token
 from server.api.people import public, server_now
 from server.config import settings

@@ -3,9 +3,9 @@
 from typing import Any
 
 from flask import Response, jsonify
-from flask_smorest import Blueprint
 
 from server import auth, store
+from server.api.body import Blueprint
 from server.api.guard import paired, require, send_token, sent_token
 from server.config import now_ms, settings
 from server.shapes import people as shapes

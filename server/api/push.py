@@ -6,7 +6,6 @@ import hashlib
 from typing import Any
 
 from flask import Response, jsonify, request
-from flask_smorest import Blueprint
 
 from server import alarm
 from server.alarm import keys
@@ -14,6 +13,7 @@ from server.alarm.contact import contact
 from server.alarm.endpoint import push_endpoint
 from server.alarm.sender import is_point
 from server.alarm.watch import LEASE
+from server.api.body import Blueprint
 from server.api.guard import paired
 from server.auth import RefusedError
 from server.config import real_now_ms, settings

@@ -3,9 +3,8 @@
 from typing import Any
 
 from flask import Response, jsonify
-from flask_smorest import Blueprint
 
-from server.api.body import read_body
+from server.api.body import Blueprint, read_body, text_problems
 from server.api.errors import error_answer
 from server.api.guard import paired, require
 from server.auth import RefusedError
@@ -70,7 +69,7 @@ def add_recipe() -> Any:
     # The number is the server's to give, so the one that was sent is not read.
     if isinstance(recipe, dict):
         recipe = {**recipe, "version": 1}
-    problems = check_recipe(recipe)
+    problems = text_problems(recipe) or check_recipe(recipe)
     if problems:
         first = problems[0]
         return error_answer(

@@ -13,6 +13,7 @@ import re
 import threading
 from dataclasses import dataclass, replace
 from pathlib import Path
+from stat import S_ISREG
 
 from server.api.bare_python import bare
 from server.api.core_document import body_of, core_texts, squeezed, version_of
@@ -194,9 +195,12 @@ class Shell:
         if parts[0] not in (FOLDERS if len(parts) > 1 else TOP):
             return None
         full = self.static_dir / path
-        if not full.is_file():
+        try:
+            stat = full.stat()
+        except (OSError, ValueError):  # not there, or no name for a file at all
             return None
-        stat = full.stat()
+        if not S_ISREG(stat.st_mode):
+            return None
         mark = (stat.st_mtime_ns, stat.st_size)
         with self._lock:
             kept = self._kept.get(path)

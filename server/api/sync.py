@@ -3,10 +3,9 @@
 from typing import Any
 
 from flask import Response, jsonify
-from flask_smorest import Blueprint
 
 from server import auth, sync
-from server.api.body import read_body
+from server.api.body import Blueprint, read_body
 from server.api.errors import error_answer
 from server.api.guard import paired
 from server.config import settings
