@@ -11,6 +11,7 @@ import pytest
 from hypothesis import settings
 
 from deploy.fetch_modules import LIB, find_node
+from tests.store.cluster import database_url, postgres  # noqa: F401
 
 ROOT = Path(__file__).resolve().parent.parent
 ANSWER_S = 60

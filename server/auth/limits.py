@@ -7,6 +7,7 @@ picture cannot be guessed and must work at any time.
 """
 
 from server.store import pairing as kept
+from server.store import writing
 
 ALL = "all"
 FREE = {False: 5, True: 50}  # wrong codes that cost nothing: one source, all
@@ -36,13 +37,16 @@ def count_wrong(source: str, now_ms: int, rate: float) -> None:
         now_ms: server time [ms].
         rate: how fast the server's clock runs.
     """
-    kept.forget_attempts(now_ms - int(FORGET_S * 1000 * rate))
-    for key in (_key(source), ALL):
-        wrong = kept.attempts_by(key).wrong + 1
-        over = wrong - FREE[key == ALL]
-        wait = 0 if over < 0 else min(FIRST_WAIT_S * 2 ** min(over, 10), LONGEST_WAIT_S)
-        until_ms = now_ms + int(wait * 1000 * rate)
-        kept.save_attempts(key, kept.Attempts(wrong, now_ms, until_ms))
+    with writing():
+        kept.forget_attempts(now_ms - int(FORGET_S * 1000 * rate))
+        for key in (_key(source), ALL):
+            wrong = kept.attempts_by(key).wrong + 1
+            until_ms = now_ms + int(_wait_s(wrong - FREE[key == ALL]) * 1000 * rate)
+            kept.save_attempts(key, kept.Attempts(wrong, now_ms, until_ms))
+
+
+def _wait_s(over: int) -> int:
+    return 0 if over < 0 else min(FIRST_WAIT_S * 2 ** min(over, 10), LONGEST_WAIT_S)
 
 
 def _key(source: str) -> str:

@@ -13,7 +13,7 @@ from typing import Any, NamedTuple
 from server.auth.codes import hash_of, new_token
 from server.auth.refused import RefusedError
 from server.store import links as kept
-from server.store import people
+from server.store import people, writing
 
 MOST_DAYS = 90
 DAY_MS = 86_400_000
@@ -80,10 +80,11 @@ def open_link(token: str, now_ms: int) -> NewLink:
     Raises:
         RefusedError: the link is not known, was revoked or has ended.
     """
-    link = _standing(kept.link_of_token(hash_of(token)), "link_unknown", now_ms)
-    own = new_token()
-    kept.add_visit(link.id, hash_of(own), now_ms, MOST_BROWSERS)
-    return NewLink(link, own)
+    with writing():
+        link = _standing(kept.link_of_token(hash_of(token)), "link_unknown", now_ms)
+        own = new_token()
+        kept.add_visit(link.id, hash_of(own), now_ms, MOST_BROWSERS)
+        return NewLink(link, own)
 
 
 def guest_link(token: str, now_ms: int) -> kept.StoredLink:

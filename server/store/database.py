@@ -6,8 +6,12 @@ that the disk has it. On SQLite that is WAL with synchronous=FULL; NORMAL can
 lose the last commits when the power goes. Both are read back on each new
 connection, because a pragma that is not taken says nothing.
 
-A writer takes its lock at once (BEGIN IMMEDIATE). A deferred transaction that
-reads first and writes later fails when another writer came between.
+A writer takes its lock at once: BEGIN IMMEDIATE on SQLite, where a deferred
+transaction that reads first and writes later fails when another writer came
+between; one advisory lock for all writers on PostgreSQL, where it would succeed
+and act on what is no longer so. So whatever is read inside `writing` stays true
+until it is left, on both, and a guard may be written as it is thought: read,
+decide, write.
 """
 
 import sqlite3
@@ -18,13 +22,15 @@ from typing import Any
 from flask import Flask
 from flask_sqlalchemy import SQLAlchemy
 from flask_sqlalchemy.session import Session
-from sqlalchemy import Connection, Engine, event
+from sqlalchemy import Connection, Engine, event, text
 from sqlalchemy.orm import scoped_session
 
 from server.store.models import Base
 
 BUSY_MS = 10_000  # how long one writer waits for another
+IDLE_MS = 30_000  # a host that vanished in mid-writing holds the others up so long
 POOL = 40  # threads of a worker, and some
+WRITERS = 86_286_744  # any number, the same in every worker
 
 db = SQLAlchemy(model_class=Base)
 _OPEN = "vatside_open"
@@ -83,7 +89,15 @@ def _on_sqlite_begin(connection: Connection) -> None:
 def _on_postgres_connect(connection: Any, _record: object) -> None:
     with connection.cursor() as cursor:
         cursor.execute("SET synchronous_commit = on")
+        cursor.execute(f"SET lock_timeout = {BUSY_MS}")
+        cursor.execute(f"SET idle_in_transaction_session_timeout = {IDLE_MS}")
     connection.commit()
+
+
+def _lock_writers(connection: Connection) -> None:
+    # SQLite has its lock since BEGIN IMMEDIATE.
+    if connection.dialect.name != "sqlite":
+        connection.execute(text("SELECT pg_advisory_xact_lock(:k)"), {"k": WRITERS})
 
 
 @contextmanager
@@ -126,7 +140,9 @@ def _alone(session: scoped_session[Session], writes: bool = False) -> Iterator[N
     info[_OPEN] = "writing" if writes else "reading"
     try:
         if writes:
-            session.connection(execution_options={"vatside_writes": True})
+            _lock_writers(
+                session.connection(execution_options={"vatside_writes": True})
+            )
         yield
     except BaseException:
         session.rollback()
