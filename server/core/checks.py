@@ -73,17 +73,18 @@ def check_key(field: str, value: "str | None") -> "list[dict]":
     return []
 
 
-def check_count(field: str, value: float) -> "list[dict]":
+def check_count(field: str, value: float, most: "float | None" = None) -> "list[dict]":
     """Return a problem when a value is not a whole number of at least one.
 
     Args:
         field: readable path of the number.
         value: the number as received.
+        most: largest count, or None.
 
     Returns:
         List of {"field", "key", "limit"}.
     """
-    problems = check_number(field, value, 1, None)
+    problems = check_number(field, value, 1, most)
     if not problems and value != int(value):
         return [problem(field, "not_whole", None)]
     return problems
@@ -138,3 +139,54 @@ def check_keys(field: str, rows: "list[dict]", name: str) -> "tuple[list, list, 
         paths.append(path)
         keys.append(label)
     return paths, keys, problems
+
+
+def is_larger(value: object, limit: int) -> bool:
+    """Tell whether a value would be larger than so many bytes, written as JSON.
+
+    Args:
+        value: JSON types only.
+        limit: bytes of compact text, about.
+    """
+    # Counted without a JSON writer, which the core does not have: close enough
+    # to the compact text, and without nesting calls.
+    size = 0
+    waiting = [value]
+    while waiting:
+        item = waiting.pop()
+        if isinstance(item, dict):
+            for name in item:
+                waiting.append(name)
+                waiting.append(item[name])
+            size += 2 + 2 * len(item)
+        elif isinstance(item, (list, tuple)):
+            waiting.extend(item)
+            size += 2 + len(item)
+        elif isinstance(item, str):
+            size += 2 + len(bytes(item, "utf-8"))
+        else:
+            size += len(str(item))
+        if size > limit:
+            return True
+    return False
+
+
+def is_deeper(value: object, limit: int) -> bool:
+    """Tell whether a value holds values in values more than so many deep.
+
+    Args:
+        value: JSON types only.
+        limit: how deep; 0 for a value that holds no other.
+    """
+    level = [value]
+    for _ in range(limit + 1):
+        inner: "list[object]" = []
+        for item in level:
+            if isinstance(item, dict):
+                inner.extend(item.values())
+            elif isinstance(item, (list, tuple)):
+                inner.extend(item)
+        if not inner:
+            return False
+        level = inner
+    return True

@@ -70,7 +70,12 @@ def scaled_figure(figure: dict, milk_l: float) -> dict:
 
 
 def check_figure(
-    field: str, figure: object, sources: dict, units: "list | None"
+    field: str,
+    figure: object,
+    sources: dict,
+    units: "list | None",
+    low: "float | None" = None,
+    high: "float | None" = None,
 ) -> "list[dict]":
     """Return everything that is wrong with one figure.
 
@@ -79,13 +84,15 @@ def check_figure(
         figure: the figure as received.
         sources: the recipe's sources by key.
         units: units that make sense here, or None when any known unit does.
+        low: smallest that its value and its band may be, or None.
+        high: largest, or None.
 
     Returns:
         List of {"field", "key", "limit"}.
     """
     if not isinstance(figure, dict):
         return [{"field": field, "key": "missing", "limit": None}]
-    problems = _check_numbers(field, figure)
+    problems = _check_numbers(field, figure, low, high)
     problems.extend(_check_unit(field + ".unit", figure.get("unit"), units))
     source = figure.get("source")
     if not is_text(source):
@@ -130,12 +137,12 @@ def _check_unit(field, unit, units):
     return []
 
 
-def _check_numbers(field, figure):
-    problems = check_number(field + ".value", figure.get("value"), None, None)
+def _check_numbers(field, figure, least, most):
+    problems = check_number(field + ".value", figure.get("value"), least, most)
     for name in ("low", "high"):
         if figure.get(name) is not None:
             path = field + "." + name
-            problems.extend(check_number(path, figure[name], None, None))
+            problems.extend(check_number(path, figure[name], least, most))
     if problems:
         return problems
     value = figure["value"]

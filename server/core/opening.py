@@ -37,7 +37,7 @@ def suggestion(recipe: dict, milk_l: float) -> dict:
     curd_kg = milk_kg * recipe["yield_frac"]["value"]
     moulds = []
     used_kg = 0.0
-    for mould in recipe["moulds"]:
+    for mould in recipe.get("moulds", []):
         wheel_kg = mould["wheel_kg"]["value"]
         count = int(curd_kg * mould["share_frac"]["value"] / wheel_kg)
         moulds.append({"size": mould["size"], "count": count})

@@ -163,7 +163,7 @@ def doses(recipe: dict, milk: dict) -> dict:
         None where the recipe gives no tolerance.
     """
     found = {}
-    for row in recipe["ingredients"]:
+    for row in recipe.get("ingredients", []):
         per = row["dose"]["per"]
         amount = row["dose"]["amount"]["value"]
         times = 1.0

@@ -12,12 +12,14 @@ from .checks import (
     check_key,
     check_keys,
     check_text,
+    is_larger,
     mappings,
     problem,
 )
 from .figures import check_figure, check_status, is_text
 from .quantities import check_number
 from .recipe_curve import check_curve
+from .recipe_form import check_form
 from .recipe_steps import check_steps
 
 SCHEMA = 1
@@ -25,12 +27,17 @@ MAX_BYTES = 262144  # in three languages; the recipe is frozen whole into each m
 
 DOSE_UNITS = ("mL", "g", "kg", "pack")
 DOSE_PER = {"kg_milk": "/kg", "l_milk": "/L", "make": ""}
-MOULD_UNITS = (
-    ("wheel_kg", "kg"),
-    ("diameter_m", "m"),
-    ("height_m", "m"),
-    ("share_frac", "fraction"),
+# A wheel of nothing has no place in any sum.
+MOULD_FIGURES = (
+    ("wheel_kg", "kg", 0.001, 10000.0),
+    ("diameter_m", "m", 0.001, 10.0),
+    ("height_m", "m", 0.001, 10.0),
+    ("share_frac", "fraction", 0.0, 1.0),
 )
+MOST_MILK_L = 1000000.0
+MOST_DOSE = 1000000.0
+# Named figures that a sum divides by, or that make a time.
+FIGURE_RANGES = {"floc_factor": (0.1, 100.0)}
 
 
 def check_recipe(recipe: dict) -> "list[dict]":
@@ -45,7 +52,7 @@ def check_recipe(recipe: dict) -> "list[dict]":
     """
     if not isinstance(recipe, dict):
         return [problem("recipe", "not_a_mapping", None)]
-    if _is_larger(recipe, MAX_BYTES):
+    if is_larger(recipe, MAX_BYTES):
         return [problem("recipe", "too_large", MAX_BYTES)]
     problems = _check_head(recipe)
     sources = recipe.get("sources")
@@ -53,40 +60,18 @@ def check_recipe(recipe: dict) -> "list[dict]":
         return problems + [problem("sources", "missing", None)]
     problems.extend(_check_sources(sources))
     problems.extend(_check_milk(recipe.get("milk"), sources))
-    problems.extend(
-        check_figure("yield_frac", recipe.get("yield_frac"), sources, ["fraction"])
-    )
+    share = recipe.get("yield_frac")
+    problems.extend(check_figure("yield_frac", share, sources, ["fraction"], 0.001, 1))
     problems.extend(_check_moulds(recipe, sources))
     ingredients, keys, found = _ingredients(recipe, sources)
     problems.extend(found)
     problems.extend(_check_figures(recipe.get("figures"), sources))
     problems.extend(check_steps(recipe, keys))
     problems.extend(check_curve(recipe, sources))
-    return problems + _never_added(recipe, ingredients)
-
-
-def _is_larger(recipe, limit):
-    # Counted without a JSON writer, which the core does not have: close enough
-    # to the compact text, and without nesting calls.
-    size = 0
-    waiting = [recipe]
-    while waiting:
-        item = waiting.pop()
-        if isinstance(item, dict):
-            for name in item:
-                waiting.append(name)
-                waiting.append(item[name])
-            size += 2 + 2 * len(item)
-        elif isinstance(item, (list, tuple)):
-            waiting.extend(item)
-            size += 2 + len(item)
-        elif isinstance(item, str):
-            size += 2 + len(bytes(item, "utf-8"))
-        else:
-            size += len(str(item))
-        if size > limit:
-            return True
-    return False
+    problems.extend(_never_added(recipe, ingredients))
+    # Of a field that is wrong in its meaning, its kind need not be told too.
+    told = [row["field"] for row in problems]
+    return problems + [row for row in check_form(recipe) if row["field"] not in told]
 
 
 def _check_head(recipe):
@@ -119,14 +104,14 @@ def _check_sources(sources):
 def _check_milk(milk, sources):
     if not isinstance(milk, dict):
         return [problem("milk", "missing", None)]
-    problems = check_number("milk.low_l", milk.get("low_l"), 0, None)
+    problems = check_number("milk.low_l", milk.get("low_l"), 0, MOST_MILK_L)
     if not problems:
         low_l = milk["low_l"]
-        problems = check_number("milk.high_l", milk.get("high_l"), low_l, None)
+        problems = check_number("milk.high_l", milk.get("high_l"), low_l, MOST_MILK_L)
     if milk.get("fat_frac") is not None:
-        problems.extend(
-            check_figure("milk.fat_frac", milk["fat_frac"], sources, ["fraction"])
-        )
+        field = "milk.fat_frac"
+        fat = milk["fat_frac"]
+        problems.extend(check_figure(field, fat, sources, ["fraction"], 0.0, 0.6))
     return problems
 
 
@@ -137,7 +122,9 @@ def _check_figures(figures, sources):
         return [problem("figures", "not_a_mapping", None)]
     problems = []
     for name in sorted(figures):
-        problems.extend(check_figure("figures." + name, figures[name], sources, None))
+        low, high = FIGURE_RANGES.get(name, (None, None))
+        field = "figures." + name
+        problems.extend(check_figure(field, figures[name], sources, None, low, high))
     return problems
 
 
@@ -148,9 +135,10 @@ def _check_moulds(recipe, sources):
     total_frac = 0.0
     for path, mould in zip(paths, moulds):
         problems.extend(check_text(path + ".title", mould.get("title")))
-        for name, unit in MOULD_UNITS:
+        for name, unit, low, high in MOULD_FIGURES:
             field = path + "." + name
-            problems.extend(check_figure(field, mould.get(name), sources, [unit]))
+            figure = mould.get(name)
+            problems.extend(check_figure(field, figure, sources, [unit], low, high))
         total_frac += _share_frac(mould)
     # Thirds are written 0.33, so the sum may miss one by a little.
     if moulds and not problems and abs(total_frac - 1.0) > 0.011:
@@ -183,9 +171,9 @@ def _check_dose(path, ingredient, sources):
     per = dose.get("per")
     problems.extend(check_choice(path + ".dose.per", per, DOSE_PER, "not_a_choice"))
     units = None if problems else [str(unit) + DOSE_PER[str(per)]]
-    problems.extend(
-        check_figure(path + ".dose.amount", dose.get("amount"), sources, units)
-    )
+    field = path + ".dose.amount"
+    amount = dose.get("amount")
+    problems.extend(check_figure(field, amount, sources, units, 0.0, MOST_DOSE))
     if ingredient.get("tolerance_frac") is not None:
         field = path + ".tolerance_frac"
         problems.extend(check_number(field, ingredient["tolerance_frac"], 0, 1))

@@ -10,10 +10,11 @@ from .checks import (
 )
 from .figures import check_figure, is_text
 from .quantities import QUANTITIES, check_number
-from .recipe_turns import check_turns
+from .recipe_turns import LONGEST_S, check_turns
 from .sum_keys import SUM_KEYS
 from .waits import circular_waits
 
+MOST_ROUNDS = 1000
 PLACES = ("tank", "vat", "table", "press", "brine", "store")
 CAUTIONS = (
     "scald",
@@ -112,7 +113,7 @@ def _check_words(path, step):
         problems.extend(check_text(field + ".do", row.get("do")))
     for name in ("round", "rounds"):
         if step.get(name) is not None:
-            problems.extend(check_count(path + "." + name, step[name]))
+            problems.extend(check_count(path + "." + name, step[name], MOST_ROUNDS))
     return problems
 
 
@@ -150,8 +151,7 @@ def _check_lasts(path, step, sources):
     lasts = step.get("lasts")
     if lasts is None:
         return []
-    problems = check_figure(field, lasts, sources, ["s"])
-    return problems or check_number(field + ".value", lasts["value"], 0, None)
+    return check_figure(field, lasts, sources, ["s"], 0, LONGEST_S)
 
 
 def _check_end(path, step, recipe, keys):
@@ -240,7 +240,7 @@ def _check_readings(path, step):
         )
         if reading.get("every_s") is not None:
             problems.extend(
-                check_number(field + ".every_s", reading["every_s"], 1, None)
+                check_number(field + ".every_s", reading["every_s"], 1, LONGEST_S)
             )
     return problems
 

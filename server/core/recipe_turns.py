@@ -4,6 +4,8 @@ from .checks import mappings, problem
 from .figures import check_figure
 from .quantities import check_number
 
+LONGEST_S = 315360000.0  # ten years: no cheese is older
+
 
 def check_turns(path: str, step: dict, sources: dict) -> "list[dict]":
     """Return everything that is wrong with the turning that a step asks for.
@@ -31,7 +33,7 @@ def check_turns(path: str, step: dict, sources: dict) -> "list[dict]":
         wrong = check_figure(at + ".every", part.get("every"), sources, ["s"])
         if not wrong:
             value = part["every"]["value"]
-            wrong = check_number(at + ".every.value", value, 60, None)
+            wrong = check_number(at + ".every.value", value, 60, LONGEST_S)
         is_last = place == len(parts) - 1
         until = part.get("until")
         if is_last and until is not None:
@@ -40,7 +42,8 @@ def check_turns(path: str, step: dict, sources: dict) -> "list[dict]":
             found = check_figure(at + ".until", until, sources, ["s"])
             if not found:
                 low = before_s + 1
-                found = check_number(at + ".until.value", until["value"], low, None)
+                value = until["value"]
+                found = check_number(at + ".until.value", value, low, LONGEST_S)
                 before_s = until["value"]
             wrong = wrong + found
         problems = problems + wrong

@@ -5,12 +5,9 @@ would change a copy. So a small module beside the core makes it, fills it and
 asks it, on the server and on the phone alike.
 """
 
-import importlib.util
-import sys
-
 import pytest
 
-from tests.conftest import Phone, call_on_server
+from tests.conftest import Phone, beside_core
 from tests.core.builders import MAKE, at
 
 ASKED = '''
@@ -137,15 +134,9 @@ def asked_folder(tmp_path_factory):
 
 @pytest.fixture(scope="session")
 def ask_server(asked_folder):
-    name = "server.core.asked"
-    spec = importlib.util.spec_from_file_location(
-        name, asked_folder / "core" / "asked.py"
-    )
-    module = importlib.util.module_from_spec(spec)
-    sys.modules[name] = module
-    spec.loader.exec_module(module)
-    yield Ask(call_on_server)
-    del sys.modules[name]
+    call, close = beside_core("asked", asked_folder / "core" / "asked.py")
+    yield Ask(call)
+    close()
 
 
 @pytest.fixture(scope="session")

@@ -67,8 +67,10 @@ function limitText(field, limit, name) {
 
 /** One problem in words; `name` is the quantity that a "value" is of. */
 export function problemText({ field, key, limit }, name) {
-  const last = String(field).split('.').pop();
-  const what = name && field === 'value' ? t('quantity.' + name) : tFirst(['field.' + last]);
+  const path = String(field).split('.');
+  const label = name && field === 'value' ? t('quantity.' + name) : tFirst(['field.' + path.at(-1)]);
+  // Of many rows that have such a field: which one.
+  const what = path.length > 2 ? t('problem.field_in', { field: label, path: field }) : label;
   return t('problem.' + key, { field: what, limit: has('role.' + limit) ? inside(t('role.' + limit)) : limitText(field, limit, name) });
 }
 
