@@ -1,5 +1,6 @@
 """The form of an entry that says what the creamery has, without its limits."""
 
+from .checks import MAX_KEY
 from .quantities import check_number
 
 TYPE_CHECKING = False
@@ -9,6 +10,7 @@ if TYPE_CHECKING:
 # What is agreed with the authority, and under which key with whom.
 AGREED = {"gap_max_s": "gap_agreed_with"}
 
+MOST_KEYS = 100
 LONGEST = 80  # letters of a row of words
 BESIDE = ("typed",)  # what stands beside the values in a mapping
 
@@ -30,6 +32,55 @@ def check_entry(data: dict) -> "list[dict]":
     if key in AGREED and not problems:
         problems = check_words("agreed_with", data.get("agreed_with") or "")
     return problems
+
+
+def check_mapping(field: str, equipment: dict) -> "list[dict]":
+    """Return what is wrong with the form of what an opening freezes.
+
+    Args:
+        field: where it stands in the opening.
+        equipment: {key: value} and "typed", as received.
+
+    Returns:
+        List of {"field", "key", "limit"}.
+    """
+    if len(equipment) > MOST_KEYS:
+        return [{"field": field, "key": "too_many", "limit": MOST_KEYS}]
+    problems = []
+    for key in sorted(equipment):
+        path = field + "." + key
+        if len(key) > MAX_KEY:
+            problems.append({"field": field, "key": "too_long", "limit": MAX_KEY})
+        elif key == "typed":
+            problems.extend(_check_typed(path, equipment[key]))
+        elif equipment[key] is not None:  # as good as left out
+            problems.extend(check_plain(path, equipment[key]))
+    return problems
+
+
+def _check_typed(field, typed):
+    if not isinstance(typed, dict):
+        return [{"field": field, "key": "not_a_mapping", "limit": None}]
+    if len(typed) > MOST_KEYS:
+        return [{"field": field, "key": "too_many", "limit": MOST_KEYS}]
+    problems = []
+    for key in sorted(typed):
+        pair = typed[key]
+        if not isinstance(pair, list) or len(pair) != 2:
+            path = field + "." + key
+            problems.append({"field": path, "key": "not_a_list", "limit": None})
+        else:
+            for told in pair:
+                problems.extend(_check_told(field + "." + key, told))
+    return problems
+
+
+def _check_told(field, told):
+    if not isinstance(told, str):
+        return [{"field": field, "key": "not_text", "limit": None}]
+    if len(told) > LONGEST:
+        return [{"field": field, "key": "too_long", "limit": LONGEST}]
+    return []
 
 
 def check_plain(key: str, value: "Any") -> "list[dict]":

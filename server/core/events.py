@@ -21,9 +21,10 @@ Envelope:
     data      fields of the kind
 """
 
-from .equipment_form import check_entry
+from .checks import MAX_KEY, is_deeper, is_larger
+from .equipment_form import check_entry, check_mapping
 from .quantities import check_number, check_value
-from .recipe import check_recipe
+from .recipe import MAX_BYTES, check_recipe
 from .recipe_steps import JUDGEMENTS
 
 ROLES = ("viewer", "helper", "maker", "owner")  # each may do what those before may
@@ -31,6 +32,13 @@ ROLES = ("viewer", "helper", "maker", "owner")  # each may do what those before 
 # A clock may be wrong by hours and is corrected; outside 2000..2100 it is noise.
 EARLIEST_MS = 946684800000
 LATEST_MS = 4102444800000
+
+MOST_MOULDS = 20
+MOST_SET = 20  # fields of one correction
+# Of an entry whole, beside the recipe that an opening carries: the longest note in
+# letters of four bytes, with room. Every phone of the creamery keeps every entry.
+MOST_BYTES = 16384
+DEEPEST = 20
 
 
 def _field(name, kind, required=True, low=None, high=None, choices=None, unit=None):
@@ -71,7 +79,7 @@ KINDS = {
             _field("milk_l", "number", low=1.0, high=50000.0, unit="L"),
             _text("vat", 60, required=False),
             _field("moulds", "moulds", required=False),
-            _field("equipment", "mapping", required=False),
+            _field("equipment", "equipment_of_make", required=False),
             _field("practice", "bool", required=False),
         ],
     ),
@@ -132,7 +140,7 @@ KINDS = {
         ],
     ),
     "note_added": _kind("helper", [_text("text", 2000), _STEP_OPTIONAL]),
-    "entry_corrected": _kind("helper", [_field("set", "mapping"), _WHY], "required"),
+    "entry_corrected": _kind("helper", [_field("set", "set"), _WHY], "required"),
     "entry_struck": _kind("helper", [_WHY], ref="required"),
     "duplicate_judged": _kind("maker", [_field("same", "bool")], ref="required"),
     "alert_acknowledged": _kind("helper", [_text("alert", 160), _WHY_OPTIONAL]),
@@ -287,8 +295,11 @@ def check_event(event: dict) -> "list[dict]":
     """
     if not isinstance(event, dict):
         return [{"field": "event", "key": "not_a_mapping", "limit": None}]
-    problems = _check_envelope(event)
     name = event.get("kind")
+    problems = _check_size(event, name)
+    if problems:
+        return problems  # nothing else of it is worth the time
+    problems = _check_envelope(event)
     if not isinstance(name, str) or name not in KINDS:
         problems.append({"field": "kind", "key": "unknown_kind", "limit": None})
         return problems
@@ -336,6 +347,15 @@ def check_data(kind: str, data: dict, only: "dict | None" = None) -> "list[dict]
         if name not in known:
             problems.append({"field": name, "key": "unknown_field", "limit": None})
     return problems
+
+
+def _check_size(event, kind):
+    most = MOST_BYTES + (MAX_BYTES if kind == "make_opened" else 0)
+    if is_larger(event, most):
+        return [{"field": "event", "key": "too_large", "limit": most}]
+    if is_deeper(event, DEEPEST):
+        return [{"field": "event", "key": "too_deep", "limit": DEEPEST}]
+    return []
 
 
 def _check_envelope(event):
@@ -393,15 +413,29 @@ def _check_text(field, value):
 
 
 def _check_moulds(name, value):
-    if not isinstance(value, list) or len(value) > 20:
-        return [{"field": name, "key": "not_a_list", "limit": 20}]
+    if not isinstance(value, list):
+        return [{"field": name, "key": "not_a_list", "limit": None}]
+    if len(value) > MOST_MOULDS:
+        return [{"field": name, "key": "too_many", "limit": MOST_MOULDS}]
     problems = []
     for row in value:
         if not isinstance(row, dict) or not isinstance(row.get("size"), str):
             problems.append({"field": name + ".size", "key": "missing", "limit": None})
             continue
+        if len(row["size"]) > MAX_KEY:
+            field = name + ".size"
+            problems.append({"field": field, "key": "too_long", "limit": MAX_KEY})
         problems.extend(_check_int(name + ".count", row.get("count"), 0, 5000))
     return problems
+
+
+def _check_set(name, value):
+    if len(value) > MOST_SET:
+        return [{"field": name, "key": "too_many", "limit": MOST_SET}]
+    for field in value:
+        if len(field) > MAX_KEY:
+            return [{"field": name, "key": "too_long", "limit": MAX_KEY}]
+    return []
 
 
 def _check_equipment(data):
@@ -441,4 +475,6 @@ def _check_field(field, value, data):
         return [{"field": name, "key": "not_a_mapping", "limit": None}]
     if kind == "recipe":
         return check_recipe(value)
-    return []
+    if kind == "equipment_of_make":
+        return check_mapping(name, value)
+    return _check_set(name, value)

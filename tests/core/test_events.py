@@ -199,8 +199,42 @@ def test_what_is_wrong_in_the_body_is_named(ask, event, expected):
     ("changes", "expected"),
     [
         ({"milk_l": 0.5}, problem("milk_l", "below", 1.0)),
-        ({"moulds": 7}, problem("moulds", "not_a_list", 20)),
-        ({"moulds": [7] * 21}, problem("moulds", "not_a_list", 20)),
+        ({"moulds": 7}, problem("moulds", "not_a_list")),
+        ({"moulds": [7] * 21}, problem("moulds", "too_many", 20)),
+        (
+            {"moulds": [{"size": "s" * 61, "count": 3}]},
+            problem("moulds.size", "too_long", 60),
+        ),
+        (
+            {"equipment": {str(n): 1 for n in range(101)}},
+            problem("equipment", "too_many", 100),
+        ),
+        ({"equipment": {"k" * 61: 1}}, problem("equipment", "too_long", 60)),
+        ({"equipment": {"lid": [1]}}, problem("equipment.lid", "not_a_number")),
+        (
+            {"equipment": {"lid": "w" * 81}},
+            problem("equipment.lid", "too_long", 80),
+        ),
+        (
+            {"equipment": {"typed": [1]}},
+            problem("equipment.typed", "not_a_mapping"),
+        ),
+        (
+            {"equipment": {"typed": {"lid": "2"}}},
+            problem("equipment.typed.lid", "not_a_list"),
+        ),
+        (
+            {"equipment": {"typed": {"lid": ["2", "k" * 81]}}},
+            problem("equipment.typed.lid", "too_long", 80),
+        ),
+        (
+            {"equipment": {"typed": {"lid": ["2", 7]}}},
+            problem("equipment.typed.lid", "not_text"),
+        ),
+        (
+            {"equipment": {"typed": {str(n): ["2", "kg"] for n in range(101)}}},
+            problem("equipment.typed", "too_many", 100),
+        ),
         ({"moulds": [7]}, problem("moulds.size", "missing")),
         ({"moulds": [{"count": 3}]}, problem("moulds.size", "missing")),
         (
@@ -291,3 +325,49 @@ def test_nobody_may_do_more_than_who_stands_above(core, kind):
     assert may == sorted(may)
     assert may[0] is False
     assert may[-1] is True
+
+
+def nested(deep):
+    value = 1
+    for _ in range(deep):
+        value = [value]
+    return value
+
+
+@pytest.mark.parametrize(
+    ("data", "expected"),
+    [
+        ({"set": {"text": "w" * 20000}}, problem("event", "too_large", 16384)),
+        ({"set": {"value": "é" * 9000}}, problem("event", "too_large", 16384)),
+        ({"set": {"value": nested(25)}}, problem("event", "too_deep", 20)),
+        (
+            {"set": {str(n): 1 for n in range(21)}},
+            problem("set", "too_many", 20),
+        ),
+        ({"set": {"k" * 61: 1}}, problem("set", "too_long", 60)),
+    ],
+)
+def test_a_correction_has_a_limit_in_every_direction(core, data, expected):
+    phone = Phone()
+    ref = phone.opened()["id"]
+    event = phone.event("entry_corrected", 5, ref=ref, why="mistyped", **data)
+    assert core("events", "check_event", event) == [expected]
+
+
+def test_no_kind_takes_more_than_every_phone_can_keep(core):
+    for kind in table.KINDS:
+        event = Phone().event(kind, 5, junk=["j" * 100] * 4000)
+        most = 16384 + (262144 if kind == "make_opened" else 0)
+        told = core("events", "check_event", event)
+        assert told == [problem("event", "too_large", most)], kind
+
+
+def test_what_stands_beside_the_envelope_counts_too(core):
+    event = {**Phone().event("note_added", 5, text="ok"), "beside": "b" * 17000}
+    told = core("events", "check_event", event)
+    assert told == [problem("event", "too_large", 16384)]
+
+
+def test_the_longest_note_in_the_widest_letters_fits(core):
+    event = Phone().event("note_added", 5, text="\U0001f9c0" * 2000)
+    assert core("events", "check_event", event) == []
