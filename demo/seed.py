@@ -374,17 +374,40 @@ def seed(data_dir):
     """
     app = create_app(replace(from_environment(), data_dir=data_dir))
     with app.app_context():
-        if store.count_events():
-            raise ValueError(f"{data_dir} already holds makes; seed an empty folder")
+        require_empty(data_dir)
         now_ms = real_now_ms()
         recipe = json.loads(RECIPE.read_text("utf-8"))
         by_person, found = all_makes(recipe, now_ms)
-        entries = [event for make in found for event in make.events]
-        entries += brine_tank(by_person, found, now_ms)
-        with store.writing():
-            pair(by_person, now_ms)
-            send(entries, by_person)
-        print(f"Quernbeck Creamery: {len(found)} makes, {store.head_n()} entries.")
+        fill(by_person, found, brine_tank(by_person, found, now_ms), now_ms)
+
+
+def require_empty(data_dir):
+    """Refuse a folder that holds makes.
+
+    Args:
+        data_dir: the folder whose app is asked.
+
+    Raises:
+        ValueError: it holds some.
+    """
+    if store.count_events():
+        raise ValueError(f"{data_dir} already holds makes; seed an empty folder")
+
+
+def fill(by_person, found, tank, now_ms):
+    """Write people, phones and makes into the store of the app that is asked.
+
+    Args:
+        by_person: first answer of `all_makes`.
+        found: second answer of `all_makes`.
+        tank: answer of `brine_tank`.
+        now_ms: now [ms].
+    """
+    entries = [event for make in found for event in make.events] + tank
+    with store.writing():
+        pair(by_person, now_ms)
+        send(entries, by_person)
+    print(f"Quernbeck Creamery: {len(found)} makes, {store.head_n()} entries.")
 
 
 def main():

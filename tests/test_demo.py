@@ -4,7 +4,9 @@ import pytest
 
 from demo import replay, seed
 from demo.recorded import new_id
-from server.config import read_rules
+from server import store
+from server.app import create_app
+from server.config import Settings, read_rules
 from server.core import desk
 from server.core.events import check_event
 from server.core.sums.equipment import check_equipment
@@ -172,12 +174,17 @@ def test_salt_was_added_to_the_tank_once_and_brought_its_strength_back(creamery)
     assert after["salt_frac"] == pytest.approx(after["wanted_frac"], abs=1e-4)
 
 
-def test_seeding_twice_is_refused_and_adds_nothing(tmp_path, capsys):
-    seed.seed(tmp_path)
-    said = capsys.readouterr().out
-    assert "3 makes" in said
+def test_seeding_twice_is_refused_and_adds_nothing(creamery, tmp_path, capsys):
+    app = create_app(Settings(data_dir=tmp_path))
+    with app.app_context():
+        seed.require_empty(tmp_path)
+        seed.fill(*creamery, NOW_MS)
+        held = store.count_events()
+    assert f"3 makes, {held} entries" in capsys.readouterr().out
     with pytest.raises(ValueError, match="already holds makes"):
         seed.seed(tmp_path)
+    with app.app_context():
+        assert store.count_events() == held > 0
 
 
 def test_a_recording_sends_each_entry_when_it_falls_due():
