@@ -1,0 +1,189 @@
+// The exchange with a server that answers late, in part, wrongly or not at all.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+
+import { phone, until } from "../page.mjs";
+
+const EPOCH = "epoch-1";
+const LOST = "lost"; // the server heard it, and its answer never came
+
+function entry(id, atMs = 1000) {
+  return { id, make: "make-1", kind: "note_added", at_ms: atMs, off_ms: 0, data: {} };
+}
+
+/** A server of one log; `faults` are answers given instead, first come first. */
+function server(world, { epoch = EPOCH, faults = [], log = [] } = {}) {
+  const state = { epoch, faults, log, pushes: [] };
+  const stored = ({ id }) => ({ id, st: "stored", n: log.length });
+  world.server = async ({ method, path, body }) => {
+    const fault = state.faults[0]?.({ method, path, body });
+    if (fault) state.faults.shift();
+    if (fault === LOST) throw new TypeError("network");
+    if (fault) return fault;
+    if (path.startsWith("/sync/have")) {
+      const upto = Math.max(0, ...state.log.map(({ event }) => event.seq));
+      return { body: { upto, missing: [] } };
+    }
+    if (path.startsWith("/sync/pull")) {
+      const asked = new URL(path, "http://x").searchParams;
+      if (asked.get("epoch") && asked.get("epoch") !== state.epoch) {
+        return { status: 409, body: { error: { key: "epoch" }, epoch: state.epoch } };
+      }
+      const events = state.log.filter(({ n }) => n > Number(asked.get("after")));
+      const next = state.log.length;
+      return { body: { epoch: state.epoch, events, next, more: false } };
+    }
+    state.pushes.push(body.events.map(({ id }) => id));
+    for (const event of body.events) {
+      if (state.log.some((row) => row.event.id === event.id)) continue;
+      state.log.push({ n: state.log.length + 1, recv_ms: 1, event });
+    }
+    return { body: { epoch: state.epoch, results: body.events.map(stored), have: {} } };
+  };
+  return state;
+}
+
+async function paired(world) {
+  const page = await world.open();
+  world.core = () => ({ changed: [], problems: [] });
+  await page.db.setMeta("device", "device-1");
+  await page.db.beginEpoch(EPOCH);
+  return page;
+}
+
+async function exchanged(page) {
+  page.sync.kick("asked");
+  await until(() => !page.state.syncing.value, "the exchange to end");
+}
+
+test("what waits goes up, is acknowledged, and comes down once", async () => {
+  const world = phone();
+  const page = await paired(world);
+  const told = server(world);
+  await page.db.enqueue(entry("a"));
+  await exchanged(page);
+  assert.equal(page.state.net.value, "online");
+  assert.equal(page.state.unsent.value, 0);
+  assert.deepEqual(await page.db.place(), { epoch: EPOCH, cursor: 1 });
+  await exchanged(page);
+  assert.equal(told.log.length, 1);
+  assert.equal((await page.db.everything()).length, 1);
+});
+
+test("an answer that is lost costs nothing: the entry goes again", async () => {
+  const world = phone();
+  const page = await paired(world);
+  const told = server(world);
+  await page.db.enqueue(entry("a"));
+  const lost = ({ path, body }) => {
+    if (path !== "/sync/push") return null;
+    told.log.push({ n: 1, recv_ms: 1, event: body.events[0] });
+    return LOST;
+  };
+  told.faults = [lost];
+  await exchanged(page);
+  assert.equal(page.state.net.value, "server_gone");
+  assert.equal((await page.db.pending()).count, 1);
+  await exchanged(page);
+  assert.equal((await page.db.pending()).count, 0);
+  assert.equal(told.log.length, 1);
+});
+
+test("a body that is too large is halved until it fits", async () => {
+  const world = phone();
+  const page = await paired(world);
+  const told = server(world);
+  const tooLarge = ({ path, body }) =>
+    path === "/sync/push" && body.events.length > 1
+      ? { status: 413, body: { error: { key: "too_large" } } }
+      : null;
+  told.faults = [tooLarge, tooLarge];
+  for (const id of ["a", "b", "c", "d"]) await page.db.enqueue(entry(id));
+  await exchanged(page);
+  assert.deepEqual(told.pushes, [["a"], ["b"], ["c"], ["d"]]);
+  assert.equal((await page.db.pending()).count, 0);
+});
+
+test("a phone that is signed out keeps all that it holds", async () => {
+  const world = phone();
+  const page = await paired(world);
+  server(world, {
+    faults: [() => ({ status: 401, body: { error: { key: "not_paired" } } })],
+  });
+  await page.db.enqueue(entry("a"));
+  await exchanged(page);
+  assert.equal(page.state.net.value, "not_paired");
+  assert.equal((await page.db.pending()).count, 1);
+});
+
+test("a server that asks for patience is left alone until then", async () => {
+  const world = phone();
+  const page = await paired(world);
+  server(world, {
+    faults: [
+      () => ({
+        status: 503,
+        headers: { "Retry-After": "60" },
+        body: { error: { key: "busy" } },
+      }),
+    ],
+  });
+  await page.db.enqueue(entry("a"));
+  await exchanged(page);
+  const before = world.asked.length;
+  page.sync.kick("tap");
+  assert.equal(world.asked.length, before);
+  await exchanged(page); // a person asked
+  assert.ok(world.asked.length > before);
+});
+
+test("a restored server is offered again what it lost", async () => {
+  const world = phone();
+  const page = await paired(world);
+  const told = server(world);
+  await page.db.enqueue(entry("a"));
+  await exchanged(page);
+  told.log.length = 0;
+  told.epoch = "epoch-2";
+  await exchanged(page);
+  await exchanged(page);
+  assert.deepEqual(
+    told.log.map(({ event }) => event.id),
+    ["a"],
+  );
+  assert.deepEqual(await page.db.place(), { epoch: "epoch-2", cursor: 1 });
+});
+
+test("an answer cut off in the middle moves nothing", async () => {
+  const world = phone();
+  const page = await paired(world);
+  const told = server(world, {
+    log: [{ n: 1, recv_ms: 1, event: { ...entry("b"), seq: 1 } }],
+  });
+  const cut = ({ path }) =>
+    path.startsWith("/sync/pull")
+      ? new Response('{"epoch": "epoch-1", "events": [{"n": 1, "ev')
+      : null;
+  told.faults = [cut];
+  await exchanged(page);
+  assert.equal((await page.db.place()).cursor, 0);
+  await exchanged(page);
+  assert.deepEqual(
+    (await page.db.everything()).map(({ id }) => id),
+    ["b"],
+  );
+});
+
+test("what others recorded reaches the core", async () => {
+  const world = phone();
+  const page = await paired(world);
+  server(world, { log: [{ n: 1, recv_ms: 1, event: { ...entry("b"), seq: 1 } }] });
+  const taken = [];
+  world.core = (name, ...args) => {
+    if (name === "desk.take") taken.push(...args[0].map(({ id }) => id));
+    return { changed: ["make-1"], problems: [] };
+  };
+  await exchanged(page);
+  await until(() => taken.includes("b"), "the core to be told");
+});
