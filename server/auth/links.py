@@ -6,11 +6,11 @@ kept in a cookie that scripts cannot read. Only hashes are kept here. A guest is
 no person and no phone: what asks for either is closed to them.
 """
 
-import re
 import uuid
 from typing import Any, NamedTuple
 
 from server.auth.codes import hash_of, new_token
+from server.auth.masking import Known, Mask
 from server.auth.refused import RefusedError
 from server.store import links as kept
 from server.store import people, writing
@@ -18,12 +18,6 @@ from server.store import people, writing
 MOST_DAYS = 90
 DAY_MS = 86_400_000
 MOST_BROWSERS = 20  # a link that was passed on widely is one to take back
-
-# Fields that hold a person's id, and fields that hold a person's own words.
-PERSON_FIELDS = ("by", "person", "opened_by")
-DEVICE_FIELDS = ("device",)
-WORD_FIELDS = ("text", "why", "label", "statement", "note")
-SHORTEST_NAME = 3
 
 links = kept.all_links
 
@@ -118,13 +112,13 @@ def without_people(answer: Any) -> Any:
     """Return an answer of the core with roles in place of people.
 
     A person's id becomes their role, a phone's id goes, and a name that someone
-    wrote into a note becomes the role in square brackets.
+    wrote into any text becomes the role in square brackets; see `masking`.
 
     Args:
         answer: View, record or Curve; it is not changed.
     """
-    known = people.all_people()
-    return _swapped(answer, {one.id: one.role for one in known}, _names(known))
+    known = [Known(one.id, one.name, one.role) for one in people.all_people()]
+    return Mask(known).answer(answer)
 
 
 def _standing(
@@ -137,41 +131,3 @@ def _standing(
     if now_ms >= link.until_ms:
         raise RefusedError("link_ended", limit=link.until_ms)
     return link
-
-
-def _names(known: list[people.StoredPerson]) -> list[tuple[re.Pattern[str], str]]:
-    found = []
-    for person in known:
-        parts = [person.name]
-        if person.role != "viewer":  # who enters nothing is seldom called by name
-            parts += [one for one in person.name.split() if one[:1].isupper()]
-        for part in sorted(set(parts), key=len, reverse=True):
-            if len(part) >= SHORTEST_NAME:
-                pattern = re.compile(rf"(?<!\w){re.escape(part)}(?!\w)")
-                found.append((pattern, f"[{person.role}]"))
-    # Whole names first: "Ann Lee" before the "Ann" of another person.
-    return sorted(found, key=lambda row: -len(row[0].pattern))
-
-
-def _swapped(
-    value: Any,
-    roles: dict[str, str],
-    names: list[tuple[re.Pattern[str], str]],
-    field: str = "",
-) -> Any:
-    if isinstance(value, dict):
-        return {key: _swapped(one, roles, names, key) for key, one in value.items()}
-    if isinstance(value, list):
-        return [_swapped(one, roles, names, field) for one in value]
-    if not isinstance(value, str):
-        return value
-    if field in DEVICE_FIELDS:
-        return None
-    if value in roles:
-        return roles[value]
-    if field in PERSON_FIELDS:
-        return "unknown"
-    if field in WORD_FIELDS:
-        for pattern, role in names:
-            value = pattern.sub(role, value)
-    return value
