@@ -41,6 +41,16 @@ async function forgetOld() {
   await self.clients.claim();
 }
 
+// Setting a phone up needs the server; without it the app itself is more use.
+async function answerSetup(request) {
+  try {
+    return await fetch(request);
+  } catch (failure) {
+    if (request.mode !== "navigate") throw failure;
+    return answer(request);
+  }
+}
+
 async function answer(request) {
   const cache = await caches.open(NAME);
   const file = request.mode === "navigate" ? "/" : request;
@@ -65,7 +75,8 @@ self.addEventListener("fetch", (event) => {
   const address = new URL(request.url);
   if (request.method !== "GET" || address.origin !== self.location.origin) return;
   if (address.pathname.startsWith("/api/")) return;
-  event.respondWith(answer(request));
+  const isSetup = /^\/setup(\/|$)/.test(address.pathname);
+  event.respondWith(isSetup ? answerSetup(request) : answer(request));
 });
 
 function told(push) {

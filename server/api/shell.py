@@ -21,6 +21,8 @@ from server.api.page_stamp import LANGUAGES, PACK, SOURCES, is_packed
 from server.config import read_rules
 
 FOLDERS = ("js", "css", "lib", "icons")
+# Sent, but not kept: whoever sets a phone up has the network.
+SENT_FOLDERS = (*FOLDERS, "setup")
 # Other files at the top of the folder belong to the package manager.
 TOP = ("index.html", "sw.js", "manifest.webmanifest", "favicon.ico")
 MIME = {
@@ -192,7 +194,7 @@ class Shell:
         parts = path.split("/")
         if ".." in parts or not _is_sent(path):
             return None
-        if parts[0] not in (FOLDERS if len(parts) > 1 else TOP):
+        if parts[0] not in (SENT_FOLDERS if len(parts) > 1 else TOP):
             return None
         full = self.static_dir / path
         try:

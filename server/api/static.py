@@ -75,14 +75,32 @@ def _send(page: Page | None) -> Response:
     return response
 
 
-@pages.get("/")
-def index() -> Response:
-    """Send the page. Its import map is let through by fingerprint."""
-    page = _shell().index()
+def _send_page(page: Page | None) -> Response:
+    """Send a page, its import map let through by fingerprint."""
     response = _send(page)
     assert page is not None
     hashes = "".join(f" {text}" for text in import_map_hashes(page.body))
     response.headers["Content-Security-Policy"] = POLICY.format(hashes=hashes)
+    return response
+
+
+@pages.get("/")
+def index() -> Response:
+    """Send the page itself."""
+    return _send_page(_shell().index())
+
+
+@pages.get("/setup")
+def check() -> Response:
+    """Send the page on which a phone checks itself and joins."""
+    return _send_page(_shell().file("setup/check.html"))
+
+
+@pages.get("/setup/ok.svg")
+def probe() -> Response:
+    """Send the file by which the set-up page on plain http finds this address."""
+    response = _send(_shell().file("setup/ok.svg"))
+    response.headers["Cross-Origin-Resource-Policy"] = "cross-origin"
     return response
 
 
@@ -105,7 +123,7 @@ def index_by_name() -> Response:
 
 
 # Named one by one: a rule for every path would also take the interface's.
-@pages.get("/<any(js, css, lib, icons):folder>/<path:path>")
+@pages.get("/<any(js, css, lib, icons, setup):folder>/<path:path>")
 def file(folder: str, path: str) -> Response:
     """Send one file of the page; 404 for anything that is not for sending."""
     return _send(_shell().file(f"{folder}/{path}"))

@@ -32,6 +32,9 @@ FILES = {
     "lib/core.wasm": "\0asm",
     "lib/THIRD_PARTY_NOTICES.txt": "MIT License",
     "icons/192.png": "png",
+    "setup/check.html": f'<script type="importmap">{IMPORT_MAP}</script>',
+    "setup/check.js": "export const two = 2;\n",
+    "setup/ok.svg": '<svg xmlns="http://www.w3.org/2000/svg"></svg>',
     "package.json": "{}",
     "node_modules/x/index.js": "export {}",
 }
@@ -200,6 +203,26 @@ def test_only_the_pages_own_import_map_may_run(http):
     for path in ("/", "/index.html"):
         assert policy(http.get(path))["script-src"][2:] == [f"'sha256-{digest}'"]
     assert policy(http.get("/js/app.js"))["script-src"][2:] == []
+
+
+def test_the_self_check_is_a_page_of_its_own(http):
+    page = http.get("/setup")
+    assert page.text == FILES["setup/check.html"]
+    assert page.content_type == "text/html; charset=utf-8"
+    digest = base64.b64encode(hashlib.sha256(IMPORT_MAP.encode()).digest()).decode()
+    assert f"'sha256-{digest}'" in page.headers["Content-Security-Policy"]
+    assert http.get("/setup/check.js").text == FILES["setup/check.js"]
+    assert http.get("/setup/none.js").status_code == 404
+
+
+def test_phones_do_not_keep_what_sets_them_up(http):
+    assert [name for name in shell(http)[0]["files"] if "setup" in name] == []
+
+
+def test_the_set_up_page_on_plain_http_may_ask_for_the_probe_alone(http):
+    policy = "Cross-Origin-Resource-Policy"
+    assert http.get("/setup/ok.svg").headers[policy] == "cross-origin"
+    assert http.get("/setup/check.js").headers[policy] == "same-origin"
 
 
 def test_encrypted_connections_are_kept_encrypted(http):

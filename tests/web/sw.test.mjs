@@ -31,10 +31,11 @@ function fakeCaches(held) {
 }
 
 /** Start a worker of a version; `tell(kind, event)` waits for what it keeps going. */
-function worker(version, held = {}) {
+function worker(version, held = {}, fetch = undefined) {
   const listeners = {};
   const caches = fakeCaches(held);
   const self = {
+    location: { origin: "https://floor.creamery.org" },
     addEventListener: (kind, listener) => { listeners[kind] = listener; },
     skipWaiting: () => {},
     clients: { claim: async () => {} },
@@ -44,7 +45,7 @@ function worker(version, held = {}) {
   class Request {
     constructor(url) { this.url = url; }
   }
-  vm.runInNewContext(text, { self, caches, Request, URL });
+  vm.runInNewContext(text, { self, caches, fetch, Request, URL });
   return {
     caches,
     tell: async (kind, event = {}) => {
@@ -76,4 +77,38 @@ test("in quiet time every language is kept, and no large icon", async () => {
   await tell("message", { data: "later" });
   const kept = [...caches.boxes.get("vatside-shell-1")];
   assert.deepEqual(kept.slice(2), ["/lib/uplot.js", "/lib/lang-es.js", "/lib/lang-fr.js"]);
+});
+
+function asked(path, mode) {
+  const answers = [];
+  const request = { url: "https://floor.creamery.org" + path, method: "GET", mode };
+  return { event: { request, respondWith: (one) => answers.push(one) }, answers };
+}
+
+const HELD = { "vatside-shell-1": ["/", "/lib/page.js"] };
+
+test("the self-check comes from the server, not from what is kept", async () => {
+  const { tell } = worker("1", HELD, async () => "from the server");
+  for (const [path, mode] of [["/setup", "navigate"], ["/setup/check.js", "cors"]]) {
+    const { event, answers } = asked(path, mode);
+    await tell("fetch", event);
+    assert.equal(await answers[0], "from the server");
+  }
+});
+
+test("with no network the self-check's address opens the app", async () => {
+  const { tell } = worker("1", HELD, async () => { throw new TypeError("failed"); });
+  const page = asked("/setup", "navigate");
+  await tell("fetch", page.event);
+  assert.equal(await page.answers[0], true);
+  const file = asked("/setup/check.js", "cors");
+  await tell("fetch", file.event);
+  await assert.rejects(file.answers[0], /failed/);
+});
+
+test("an address that only begins like the self-check's is the app's", async () => {
+  const { tell } = worker("1", HELD, async () => "from the server");
+  const page = asked("/setups", "navigate");
+  await tell("fetch", page.event);
+  assert.equal(await page.answers[0], true);
 });

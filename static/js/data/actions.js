@@ -3,14 +3,14 @@
 import { clock } from "./clock.js";
 import * as db from "./db.js";
 import * as desk from "./desk.js";
-import { get, post } from "./api.js";
+import { get } from "./api.js";
+import { askToJoin } from "./join.js";
 import { adoptPicked } from "./reads.js";
 import { freshenRecipes } from "./recipes.js";
 import { countUnsent } from "./record.js";
 import { me, net, people, person, unsaved } from "./state.js";
 import { kick } from "./sync.js";
 import { tell } from "./tabs.js";
-import { uuid4 } from "./uuid.js";
 
 export { dropUnsaved, retryUnsaved } from "./record.js";
 export { applyUpdate } from "./update.js";
@@ -72,10 +72,9 @@ async function learnMe(mine, all) {
  * @returns {Promise<object>} who it is paired to; rejects with ApiError
  */
 export async function pair(code, names) {
-  const device = await db.deviceId(uuid4);
-  const answer = await post("/pair", { ...names, code, device });
-  person.value = answer.person.id;
-  await learnMe({ person: answer.person, device }, null);
+  const mine = await askToJoin(code, names);
+  person.value = mine.person.id;
+  await learnMe(mine, null);
   await readMe().catch(() => {}); // asked again each minute
   await adoptPicked();
   freshenRecipes({ now: true }).catch(() => {});

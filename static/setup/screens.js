@@ -1,0 +1,184 @@
+// The screens of the set-up page. Each returns its title, what it says, and the
+// buttons at the foot.
+
+import { el } from "./dom.js";
+import { mark } from "./mark.js";
+import { corner, file, question, rows, search, switched } from "./pictures.js";
+import { t } from "./texts.js";
+
+function text(key, name) {
+  return el("p", { class: name || null }, t(key));
+}
+
+function button(key, onclick, name) {
+  return el("button", { type: "button", class: name || "second", onclick }, t(key));
+}
+
+function steps(rows) {
+  const items = rows.filter(Boolean).map(([key, picture]) => el("li", {}, text(key), picture && picture(t(key))));
+  return el("ol", { class: "steps" }, ...items);
+}
+
+function more(key, ...keys) {
+  return el("details", {}, el("summary", {}, t(key)), ...keys.map((one) => text(one)));
+}
+
+function notYet(known) {
+  return known.hasAsked && el("p", { class: "notice", role: "alert" }, t("notyet"));
+}
+
+function wrongBrowser(known) {
+  return known.isWrongBrowser && text("page.browser_" + known.device, "notice");
+}
+
+// Eight signs of two in a row: two people can read them to each other.
+function fingerprint(value) {
+  const pairs = value.split(":");
+  const lines = [0, 8, 16, 24].map((from) => el("span", {}, pairs.slice(from, from + 8).join(" ")));
+  return el("p", { class: "signs" }, ...lines);
+}
+
+function about(device) {
+  const keys = ["about.what", "about.limit", "about.key"];
+  if (device === "android") keys.push("about.notice_android");
+  return more("about.title", ...keys, "about.remove_" + device);
+}
+
+function take(known, acts) {
+  const isIphone = known.device === "iphone";
+  return {
+    title: t("take." + known.device),
+    body: [
+      wrongBrowser(known),
+      text("take.only"),
+      fingerprint(known.facts.fingerprint),
+      text("take.differ"),
+      isIphone && text("take.allow"),
+      isIphone && question(t("take.allow"), t("take.allow_button")),
+      about(known.device),
+    ],
+    foot: [
+      button("take.have", acts.forward),
+      // The download goes on while the page shows what comes next.
+      el("a", { class: "primary", href: isIphone ? "/root.mobileconfig" : "/root.crt", onclick: () => setTimeout(acts.forward, 300) }, t("take.go")),
+    ],
+  };
+}
+
+function install(known, acts) {
+  return {
+    title: t("android.title"),
+    body: [
+      notYet(known),
+      steps([
+        ["android.search", (label) => search(label, t("android.search_typed"))],
+        ["android.found", (label) => rows(label, t("android.search_typed"))],
+        ["android.anyway", (label) => question(label, t("android.anyway_button"), { isWarning: true, other: t("android.cancel_button") })],
+        ["android.file", (label) => file(label, "vatside-root.crt")],
+        ["android.back"],
+      ]),
+      text("android.other_way"),
+    ],
+    foot: [button("page.back", acts.back), button("page.again", acts.again, "primary")],
+  };
+}
+
+function profile(known, acts) {
+  return {
+    title: t("iphone.title"),
+    body: [
+      steps([
+        ["iphone.settings", (label) => rows(label, t("iphone.settings_row"))],
+        ["iphone.install", (label) => corner(label, t("iphone.install_button"))],
+      ]),
+      text("iphone.no_row"),
+    ],
+    foot: [button("page.back", acts.back), button("iphone.done", acts.forward, "primary")],
+  };
+}
+
+function trust(known, acts) {
+  return {
+    title: t("trust.title"),
+    body: [
+      notYet(known),
+      steps([
+        ["trust.about", (label) => rows(label, t("trust.about_row"), { before: 2, after: 0 })],
+        ["trust.switch", (label) => switched(label, "Vatside")],
+        ["trust.back"],
+      ]),
+    ],
+    foot: [button("page.back", acts.back), button("page.again", acts.again, "primary")],
+  };
+}
+
+function which(known, acts) {
+  return {
+    title: t("which.title"),
+    body: [
+      text("which.lead"),
+      button("page.iphone", () => acts.pick("iphone"), "primary"),
+      button("page.android", () => acts.pick("android"), "primary"),
+      el("details", {}, el("summary", {}, t("which.computer")), text("which.computer_how"),
+        fingerprint(known.facts.fingerprint), text("take.only"),
+        el("p", {}, el("a", { href: "/root.crt" }, "vatside-root.crt")), button("page.again", acts.again)),
+    ],
+  };
+}
+
+function clockTime(ms) {
+  return new Date(ms).toLocaleString(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" });
+}
+
+function clock(known, acts) {
+  const phone = Date.now();
+  const row = (key, ms) => el("p", { class: "pair" }, el("span", {}, t(key)), el("b", {}, clockTime(ms)));
+  return {
+    title: t("clock.title"),
+    body: [
+      row("clock.phone", phone), row("clock.server", phone - known.offMs), text("clock.why"),
+      ...(known.device ? [known.device] : ["android", "iphone"]).map((one) => text("clock.how_" + one)),
+      text("clock.other"),
+    ],
+    foot: [button("clock.skip", acts.skipClock), button("page.again", acts.again, "primary")],
+  };
+}
+
+function lost(known, acts) {
+  return {
+    title: t("lost.title"),
+    body: [
+      text("lost.lead"),
+      el("ul", {}, ...known.probes.map((one) => el("li", { class: "address" }, one.url))),
+      text("lost.wifi"), known.device !== "iphone" && text("lost.dns"), text("lost.ask"),
+    ],
+    foot: [button("page.again", acts.again, "primary")],
+  };
+}
+
+function silent(known, acts) {
+  return {
+    title: t("silent.title"),
+    body: [text("silent.wifi"), text("silent.server")],
+    foot: [button("page.again", acts.again, "primary")],
+  };
+}
+
+function open(known) {
+  return {
+    title: t("open.title"),
+    body: [
+      el("p", {}, mark("good")),
+      text(known.step > 0 ? "open.going" : "open.lead"),
+      el("p", { class: "address" }, known.next.split("/setup?")[0]),
+    ],
+    foot: [el("a", { class: "primary", href: known.next }, t("open.go"))],
+  };
+}
+
+function asking() {
+  return { title: t("asking.title"), body: [text("asking.lead")] };
+}
+
+/** By the names of `screenOf`. */
+export const SCREENS = { asking, silent, clock, lost, which, take, install, profile, trust, open };
