@@ -15,6 +15,7 @@ from server.config import (
     now_ms,
 )
 from server.core.recipe import check_recipe
+from server.store.files import make_folder
 from server.store.recipes import store_recipe
 
 
@@ -31,7 +32,7 @@ def create_app(settings: Settings | None = None) -> Flask:
         The app, its database brought up to date and its recipes imported.
     """
     settings = settings or from_environment()
-    settings.data_dir.mkdir(parents=True, exist_ok=True)
+    make_folder(settings.data_dir)
     app = Flask("server", static_folder=None)
     app.extensions["vatside"] = settings
     app.config.update(

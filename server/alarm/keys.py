@@ -7,12 +7,12 @@ machine, copy the file too, or phones subscribe anew when they are next opened.
 """
 
 import base64
-import os
-import tempfile
 from pathlib import Path
 
 from cryptography.hazmat.primitives import serialization
 from cryptography.hazmat.primitives.asymmetric import ec
+
+from server.store.files import made_once
 
 NAME = "push-key.pem"
 
@@ -27,9 +27,7 @@ def private_key(data_dir: Path) -> ec.EllipticCurvePrivateKey:
         ValueError: the file is not such a key.
     """
     file = data_dir / NAME
-    if not file.exists():
-        _make(file)
-    key = serialization.load_pem_private_key(file.read_bytes(), password=None)
+    key = serialization.load_pem_private_key(made_once(file, _new), password=None)
     if not isinstance(key, ec.EllipticCurvePrivateKey):
         raise ValueError(f"{file} is not a key for pushes; move it away.")
     return key
@@ -47,24 +45,9 @@ def public_text(key: ec.EllipticCurvePrivateKey) -> str:
     return base64.urlsafe_b64encode(point).decode().rstrip("=")
 
 
-def _make(file: Path) -> None:
-    key = ec.generate_private_key(ec.SECP256R1())
-    text = key.private_bytes(
+def _new() -> bytes:
+    return ec.generate_private_key(ec.SECP256R1()).private_bytes(
         serialization.Encoding.PEM,
         serialization.PrivateFormat.PKCS8,
         serialization.NoEncryption(),
     )
-    # mkstemp opens with 0600. Several workers may come here at once: a link
-    # fails where a name is taken, so the first key stays.
-    handle, temporary = tempfile.mkstemp(dir=file.parent, prefix=".push-key")
-    try:
-        with os.fdopen(handle, "wb") as out:
-            out.write(text)
-            out.flush()
-            os.fsync(out.fileno())
-        try:
-            os.link(temporary, file)
-        except FileExistsError:
-            return
-    finally:
-        Path(temporary).unlink()

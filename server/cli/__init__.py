@@ -7,14 +7,14 @@ from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
 
-from server import store
 from server.app import create_app
 from server.auth import owner_code
 from server.cli import checks
 from server.cli.serve import start, with_clock
 from server.config import DEFAULT_PORT, Clock, Settings, from_environment
 from server.core.recipe import check_recipe
-from server.store import copies
+from server.store import copies, hold
+from server.store.restore import put_back
 
 WORKERS = 2
 
@@ -54,27 +54,26 @@ def run_check(args: argparse.Namespace) -> int:
 
 def run_owner_code(args: argparse.Namespace) -> int:
     """Print a new one-time code for the owner, also when one is paired already."""
-    with create_app(_settings(args)).app_context():
+    settings = _settings(args)
+    hold.require_no_restore(settings.database_file)
+    with create_app(settings).app_context():
         print(owner_code(even_if_paired=True))
     return 0
 
 
 def run_backup(args: argparse.Namespace) -> int:
     """Copy the database into a file while the server runs."""
-    copies.copy(_database(args), args.file)
+    copies.back_up(_database(args), args.file)
     print(f"Copied to {args.file}.")
     return 0
 
 
 def run_restore(args: argparse.Namespace) -> int:
     """Put a copy back, and let the phones offer again what they still hold."""
-    kept = copies.put_back(args.file, _database(args))
-    with create_app(_settings(args)).app_context():
-        store.new_epoch()
-        count = store.head_n()
-    if kept is not None:
-        print(f"The database as it was is kept as {kept}.")
-    print(f"Put back {args.file}, with {count} events.")
+    done = put_back(args.file, _database(args))
+    if done.kept is not None:
+        print(f"The database as it was is kept as {done.kept}.")
+    print(f"Put back {args.file}, with {done.events} events.")
     print("Phones will offer again what they still hold.")
     return 0
 

@@ -14,12 +14,15 @@ from gunicorn.app.base import BaseApplication
 
 from server import alarm, auth, live, store
 from server.app import create_app
+from server.cli import orphans
 from server.config import Clock, Settings, real_now_ms
+from server.store import hold
 from server.store.people import all_devices
 
 # In-flight requests take milliseconds and live streams end at once when told,
 # so a stop need not wait longer than this.
 STOP_S = 5
+ENDING_S = STOP_S + 3  # the workers of a server that was killed take so long
 
 
 class Server(BaseApplication):  # type: ignore[misc]
@@ -70,6 +73,7 @@ def gunicorn_options(
 
 
 def _on_worker(worker: Any) -> None:
+    orphans.end_with_parent()
     _end_streams_on_stop(worker)
     # After the fork, and at once: alarms go out though nobody has asked anything.
     alarm.start(worker.wsgi)
@@ -228,9 +232,12 @@ def start(settings: Settings, host: str, port: int, workers: int) -> None:
         workers: processes; each holds its own threads.
 
     Raises:
-        ValueError: the port cannot be listened on.
+        ValueError: the port cannot be listened on, or another server or a
+            restore has the database.
     """
     require_port(host, port)
+    _held = hold.hold(settings.database_file, hold.SERVER, ENDING_S)
+    orphans.begin()
     app = create_app(settings)
     with app.app_context():
         code = first_code()

@@ -1,8 +1,12 @@
-"""Copy the database while the server runs, and put a copy back."""
+"""Copy the database while the server runs."""
 
 import contextlib
+import os
 import sqlite3
 from pathlib import Path
+
+from server.store.files import BESIDE, FILE_MODE, sync_file
+from server.store.migrate import newest_known, revisions
 
 
 class BackupError(RuntimeError):
@@ -10,41 +14,87 @@ class BackupError(RuntimeError):
 
 
 def check_file(file: Path) -> None:
-    """Refuse a file that is not a sound Vatside database.
+    """Refuse a file that is not a sound Vatside database that we can read.
 
     Args:
         file: the database or a copy of it; it is only read.
 
     Raises:
-        BackupError: absent, damaged, or something else.
+        BackupError: absent, damaged, something else, or of a newer Vatside.
     """
     if not file.is_file():
         raise BackupError(f"There is no file {file}.")
     try:
         with contextlib.closing(_open_to_read(file)) as database:
             answer = database.execute("PRAGMA integrity_check").fetchone()[0]
-            names = {row[0] for row in database.execute(_TABLES)}
+            is_ours = bool(database.execute(_OUR_TABLE).fetchone())
+            found = is_ours and database.execute(_REVISION).fetchone()
     except sqlite3.DatabaseError as problem:
         raise BackupError(f"{file} is not a database: {problem}.") from problem
     if answer != "ok":
         raise BackupError(f"{file} is damaged: {answer}.")
-    if "alembic_version" not in names:
+    if not found:
         raise BackupError(f"{file} is a database, but not one of Vatside.")
+    if found[0] not in revisions():
+        raise BackupError(
+            f"{file} was written by a newer Vatside (its tables are {found[0]}, "
+            f"known here up to {newest_known()}). Install that version first."
+        )
 
 
-_TABLES = "SELECT name FROM sqlite_master WHERE type = 'table'"
+_OUR_TABLE = (
+    "SELECT name FROM sqlite_master WHERE type = 'table' AND name = 'alembic_version'"
+)
+_REVISION = "SELECT version_num FROM alembic_version"
 
 
 def _open_to_read(file: Path) -> sqlite3.Connection:
     return sqlite3.connect(f"{file.resolve().as_uri()}?mode=ro", uri=True)
 
 
+def back_up(database: Path, target: Path) -> None:
+    """Copy the server's database, also while the server runs.
+
+    Args:
+        database: the server's database.
+        target: file to write; an older copy there is replaced.
+
+    Raises:
+        BackupError: there is no sound database to copy, the target is the
+            database itself, or another file that a copy must not replace.
+    """
+    target = target.resolve()
+    if not target.parent.is_dir():
+        raise BackupError(f"There is no folder {target.parent}.")
+    for ending in (*BESIDE, ".lock"):
+        own = database.resolve()
+        own = own.with_name(own.name + ending)
+        if target == own or (target.exists() and own.exists() and target.samefile(own)):
+            raise BackupError(
+                f"{target} belongs to the database itself. Name another file, best "
+                "on another disk."
+            )
+    if target.exists() and not _is_database(target):
+        raise BackupError(
+            f"{target} is there already and is no copy of a database. Name another."
+        )
+    copy(database, target)
+
+
+def _is_database(file: Path) -> bool:
+    if not file.is_file():
+        return False
+    with file.open("rb") as opened:
+        start = opened.read(16)
+    return start in (b"", b"SQLite format 3\x00")  # sqlite.org/fileformat.html#1.3.1
+
+
 def copy(source: Path, target: Path) -> None:
     """Copy a database whole, also while others write to it.
 
     A plain copy of the file would miss what still lies in its write-ahead log.
-    The copy is checked before it gets its name, so a file of that name is
-    always a sound one.
+    The copy is checked, and on disk, before it gets its name, so a file of that
+    name is always a sound one. It needs no file beside it.
 
     Args:
         source: database to copy.
@@ -58,52 +108,18 @@ def copy(source: Path, target: Path) -> None:
     scratch = target.with_name(target.name + ".part")
     scratch.unlink(missing_ok=True)
     try:
+        os.close(os.open(scratch, os.O_CREAT | os.O_EXCL | os.O_WRONLY, FILE_MODE))
         with (
             contextlib.closing(_open_to_read(source)) as old,
             contextlib.closing(sqlite3.connect(scratch)) as new,
         ):
             old.backup(new)
+            new.execute("PRAGMA journal_mode=DELETE")
         check_file(scratch)
+        sync_file(scratch)
         scratch.replace(target)
-    except sqlite3.Error as problem:
+        sync_file(target.parent)
+    except (sqlite3.Error, OSError) as problem:
         raise BackupError(f"{source} was not copied: {problem}.") from problem
     finally:
         scratch.unlink(missing_ok=True)
-
-
-def put_back(file: Path, database: Path) -> Path | None:
-    """Replace the database by a copy, keeping the old one beside it.
-
-    Args:
-        file: copy to put back.
-        database: the server's database; the server must be stopped.
-
-    Returns:
-        Where the old database was kept, or None when there was none.
-
-    Raises:
-        BackupError: the copy is not sound, or the database could not be saved.
-    """
-    check_file(file)
-    kept: Path | None = None
-    if database.is_file():
-        kept = _free_name(database)
-        copy(database, kept)
-    database.parent.mkdir(parents=True, exist_ok=True)
-    fresh = database.with_name(database.name + ".new")
-    copy(file, fresh)
-    # These belong to the old database and would be played into the new one, so
-    # they go first; what they hold is in the copy kept above.
-    for ending in ("-wal", "-shm"):
-        database.with_name(database.name + ending).unlink(missing_ok=True)
-    fresh.replace(database)
-    return kept
-
-
-def _free_name(database: Path) -> Path:
-    number = 1
-    while True:
-        name = database.with_name(f"{database.stem}-before-restore-{number}.sqlite3")
-        if not name.exists():
-            return name
-        number += 1

@@ -55,12 +55,21 @@ def prepare(app: Flask) -> Engine:
     db.init_app(app)
     with app.app_context():
         engine = db.engine
+    keep_rules(engine)
+    return engine
+
+
+def keep_rules(engine: Engine) -> None:
+    """Hold each connection of an engine to the one rule.
+
+    Args:
+        engine: of either kind, not yet connected.
+    """
     if engine.dialect.name == "sqlite":
         event.listen(engine, "connect", _on_sqlite_connect)
         event.listen(engine, "begin", _on_sqlite_begin)
     else:
         event.listen(engine, "connect", _on_postgres_connect)
-    return engine
 
 
 def _on_sqlite_connect(connection: sqlite3.Connection, _record: object) -> None:

@@ -5,6 +5,8 @@ from pathlib import Path
 
 from alembic import command
 from alembic.config import Config
+from alembic.migration import MigrationContext
+from alembic.script import ScriptDirectory
 from sqlalchemy import Connection, Engine, text
 from sqlalchemy.exc import OperationalError
 
@@ -19,11 +21,35 @@ def bring_up_to_date(engine: Engine) -> None:
 
     Args:
         engine: the database.
+
+    Raises:
+        ValueError: a newer Vatside has migrated it already.
     """
     with _patiently(engine) as connection, connection.begin():
         if connection.dialect.name != "sqlite":
             connection.execute(text("SELECT pg_advisory_xact_lock(:k)"), {"k": LOCK})
+        _require_known(connection)
         command.upgrade(_config(connection), "head")
+
+
+def revisions() -> set[str]:
+    """Return the states of the tables that this program knows."""
+    return {row.revision for row in ScriptDirectory(str(MIGRATIONS)).walk_revisions()}
+
+
+def newest_known() -> str:
+    """Return the state of the tables that this program brings about."""
+    return str(ScriptDirectory(str(MIGRATIONS)).get_current_head())
+
+
+def _require_known(connection: Connection) -> None:
+    found = MigrationContext.configure(connection).get_current_revision()
+    if found is not None and found not in revisions():
+        raise ValueError(
+            f"This database was written by a newer Vatside (its tables are {found}, "
+            f"known here up to {newest_known()}). Install that version again, or "
+            "put a copy back that was made before it."
+        )
 
 
 def _patiently(engine: Engine) -> Connection:

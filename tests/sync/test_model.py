@@ -22,8 +22,7 @@ from hypothesis.stateful import RuleBasedStateMachine, initialize, precondition,
 from sqlalchemy import event as sql_event
 
 from server import auth, store, sync
-from server.store import look
-from server.store.backup import backup_to
+from server.store import copies, look
 from tests.sync.phones import NOON_MS, a_uuid, bare_app, close_app, note
 
 PHONES = st.integers(0, 2)
@@ -218,7 +217,7 @@ class PhonesAndServer(RuleBasedStateMachine):
 
     def _back_up(self):
         path = self.folder / f"backup-{len(self.backups)}"
-        backup_to(path)
+        copies.copy(self.file, path)
         self.backups.append((path, dict(self.truth), dict(self.aside)))
 
     @precondition(lambda self: self.backups)
