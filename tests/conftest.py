@@ -13,6 +13,7 @@ import pytest
 from hypothesis import settings
 
 from deploy.fetch_modules import LIB, find_node
+from server.core import apart
 from tests.store.cluster import database_url, postgres  # noqa: F401
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -31,6 +32,25 @@ def call_on_server(module, name, *args, **kwargs):
     """Call the core here, with what the phone would get and give."""
     function = getattr(importlib.import_module(f"server.core.{module}"), name)
     return through_json(function(*through_json(args), **through_json(kwargs)))
+
+
+@pytest.fixture(autouse=True)
+def no_make_breaks():
+    """Let a fault that the core answers around end the test that meets it."""
+
+    def fail(stream, what, fault):
+        raise fault
+
+    apart.LISTENERS.append(fail)
+    yield
+    if fail in apart.LISTENERS:
+        apart.LISTENERS.remove(fail)
+
+
+@pytest.fixture
+def makes_may_break(no_make_breaks):
+    """Leave a fault to what the core does about it: that is what is tested."""
+    apart.LISTENERS.pop()
 
 
 def beside_core(name, file):

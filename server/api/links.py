@@ -18,6 +18,9 @@ from server.store.links import StoredLink
 
 ID = "<string(maxlength=36):make_id>"
 
+# Of a make that cannot be shown: that it is there, and since when.
+SHOWN_OF_BROKEN = ("make", "name", "batch", "practice", "what", "since_ms")
+
 blp = Blueprint("links", __name__, description="Read-only links for guests")
 
 
@@ -107,7 +110,16 @@ def _shown(link: StoredLink) -> dict[str, Any]:
     board = live.ask(desk.board, now_ms())
     makes = [make for make in board["makes"] if make["id"] in link.makes]
     told = {"name": link.name, "until_ms": link.until_ms, "now_ms": board["now_ms"]}
-    return {**told, "makes": auth.without_people(makes)}
+    broken = [
+        {name: row[name] for name in SHOWN_OF_BROKEN}
+        for row in board["broken"]
+        if row["make"] in link.makes
+    ]
+    return {
+        **told,
+        "makes": auth.without_people(makes),
+        "broken": auth.without_people(broken),
+    }
 
 
 def _answer(make_id: str, question: Callable[..., Any]) -> Response:

@@ -92,6 +92,26 @@ def deadlines(view: dict, now_ms: int) -> "list[dict]":
     return found
 
 
+def unshown(row: dict) -> dict:
+    """Return the alarm of a make that cannot be shown, so that nothing in it rings.
+
+    Args:
+        row: see `apart.broken`.
+    """
+    make = {"id": row["make"], "name": row["name"], "vat": row["vat"]}
+    return alarm_of(
+        {"make": make, "steps": []},
+        "unshown/" + row["what"],
+        "unshown",
+        1,
+        # An answer counts for as long as it lasts, on whichever phone it was given.
+        row["opened_ms"],
+        row["since_ms"],
+        "alarm.unshown",
+        None,
+    )
+
+
 def alarm_of(
     view: dict,
     matter: str,
@@ -107,7 +127,8 @@ def alarm_of(
     Args:
         view: View of its make.
         matter: what the alarm is about, the same on every phone.
-        kind: "timer", "step_due", "step_late", "reading_overdue" or "alert".
+        kind: "timer", "step_due", "step_late", "reading_overdue", "alert" or
+            "unshown".
         priority: 1 act now, 2 soon, 3 when there is a hand.
         due_ms: the instant it is about [ms].
         rings_ms: since when it asks for an answer [ms].

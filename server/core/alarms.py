@@ -10,13 +10,15 @@ Rules first.
    told to the owner after a while.
 4. To shelve takes the sound away for a named time, by a named person, with why;
    the matter stays listed, and comes back by itself.
-5. What ended without an answer stays listed for a while as returned.
+5. A make that cannot be shown rings once for that: its own timers no longer do.
+6. What ended without an answer stays listed for a while as returned.
 
 How loud, and how often, is decided in `alarm_sound`.
 """
 
 from . import run
-from .alarm_rows import RETURNED_S, deadlines, ended, standing
+from .alarm_rows import RETURNED_S, deadlines, ended, standing, unshown
+from .apart import ask, without_alarms
 from .desk import view as view_of
 from .practice import is_practice
 
@@ -45,12 +47,17 @@ def alarms(desk: dict, now_ms: int, escalate_s: float) -> dict:
         view = view_of(desk, make_id, now_ms)
         if view is None or view["make"]["state"] not in ("running", "held"):
             continue
-        rows = standing(view, now_ms)
-        # A phone whose clock is ahead tells of what is still to come.
-        changes.extend(row["rings_ms"] for row in rows)
-        found.extend(_said(view, rows, desk["makes"][make_id], now_ms, escalate_s))
-        ahead.extend(deadlines(view, now_ms))
-        changes.append(view["next_change_ms"])
+        state = desk["makes"][make_id]
+        told = ask(
+            desk, make_id, "alarms", now_ms, _of_make, view, state, now_ms, escalate_s
+        )
+        if told is not None:
+            found.extend(told[0])
+            ahead.extend(told[1])
+            changes.extend(told[2])
+    for row in without_alarms(desk):
+        state = desk["makes"][row["make"]]
+        found.append(_with_state(unshown(row), state, now_ms, escalate_s))
     for row in found:
         changes.extend(_changes(row))
     changes.extend(row["due_ms"] for row in ahead)
@@ -61,6 +68,16 @@ def alarms(desk: dict, now_ms: int, escalate_s: float) -> dict:
         "alarms": sorted(found, key=rank),
         "deadlines": sorted(ahead, key=_due_rank),
     }
+
+
+def _of_make(view, state, now_ms, escalate_s):
+    """Return the alarms of one make, what will ring in it, and when that changes."""
+    rows = standing(view, now_ms)
+    # A phone whose clock is ahead tells of what is still to come.
+    changes = [row["rings_ms"] for row in rows]
+    changes.append(view["next_change_ms"])
+    found = _said(view, rows, state, now_ms, escalate_s)
+    return found, deadlines(view, now_ms), changes
 
 
 def _said(view, rows, state, now_ms, escalate_s):

@@ -1,7 +1,9 @@
 """All makes at once: how each stands, and what is due next across them."""
 
+from . import run
+from .apart import ask, broken
 from .clashes import AHEAD_MS, MOST, clashes
-from .due import due_rows, tank_rows
+from .due import due_rows, in_brine, tank_rows
 
 OPEN = ("running", "held")
 FOCUS_FIELDS = (
@@ -19,41 +21,37 @@ FOCUS_FIELDS = (
 )
 
 
-def board(
-    views: "list[dict]",
-    last_words: dict,
-    now_ms: int,
-    ahead: "list[dict]",
-    makes: dict,
-) -> dict:
+def board(desk: dict, views: "list[dict]", now_ms: int, ahead: "list[dict]") -> dict:
     """Return the Board over the Views of all makes.
 
     Args:
-        views: list of View.
-        last_words: {make id: instant of its newest event [ms]}.
+        desk: Desk.
+        views: list of View, of every make that can be shown.
         now_ms: now [ms].
         ahead: list of Act of the makes that run, see `clashes.acts`.
-        makes: {stream id: State}, makes and tanks alike.
 
     Returns:
         Board as DEVELOPERS.md lays it out: makes that still run first, the
         newest opening first; due sorted by when it must happen; the first
-        clashes of the day ahead and how many there are.
+        clashes of the day ahead and how many there are; what cannot be shown.
     """
+    makes = desk["makes"]
     running = [found for found in views if found["make"]["state"] in OPEN]
-    due = tank_rows(makes, running, now_ms)
-    changes = []
-    for found in running:
-        due.extend(due_rows(found, makes[found["make"]["id"]], now_ms))
-        if found["next_change_ms"] is not None:
-            changes.append(found["next_change_ms"])
+    due = _due(desk, running, now_ms)
+    changes = [
+        found["next_change_ms"]
+        for found in running
+        if found["next_change_ms"] is not None
+    ]
     # Of all else the View tells when it changes.
     changes.extend(
         row["due_ms"]
         for row in due
         if row["what"] in ("turn", "unload") and row["due_ms"] > now_ms
     )
-    together = clashes(ahead, now_ms, now_ms + AHEAD_MS)
+    until_ms = now_ms + AHEAD_MS
+    together = ask(desk, "", "clashes", now_ms, clashes, ahead, now_ms, until_ms) or []
+    last_words = desk["last_words"]
     return {
         "now_ms": now_ms,
         "next_change_ms": min(changes) if changes else None,
@@ -61,7 +59,44 @@ def board(
         "due": sorted(due, key=_due_rank),
         "clashes": together[:MOST],
         "clash_count": len(together),
+        "broken": broken(desk),
+        "unread": _unread(makes),
     }
+
+
+def _due(desk, running, now_ms):
+    """Return what falls due, each make and each tank asked apart from the others."""
+    makes = desk["makes"]
+    due: "list[dict]" = []
+    told: "list[tuple]" = []
+    for found in running:
+        make_id = found["make"]["id"]
+        state = makes[make_id]
+        rows = ask(desk, make_id, "due", now_ms, _due_of, found, state, now_ms)
+        due.extend(rows[0] if rows else [])
+        told.extend(rows[1] if rows else [])
+    for stream in sorted(makes):
+        rows = ask(
+            desk, stream, "tank_due", now_ms, tank_rows, makes, stream, told, now_ms
+        )
+        due.extend(rows or [])
+    return due
+
+
+def _due_of(found, state, now_ms):
+    return due_rows(found, state, now_ms), in_brine(found, state)
+
+
+def _unread(makes):
+    """Return how many entries of makes that are not over cannot be shown here."""
+    found = {"newer": 0, "unsound": 0}
+    for stream in makes:
+        state = makes[stream]
+        if state["raw"] and not run.is_over(state):
+            told = run.unread(state)
+            found["newer"] += told["newer"]
+            found["unsound"] += told["unsound"]
+    return found
 
 
 def _due_rank(row):
@@ -101,4 +136,5 @@ def _summary(found, last_words):
         "day": found["day"],
         "whole": found["whole"],
         "last_word_ms": last_words.get(make["id"]),
+        "unread": found["unread"],
     }

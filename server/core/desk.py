@@ -8,6 +8,7 @@ since a tap must not pay for the makes that it does not touch.
 from . import events as event_table
 from . import record as batch_record
 from . import run
+from .apart import ask
 from .board import board as board_of
 from .clashes import acts as acts_of
 from .due import recipe_of
@@ -33,7 +34,8 @@ def take(desk: dict, events: "list[dict]") -> dict:
 
     Returns:
         {"changed": ids of makes that changed, "problems": [{"id", "why"}]};
-        an event that is not sound is not filed and is told here.
+        an event that is not sound is told here and, where it can be, kept raw
+        beside the others of its make, see `run.keep_raw`.
     """
     changed = []
     problems = []
@@ -42,10 +44,21 @@ def take(desk: dict, events: "list[dict]") -> dict:
         if why:
             event_id = event.get("id") if isinstance(event, dict) else None
             problems.append({"id": event_id, "why": why})
-            continue
-        if file(desk, event) and event["make"] not in changed:
+        new = _keep_raw(desk, event, why) if why else file(desk, event)
+        if new and event["make"] not in changed:
             changed.append(event["make"])
     return {"changed": changed, "problems": problems}
+
+
+def _keep_raw(desk, event, why):
+    if not event_table.can_be_kept(event):
+        return False
+    state = _state_of(desk, event["make"])
+    name = "newer" if event_table.is_newer(event) else "unsound"
+    if not run.keep_raw(state, event, name, why):
+        return False
+    _heard(desk, event)
+    return True
 
 
 def file(desk: dict, event: dict) -> bool:
@@ -58,21 +71,30 @@ def file(desk: dict, event: dict) -> bool:
     Returns:
         True when it was new.
     """
-    make_id = event["make"]
-    state = desk["makes"].get(make_id)
-    if state is None:
-        state = desk["makes"][make_id] = run.new_state(make_id)
-    if not run.take(state, event):
+    if not run.take(_state_of(desk, event["make"]), event):
         return False
+    _heard(desk, event)
+    return True
+
+
+def _state_of(desk, make_id):
+    if make_id not in desk["makes"]:
+        desk["makes"][make_id] = run.new_state(make_id)
+    return desk["makes"][make_id]
+
+
+def _heard(desk, event):
+    make_id = event["make"]
     desk["views"].pop(make_id, None)
     at_ms = corrected_ms(event)
     if at_ms > desk["last_words"].get(make_id, 0):
         desk["last_words"][make_id] = at_ms
-    return True
 
 
 def view(desk: dict, make_id: str, now_ms: int) -> "dict | None":
     """Return the View of one make, or None when its opening is not known.
+
+    None, too, for a make that cannot be shown: the board names it, see `apart`.
 
     Args:
         desk: Desk.
@@ -85,7 +107,8 @@ def view(desk: dict, make_id: str, now_ms: int) -> "dict | None":
     kept = desk["views"].get(make_id)
     if kept is not None and _is_fresh(kept, now_ms):
         return kept
-    found = view_of(state, now_ms, desk.get("rules"))
+    rules = desk.get("rules")
+    found = ask(desk, make_id, "view", now_ms, view_of, state, now_ms, rules)
     if found is not None:
         desk["views"][make_id] = found
         desk.setdefault("acts", {}).pop(make_id, None)
@@ -132,15 +155,25 @@ def board(desk: dict, now_ms: int) -> dict:
         desk: Desk.
         now_ms: now, by the server's clock [ms].
     """
+    views = _views(desk, now_ms)
+    return board_of(desk, views, now_ms, _acts_ahead(desk, views, now_ms))
+
+
+def _views(desk, now_ms):
     views = []
     for make_id in sorted(desk["makes"]):
         found = view(desk, make_id, now_ms)
         if found is not None:
             views.append(found)
-    ahead = []
+    return views
+
+
+def _acts_ahead(desk, views, now_ms):
+    ahead: "list[dict]" = []
     for found in views:
-        ahead.extend(_acts(desk, found))
-    return board_of(views, desk["last_words"], now_ms, ahead, desk["makes"])
+        make_id = found["make"]["id"]
+        ahead.extend(ask(desk, make_id, "acts", now_ms, _acts, desk, found) or [])
+    return ahead
 
 
 def _acts(desk, found):
@@ -171,11 +204,7 @@ def clashes_if(desk: dict, recipe: dict, start_ms: int, now_ms: int) -> dict:
     """
     from .clashes import clashes_if as would_clash
 
-    ahead = []
-    for make_id in sorted(desk["makes"]):
-        found = view(desk, make_id, now_ms)
-        if found is not None:
-            ahead.extend(_acts(desk, found))
+    ahead = _acts_ahead(desk, _views(desk, now_ms), now_ms)
     return would_clash(ahead, recipe, start_ms, now_ms)
 
 
@@ -404,7 +433,10 @@ def tanks(desk: dict, now_ms: int) -> "list[dict]":
     """
     from .tanks import tanks as accounts
 
-    return accounts(desk["makes"], now_ms, desk.get("rules") or {})
+    def of_one(stream, question, *args):
+        return ask(desk, stream, "tank", now_ms, question, *args)
+
+    return accounts(desk["makes"], now_ms, desk.get("rules") or {}, of_one)
 
 
 def trends(desk: dict, recipe_id: str) -> "list[dict]":
@@ -416,4 +448,7 @@ def trends(desk: dict, recipe_id: str) -> "list[dict]":
     """
     from .trends import trends as charts
 
-    return charts(desk["makes"], recipe_id)
+    def of_one(stream, question, *args):
+        return ask(desk, stream, "trends", None, question, *args)
+
+    return charts(desk["makes"], recipe_id, of_one)

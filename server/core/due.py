@@ -55,44 +55,44 @@ def due_rows(found: dict, state: dict, now_ms: int) -> "list[dict]":
     return rows
 
 
-def tank_rows(makes: dict, running: "list[dict]", now_ms: int) -> "list[dict]":
-    """Return the wheels that are to come out of the brine tanks.
+def tank_rows(
+    makes: dict, stream: str, told: "list[tuple]", now_ms: int
+) -> "list[dict]":
+    """Return the wheels that are to come out of one brine tank.
 
     Wheels whose step of the recipe still runs are told by that step.
 
     Args:
         makes: {stream id: State}, makes and tanks alike.
-        running: list of View of the makes that run.
+        stream: id of the tank; of a make there is nothing to tell.
+        told: (make, size) of the wheels that a step tells of, see `in_brine`.
         now_ms: now [ms].
 
     Returns:
         List of Due with "tank", "load", "wheels" and "size".
     """
-    told = _sizes_in_brine(makes, running)
+    opened = run.entries(makes[stream], "tank_opened")
+    if not opened:
+        return []
     rows = []
-    for stream in sorted(makes):
-        opened = run.entries(makes[stream], "tank_opened")
-        if not opened:
+    out = [
+        entry["data"]["load"] for entry in run.entries(makes[stream], "tank_unloaded")
+    ]
+    for entry in run.entries(makes[stream], "tank_loaded"):
+        data = entry["data"]
+        if is_practice(makes.get(data["load_make"])):
             continue
-        out = [
-            entry["data"]["load"]
-            for entry in run.entries(makes[stream], "tank_unloaded")
-        ]
-        for entry in run.entries(makes[stream], "tank_loaded"):
-            data = entry["data"]
-            if is_practice(makes.get(data["load_make"])):
-                continue
-            of_step = (data["load_make"], data["size"]) in told
-            if data.get("days") is None or entry["id"] in out or of_step:
-                continue
-            due_ms = entry["t_ms"] + int(data["days"] * 86400000)
-            row = _row(None, None, "unload", due_ms, now_ms)
-            row["make"] = data["load_make"]
-            row["make_name"] = _name_of(makes, data["load_make"])
-            row["tank"], row["label"] = stream, opened[0]["data"]["name"]
-            row["load"], row["wheels"] = entry["id"], data["wheels"]
-            row["size"] = data["size"]
-            rows.append(row)
+        of_step = (data["load_make"], data["size"]) in told
+        if data.get("days") is None or entry["id"] in out or of_step:
+            continue
+        due_ms = entry["t_ms"] + int(data["days"] * 86400000)
+        row = _row(None, None, "unload", due_ms, now_ms)
+        row["make"] = data["load_make"]
+        row["make_name"] = _name_of(makes, data["load_make"])
+        row["tank"], row["label"] = stream, opened[0]["data"]["name"]
+        row["load"], row["wheels"] = entry["id"], data["wheels"]
+        row["size"] = data["size"]
+        rows.append(row)
     return rows
 
 
@@ -119,14 +119,19 @@ def recipe_of(state: dict) -> dict:
     return run.entries(state, "make_opened")[0]["data"]["recipe"]
 
 
-def _sizes_in_brine(makes, running):
-    found = []
-    for view in running:
-        rows = recipe_of(makes[view["make"]["id"]])["steps"]
-        for place, step in enumerate(view["steps"]):
-            if step["status"] == "running" and step["place"] == "brine":
-                found.append((view["make"]["id"], rows[place].get("size")))
-    return found
+def in_brine(found: dict, state: dict) -> "list[tuple]":
+    """Return (make, size) of the wheels in brine that a running step tells of.
+
+    Args:
+        found: View of the make.
+        state: its State.
+    """
+    rows = recipe_of(state)["steps"]
+    return [
+        (found["make"]["id"], rows[place].get("size"))
+        for place, step in enumerate(found["steps"])
+        if step["status"] == "running" and step["place"] == "brine"
+    ]
 
 
 def _name_of(makes, make_id):

@@ -318,6 +318,29 @@ def check_event(event: dict) -> "list[dict]":
     return problems + check_data(name, data)
 
 
+def can_be_kept(event: dict) -> bool:
+    """Tell whether an event that is not sound can be kept with those of its make.
+
+    Args:
+        event: as received.
+
+    Returns:
+        True when its envelope is sound, whatever it holds.
+    """
+    is_named = isinstance(event, dict) and isinstance(event.get("kind"), str)
+    return is_named and not _check_envelope(event)
+
+
+def is_newer(event: dict) -> bool:
+    """Tell whether an event with a sound envelope is of a newer app than this one.
+
+    Args:
+        event: see `can_be_kept`.
+    """
+    kind = KINDS.get(event["kind"])
+    return kind is None or event["v"] > kind["v"]
+
+
 def check_data(kind: str, data: dict, only: "dict | None" = None) -> "list[dict]":
     """Return everything that is wrong with the body of one kind.
 

@@ -1,6 +1,7 @@
 """What is known of a make about to be opened: by its recipe and by earlier makes."""
 
 from . import run
+from .apart import ask
 from .equipment import OF_VAT, in_effect
 from .equipment_form import BESIDE
 from .formulas import milk as milk_formulas
@@ -75,17 +76,9 @@ def equipment_before(desk: dict, vat: str) -> "dict | None":
     best = None
     for make_id in sorted(desk["makes"]):
         state = desk["makes"][make_id]
-        opened = run.entries(state, "make_opened")
-        if not opened or is_practice(state):
-            continue
-        body = opened[0]["data"]
-        is_same = bool(vat) and body.get("vat") == vat
-        equipment = _taken_over(in_effect(state), is_same)
-        if not _has_any(equipment):
-            continue
-        rank = (is_same, opened[0]["t_ms"])
-        if best is None or rank > best[0]:
-            best = (rank, make_id, body, equipment)
+        found = ask(desk, make_id, "start", None, _equipment_of, state, vat)
+        if found is not None and (best is None or found[0] > best[0]):
+            best = found
     if best is None:
         return None
     # The limits are those of the sums, which the app starts without.
@@ -121,6 +114,19 @@ def vats(desk: dict) -> "list[str]":
         if vat and not is_practice(state):
             last_ms[vat] = max(last_ms.get(vat, 0), opened[0]["t_ms"])
     return sorted(last_ms, key=lambda vat: (-last_ms[vat], vat))
+
+
+def _equipment_of(state, vat):
+    """Return ((whether of this vat, when opened), make, opening, equipment) or None."""
+    opened = run.entries(state, "make_opened")
+    if not opened or is_practice(state):
+        return None
+    body = opened[0]["data"]
+    is_same = bool(vat) and body.get("vat") == vat
+    equipment = _taken_over(in_effect(state), is_same)
+    if not _has_any(equipment):
+        return None
+    return ((is_same, opened[0]["t_ms"]), state["make"], body, equipment)
 
 
 def _has_any(equipment):

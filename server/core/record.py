@@ -11,6 +11,8 @@ from .order import corrected_ms
 LATE_ENTRY_S = 120.0  # entered this long after it was observed: shown as late
 CLOCK_OFF_S = 120.0  # a phone clock this wrong is shown beside its entries
 
+LONGEST_KIND = 40
+
 # A correction and a strike are shown with what they are about. Where they are
 # not to be seen there (struck out themselves, second to another's, about an
 # entry not known here) they are lines of their own, so that nothing that was
@@ -30,10 +32,14 @@ def lines(state: dict, newest: "int | None" = None) -> "list[dict]":
     """
     found = []
     for place in range(len(state["log"]) - 1, -1, -1):
-        event = state["events"][state["log"][place]["id"]]
-        if event["kind"] in ABOUT_OTHERS and _is_shown_elsewhere(state, event):
-            continue
-        found.append(line(state, event))
+        event_id = state["log"][place]["id"]
+        if event_id in state["raw"]:
+            found.append(_unread_line(state, state["raw"][event_id]))
+        else:
+            event = state["events"][event_id]
+            if event["kind"] in ABOUT_OTHERS and _is_shown_elsewhere(state, event):
+                continue
+            found.append(line(state, event))
         if newest is not None and len(found) >= newest:
             break
     found.reverse()
@@ -91,6 +97,39 @@ def line(state: dict, event: dict) -> dict:
         "later_of": first_of(state, event),
         "same": verdict_on_duplicate(state, event["id"]),
     }
+
+
+def _unread_line(state, raw):
+    """Return the line of an entry that cannot be read: that it is there, and whose.
+
+    What it says is left out: nobody knows here which of it names a person.
+    """
+    event = raw["event"]
+    return {
+        "id": event["id"],
+        "kind": "unread",
+        "at_ms": corrected_ms(event),
+        "entered_ms": event["entered_ms"] + event["off_ms"],
+        "by": event["person"],
+        "device": event["device"],
+        "step": None,
+        "data": {"said": _plain(event["kind"]), "why": raw["why"]},
+        "original": None,
+        "corrections": [],
+        "struck": _struck(state, event["id"]),
+        "late_entry_s": None,
+        "clock_off_s": None,
+        "later_of": None,
+        "same": None,
+    }
+
+
+def _plain(kind):
+    """Return the name of a kind, "" for what cannot be one: it may be anything."""
+    for letter in kind:
+        if letter not in "abcdefghijklmnopqrstuvwxyz_":
+            return ""
+    return kind if len(kind) <= LONGEST_KIND else ""
 
 
 def _is_shown_elsewhere(state, event):

@@ -18,6 +18,9 @@ waits in `amends` or `strikes` and is found when the entry comes.
    may have changed it. `_touch` decides, and in doubt forgets everything: a
    wrong "unchanged" would show a wrong record, a wrong "changed" costs 20 ms.
 
+5. An event that this app cannot read, because it is of a newer app or not sound, is
+   kept as it came (`raw`): it stands in the log and changes nothing else.
+
 Do not touch: `_is_struck` looks at most DEEPEST strikes deep, since two
 events could each strike the other.
 """
@@ -95,12 +98,13 @@ def new_state(make_id: str) -> dict:
         make_id: UUID of the make.
 
     Returns:
-        State: {"make", "events", "log", "lists", "amends", "strikes",
+        State: {"make", "events", "raw", "log", "lists", "amends", "strikes",
         "judged", "kept", "facts"}; JSON types only.
     """
     return {
         "make": make_id,
         "events": {},
+        "raw": {},
         "log": [],
         "lists": {},
         "amends": {},
@@ -142,6 +146,40 @@ def take(state: dict, event: dict) -> bool:
     return True
 
 
+def keep_raw(state: dict, event: dict, why: str, problems: "list[dict]") -> bool:
+    """Keep an event that cannot be read; the same event again changes nothing.
+
+    Args:
+        state: State; changed in place.
+        event: an event of this make with a sound envelope.
+        why: "newer" or "unsound".
+        problems: what is wrong with it, see `events.check_event`.
+
+    Returns:
+        True when the state changed.
+    """
+    if event["id"] in state["events"] or event["id"] in state["raw"]:
+        return False
+    state["raw"][event["id"]] = {"event": event, "why": why, "problems": problems}
+    insert(state["log"], _line(event))
+    return True
+
+
+def unread(state: dict) -> dict:
+    """Return how many entries of a make are kept and cannot be shown.
+
+    Args:
+        state: State.
+
+    Returns:
+        {"newer", "unsound"}: of a newer app, and all others.
+    """
+    found = {"newer": 0, "unsound": 0}
+    for event_id in state["raw"]:
+        found[state["raw"][event_id]["why"]] += 1
+    return found
+
+
 def entries(state: dict, kind: str, name: "str | None" = None) -> "list[dict]":
     """Return the standing entries of a topic, oldest first.
 
@@ -170,6 +208,15 @@ def last(state: dict, kind: str, name: "str | None" = None) -> "dict | None":
     """
     found = entries(state, kind, name)
     return found[-1] if found else None
+
+
+def is_over(state: dict) -> bool:
+    """Tell whether a make was closed or abandoned.
+
+    Args:
+        state: State.
+    """
+    return bool(entries(state, "make_abandoned") or entries(state, "make_closed"))
 
 
 def is_struck(state: dict, event_id: str) -> bool:

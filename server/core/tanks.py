@@ -15,6 +15,10 @@ from . import run
 from .formulas import brine_tank, salting
 from .practice import is_practice
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
 RATIO = salting.WATER_SALT_RATIO
 # Range of the abstract that the usual figure is from.
 RATIO_LOW, RATIO_HIGH = 0.5, 2.42
@@ -35,13 +39,21 @@ KINDS = (
 )
 
 
-def tanks(makes: dict, now_ms: int, rules: dict) -> "list[dict]":
+def _plainly(stream, question, *args):
+    return question(*args)
+
+
+def tanks(
+    makes: dict, now_ms: int, rules: dict, of_one: "Callable" = _plainly
+) -> "list[dict]":
     """Return the account of every tank, by name.
 
     Args:
         makes: {stream id: State}, makes and tanks alike.
         now_ms: now, by the server's clock [ms].
         rules: {rule id: the rule}; "brine" has the working limits.
+        of_one: asks a question of one tank, see `apart.ask`; without it the fault of
+            one is the fault of all.
 
     Returns:
         List of {"id", "name", "opened_ms", "mass_kg", "salt_kg", "salt_frac",
@@ -57,7 +69,8 @@ def tanks(makes: dict, now_ms: int, rules: dict) -> "list[dict]":
     for stream in sorted(makes):
         opened = run.entries(makes[stream], "tank_opened")
         if opened:
-            found.append(_tank(makes, stream, opened[0], now_ms, rules))
+            tank = of_one(stream, _tank, makes, stream, opened[0], now_ms, rules)
+            found.extend([] if tank is None else [tank])
     return sorted(found, key=lambda row: (row["name"], row["id"]))
 
 

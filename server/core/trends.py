@@ -11,17 +11,26 @@ from .plan import milk_in
 from .practice import is_practice
 from .wheel_mass import cheese_kg
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
 # NIST/SEMATECH e-Handbook, 6.3.2.4: 0.2 to 0.3, and three standard deviations.
 AVERAGE_WEIGHT = 0.3
 AVERAGE_WIDTH = 3.0
 
 
-def trends(makes: dict, recipe_id: str) -> "list[dict]":
+def _plainly(stream, question, *args):
+    return question(*args)
+
+
+def trends(makes: dict, recipe_id: str, of_one: "Callable" = _plainly) -> "list[dict]":
     """Return the charts of one recipe.
 
     Args:
         makes: {stream id: State}.
         recipe_id: "id" of the recipe; every version of it counts.
+        of_one: asks a question of one make, see `apart.ask`.
 
     Returns:
         List of {"key", "unit", "points", "chart", "average"}: key "ph_at_drain",
@@ -31,12 +40,16 @@ def trends(makes: dict, recipe_id: str) -> "list[dict]":
         each point, "low", "high", "beyond": indices}, or None where the chart has
         no limits or the points no spread.
     """
-    rows = _makes(makes, recipe_id)
+    rows = []
+    for state, opened in _makes(makes, recipe_id):
+        values = of_one(state["make"], _figures, state, opened)
+        if values is not None:
+            rows.append((state, opened, values))
     found = []
-    for key, unit, look_up in FIGURES:
+    for key, unit, _ in FIGURES:
         points = []
-        for state, opened in rows:
-            value = look_up(state, opened)
+        for state, opened, told in rows:
+            value = told[key]
             if value is not None:
                 points.append(
                     {
@@ -92,6 +105,10 @@ def _makes(makes, recipe_id):
             rows.append((state, opened[0]))
     rows.sort(key=lambda row: (row[1]["t_ms"], row[0]["make"]))
     return rows
+
+
+def _figures(state, opened):
+    return {key: look_up(state, opened) for key, _, look_up in FIGURES}
 
 
 def _ph_at_drain(state, opened):

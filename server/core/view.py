@@ -51,6 +51,7 @@ def view(state: dict, now_ms: int, rules: "dict | None" = None) -> "dict | None"
         "day": _span(context, [plan.closing_step(context["ordered"])["key"]]),
         "whole": _span(context, list(context["facts"])),
         "log": list(reversed(lines(state, LOG_LINES))),
+        "unread": run.unread(state),
     }
     found["next_change_ms"] = None if context["over"] else next_change_ms(found, now_ms)
     return found

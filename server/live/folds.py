@@ -4,15 +4,27 @@ Each process keeps one desk and takes only what is new since its last look. A
 restored backup is another log, so a new epoch begins a new desk.
 """
 
+import logging
 import threading
 from collections.abc import Callable, Sequence
 from typing import Any
 
 from server.config import read_rules
+from server.core import apart
 from server.core import desk as core_desk
 from server.live.stream import ReadAfter
 
 BATCH = 2000
+
+log = logging.getLogger(__name__)
+
+
+def _tell(stream: str, what: str, fault: Exception) -> None:
+    # Once for each fault: the desk remembers it until the make can be shown again.
+    log.error("make %s: %s cannot be worked out", stream, what, exc_info=fault)
+
+
+apart.LISTENERS.append(_tell)
 
 
 class Folds:

@@ -25,4 +25,5 @@ def glance(board: dict[str, Any]) -> dict[str, Any]:
         "now_ms": board["now_ms"],
         "next_change_ms": board["next_change_ms"],
         "makes": makes,
+        "broken": board["broken"],
     }

@@ -8,7 +8,7 @@ from server.config import Settings, settings
 from server.store import alarms as kept
 from server.store import pushes
 from tests.alarm.floor import MINUTE, REAL_MS, Listener, add, delivery
-from tests.core.builders import MAKE, Phone, at
+from tests.core.builders import MAKE, Phone, at, recipe
 
 WEEK = 7 * 24 * 60 * MINUTE
 
@@ -237,3 +237,19 @@ def test_every_push_is_logged(app, phone, service):
             store.db.text("select what, status, at_ms from push_log")
         ).all()
     assert [tuple(row) for row in rows] == [("alarm", 201, REAL_MS + 6 * MINUTE)]
+
+
+def test_a_make_that_cannot_be_read_silences_no_other(app, phone, service):
+    ada = Listener(service, "Ada")
+    other = Phone(device=1, make="0193a5b0-0000-7000-8000-00000000000b")
+    old = recipe()
+    old["steps"][0]["readings"] = None
+    add(other.opened(recipe=old, name="Old", vat="Vat 2"), timer(phone, 1))
+    turn(delivery(), 6)
+    assert [row["body"].split("\n") for row in ada.heard()] == [
+        [
+            "Old · Vat 2: This make cannot be shown and its timers do not ring. "
+            "Look at it.",
+            "Make · Vat 1: Press: the time is up",
+        ]
+    ]

@@ -226,7 +226,8 @@ def test_nobody_shelves_for_longer_than_a_shift_or_for_no_time(ask, for_s, key):
     event = shelved(Phone(), 1, "overdue/work/ph", for_s)
     (problem,) = ask.call("events", "check_event", event)
     assert (problem["field"], problem["key"]) == ("for_s", key)
-    assert ask.desk(("take", [event]))[0]["changed"] == []
+    _, kept = ask.desk(("take", [event]), ("desk",))
+    assert [state["lists"] for state in kept["makes"].values()] == [{}]
 
 
 def test_a_helper_may_acknowledge_and_not_shelve(ask):

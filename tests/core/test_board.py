@@ -33,6 +33,8 @@ def test_an_empty_desk_has_an_empty_board(ask):
             "due": [],
             "clashes": [],
             "clash_count": 0,
+            "broken": [],
+            "unread": {"newer": 0, "unsound": 0},
         }
     ]
 

@@ -26,6 +26,7 @@ def test_a_new_state_knows_nothing(core):
     assert core("run", "new_state", MAKE) == {
         "make": MAKE,
         "events": {},
+        "raw": {},
         "log": [],
         "lists": {},
         "amends": {},

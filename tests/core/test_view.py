@@ -26,6 +26,8 @@ def test_without_its_opening_a_make_is_not_shown(ask):
             "due": [],
             "clashes": [],
             "clash_count": 0,
+            "broken": [],
+            "unread": {"newer": 0, "unsound": 0},
         },
     ]
 

@@ -94,3 +94,40 @@ def test_many_may_ask_at_once():
     assert len(lengths) == 20
     assert len(kept.ask(desk.record, make)) == 21
     assert sorted(log.given) == sorted(set(log.given))
+
+
+def bad_opening(make):
+    """Return an opening as an earlier check let it pass."""
+    event = opening(make, "Old vat")
+    event["data"]["recipe"]["steps"][0]["readings"] = None
+    return event
+
+
+def test_an_opening_that_no_longer_passes_leaves_the_other_makes():
+    log = Log()
+    log.add(bad_opening(a_uuid()))
+    log.add(opening(a_uuid(), "Friday vat"))
+    kept = folds(log)
+    assert names(kept) == ["Friday vat"]
+    board = kept.ask(desk.board, NOON_MS)
+    assert [row["name"] for row in board["broken"]] == ["Old vat"]
+
+
+def test_a_fault_is_written_down_once_however_often_is_asked(
+    monkeypatch, caplog, makes_may_break
+):
+    def wrong(state, *_):
+        if state["make"] == broken:
+            raise KeyError("a fault")
+        return right(state, *_)
+
+    broken, right = a_uuid(), desk.view_of
+    monkeypatch.setattr(desk, "view_of", wrong)
+    log = Log()
+    log.add(opening(broken, "Old vat"))
+    log.add(opening(a_uuid(), "Friday vat"))
+    kept = folds(log)
+    assert names(kept) == names(kept) == ["Friday vat"]
+    (line,) = [row for row in caplog.records if row.name == "server.live.folds"]
+    assert broken in line.getMessage()
+    assert line.exc_info

@@ -7,6 +7,7 @@ import { own, t } from '../messages/index.js';
 /** What an alarm says, without how late it is: that moves with the clock. */
 export function alarmText(alarm) {
   if (alarm.kind === 'timer') return t('alarm.timer', { label: alarm.numbers.value ?? t('due.timer') });
+  if (alarm.kind === 'unshown') return t('alarm.unshown');
   const title = alarm.title ? own(alarm.title) : t('alert.the_make');
   if (alarm.kind === 'step_due') return t('alarm.step_due', { step: title });
   if (alarm.kind === 'step_late') return t('alarm.step_late', { step: title });

@@ -1,6 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import { html } from '../parts/html.js';
 import { alertText } from '../parts/alert-line.js';
+import { BrokenLines } from '../parts/broken-lines.js';
 import { CountdownWords } from '../parts/countdown.js';
 import { StateMark } from '../parts/state-mark.js';
 import { Tap } from '../parts/tap.js';
@@ -65,6 +66,7 @@ export function LiveScreen() {
   return html`<div class=${isStale ? 'sheet is-stale' : 'sheet'}><div class="scroll">
     <h1>${t('nav.live')}</h1>
     <p class="live-word"><${StateMark} state=${isStale ? 'check' : 'ok'} word=${t(isStale ? 'live.stale' : isFirst ? 'live.first' : 'live.' + live.value)} /> ${heard}</p>
+    <${BrokenLines} rows=${shown?.broken} nowMs=${shown?.now_ms} onOpen=${(make) => go('make', make)} />
     <div class="cards">${makes.map((make) => html`<${LiveCard} key=${make.id} make=${make} nowMs=${shown.now_ms} isStale=${isStale} />`)}</div>
     <${Phones} phones=${picture.value?.phones} />
     ${makes.length ? null : html`<p class="lead">${t('now.no_makes')}</p>`}

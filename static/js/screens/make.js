@@ -5,6 +5,7 @@ import { NotePad } from '../parts/note-pad.js';
 import { StepCard } from '../parts/step-card.js';
 import { Tap } from '../parts/tap.js';
 import { TaskLine } from '../parts/task-line.js';
+import { BrokenLines, UnreadLines } from '../parts/broken-lines.js';
 import { ClashLines } from '../parts/clash-lines.js';
 import { board, keepAwake, openMake, view } from '../parts/source.js';
 import { mayAs } from '../parts/people-names.js';
@@ -15,6 +16,7 @@ import { CurveScreen } from './curve/curve-screen.js';
 import { AddSheet } from './make/add-sheet.js';
 import { BatchSheet } from './make/batch-sheet.js';
 import { Adds, Curd, Moulds, Readings, Timers } from './make/blocks.js';
+import { BrokenMake } from './make/broken-make.js';
 import { Cautions, hasUnreadCautions } from './make/cautions.js';
 import { chooseStep, stepShown } from './make/chosen.js';
 import { JudgeSheet } from './make/curd.js';
@@ -107,6 +109,8 @@ export function MakeScreen({ make, rest }) {
   const isAbout = shown?.steps.some((one) => one.key === sheetKey);
   const key = isAbout ? sheetKey : shown && stepShown(shown)?.key;
   const step = useFullStep(make, shown, key);
+  const broken = shown ? null : board.value?.broken?.find((one) => one.make === make);
+  if (broken) return html`<${BrokenMake} make=${make} row=${broken} nowMs=${board.value.now_ms} rest=${rest} />`;
   if (!shown || (key && !step)) return html`<div class="sheet"><div class="scroll"><p class="lead">${t('make.loading')}</p></div></div>`;
   const sheet = sheetName ? sheetFor(make, shown, rest, isAbout ? step : null) : null;
   if (sheet) return html`<div class="sheet-frame" key=${rest.join('/')}>${sheet}</div>`;
@@ -126,6 +130,8 @@ export function MakeScreen({ make, rest }) {
           ${shown.make.state !== 'running' ? html`<p class="lead">${t('make_state.' + shown.make.state)}</p>` : null}
           ${step ? null : first.map(line)}
           ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts}><${TaskLine} make=${make} step=${step} canAct=${canAct} />${first.map(line)}<${HoldVerdict} make=${make} step=${step} canAct=${canAct} /><${StepSums} key=${step.key} make=${make} shown=${shown} step=${step} /></${StepCard}>` : html`<p class="lead">${t('make.no_step')}</p>`}
+          <${BrokenLines} rows=${board.value?.broken?.filter((one) => one.make === make)} nowMs=${shown.now_ms} />
+          <${UnreadLines} unread=${shown.unread} />
           <${LeftOpen} make=${make} view=${shown} step=${step} />
           ${others.slice(0, OTHERS_SHOWN).map(line)}
           ${others.length > OTHERS_SHOWN ? html`<p class="quiet">${tn('now.more_alerts', others.length - OTHERS_SHOWN)}</p>` : null}

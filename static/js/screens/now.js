@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { html } from '../parts/html.js';
 import { act } from '../parts/acts.js';
+import { BrokenLines, UnreadLines } from '../parts/broken-lines.js';
 import { ClashLines } from '../parts/clash-lines.js';
 import { alertText } from '../parts/alert-line.js';
 import { CountdownWords } from '../parts/countdown.js';
@@ -125,9 +126,11 @@ export function NowScreen() {
     <div class="scroll"><div class="columns">
       <div class="column">
         <h1>${t('now.title')}</h1>
+        <${BrokenLines} rows=${shown.broken} nowMs=${nowMs} onOpen=${(make) => go('make', make)} />
         ${isAnyDue ? groups(GROUPS.slice(0, 2)) : html`<p class="lead"><${StateMark} state="ok" word=${t('now.nothing')} /></p>`}
         <${ClashLines} clashes=${shown.clashes} count=${shown.clash_count} nowMs=${nowMs} />
         ${groups(GROUPS.slice(2))}
+        <${UnreadLines} unread=${shown.unread} />
       </div>
       <div class="column">
         <h2>${t('now.makes')}</h2>

@@ -4,6 +4,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { html } from '../../parts/html.js';
 import { alertText } from '../../parts/alert-line.js';
+import { BrokenLines } from '../../parts/broken-lines.js';
 import { StateMark } from '../../parts/state-mark.js';
 import { LanguagePick } from '../../parts/language-pick.js';
 import { PracticeMark } from '../../parts/practice-mark.js';
@@ -66,6 +67,7 @@ function Makes() {
     <${Problem} words=${problem} />
     <${LanguagePick} />
     ${value ? html`<p>${t('guest.until', { at: clockDay(value.until_ms, value.now_ms) })} ${t('guest.roles')}</p>
+      <${BrokenLines} rows=${value.broken} nowMs=${value.now_ms} />
       <div class="cards">${value.makes.map((make) => html`<${Card} key=${make.id} make=${make} nowMs=${value.now_ms} />`)}</div>` : null}
   </div></div>`;
 }
