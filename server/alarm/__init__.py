@@ -13,7 +13,15 @@ from server.alarm.delivery import Delivery
 from server.alarm.watch import Watch
 from server.config import Settings
 
-__all__ = ["Delivery", "Watch", "close", "delivery", "init_app", "start"]
+__all__ = [
+    "Delivery",
+    "Watch",
+    "close",
+    "delivery",
+    "init_app",
+    "some_worker_sends",
+    "start",
+]
 
 _WATCH = "vatside_alarms"
 
@@ -46,6 +54,11 @@ def close(app: Flask) -> None:
         app: the app.
     """
     cast(Watch, app.extensions[_WATCH]).close()
+
+
+def some_worker_sends() -> bool:
+    """Tell whether some worker looks for alarms, as far as seen from this one."""
+    return cast(Watch, current_app.extensions[_WATCH]).term.is_done_by_some()
 
 
 def delivery() -> Delivery:

@@ -68,8 +68,8 @@ class Delivery:
             return
         seconds = kept.escalate_s()
         standing = self._ask(core_alarms.alarms, now_ms, seconds)["alarms"]
-        jobs = [job for job in self._again if job.from_ms <= real_ms]
-        self._again = [job for job in self._again if job.from_ms > real_ms]
+        jobs = [job for job in self._again if _is_due(job, real_ms)]
+        self._again = [job for job in self._again if not _is_due(job, real_ms)]
         for person in dict.fromkeys(row.person for row in live):
             theirs = [row for row in live if row.person == person]
             jobs += _for_person(person, theirs, standing, (now_ms, real_ms), seconds)
@@ -116,6 +116,11 @@ class Delivery:
                     job._replace(tries=job.tries + 1, from_ms=real_ms + RETRY_MS)
                 )
         return statuses
+
+
+def _is_due(job: Job, real_ms: int) -> bool:
+    # A job that lies further ahead was put off before the clock was set back.
+    return not 0 < job.from_ms - real_ms <= RETRY_MS
 
 
 def _may_pass(status: int) -> bool:

@@ -1,7 +1,7 @@
 """The one thread of all workers that sends alarms though nobody has asked.
 
-Every worker has this thread; a lease in the database lets one of them work. A
-worker that dies is followed by another within LEASE_MS.
+Every worker has this thread; a lease in the database lets one of them work, see
+`term`. A worker that dies, or fails at each look, is followed by another.
 """
 
 import logging
@@ -12,13 +12,12 @@ import uuid
 from flask import Flask
 
 from server.alarm.delivery import Delivery
+from server.alarm.term import Term
 from server.config import Settings, real_now_ms
-from server.store import alarms as kept
 
 log = logging.getLogger(__name__)
 
-LEASE = "alarms"
-LEASE_MS = 30_000
+WORK = "alarms"
 POLL_S = 1.0
 FAILED_POLL_S = 5.0
 
@@ -36,13 +35,13 @@ class Watch:
         self._app = app
         self.delivery = delivery
         self._poll_s = poll_s
-        self._holder = str(uuid.uuid4())
+        self.term = Term(WORK, str(uuid.uuid4()))
         self._closed = False
         self._thread: threading.Thread | None = None
 
     def start(self) -> None:
         """Begin to look. Call it after a fork: threads do not survive one."""
-        self._holder = str(uuid.uuid4())  # the fork copied its parent's
+        self.term = Term(WORK, str(uuid.uuid4()))  # the fork copied its parent's
         self._thread = threading.Thread(target=self._run, name="alarms", daemon=True)
         self._thread.start()
 
@@ -64,10 +63,10 @@ class Watch:
         settings = self._app.extensions["vatside"]
         assert isinstance(settings, Settings)
         with self._app.app_context():
-            real_ms = real_now_ms()
-            if not kept.take_lease(LEASE, self._holder, real_ms, LEASE_MS):
+            if not self.term.may_work():
                 return False
-            self.delivery.turn(settings.clock.now_ms(), real_ms)
+            self.delivery.turn(settings.clock.now_ms(), real_now_ms())
+            self.term.worked()
             return True
 
     def _run(self) -> None:
@@ -86,6 +85,6 @@ class Watch:
     def _give_up(self) -> None:
         try:
             with self._app.app_context():
-                kept.give_up_lease(LEASE, self._holder)
+                self.term.give_up()
         except Exception:
-            log.exception("could not give up the lease; it ends by itself")
+            log.exception("could not give up the lease; another takes it soon")

@@ -12,13 +12,11 @@ from server.alarm import keys
 from server.alarm.contact import contact
 from server.alarm.endpoint import push_endpoint
 from server.alarm.sender import is_point
-from server.alarm.watch import LEASE
 from server.api.body import Blueprint
 from server.api.guard import paired
 from server.auth import RefusedError
 from server.config import real_now_ms, settings
 from server.shapes import alarms as shapes
-from server.store import alarms as kept
 from server.store import pushes
 
 AUTH_BYTES = 16  # RFC 8291 section 3.2
@@ -32,8 +30,8 @@ def push() -> Response:
     """Tell the server's public key and how pushes fare.
 
     A phone sees its own subscription, the owner all of them. `why_not` is a key
-    when this server cannot push at all; `sends` whether some worker looks for
-    alarms now.
+    when this server cannot push at all; `sends` whether some worker was seen to
+    look for alarms within the last half minute.
     """
     session = paired()
     _, why_not = contact(settings())
@@ -42,7 +40,7 @@ def push() -> Response:
     return jsonify(
         public_key=keys.public_text(keys.private_key(settings().data_dir)),
         why_not=why_not,
-        sends=kept.lease_until_ms(LEASE) > real_ms,
+        sends=alarm.some_worker_sends(),
         subscriptions=[
             _shown(row, session.device.id, real_ms)
             for row in rows

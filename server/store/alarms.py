@@ -1,4 +1,4 @@
-"""What workers share about alarms: who sends, who was told, which walls live."""
+"""What workers share about alarms: who was told, which walls live."""
 
 import json
 from typing import Any, NamedTuple
@@ -9,7 +9,6 @@ from server.store.database import reading, writing
 from server.store.models import (
     AlarmSettingsRow,
     DeviceRow,
-    LeaseRow,
     ListenerRow,
     WallRow,
 )
@@ -22,64 +21,6 @@ class Wall(NamedTuple):
     name: str
     seen_ms: int
     sound: bool
-
-
-def take_lease(name: str, holder: str, now_ms: int, for_ms: int) -> bool:
-    """Take work that only one process may do, or keep it.
-
-    Nothing is written while another holds it, nor in the first half of our own
-    time: this is asked every second, and each write costs the disk.
-
-    Args:
-        name: the work; its row is there from the start.
-        holder: id of the process that asks.
-        now_ms: a clock that all processes share [ms].
-        for_ms: how long it is taken [ms].
-
-    Returns:
-        True while the one that asks may do the work.
-    """
-    with reading() as session:
-        held = session.execute(
-            select(LeaseRow.holder, LeaseRow.until_ms).where(LeaseRow.name == name)
-        ).one()
-    if held.holder == holder and held.until_ms - now_ms > for_ms / 2:
-        return True
-    if held.holder != holder and held.until_ms > now_ms:
-        return False
-    with writing() as session:
-        row = session.execute(
-            select(LeaseRow).where(LeaseRow.name == name).with_for_update()
-        ).scalar_one()
-        if row.holder != holder and row.until_ms > now_ms:
-            return False
-        row.holder, row.until_ms = holder, now_ms + for_ms
-    return True
-
-
-def give_up_lease(name: str, holder: str) -> None:
-    """Let another process take the work at once.
-
-    Args:
-        name: the work.
-        holder: id of the process that stops.
-    """
-    with writing() as session:
-        row = session.get(LeaseRow, name)
-        if row is not None and row.holder == holder:
-            row.until_ms = 0
-
-
-def lease_until_ms(name: str) -> int:
-    """Return until when some process has the work [ms]; past when none has.
-
-    Args:
-        name: the work.
-    """
-    with reading() as session:
-        return session.execute(
-            select(LeaseRow.until_ms).where(LeaseRow.name == name)
-        ).scalar_one()
 
 
 def heard(person: str) -> dict[str, Any] | None:

@@ -135,13 +135,13 @@ class AttemptRow(Base):
 
 
 class LeaseRow(Base):
-    """Work that one process of all does, until when it has it."""
+    """Work that one process of all does, and how often it has said so."""
 
     __tablename__ = "leases"
 
     name: Mapped[str] = mapped_column(String(40), primary_key=True)
     holder: Mapped[str] = mapped_column(String(36))
-    until_ms: Mapped[int] = mapped_column(BigInteger)
+    beat: Mapped[int] = mapped_column(BigInteger, server_default="0")
 
 
 class AlarmSettingsRow(Base):

@@ -4,9 +4,8 @@ import time
 
 from server import alarm
 from server.alarm import Watch
-from server.alarm.watch import LEASE
-from server.config import real_now_ms
-from server.store import alarms as kept
+from server.alarm.watch import WORK
+from server.store.lease import lease_of
 
 LONG_S = 10
 
@@ -54,7 +53,7 @@ def test_when_the_one_that_sends_stops_the_other_goes_on_at_once(app):
     until(lambda: sent[1].turns > 0)
     second.close()
     second.join(LONG_S)
-    assert kept.lease_until_ms(LEASE) <= real_now_ms()
+    assert lease_of(WORK).holder == ""
 
 
 def test_a_failed_round_is_logged_and_the_next_one_comes(app, caplog, monkeypatch):
@@ -66,6 +65,21 @@ def test_a_failed_round_is_logged_and_the_next_one_comes(app, caplog, monkeypatc
     watch.close()
     watch.join(LONG_S)
     assert "could not look for alarms" in caplog.text
+
+
+def test_a_worker_that_fails_at_each_look_is_followed_by_another(app, monkeypatch):
+    monkeypatch.setattr("server.alarm.term.SILENT_S", 0.3)
+    monkeypatch.setattr("server.alarm.term.BEAT_S", 0.05)
+    monkeypatch.setattr("server.alarm.watch.FAILED_POLL_S", 0.01)
+    fails, works = Counting(broken=10**9), Counting()
+    first, second = (Watch(app, one, poll_s=0.01) for one in (fails, works))
+    first.start()
+    until(lambda: fails.turns > 0)
+    second.start()
+    until(lambda: works.turns > 3)
+    for watch in (first, second):
+        watch.close()
+        watch.join(LONG_S)
 
 
 def test_making_an_app_starts_no_thread(app):

@@ -1,14 +1,11 @@
-"""One sender of all workers, and what it keeps about phones and walls."""
-
-import threading
+"""What the one sender of all workers keeps about people, phones and walls."""
 
 import pytest
 
-from server import auth, store
+from server import auth
 from server.store import alarms, people, pushes
 from tests.sync.phones import NOON_MS, a_uuid
 
-LEASE_MS = 30_000
 DAY_MS = 86_400_000
 
 
@@ -23,50 +20,6 @@ def subscription(of, name="one"):
     return pushes.NewSubscription(
         name, f"https://push.example/{name}", "key", "auth", of.id, "all", "https://a.b"
     )
-
-
-def take(holder, now_ms):
-    return alarms.take_lease("alarms", holder, now_ms, LEASE_MS)
-
-
-def test_one_process_has_the_work_until_its_time_is_over(app):
-    assert take("one", NOON_MS)
-    assert not take("two", NOON_MS + LEASE_MS - 1)
-    assert take("one", NOON_MS + 1)
-    assert take("two", NOON_MS + LEASE_MS)
-    assert not take("one", NOON_MS + LEASE_MS)
-
-
-def test_a_process_that_keeps_the_work_lengthens_its_time(app):
-    take("one", NOON_MS)
-    assert take("one", NOON_MS + LEASE_MS - 1)
-    assert alarms.lease_until_ms("alarms") == NOON_MS + 2 * LEASE_MS - 1
-
-
-def test_a_process_that_stops_gives_the_work_up_at_once_and_only_its_own(app):
-    take("one", NOON_MS)
-    alarms.give_up_lease("alarms", "two")
-    assert not take("two", NOON_MS + 1)
-    alarms.give_up_lease("alarms", "one")
-    assert take("two", NOON_MS + 1)
-
-
-def test_of_many_that_ask_at_once_one_gets_the_work(app):
-    start = threading.Barrier(6)
-    got = []
-
-    def ask(holder):
-        with app.app_context():
-            start.wait()
-            got.append(take(holder, NOON_MS))
-            store.db.session.remove()
-
-    threads = [threading.Thread(target=ask, args=(str(n),)) for n in range(6)]
-    for thread in threads:
-        thread.start()
-    for thread in threads:
-        thread.join()
-    assert sorted(got) == [False] * 5 + [True]
 
 
 def test_what_a_person_heard_is_kept(app):

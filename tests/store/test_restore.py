@@ -6,8 +6,10 @@ from contextlib import closing, suppress
 from pathlib import Path
 
 import pytest
+from alembic import command
+from sqlalchemy import create_engine, text
 
-from server.store import copies, restore
+from server.store import copies, migrate, restore
 from server.store.copies import BackupError
 from server.store.log import NewEvent, add_events
 from server.store.restore import put_back
@@ -113,11 +115,13 @@ def test_a_server_does_not_start_on_a_database_of_a_newer_version(database):
 def test_an_older_copy_is_brought_up_to_date_before_it_takes_the_name(
     database, backup, monkeypatch
 ):
-    say(backup, "DROP TABLE link_visits")
-    say(backup, "DROP TABLE links")
-    for name in ("language", "temp_unit", "volume_unit", "mass_unit", "pressure_unit"):
-        say(backup, f"ALTER TABLE people DROP COLUMN {name}")
-    say(backup, "UPDATE alembic_version SET version_num = '0003'")
+    backup.unlink()
+    engine = create_engine(f"sqlite:///{backup}")
+    with engine.begin() as connection:
+        command.upgrade(migrate._config(connection), "0003")
+        columns = "(n, id, recv_ms, sha256, text) VALUES (1, 'old', 0, '', '')"
+        connection.execute(text(f"INSERT INTO events {columns}"))
+    engine.dispose()
     seen = []
     swap = restore._swap
 
@@ -128,7 +132,7 @@ def test_an_older_copy_is_brought_up_to_date_before_it_takes_the_name(
     monkeypatch.setattr(restore, "_swap", look_first)
     put_back(backup, database)
     assert seen == [0]
-    assert names(database) == ["a", "b"]
+    assert names(database) == ["old"]
 
 
 def test_a_damaged_database_is_kept_as_it_lies_and_replaced(database, backup):
