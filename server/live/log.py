@@ -4,18 +4,21 @@ from typing import Any
 
 from server import store
 
+# Read at once by a fold or for one viewer; whoever reads goes on until nothing comes.
+MOST_BYTES = 4_194_304
+
 
 def read_after(n: int, limit: int) -> list[dict[str, Any]]:
     """Return the log's entries after a number.
 
     Args:
         n: last number that the reader has.
-        limit: most entries to return.
+        limit: most entries to return; fewer where they are large.
 
     Returns:
         List of {"n", "recv_ms", "event"}, oldest first.
     """
     return [
         {"n": row.n, "recv_ms": row.recv_ms, "event": row.event}
-        for row in store.events_after(n, limit)
+        for row in store.events_after(n, limit, MOST_BYTES)
     ]

@@ -1,6 +1,7 @@
 """The log of events: add at the end, read by number."""
 
 import json
+import math
 from collections.abc import Iterable, Sequence
 from typing import Any, NamedTuple
 
@@ -9,6 +10,8 @@ from sqlalchemy import func, insert, select
 from server.store.database import reading, writing
 from server.store.head import locked_head
 from server.store.models import LoggedEvent
+
+PIECE = 50
 
 
 class Logged(NamedTuple):
@@ -95,17 +98,30 @@ def event_of(id_: str) -> dict[str, Any] | None:
         return None if found is None else Logged(*found).event
 
 
-def events_after(n: int, limit: int) -> list[Logged]:
+def events_after(n: int, limit: int, most_bytes: int | None = None) -> list[Logged]:
     """Return the events after a number, oldest first.
 
     Args:
         n: last number that the reader has; 0 for none.
         limit: most events to return.
+        most_bytes: most bytes of their texts in all; the first event comes whatever
+            its size, so that a reader gets on. None for no such limit.
     """
-    query = select(*_COLUMNS).where(LoggedEvent.n > n)
+    query = select(*_COLUMNS).where(LoggedEvent.n > n).order_by(LoggedEvent.n)
     with reading() as session:
-        found = session.execute(query.order_by(LoggedEvent.n).limit(limit))
-        return [Logged(*row) for row in found]
+        # Read in pieces: what goes beyond the bytes is not fetched at all.
+        options = {"yield_per": PIECE} if most_bytes is not None else {}
+        rows = session.execute(query.limit(limit), execution_options=options)
+        found: list[Logged] = []
+        left = math.inf if most_bytes is None else most_bytes
+        for row in rows:
+            one = Logged(*row)
+            left -= len(one.text)  # plain ASCII, see `sync.canonical`
+            if left < 0 and found:
+                rows.close()
+                break
+            found.append(one)
+        return found
 
 
 def events_of_make(make: str) -> list[Logged]:

@@ -9,12 +9,13 @@ All need the store, thus a running app's context.
 """
 
 from server.sync.have import have
-from server.sync.pull import WrongEpoch, pull
+from server.sync.pull import MOST_BYTES, WrongEpoch, pull
 from server.sync.push import MAX_EVENTS, PushAnswer, Sender, push
 from server.sync.settle import settle
 
 __all__ = [
     "MAX_EVENTS",
+    "MOST_BYTES",
     "PushAnswer",
     "Sender",
     "WrongEpoch",

@@ -6,6 +6,7 @@ from server import store
 from server.shapes import PulledEvent
 
 MAX_PULLED = 500
+MOST_BYTES = 524_288  # of one page: some ten seconds of a slow line, unpacked
 
 
 class Pulled(NamedTuple):
@@ -35,25 +36,25 @@ def pull(epoch: str, after: int, limit: int) -> Pulled:
     Args:
         epoch: the epoch that the number is of; empty on the very first pull.
         after: last number that the reader has; 0 for none.
-        limit: most events to return, at most MAX_PULLED.
+        limit: most events to return, at most MAX_PULLED; fewer where they are
+            large, and at least one while there is one.
 
     Raises:
         WrongEpoch: the reader must offer again what it holds, and read from 0.
     """
     limit = min(limit, MAX_PULLED)
     with store.reading():
-        now = store.epoch()
+        now, head = store.epoch(), store.head_n()
         # A number above the head was given by a database since set back, even
         # if nobody told this one that it was.
-        if (epoch and epoch != now) or (after and not epoch) or after > store.head_n():
+        if (epoch and epoch != now) or (after and not epoch) or after > head:
             raise WrongEpoch(now)
-        rows = store.events_after(after, limit + 1)
-    page = rows[:limit]
+        page = store.events_after(after, limit, MOST_BYTES)
     return Pulled(
         epoch=now,
         events=[
             {"n": row.n, "recv_ms": row.recv_ms, "event": row.event} for row in page
         ],
         next=page[-1].n if page else after,
-        more=len(rows) > limit,
+        more=bool(page) and page[-1].n < head,
     )

@@ -1,5 +1,6 @@
 import gzip
 import json
+import sys
 import tracemalloc
 
 import pytest
@@ -270,3 +271,35 @@ def test_unknown_paths_and_methods_have_the_same_shape(paired):
 
 def test_the_clock_is_told(paired):
     assert paired.get("/time").json == {"now": NOON_MS, "rate": 1}
+
+
+def test_a_page_of_large_events_ends_early_and_says_that_there_is_more(paired):
+    events = [
+        note(paired.device, seq, paired.person, text="w" * 1900)
+        for seq in range(1, 401)
+    ]
+    for at in (0, 200):
+        assert paired.push(*events[at : at + 200]).status_code == 200
+    found, after, pages, epoch = [], 0, 0, ""
+    while True:
+        page = paired.get(f"/sync/pull?after={after}&epoch={epoch}").json
+        assert len(json.dumps(page["events"])) < sync.MOST_BYTES * 1.1
+        found += [row["event"] for row in page["events"]]
+        after, pages, epoch = page["next"], pages + 1, page["epoch"]
+        if not page["more"]:
+            break
+    assert found == events
+    assert pages > 1
+
+
+def test_an_event_larger_than_a_page_comes_alone(paired, monkeypatch):
+    # By its module: the package gives the function the same name.
+    monkeypatch.setattr(sys.modules["server.sync.pull"], "MOST_BYTES", 100)
+    events = [note(paired.device, seq, paired.person) for seq in (1, 2)]
+    paired.push(*events)
+    page = paired.get("/sync/pull").json
+    assert [row["n"] for row in page["events"]] == [1]
+    assert (page["next"], page["more"]) == (1, True)
+    page = paired.get(f"/sync/pull?after=1&epoch={page['epoch']}").json
+    assert [row["n"] for row in page["events"]] == [2]
+    assert page["more"] is False

@@ -95,3 +95,11 @@ def test_a_stream_ends_when_the_server_stops(follow):
 def test_a_cursor_beyond_the_log_waits_in_peace(follow):
     _, texts = follow(Log(2), after=9)
     assert numbers(texts) == []
+
+
+def test_a_read_cut_short_by_its_bytes_is_gone_on_with(follow):
+    log = Log(10)
+    whole, log.after = log.after, lambda n, limit: whole(n, 3)
+    _, told = follow(log)
+    numbers = [line for one in told for line in one.split("\n") if "id: " in line]
+    assert numbers == [f"id: {n}" for n in range(1, 11)]
