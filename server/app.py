@@ -4,9 +4,9 @@ import json
 from pathlib import Path
 
 from flask import Flask
-from werkzeug.middleware.proxy_fix import ProxyFix
 
 from server import alarm, api, live, store
+from server.api.peers import believe_proxies
 from server.config import (
     MAX_BODY_BYTES,
     RECIPES_DIR,
@@ -38,13 +38,13 @@ def create_app(settings: Settings | None = None) -> Flask:
     app.config.update(
         SQLALCHEMY_DATABASE_URI=settings.sqlalchemy_url,
         MAX_CONTENT_LENGTH=MAX_BODY_BYTES,
-        TRUSTED_HOSTS=list(settings.hosts) or None,
     )
     app.json.sort_keys = False  # type: ignore[attr-defined]
     if settings.proxy_hops:
-        hops = settings.proxy_hops
-        wsgi_app = ProxyFix(app.wsgi_app, hops, hops, hops, hops)
-        app.wsgi_app = wsgi_app  # type: ignore[method-assign]
+        believing = believe_proxies(
+            app.wsgi_app, settings.proxy_hops, settings.proxy_from
+        )
+        app.wsgi_app = believing  # type: ignore[assignment, method-assign]
     store.init_app(app)
     live.init_app(app, settings.viewers)
     alarm.init_app(app, live.ask)

@@ -9,6 +9,7 @@ import os
 import time
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from ipaddress import IPv4Network, IPv6Network, ip_network
 from pathlib import Path
 from typing import Any
 
@@ -22,6 +23,15 @@ DATABASE_NAME = "vatside.sqlite3"
 DEFAULT_PORT = 8000
 THREADS = 32  # per worker; each live stream holds one for its life
 MAX_BODY_BYTES = 1 << 20
+
+Network = IPv4Network | IPv6Network
+LOOPBACK: tuple[Network, ...] = (ip_network("127.0.0.0/8"), ip_network("::1/128"))
+# Addresses of one's own network: RFC 1918 section 3, RFC 4193 section 3.1.
+_OWN = ("10.0.0.0/8", "172.16.0.0/12", "192.168.0.0/16", "fc00::/7")
+NETWORKS = {
+    "loopback": LOOPBACK,
+    "private": (*LOOPBACK, *(ip_network(text) for text in _OWN)),
+}
 
 
 def read_rules() -> dict[str, Any]:
@@ -91,7 +101,9 @@ class Settings:
         static_dir: folder of the page.
         threads: threads a worker has; live viewers may hold half of them.
         proxy_hops: reverse proxies in front whose headers are believed.
-        hosts: host names this server answers to; empty for any.
+        proxy_from: networks that the nearest of them speaks from.
+        hosts: host names this server answers to besides its own; one that begins
+            with a point stands for all below it.
         public_url: address that phones use, for links; empty to take the request's.
         push_contact: who answers for this server's pushes, mailto: or https:.
         push_hosts: further hosts that pushes may go to, plain http allowed.
@@ -103,6 +115,7 @@ class Settings:
     static_dir: Path = field(default_factory=_static_dir)
     threads: int = THREADS
     proxy_hops: int = 0
+    proxy_from: tuple[Network, ...] = LOOPBACK
     hosts: tuple[str, ...] = ()
     public_url: str = ""
     push_contact: str = ""
@@ -147,6 +160,7 @@ def from_environment(environ: Mapping[str, str] | None = None) -> Settings:
         database_url=values.get("DATABASE_URL", ""),
         threads=_whole(values, "VATSIDE_THREADS", THREADS, low=2),
         proxy_hops=_whole(values, "VATSIDE_PROXY_HOPS", 0, low=0),
+        proxy_from=_networks(values, "VATSIDE_PROXY_FROM"),
         hosts=_names(values, "VATSIDE_HOSTS"),
         public_url=values.get("VATSIDE_URL", "").rstrip("/"),
         push_contact=values.get("VATSIDE_PUSH_CONTACT", "").strip(),
@@ -157,6 +171,19 @@ def from_environment(environ: Mapping[str, str] | None = None) -> Settings:
 def _names(values: Mapping[str, str], name: str) -> tuple[str, ...]:
     listed = values.get(name, "").split(",")
     return tuple(one.strip() for one in listed if one.strip())
+
+
+def _networks(values: Mapping[str, str], name: str) -> tuple[Network, ...]:
+    found: list[Network] = []
+    for word in _names(values, name) or ("loopback",):
+        try:
+            found += NETWORKS.get(word) or [ip_network(word, strict=False)]
+        except ValueError as problem:
+            raise ValueError(
+                f"{name} must list addresses (192.0.2.7), networks (192.0.2.0/24), "
+                f"loopback or private, not {word!r}"
+            ) from problem
+    return tuple(found)
 
 
 def _whole(values: Mapping[str, str], name: str, default: int, low: int) -> int:

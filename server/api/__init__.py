@@ -7,6 +7,7 @@ from server.api import (
     errors,
     guard,
     health,
+    hosts,
     links,
     live,
     makes,
@@ -48,6 +49,7 @@ def init_app(app: Flask) -> None:
         OPENAPI_URL_PREFIX=guard.PREFIX,
         OPENAPI_JSON_PATH="openapi.json",
     )
+    hosts.init_app(app)
     documented = errors.DocumentedApi(app)
     for resource in RESOURCES:
         documented.register_blueprint(resource.blp, url_prefix=guard.PREFIX)

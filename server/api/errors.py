@@ -44,6 +44,7 @@ STATUS = {
     "last_owner": 409,
     "too_large": 413,
     "too_many_events": 413,
+    "unknown_host": 421,
     "not_json_type": 415,
     "unknown_encoding": 415,
     "not_json": 400,
@@ -58,6 +59,8 @@ TEXT = {
     "inactive_person": "This person no longer acts here.",
     "role_too_low": "This asks for the role {limit}.",
     "other_origin": "The request comes from another site.",
+    "unknown_host": "This server does not answer to the name {limit}. If it is "
+    "its name, list it in VATSIDE_HOSTS or set VATSIDE_URL, and start it anew.",
     "header_missing": "The header {field} is missing; it must be {limit}.",
     "wrong_code": "This code is wrong, was used, or has ended.",
     "no_guest": "Open the link that you were given once more.",

@@ -3,15 +3,16 @@
 from collections.abc import Callable
 from typing import Any
 
-from flask import Response, jsonify, request
+from flask import Response, jsonify
 
 from server import live
 from server.api.body import Blueprint
 from server.api.guard import guest, paired, require, send_guest_token
+from server.api.hosts import page_url
 from server.api.pairing import qr_svg
 from server.auth import RefusedError
 from server.auth import links as auth
-from server.config import now_ms, settings
+from server.config import now_ms
 from server.core import desk
 from server.shapes import live as shapes
 from server.store.links import StoredLink
@@ -50,8 +51,7 @@ def make_link(wanted: dict[str, Any]) -> dict[str, Any]:
         paired().person.id,
         now_ms(),
     )
-    base = settings().public_url or request.host_url.rstrip("/")
-    url = f"{base}/#/guest/{made.token}"
+    url = f"{page_url()}/#/guest/{made.token}"
     return {**made.link._asdict(), "url": url, "qr_svg": qr_svg(url)}
 
 

@@ -9,6 +9,8 @@ from flask import Response, jsonify, request
 from server import auth
 from server.api.body import Blueprint
 from server.api.guard import paired, require, send_token, sent_token
+from server.api.hosts import page_url
+from server.api.peers import source_of
 from server.api.people import public, server_now
 from server.config import settings
 from server.shapes import people as shapes
@@ -30,7 +32,7 @@ def pair(wanted: dict[str, Any]) -> Response:
         device=wanted["device"],
         device_name=wanted["device_name"],
         person_name=wanted.get("person_name"),
-        source=request.remote_addr or "",
+        source=source_of(request.remote_addr),
         token=sent_token(),
     )
     done = auth.pair(wanted["code"], asking, clock.now_ms(), clock.rate)
@@ -54,8 +56,7 @@ def start_pairing(person_id: str) -> dict[str, Any]:
     """
     clock = settings().clock
     made = auth.start_pairing(person_id, paired().person.id, clock.now_ms(), clock.rate)
-    base = settings().public_url or request.host_url.rstrip("/")
-    url = f"{base}/#/pair/{made.long}"
+    url = f"{page_url()}/#/pair/{made.long}"
     return {
         "code": made.short,
         "url": url,

@@ -5,7 +5,7 @@ import binascii
 import hashlib
 from typing import Any
 
-from flask import Response, jsonify, request
+from flask import Response, jsonify
 
 from server import alarm
 from server.alarm import keys
@@ -14,6 +14,7 @@ from server.alarm.endpoint import push_endpoint
 from server.alarm.sender import is_point
 from server.api.body import Blueprint
 from server.api.guard import paired
+from server.api.hosts import page_url
 from server.auth import RefusedError
 from server.config import real_now_ms, settings
 from server.shapes import alarms as shapes
@@ -90,7 +91,7 @@ def subscribe(wanted: dict[str, Any]) -> dict[str, bool]:
             auth=wanted["keys"]["auth"],
             device=paired().device.id,
             wants=wanted["wants"],
-            page=settings().public_url or request.host_url.rstrip("/"),
+            page=page_url(),
         ),
         real_now_ms(),
     )

@@ -46,7 +46,8 @@ def with_names(field):
         "reading": 31.5,
         "equipment": "OKELLO",
         "moulds": [{"size": "small", "count": 3}],
-        "mapping": {
+        "set": {},  # what a correction sets, see below
+        "equipment_of_make": {
             "vat": "maren's",
             "Olive": "x",
             "typed": {"Okello": ["1", "OLIVE"]},

@@ -227,7 +227,7 @@ def test_the_set_up_page_on_plain_http_may_ask_for_the_probe_alone(http):
 
 def test_encrypted_connections_are_kept_encrypted(http):
     assert "Strict-Transport-Security" not in http.get("/").headers
-    secure = http.get("/", base_url="https://vat.example")
+    secure = http.get("/", base_url="https://localhost")
     assert secure.headers["Strict-Transport-Security"] == "max-age=31536000"
 
 

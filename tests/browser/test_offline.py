@@ -3,6 +3,7 @@
 import contextlib
 import json
 
+import pytest
 from playwright.sync_api import Error
 
 from tests.browser.conftest import until
@@ -230,8 +231,14 @@ def test_what_is_unsent_can_be_taken_out_as_a_file(new_phone):
     assert [one["id"] for one in json.loads(file["text"])["events"]] == made
 
 
+@pytest.fixture
+def vat_test(monkeypatch):
+    """Let servers that start now answer to one more name."""
+    monkeypatch.setenv("VATSIDE_HOSTS", "vat.test")
+
+
 def test_plain_http_on_a_network_works_online_and_says_that_offline_does_not(
-    creamery, new_phone
+    vat_test, creamery, new_phone
 ):
     # Chromium takes 127.0.0.1 for secure, so the box gets a name of its own.
     phone = new_phone(
