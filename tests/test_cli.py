@@ -124,7 +124,9 @@ def test_a_file_that_is_no_recipe_fails(tmp_path, text, capsys):
 def test_each_owner_code_is_another(data, capsys):
     assert cli.main(["owner-code", "--data", str(data)]) == 0
     first = capsys.readouterr().out
-    assert re.fullmatch(r"([0-9A-Z]{4}-){3}[0-9A-Z]{4}\n", first)
+    code, until = first.splitlines()
+    assert re.fullmatch(r"([0-9A-Z]{4}-){3}[0-9A-Z]{4}", code)
+    assert re.fullmatch(r"It works once, until \d{4}-\d\d-\d\d \d\d:\d\d\.", until)
     cli.main(["owner-code", "--data", str(data)])
     assert capsys.readouterr().out != first
 

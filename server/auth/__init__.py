@@ -6,8 +6,10 @@ app's context.
 """
 
 from server.auth.pairing import (
+    OWNER_CODE_S,
     Asking,
     NewCodes,
+    OwnerCode,
     Pairing,
     owner_code,
     pair,
@@ -19,8 +21,10 @@ from server.auth.sessions import IDLE_DAYS, Session, note_seen, session_of
 
 __all__ = [
     "IDLE_DAYS",
+    "OWNER_CODE_S",
     "Asking",
     "NewCodes",
+    "OwnerCode",
     "Pairing",
     "RefusedError",
     "Session",

@@ -2,8 +2,8 @@
 
 Thirty-two signs without I, L, O and U: none is mistaken for another, and no
 word comes out. What is typed is forgiven its case, spaces, dashes, and an O
-for a 0. Only hashes are kept. A plain SHA-256 is enough for random secrets of
-80 bits and more; the short code has 40 bits and lives ten minutes.
+for a 0. Only hashes are kept: of codes under a key, see `code_key`; of tokens,
+which have 256 bits, plain ones.
 """
 
 import hashlib
@@ -54,11 +54,11 @@ def new_token() -> str:
     return secrets.token_urlsafe(32)
 
 
-def hash_of(secret: str) -> str:
-    """Return what is kept of a secret.
+def hash_of(token: str) -> str:
+    """Return what is kept of a token.
 
     Args:
-        secret: a code as meant, or a token.
+        token: a token, or whatever was sent for one.
     """
-    # Half a surrogate pair may be typed; it must not match, nor trip this.
-    return hashlib.sha256(secret.encode("utf-8", "backslashreplace")).hexdigest()
+    # Half a surrogate pair may be sent; it must not match, nor trip this.
+    return hashlib.sha256(token.encode("utf-8", "backslashreplace")).hexdigest()

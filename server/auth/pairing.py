@@ -8,6 +8,7 @@ code from the server's own command line.
 from typing import NamedTuple
 
 from server.auth import limits
+from server.auth.code_key import code_hash
 from server.auth.codes import (
     LONG_SIGNS,
     OWNER_SIGNS,
@@ -25,7 +26,8 @@ from server.store import pairing as codes
 from server.store import people as kept
 from server.store import writing
 
-CODE_S = 600  # how long a code of the owner's works
+CODE_S = 600  # how long a code that the owner shows works
+OWNER_CODE_S = 86_400  # printed at a set-up, perhaps the day before it is used
 
 
 class NewCodes(NamedTuple):
@@ -33,6 +35,13 @@ class NewCodes(NamedTuple):
 
     short: str
     long: str
+    expires_ms: int
+
+
+class OwnerCode(NamedTuple):
+    """The code that pairs the owner's phone, as it is shown, and its end."""
+
+    code: str
     expires_ms: int
 
 
@@ -61,21 +70,26 @@ class Asking(NamedTuple):
     token: str | None
 
 
-def owner_code(even_if_paired: bool = False) -> str | None:
+def owner_code(
+    now_ms: int, rate: float, even_if_paired: bool = False
+) -> OwnerCode | None:
     """Make the code that pairs the owner's phone, and end the one before it.
 
     Args:
+        now_ms: server time [ms].
+        rate: how fast the server's clock runs.
         even_if_paired: True to make one though there is an owner already.
 
     Returns:
-        The code as it is shown; None when there is an owner already.
+        The code; None when there is an owner already.
     """
     with writing():
         if owners() and not even_if_paired:
             return None
         code = new_code(OWNER_SIGNS)
-        codes.add_code(None, hash_of(code), None, made_by=None, expires_ms=None)
-        return grouped(code)
+        expires_ms = now_ms + int(OWNER_CODE_S * 1000 * rate)
+        codes.add_code(None, code_hash(code), None, None, expires_ms)
+        return OwnerCode(grouped(code), expires_ms)
 
 
 def start_pairing(person_id: str, by: str, now_ms: int, rate: float) -> NewCodes:
@@ -98,7 +112,7 @@ def start_pairing(person_id: str, by: str, now_ms: int, rate: float) -> NewCodes
             raise RefusedError("inactive_person", "id")
         short, long = new_code(SHORT_SIGNS), new_code(LONG_SIGNS)
         expires_ms = now_ms + int(CODE_S * 1000 * rate)
-        codes.add_code(person_id, hash_of(long), hash_of(short), by, expires_ms)
+        codes.add_code(person_id, code_hash(long), code_hash(short), by, expires_ms)
         return NewCodes(grouped(short), long, expires_ms)
 
 
@@ -132,7 +146,7 @@ def _pair(
         wait_s = limits.wait_s(asking.source, now_ms, rate)
         if wait_s:
             return RefusedError("too_many_tries", "code", wait_s, wait_s=wait_s)
-    found = codes.find_code(hash_of(code), now_ms)
+    found = codes.find_code(code_hash(code), now_ms)
     if found is None:
         if guessable:
             limits.count_wrong(asking.source, now_ms, rate)

@@ -8,8 +8,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from server.app import create_app
-from server.auth import owner_code
-from server.cli import checks
+from server.cli import checks, owner
 from server.cli.serve import start, with_clock
 from server.config import DEFAULT_PORT, Clock, Settings, from_environment
 from server.core.recipe import check_recipe
@@ -57,7 +56,8 @@ def run_owner_code(args: argparse.Namespace) -> int:
     settings = _settings(args)
     hold.require_no_restore(settings.database_file)
     with create_app(settings).app_context():
-        print(owner_code(even_if_paired=True))
+        print(owner.new_code())
+    print(f"It works once, until {owner.until()}.")
     return 0
 
 

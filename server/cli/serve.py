@@ -14,7 +14,7 @@ from gunicorn.app.base import BaseApplication
 
 from server import alarm, auth, live, store
 from server.app import create_app
-from server.cli import orphans
+from server.cli import orphans, owner
 from server.config import Clock, Settings, real_now_ms
 from server.store import hold
 from server.store.people import all_devices
@@ -243,7 +243,7 @@ def start(settings: Settings, host: str, port: int, workers: int) -> None:
         code = first_code()
         # Connections must not be shared with the workers.
         store.db.engine.dispose()
-    codes = [("the owner", code)] if code else []
+    codes = [(f"the owner, until {owner.until()}", code)] if code else []
     addresses = urls(host, port, settings.public_url)
     announce(addresses, codes, settings.clock.rate, sys.stdout)
     serve(app, host, port, workers)
@@ -258,4 +258,4 @@ def first_code() -> str | None:
     devices = [row for row in all_devices() if row.removed_ms is None]
     if any(row.person in people for row in devices):
         return None
-    return auth.owner_code(even_if_paired=True)
+    return owner.new_code()

@@ -116,10 +116,10 @@ class PairingRow(Base):
 
     id: Mapped[int] = mapped_column(primary_key=True)
     person: Mapped[str | None] = mapped_column(ForeignKey("people.id"))
-    long_sha256: Mapped[str] = mapped_column(String(64), unique=True)
-    short_sha256: Mapped[str | None] = mapped_column(String(64), index=True)
+    long_hash: Mapped[str] = mapped_column(String(64), unique=True)
+    short_hash: Mapped[str | None] = mapped_column(String(64), index=True)
     made_by: Mapped[str | None] = mapped_column(String(64))
-    expires_ms: Mapped[int | None] = mapped_column(BigInteger)
+    expires_ms: Mapped[int] = mapped_column(BigInteger)
     used_ms: Mapped[int | None] = mapped_column(BigInteger)
 
 

@@ -13,7 +13,7 @@ class StoredCode(NamedTuple):
 
     id: int
     person: str | None
-    expires_ms: int | None
+    expires_ms: int
 
 
 class Attempts(NamedTuple):
@@ -26,19 +26,19 @@ class Attempts(NamedTuple):
 
 def add_code(
     person: str | None,
-    long_sha256: str,
-    short_sha256: str | None,
+    long_hash: str,
+    short_hash: str | None,
     made_by: str | None,
-    expires_ms: int | None,
+    expires_ms: int,
 ) -> None:
     """Keep a new code; earlier ones for the same person end.
 
     Args:
         person: id of the person; None for the code that makes the owner.
-        long_sha256: hash of the code.
-        short_sha256: hash of its short form to type, if it has one.
+        long_hash: hash of the code.
+        short_hash: hash of its short form to type, if it has one.
         made_by: id of the owner who asked for it.
-        expires_ms: server time of its end [ms]; None for no end.
+        expires_ms: server time of its end [ms].
     """
     with writing() as session:
         session.execute(
@@ -52,8 +52,8 @@ def add_code(
         session.add(
             PairingRow(
                 person=person,
-                long_sha256=long_sha256,
-                short_sha256=short_sha256,
+                long_hash=long_hash,
+                short_hash=short_hash,
                 made_by=made_by,
                 expires_ms=expires_ms,
             )
@@ -61,17 +61,17 @@ def add_code(
         session.flush()
 
 
-def find_code(sha256: str, now_ms: int) -> StoredCode | None:
+def find_code(kept_hash: str, now_ms: int) -> StoredCode | None:
     """Return the unused code of this hash, None when it ended or never was.
 
     Args:
-        sha256: hash of the code, long or short.
+        kept_hash: hash of the code, long or short.
         now_ms: server time [ms].
     """
     query = select(PairingRow.id, PairingRow.person, PairingRow.expires_ms).where(
-        or_(PairingRow.long_sha256 == sha256, PairingRow.short_sha256 == sha256),
+        or_(PairingRow.long_hash == kept_hash, PairingRow.short_hash == kept_hash),
         PairingRow.used_ms.is_(None),
-        or_(PairingRow.expires_ms.is_(None), PairingRow.expires_ms > now_ms),
+        PairingRow.expires_ms > now_ms,
     )
     with reading() as session:
         row = session.execute(query).first()

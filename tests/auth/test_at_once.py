@@ -47,7 +47,7 @@ def pairing_with(code, name=None):
 
 
 def test_the_code_of_the_owner_makes_one_owner_and_pairs_one_phone(app):
-    code = auth.owner_code()
+    code = auth.owner_code(NOON_MS, 1).code
     acts = [pairing_with(code, f"Owner {number}") for number in range(AT_ONCE)]
     outcomes = together(app, acts)
     assert outcomes.count("wrong_code") == AT_ONCE - 1

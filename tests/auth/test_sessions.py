@@ -59,9 +59,9 @@ def test_a_code_of_the_owner_pairs_the_owner_named(app):
     second = auth.add_person("Oz", "owner", NOON_MS + 1)
     for name, person in ((None, first), ("Oz", second), ("Olive", first)):
         asking = auth.Asking(a_uuid(), "Pocket", name, "here", None)
-        code = auth.owner_code(even_if_paired=True)
+        code = auth.owner_code(NOON_MS, 1, even_if_paired=True).code
         assert auth.pair(code, asking, NOON_MS, 1).session.person == person
     asking = auth.Asking(a_uuid(), "Pocket", "New", "here", None)
-    code = auth.owner_code(even_if_paired=True)
+    code = auth.owner_code(NOON_MS, 1, even_if_paired=True).code
     assert auth.pair(code, asking, NOON_MS, 1).session.person.name == "New"
     assert len(auth.people()) == 3
