@@ -163,6 +163,19 @@ def test_a_restore_puts_the_copy_back_keeps_the_old_and_begins_an_epoch(
     assert notes(kept) == [("Ada",), ("Bo",)]
 
 
+def test_the_security_log_is_printed_and_outlives_a_restore(data, tmp_path, capsys):
+    target = tmp_path / "copy.sqlite3"
+    for words in (["backup", str(target)], ["restore", str(target)], ["owner-code"]):
+        assert cli.main([*words, "--data", str(data)]) == 0, capsys.readouterr().err
+    capsys.readouterr()
+    assert cli.main(["security-log", "--data", str(data)]) == 0
+    told = [line.split() for line in capsys.readouterr().out.splitlines()]
+    whats = [words[1] for words in told]
+    assert whats == ["backed_up", "restored", "owner_code_made"]
+    assert cli.main(["security-log", "--data", str(data), "--last", "1"]) == 0
+    assert capsys.readouterr().out.split()[1:] == ["owner_code_made"]
+
+
 def test_a_restore_into_an_empty_folder_makes_it(data, tmp_path):
     target = tmp_path / "copy.sqlite3"
     cli.main(["backup", "--data", str(data), str(target)])

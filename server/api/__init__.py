@@ -17,6 +17,7 @@ from server.api import (
     people,
     push,
     recipes,
+    security,
     static,
     sync,
 )
@@ -49,6 +50,7 @@ def init_app(app: Flask) -> None:
         OPENAPI_URL_PREFIX=guard.PREFIX,
         OPENAPI_JSON_PATH="openapi.json",
     )
+    security.init_app(app)
     hosts.init_app(app)
     documented = errors.DocumentedApi(app)
     for resource in RESOURCES:

@@ -12,6 +12,7 @@ from flask_smorest import Api
 from sqlalchemy.exc import DBAPIError
 from werkzeug.exceptions import HTTPException
 
+from server.api.security import note_refusal
 from server.auth import RefusedError
 from server.shapes import http
 
@@ -156,6 +157,7 @@ def error_answer(
 
 
 def _on_refused(error: RefusedError) -> Response:
+    note_refusal(error)
     status = STATUS.get(error.key, 422)
     answer = error_answer(status, error.key, error.field, error.limit)
     if error.wait_s is not None:

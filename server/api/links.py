@@ -6,6 +6,7 @@ from typing import Any
 from flask import Response, jsonify
 
 from server import live
+from server.api import security
 from server.api.body import Blueprint
 from server.api.guard import guest, paired, require, send_guest_token
 from server.api.hosts import page_url
@@ -51,6 +52,7 @@ def make_link(wanted: dict[str, Any]) -> dict[str, Any]:
         paired().person.id,
         now_ms(),
     )
+    security.note("link_made", about=made.link.id)
     url = f"{page_url()}/#/guest/{made.token}"
     return {**made.link._asdict(), "url": url, "qr_svg": qr_svg(url)}
 
@@ -61,6 +63,7 @@ def make_link(wanted: dict[str, Any]) -> dict[str, Any]:
 def revoke_link(link_id: str) -> None:
     """Take a link back, at once, from every browser that opened it."""
     auth.revoke_link(link_id, now_ms())
+    security.note("link_taken_back", about=link_id)
 
 
 @blp.post("/guest")
@@ -72,6 +75,7 @@ def open_link(wanted: dict[str, Any]) -> Response:
     403 for a link that is not known, was taken back, or has ended.
     """
     opened = auth.open_link(wanted["token"], now_ms())
+    security.note("link_opened", about=opened.link.id)
     answer = jsonify(_shown(opened.link))
     left_s = max(1, (opened.link.until_ms - now_ms()) // 1000)
     send_guest_token(answer, opened.token, left_s)

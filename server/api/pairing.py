@@ -7,6 +7,7 @@ import segno
 from flask import Response, jsonify, request
 
 from server import auth
+from server.api import security
 from server.api.body import Blueprint
 from server.api.guard import paired, require, send_token, sent_token
 from server.api.hosts import page_url
@@ -36,6 +37,8 @@ def pair(wanted: dict[str, Any]) -> Response:
         token=sent_token(),
     )
     done = auth.pair(wanted["code"], asking, clock.now_ms(), clock.rate)
+    person, device = done.session.person.id, done.session.device.id
+    security.note("paired", about=device, person=person)
     answer = jsonify(
         person=public(done.session),
         device=done.session.device.id,
@@ -56,6 +59,7 @@ def start_pairing(person_id: str) -> dict[str, Any]:
     """
     clock = settings().clock
     made = auth.start_pairing(person_id, paired().person.id, clock.now_ms(), clock.rate)
+    security.note("code_made", about=person_id)
     url = f"{page_url()}/#/pair/{made.long}"
     return {
         "code": made.short,

@@ -5,6 +5,7 @@ from typing import Any
 from flask import Response, jsonify
 
 from server import auth, store
+from server.api import security
 from server.api.body import Blueprint
 from server.api.guard import paired, require, send_token, sent_token
 from server.config import now_ms, settings
@@ -73,7 +74,9 @@ def list_people() -> list[Any]:
 @blp.response(201, shapes.ListedPerson)
 def add_person(wanted: dict[str, Any]) -> Any:
     """Add a person. 403 unless the owner asks."""
-    return auth.add_person(wanted["name"], wanted["role"], now_ms())
+    added = auth.add_person(wanted["name"], wanted["role"], now_ms())
+    security.note("person_added", about=added.id, role=added.role)
+    return added
 
 
 @blp.post("/people/<string(maxlength=64):person_id>")
@@ -85,7 +88,13 @@ def change_person(wanted: dict[str, Any], person_id: str) -> Any:
 
     409 for the last owner.
     """
-    return auth.change_person(person_id, now_ms(), **wanted)
+    changed = auth.change_person(person_id, now_ms(), **wanted)
+    if "role" in wanted:
+        security.note("role_changed", about=person_id, role=changed.role)
+    if "active" in wanted:
+        what = "person_came_back" if changed.active else "person_left"
+        security.note(what, about=person_id)
+    return changed
 
 
 @blp.get("/devices")
@@ -104,3 +113,4 @@ def remove_device(device_id: str) -> None:
     if device_id == paired().device.id:
         raise auth.RefusedError("own_device", "id")
     auth.remove_device(device_id, now_ms())
+    security.note("phone_removed", about=device_id)

@@ -12,8 +12,9 @@ from server.cli import checks, owner
 from server.cli.serve import start, with_clock
 from server.config import DEFAULT_PORT, Clock, Settings, from_environment
 from server.core.recipe import check_recipe
-from server.store import copies, hold
+from server.store import copies, hold, security_log
 from server.store.restore import put_back
+from server.store.security_log import SecurityLog
 
 WORKERS = 2
 
@@ -58,19 +59,32 @@ def run_owner_code(args: argparse.Namespace) -> int:
     with create_app(settings).app_context():
         print(owner.new_code())
     print(f"It works once, until {owner.until()}.")
+    SecurityLog(settings.data_dir).note("owner_code_made")
     return 0
 
 
 def run_backup(args: argparse.Namespace) -> int:
     """Copy the database into a file while the server runs."""
     copies.back_up(_database(args), args.file)
+    SecurityLog(_settings(args).data_dir).note("backed_up")
     print(f"Copied to {args.file}.")
+    return 0
+
+
+def run_security_log(args: argparse.Namespace) -> int:
+    """Print who was let in, sent away and changed: times in UTC, ids, no names."""
+    found = list(security_log.lines(_settings(args).data_dir))
+    for line in found[-args.last :]:
+        rest = {name: line[name] for name in line if name not in ("at", "what")}
+        told = " ".join(f"{name}={value}" for name, value in rest.items())
+        print(f"{line['at']} {line['what']} {told}".rstrip())
     return 0
 
 
 def run_restore(args: argparse.Namespace) -> int:
     """Put a copy back, and let the phones offer again what they still hold."""
     done = put_back(args.file, _database(args))
+    SecurityLog(_settings(args).data_dir).note("restored")
     if done.kept is not None:
         print(f"The database as it was is kept as {done.kept}.")
     print(f"Put back {args.file}, with {done.events} events.")
@@ -97,6 +111,13 @@ def _rate(text: str) -> float:
     rate = float(text)
     Clock(rate)
     return rate
+
+
+def _count(text: str) -> int:
+    count = int(text)
+    if count < 1:
+        raise ValueError(text)
+    return count
 
 
 def _port(text: str) -> int:
@@ -139,6 +160,12 @@ def parser() -> argparse.ArgumentParser:
         copying = commands.add_parser(name, parents=[data], help=run.__doc__)
         copying.add_argument("file", type=Path)
         copying.set_defaults(run=run)
+
+    security = commands.add_parser(
+        "security-log", parents=[data], help=run_security_log.__doc__
+    )
+    security.add_argument("--last", type=_count, default=200, metavar="N")
+    security.set_defaults(run=run_security_log)
 
     recipes = commands.add_parser("recipes", help="look at recipes")
     about = recipes.add_subparsers(required=True, metavar="COMMAND")
