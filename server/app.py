@@ -5,7 +5,7 @@ from pathlib import Path
 
 from flask import Flask
 
-from server import alarm, api, live, store
+from server import alarm, api, auth, live, store
 from server.api.peers import believe_proxies
 from server.config import (
     MAX_BODY_BYTES,
@@ -46,7 +46,7 @@ def create_app(settings: Settings | None = None) -> Flask:
         )
         app.wsgi_app = believing  # type: ignore[assignment, method-assign]
     store.init_app(app)
-    live.init_app(app, settings.viewers)
+    live.init_app(app, settings.viewers, auth.still_good)
     alarm.init_app(app, live.ask)
     api.init_app(app)
     with app.app_context():

@@ -21,7 +21,8 @@ CORE_DIR = HERE / "core"
 RULES_DIR = HERE / "rules"
 DATABASE_NAME = "vatside.sqlite3"
 DEFAULT_PORT = 8000
-THREADS = 32  # per worker; each live stream holds one for its life
+THREADS = 32  # per worker; a client that is waited for holds none
+VIEWERS = 500  # live streams per worker; none of them holds a thread
 MAX_BODY_BYTES = 1 << 20
 
 Network = IPv4Network | IPv6Network
@@ -99,7 +100,8 @@ class Settings:
         database_url: SQLAlchemy address; empty for SQLite in `data_dir`.
         clock: the server's clock.
         static_dir: folder of the page.
-        threads: threads a worker has; live viewers may hold half of them.
+        threads: threads a worker has: requests that it answers at once.
+        viewers: live streams one worker holds before it answers 503.
         proxy_hops: reverse proxies in front whose headers are believed.
         proxy_from: networks that the nearest of them speaks from.
         hosts: host names this server answers to besides its own; one that begins
@@ -114,6 +116,7 @@ class Settings:
     clock: Clock = field(default_factory=Clock)
     static_dir: Path = field(default_factory=_static_dir)
     threads: int = THREADS
+    viewers: int = VIEWERS
     proxy_hops: int = 0
     proxy_from: tuple[Network, ...] = LOOPBACK
     hosts: tuple[str, ...] = ()
@@ -139,11 +142,6 @@ class Settings:
             return None
         return Path(self.sqlalchemy_url[len(prefix) :])
 
-    @property
-    def viewers(self) -> int:
-        """Return how many live streams one worker holds before it answers 503."""
-        return max(1, self.threads // 2)
-
 
 def from_environment(environ: Mapping[str, str] | None = None) -> Settings:
     """Read the settings from the environment.
@@ -159,6 +157,7 @@ def from_environment(environ: Mapping[str, str] | None = None) -> Settings:
         data_dir=Path(values.get("VATSIDE_DATA", "vatside-data")),
         database_url=values.get("DATABASE_URL", ""),
         threads=_whole(values, "VATSIDE_THREADS", THREADS, low=2),
+        viewers=_whole(values, "VATSIDE_VIEWERS", VIEWERS, low=1),
         proxy_hops=_whole(values, "VATSIDE_PROXY_HOPS", 0, low=0),
         proxy_from=_networks(values, "VATSIDE_PROXY_FROM"),
         hosts=_names(values, "VATSIDE_HOSTS"),

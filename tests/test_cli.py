@@ -17,6 +17,7 @@ import pytest
 from server import cli, store
 from server.cli.serve import announce, gunicorn_options, urls, with_clock
 from server.config import RECIPES_DIR, Clock, Settings
+from server.serving.worker import Worker
 from server.store import copies
 from server.store.log import NewEvent, add_events
 from tests.sync.phones import NOON_MS, close_app, make_app
@@ -245,9 +246,9 @@ def test_the_terminal_shows_the_address_and_the_code_to_enter_with():
     assert "█" in out.getvalue()
 
 
-def test_gunicorn_runs_threads_and_opens_no_control_socket():
+def test_gunicorn_runs_our_worker_and_opens_no_control_socket():
     options = gunicorn_options("127.0.0.1", 8000, 2, 32)
-    assert (options["worker_class"], options["threads"]) == ("gthread", 32)
+    assert (options["worker_class"], options["threads"]) == (Worker, 32)
     assert options["control_socket_disable"] is True
     assert gunicorn_options("::1", 8000, 2, 32)["bind"] == "[::1]:8000"
 

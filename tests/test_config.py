@@ -2,7 +2,7 @@ from pathlib import Path
 
 import pytest
 
-from server.config import Clock, Settings, from_environment
+from server.config import Clock, from_environment
 
 
 def test_an_empty_environment_means_sqlite_beside_the_caller():
@@ -17,13 +17,14 @@ def test_every_setting_is_read_from_its_variable():
         {
             "VATSIDE_DATA": "/var/lib/vat",
             "VATSIDE_THREADS": "8",
+            "VATSIDE_VIEWERS": "40",
             "VATSIDE_PROXY_HOPS": "1",
             "VATSIDE_HOSTS": "vat.example, localhost,",
             "VATSIDE_URL": "https://vat.example/",
         }
     )
     assert settings.data_dir == Path("/var/lib/vat")
-    assert (settings.threads, settings.viewers) == (8, 4)
+    assert (settings.threads, settings.viewers) == (8, 40)
     assert settings.proxy_hops == 1
     assert settings.hosts == ("vat.example", "localhost")
     assert settings.public_url == "https://vat.example"
@@ -41,6 +42,7 @@ def test_a_postgres_address_gets_the_driver_that_we_ship(scheme):
     [
         ("VATSIDE_THREADS", "1"),
         ("VATSIDE_THREADS", "many"),
+        ("VATSIDE_VIEWERS", "0"),
         ("VATSIDE_PROXY_HOPS", "-1"),
         ("VATSIDE_PROXY_HOPS", "1.5"),
     ],
@@ -63,7 +65,3 @@ def test_a_fast_clock_never_goes_back_and_starts_where_it_was_set():
     assert shown == sorted(shown)
     # 1,000 ms of the real clock at 60 times the speed.
     assert clock.at(2_000) - clock.at(1_000) == 60_000
-
-
-def test_at_least_one_viewer_has_a_place():
-    assert Settings(data_dir=Path(), threads=1).viewers == 1

@@ -17,7 +17,7 @@ from server.auth.pairing import (
 )
 from server.auth.people import add_person, change_person, devices, people, remove_device
 from server.auth.refused import RefusedError
-from server.auth.sessions import IDLE_DAYS, Session, note_seen, session_of
+from server.auth.sessions import IDLE_DAYS, Session, note_seen, session_of, still_good
 
 __all__ = [
     "IDLE_DAYS",
@@ -38,4 +38,5 @@ __all__ = [
     "remove_device",
     "session_of",
     "start_pairing",
+    "still_good",
 ]

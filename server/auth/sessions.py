@@ -1,5 +1,6 @@
 """Who sends a request: the phone that holds the token, and whose it is."""
 
+from collections.abc import Collection
 from typing import NamedTuple
 
 from server.auth.codes import hash_of
@@ -46,6 +47,17 @@ def session_of(token: str, now_ms: int, rate: float) -> Session | None:
             return None
         person = kept.find_person(device.person)
         return None if person is None else Session(device, person)
+
+
+def still_good(token_hashes: Collection[str]) -> set[str]:
+    """Return those of some tokens that still let a phone look.
+
+    Its phone is paired by that very token, not removed, and its person active.
+
+    Args:
+        token_hashes: hashes of the tokens.
+    """
+    return kept.tokens_let_in(token_hashes)
 
 
 def note_seen(session: Session, now_ms: int, rate: float) -> None:

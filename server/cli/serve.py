@@ -16,6 +16,7 @@ from server import alarm, auth, live, store
 from server.app import create_app
 from server.cli import orphans, owner
 from server.config import Clock, Settings, real_now_ms
+from server.serving.worker import Worker
 from server.store import hold
 from server.store.people import all_devices
 
@@ -62,13 +63,14 @@ def gunicorn_options(
     return {
         "bind": f"[{host}]:{port}" if ":" in host else f"{host}:{port}",
         "workers": workers,
-        "worker_class": "gthread",
+        "worker_class": Worker,
         "threads": threads,
         "preload_app": True,
         "control_socket_disable": True,
         "graceful_timeout": STOP_S,
         "loglevel": "warning",
         "post_worker_init": _on_worker,
+        "worker_exit": _on_exit,
     }
 
 
@@ -79,9 +81,12 @@ def _on_worker(worker: Any) -> None:
     alarm.start(worker.wsgi)
 
 
+def _on_exit(_arbiter: Any, worker: Any) -> None:
+    # Streams that are told of their end are taken up again without delay.
+    live.join(worker.wsgi, STOP_S)
+
+
 def _end_streams_on_stop(worker: Any) -> None:
-    # A worker waits for its requests before it stops, and a live stream is a
-    # request that would last five minutes.
     before: Callable[[int, FrameType | None], Any] = worker.handle_exit
 
     def stop(number: int, frame: FrameType | None) -> None:

@@ -1,45 +1,65 @@
 """Many viewers, one log: follow what is stored and fold it into views."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from typing import Any, cast
 
 from flask import Flask, current_app
 
 from server import store
 from server.live.folds import Folds
-from server.live.follower import Follower
+from server.live.hub import Hub, Reads
 from server.live.log import read_after
-from server.live.stream import stream
+from server.live.mailbox import Mailbox
+from server.live.places import Place
+from server.live.stream import greeting
 
-__all__ = ["Folds", "Follower", "ask", "close", "follower", "init_app", "stream"]
+__all__ = [
+    "Folds",
+    "Hub",
+    "Mailbox",
+    "Place",
+    "Reads",
+    "ask",
+    "close",
+    "greeting",
+    "hub",
+    "init_app",
+    "join",
+]
 
-_FOLLOWER = "vatside_follower"
+StillGood = Callable[[Collection[str]], Collection[str]]
+_HUB = "vatside_hub"
 _FOLDS = "vatside_folds"
 
 
-def init_app(app: Flask, places: int) -> None:
+def init_app(app: Flask, places: int, still_good: StillGood) -> None:
     """Give the app what its viewers share. No thread is started here.
 
     Args:
         app: the app, its store already in place.
         places: how many streams this process may hold at once.
+        still_good: returns those of some tokens that may still watch.
     """
 
-    def read_head() -> int:
-        with app.app_context():
-            return store.head_n()
+    def here(read: Callable[..., Any]) -> Callable[..., Any]:
+        def reading(*args: object) -> Any:
+            with app.app_context():
+                return read(*args)
 
-    app.extensions[_FOLLOWER] = Follower(read_head, places)
+        return reading
+
+    reads = Reads(here(store.head_n), here(read_after), here(still_good))
+    app.extensions[_HUB] = Hub(reads, places)
     app.extensions[_FOLDS] = Folds(store.epoch, read_after)
 
 
-def follower(app: Flask | None = None) -> Follower:
-    """Return what watches the log for this process.
+def hub(app: Flask | None = None) -> Hub:
+    """Return what serves the streams of this process.
 
     Args:
         app: its app; None for the one that is answering.
     """
-    return cast(Follower, (app or current_app).extensions[_FOLLOWER])
+    return cast(Hub, (app or current_app).extensions[_HUB])
 
 
 def ask(question: Callable[..., Any], *args: object) -> Any:
@@ -58,4 +78,14 @@ def close(app: Flask) -> None:
     Args:
         app: the app.
     """
-    follower(app).close()
+    hub(app).close()
+
+
+def join(app: Flask, most_s: float) -> None:
+    """Wait until all streams of this process have ended.
+
+    Args:
+        app: the app.
+        most_s: longest wait [s].
+    """
+    hub(app).join(most_s)

@@ -1,19 +1,14 @@
-"""Write one viewer's stream of events (Server-Sent Events).
+"""What one viewer's stream says (Server-Sent Events).
 
 Source of the format: WHATWG HTML Living Standard, section 9.2.
 """
 
 import json
-import time
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Sequence
 from typing import Any
 
-from server.live.follower import Follower
-
 RETRY_MS = 3000
-COMMENT_S = 15.0  # proxies and phones drop a connection that stays silent
-LIFE_S = 300.0  # a viewer that vanished must not hold a thread for longer
-BATCH = 500
+SIGN_OF_LIFE = b": still here\n\n"
 
 # (after, limit) -> [{"n", "recv_ms", "event"}...]
 ReadAfter = Callable[[int, int], Sequence[dict[str, Any]]]
@@ -40,38 +35,19 @@ def message(data: object, *, event: str = "", n: int | None = None) -> str:
     return "\n".join(lines) + "\n\n"
 
 
-def stream(
-    follower: Follower,
-    read_after: ReadAfter,
-    after: int,
-    hello: dict[str, Any],
-    comment_s: float = COMMENT_S,
-    life_s: float = LIFE_S,
-) -> Iterator[str]:
-    """Yield what happens from a number on, until the stream's time is over.
+def greeting(hello: dict[str, Any]) -> bytes:
+    """Return how every stream begins.
 
     Args:
-        follower: where the viewer has taken a place already.
-        read_after: reads entries of the log in order.
-        after: number that the viewer has already seen.
-        hello: body of the first message.
-        comment_s: a sign of life is sent after this long without news [s].
-        life_s: length of the stream [s].
+        hello: where the log stands, and the server's clock.
     """
-    end_s = time.monotonic() + life_s
-    yield f"retry: {RETRY_MS}\n\n"
-    yield message(hello, event="head")
-    # The head may have grown since the follower last looked, so look once here.
-    fresh = True
-    while not follower.closed:
-        left_s = end_s - time.monotonic()
-        if left_s <= 0:
-            return
-        if not fresh and follower.wait(after, min(comment_s, left_s)) <= after:
-            yield ": still here\n\n"
-            continue
-        rows = read_after(after, BATCH)
-        fresh = len(rows) == BATCH
-        for row in rows:
-            after = row["n"]
-            yield message(row, n=after)
+    return (f"retry: {RETRY_MS}\n\n" + message(hello, event="head")).encode()
+
+
+def entries(rows: Sequence[dict[str, Any]]) -> bytes:
+    """Return entries of the log as a stream brings them.
+
+    Args:
+        rows: list of {"n", "recv_ms", "event"}, in order.
+    """
+    return "".join(message(row, n=row["n"]) for row in rows).encode()

@@ -1,5 +1,6 @@
 """People and their paired phones."""
 
+from collections.abc import Collection
 from typing import NamedTuple
 
 from sqlalchemy import select, update
@@ -98,6 +99,25 @@ def device_of_token(token_sha256: str) -> StoredDevice | None:
         token_sha256: hash of the token.
     """
     return _device_where(DeviceRow.token_sha256, token_sha256)
+
+
+def tokens_let_in(token_hashes: Collection[str]) -> set[str]:
+    """Return those of some tokens whose phone and person may come in, in one look.
+
+    Args:
+        token_hashes: hashes of the tokens.
+    """
+    query = (
+        select(DeviceRow.token_sha256)
+        .join(PersonRow, PersonRow.id == DeviceRow.person)
+        .where(
+            DeviceRow.token_sha256.in_(token_hashes),
+            DeviceRow.removed_ms.is_(None),
+            PersonRow.active,
+        )
+    )
+    with reading() as session:
+        return set(session.scalars(query))
 
 
 def _device_where(

@@ -1,9 +1,11 @@
 import json
 import threading
+from dataclasses import replace
 
 import pytest
 
-from server import live
+from server import auth, live
+from tests.api.conftest import PairedPhone
 from tests.sync.phones import note
 
 LONG_S = 10
@@ -11,6 +13,8 @@ LONG_S = 10
 
 @pytest.fixture(autouse=True)
 def closed(app):
+    hub = live.hub(app)
+    hub.pace = replace(hub.pace, look_s=0.02, check_s=0.05)
     yield
     live.close(app)
 
@@ -88,17 +92,16 @@ def test_a_cursor_that_is_no_number_is_named(paired, cursor):
     assert paired.get(f"/live?after={cursor}").status_code == 422
 
 
-def test_a_viewer_beyond_the_last_place_is_told_to_pull_instead(paired, app):
-    follower = live.follower(app)
-    answers = []
-    while follower.enter():
-        answers.append(1)
-    assert len(answers) == 16  # half of the 32 threads of a worker
+def test_a_viewer_beyond_the_last_place_is_told_to_pull_instead(pair, app):
+    hub = live.hub(app)
+    places = [live.Place(f"p{n}", f"d{n}", f"t{n}") for n in range(500)]
+    assert all(hub.enter(place) for place in places)
+    paired = pair()
     answer = paired.get("/live")
     assert answer.status_code == 503
     assert answer.json["error"]["key"] == "no_place"
     assert int(answer.headers["Retry-After"]) > 0
-    follower.leave()
+    hub.leave(places[0])
     answer = paired.get("/live")
     assert answer.status_code == 200
     answer.close()
@@ -111,7 +114,20 @@ def test_a_place_is_given_back_when_the_viewer_hangs_up(paired, app):
         messages(answer, 1)
     answer = paired.get("/live")
     answer.close()  # before a single line was read
-    assert live.follower(app).viewers == 0
+    assert live.hub(app).viewers == 0
+
+
+def test_one_phone_cannot_take_the_places_of_all(pair, app):
+    greedy, other = pair(), pair()
+    answers = [greedy.get("/live") for _ in range(40)]
+    assert [answer.status_code for answer in answers] == [200] * 40
+    assert live.hub(app).viewers == 6
+    # The newest stay: a page that was reloaded has its place at once.
+    assert len(messages(answers[-1], 2)) == 2
+    answer = other.get("/live")
+    assert answer.status_code == 200
+    for one in (answer, *answers):
+        one.close()
 
 
 def test_a_removed_phone_sees_nothing_more(pair):
@@ -119,3 +135,40 @@ def test_a_removed_phone_sees_nothing_more(pair):
     assert owner.delete(f"/devices/{viewer.device}").status_code == 204
     answer = viewer.get("/live")
     assert (answer.status_code, answer.json["error"]["key"]) == (403, "removed_device")
+
+
+def rest(answer):
+    """Read a stream to its end."""
+    return b"".join(answer.response)
+
+
+def test_the_stream_of_a_phone_ends_when_it_is_removed(pair):
+    owner, viewer = pair("owner"), pair("viewer")
+    answer = viewer.get("/live")
+    assert owner.delete(f"/devices/{viewer.device}").status_code == 204
+    rest(answer)  # else it would go on for five minutes
+    answer.close()
+    assert viewer.get("/live").status_code == 403
+
+
+def test_the_streams_of_a_person_end_when_they_are_made_inactive(pair):
+    owner, viewer = pair("owner"), pair("viewer")
+    answer = viewer.get("/live")
+    changed = owner.post(f"/people/{viewer.person}", {"active": False})
+    assert changed.status_code == 200
+    rest(answer)
+    answer.close()
+    assert viewer.get("/live").status_code == 403
+
+
+def test_the_stream_of_a_phone_ends_when_it_is_paired_anew(app, pair, clock):
+    viewer = pair("viewer")
+    answer = viewer.get("/live")
+    with app.app_context():
+        code = auth.start_pairing(viewer.person, viewer.person, clock.now_ms(), 1).long
+    again = PairedPhone(app.test_client(), viewer.device, viewer.person)
+    body = {"code": code, "device": viewer.device, "device_name": "Pocket"}
+    assert again.post("/pair", body).status_code == 200
+    rest(answer)
+    answer.close()
+    assert viewer.get("/live").status_code == 401

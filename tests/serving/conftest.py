@@ -1,0 +1,174 @@
+import contextlib
+import datetime
+import http.client
+import ipaddress
+import json
+import os
+import signal
+import socket
+import ssl
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+import pytest
+from cryptography import x509
+from cryptography.hazmat.primitives import hashes, serialization
+from cryptography.hazmat.primitives.asymmetric import ec
+
+ROOT = Path(__file__).resolve().parent.parent.parent
+LONG_S = 10  # far more than any answer here takes, far less than any stall
+WORKER = os.environ.get("VATSIDE_TEST_WORKER", "ours")
+
+
+@pytest.fixture(scope="session")
+def certificate(tmp_path_factory):
+    """Make a certificate for this machine, for as long as the tests run."""
+    folder = tmp_path_factory.mktemp("certificate")
+    key = ec.generate_private_key(ec.SECP256R1())
+    name = x509.Name([x509.NameAttribute(x509.NameOID.COMMON_NAME, "localhost")])
+    now = datetime.datetime.now(datetime.UTC)
+    here = x509.IPAddress(ipaddress.ip_address("127.0.0.1"))
+    made = (
+        x509.CertificateBuilder()
+        .subject_name(name)
+        .issuer_name(name)
+        .public_key(key.public_key())
+        .serial_number(x509.random_serial_number())
+        .not_valid_before(now - datetime.timedelta(days=1))
+        .not_valid_after(now + datetime.timedelta(days=1))
+        .add_extension(x509.SubjectAlternativeName([here]), critical=False)
+        .sign(key, hashes.SHA256())
+    )
+    files = folder / "certificate.pem", folder / "key.pem"
+    files[0].write_bytes(made.public_bytes(serialization.Encoding.PEM))
+    files[1].write_bytes(
+        key.private_bytes(
+            serialization.Encoding.PEM,
+            serialization.PrivateFormat.PKCS8,
+            serialization.NoEncryption(),
+        )
+    )
+    return files
+
+
+class Running:
+    """A running server with one process and two threads."""
+
+    def __init__(self, files=(), **limits):
+        self.files = files
+        self.held = []
+        with socket.socket() as probe:
+            probe.bind(("127.0.0.1", 0))
+            self.port = probe.getsockname()[1]
+        words = [str(self.port), WORKER, json.dumps(limits), *map(str, files)]
+        self.process = subprocess.Popen(
+            [sys.executable, "-m", "tests.serving.program", *words],
+            cwd=ROOT,
+            stdout=subprocess.PIPE,
+            text=True,
+        )
+        assert self.process.stdout.readline() == "ready\n"
+
+    @property
+    def context(self):
+        return ssl.create_default_context(cafile=self.files[0]) if self.files else None
+
+    def bare(self):
+        """Open a connection and say nothing on it."""
+        sock = socket.create_connection(("127.0.0.1", self.port), timeout=LONG_S)
+        self.held.append(sock)
+        return sock
+
+    def open(self):
+        """Open a connection that is ready for a request."""
+        sock = self.bare()
+        if not self.files:
+            return sock
+        wrapped = self.context.wrap_socket(sock, server_hostname="127.0.0.1")
+        self.held.append(wrapped)
+        return wrapped
+
+    def send(self, data):
+        sock = self.open()
+        sock.sendall(data)
+        return sock
+
+    def line(self):
+        """Give a client of the standard library, for whole requests."""
+        if self.files:
+            return http.client.HTTPSConnection(
+                "127.0.0.1", self.port, timeout=LONG_S, context=self.context
+            )
+        return http.client.HTTPConnection("127.0.0.1", self.port, timeout=LONG_S)
+
+    def ask(self, method="GET", path="/", body=None, headers=None):
+        with contextlib.closing(self.line()) as line:
+            line.request(method, path, body, headers or {})
+            answer = line.getresponse()
+            return answer.status, answer.read()
+
+    def open_files(self):
+        """Count the files and sockets that the one process which answers has."""
+        main = self.process.pid
+        child = Path(f"/proc/{main}/task/{main}/children").read_text().split()[0]
+        return len(list(Path(f"/proc/{child}/fd").iterdir()))
+
+    def let_go(self):
+        for sock in self.held:
+            sock.close()
+        self.held.clear()
+
+    def stop(self):
+        self.let_go()
+        self.process.send_signal(signal.SIGTERM)
+        try:
+            return self.process.wait(LONG_S)
+        finally:
+            self.process.kill()
+            self.process.communicate()
+
+
+def read_all(sock):
+    """Read until the server closes."""
+    found = b""
+    while part := sock.recv(1 << 16):
+        found += part
+    return found
+
+
+def until(condition):
+    end_s = time.monotonic() + LONG_S
+    while not condition():
+        assert time.monotonic() < end_s
+        time.sleep(0.01)
+
+
+@pytest.fixture(scope="module", params=["http", "https"])
+def server(request, certificate):
+    """Give a server with the limits as they are, over both kinds of sockets."""
+    running = Running(certificate if request.param == "https" else ())
+    yield running
+    running.stop()
+
+
+@pytest.fixture(autouse=True)
+def nothing_held(request):
+    yield
+    if "server" in request.fixturenames:
+        request.getfixturevalue("server").let_go()
+
+
+@pytest.fixture
+def begin(request, certificate):
+    """Give a function that starts a server with limits of its own."""
+    begun = []
+
+    def begin_one(is_tls=False, **limits):
+        begun.append(Running(certificate if is_tls else (), **limits))
+        return begun[-1]
+
+    yield begin_one
+    for one in begun:
+        one.stop()
