@@ -32,8 +32,10 @@ def push() -> Response:
 
     200 with one verdict an item in the order sent: stored, duplicate, or
     needs_look (kept as it came, with the reasons). All that got a verdict is
-    on disk. A wrong epoch and a wrong clock refuse nothing. 401 keep the queue
-    and pair anew; 413 send half; 429 and 503 wait as Retry-After says.
+    on disk. Under "kept" a phone gives back what it had pulled of others and a
+    log set back to a backup lacks, each with its receipt. A wrong epoch and a
+    wrong clock refuse nothing. 401 keep the queue and pair anew; 413 send half;
+    429 and 503 wait as Retry-After says.
     """
     session = paired()
     body = read_body()
@@ -42,10 +44,15 @@ def push() -> Response:
     items = body.get("events")
     if not isinstance(items, list):
         raise auth.RefusedError("not_a_list", "events")
-    if len(items) > sync.MAX_EVENTS:
+    kept = body.get("kept") or []
+    if not isinstance(kept, list):
+        raise auth.RefusedError("not_a_list", "kept")
+    if len(items) + len(kept) > sync.MAX_EVENTS:
         raise auth.RefusedError("too_many_events", "events", sync.MAX_EVENTS)
     clock = settings().clock
     sender = sync.Sender(session.device.id, session.person.id, session.is_removed)
+    # First, so that what is said of the entries below finds them.
+    taken = sync.take_back(kept, sender, clock.now_ms()) if kept else []
     done = sync.push(items, body.get("t0"), sender, clock.now_ms())
     auth.note_seen(session, clock.now_ms(), clock.rate)
     return jsonify(
@@ -54,6 +61,7 @@ def push() -> Response:
         head=done.head,
         results=done.results,
         have=done.have._asdict(),
+        kept=taken,
         notes=done.notes,
     )
 

@@ -3,6 +3,7 @@
 from typing import Any
 
 from server import store
+from server.store.receipts import receipt_of
 
 # Read at once by a fold or for one viewer; whoever reads goes on until nothing comes.
 MOST_BYTES = 4_194_304
@@ -16,9 +17,14 @@ def read_after(n: int, limit: int) -> list[dict[str, Any]]:
         limit: most entries to return; fewer where they are large.
 
     Returns:
-        List of {"n", "recv_ms", "event"}, oldest first.
+        List of {"n", "recv_ms", "event", "receipt"}, oldest first.
     """
     return [
-        {"n": row.n, "recv_ms": row.recv_ms, "event": row.event}
+        {
+            "n": row.n,
+            "recv_ms": row.recv_ms,
+            "event": row.event,
+            "receipt": receipt_of(row.text),
+        }
         for row in store.events_after(n, limit, MOST_BYTES)
     ]

@@ -63,3 +63,4 @@ class PulledEvent(TypedDict):
     n: int
     recv_ms: int
     event: dict[str, Any]
+    receipt: str

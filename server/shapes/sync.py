@@ -14,6 +14,7 @@ class PushRequest(Shape):
     epoch = fields.String(allow_none=True)
     t0 = fields.Integer()
     events = fields.List(fields.Dict(), required=True)
+    kept = fields.List(fields.Dict())
 
 
 class NoteShape(Shape):
@@ -47,6 +48,7 @@ class PushAnswerShape(ServerShape):
     head = fields.Integer(required=True)
     results = fields.List(fields.Nested(VerdictShape), required=True)
     have = fields.Nested(HaveShape, required=True)
+    kept = fields.List(fields.Nested(VerdictShape), required=True)
     notes = fields.List(fields.Nested(NoteShape), required=True)
 
 
@@ -64,6 +66,7 @@ class PulledShape(Shape):
     n = fields.Integer(required=True)
     recv_ms = fields.Integer(required=True)
     event = fields.Dict(required=True)
+    receipt = fields.String(required=True)
 
 
 class PullAnswer(ServerShape):

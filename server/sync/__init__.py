@@ -2,6 +2,7 @@
 
     push(body, sender, now_ms)   take a batch, answer one verdict an item
     pull(epoch, after, limit)    give the log from a number on
+    take_back(kept, …)           take what a log set back lacks from who had read it
     have(device)                 say which of a phone's own numbers are here
     settle(n, …)                 let a person decide what the log did not take
 
@@ -9,6 +10,7 @@ All need the store, thus a running app's context.
 """
 
 from server.sync.have import have
+from server.sync.kept import take_back
 from server.sync.pull import MOST_BYTES, WrongEpoch, pull
 from server.sync.push import MAX_EVENTS, PushAnswer, Sender, push
 from server.sync.settle import settle
@@ -23,4 +25,5 @@ __all__ = [
     "pull",
     "push",
     "settle",
+    "take_back",
 ]

@@ -4,6 +4,7 @@ from typing import NamedTuple
 
 from server import store
 from server.shapes import PulledEvent
+from server.store.receipts import receipt_of
 
 MAX_PULLED = 500
 MOST_BYTES = 524_288  # of one page: some ten seconds of a slow line, unpacked
@@ -53,7 +54,13 @@ def pull(epoch: str, after: int, limit: int) -> Pulled:
     return Pulled(
         epoch=now,
         events=[
-            {"n": row.n, "recv_ms": row.recv_ms, "event": row.event} for row in page
+            {
+                "n": row.n,
+                "recv_ms": row.recv_ms,
+                "event": row.event,
+                "receipt": receipt_of(row.text),
+            }
+            for row in page
         ],
         next=page[-1].n if page else after,
         more=bool(page) and page[-1].n < head,

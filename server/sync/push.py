@@ -60,14 +60,14 @@ def push(items: list[Any], t0_ms: Any, sender: Sender, now_ms: int) -> PushAnswe
     batch = [read_item(raw) for raw in items]
     with writing():
         head = locked_head()
-        desk = _Desk(batch, sender)
+        desk = Desk(batch, sender)
         results = [desk.judge(item) for item in batch]
         desk.keep(results, now_ms)
         answer = PushAnswer(
             epoch=head.epoch,
             head=head.n,
             results=results,
-            have=held.count_held(sender.device, desk.seqs),
+            have=held.count_held(sender.device, desk.seqs.get(sender.device, [])),
             notes=_clock_notes(t0_ms, now_ms),
         )
     for item, result in zip(batch, results, strict=True):
@@ -77,7 +77,7 @@ def push(items: list[Any], t0_ms: Any, sender: Sender, now_ms: int) -> PushAnswe
     return answer
 
 
-class _Desk:
+class Desk:
     """What must be known to judge one batch, and what is to be kept of it."""
 
     def __init__(self, batch: list[Item], sender: Sender) -> None:
@@ -88,7 +88,7 @@ class _Desk:
         self.taken = log.taken_ids(named)
         self.sent = {one.id: one.raw for one in batch if one.id and not one.problems}
         self.aside = look.looks_by_hash(item.sha256 for item in batch)
-        self.seqs: list[int] = []  # this phone's numbers that are new here
+        self.seqs: dict[str, list[int]] = {}  # numbers that are new here, by phone
         self.new: dict[str, Item] = {}  # by id, in order
         self.new_aside: dict[str, look.NewLook] = {}  # by hash, in order
         self.healed: list[int] = []
@@ -186,9 +186,14 @@ class _Desk:
         )
 
     def _count(self, item: Item) -> None:
-        seq = item.seq()
-        if seq is not None and item.field("device") == self.sender.device:
-            self.seqs.append(seq)
+        seq, device = item.seq(), self._counts_for(item)
+        if seq is not None and device is not None:
+            self.seqs.setdefault(device, []).append(seq)
+
+    def _counts_for(self, item: Item) -> str | None:
+        """Return the phone in whose counting an item is, None for nobody's."""
+        is_own = item.field("device") == self.sender.device
+        return self.sender.device if is_own else None
 
 
 def _new_event(item: Item) -> log.NewEvent:

@@ -27,7 +27,9 @@ def test_a_sound_event_is_stored_and_comes_back_as_it_was_sent(paired):
     assert (pushed["head"], pushed["now"], pushed["rate"]) == (1, NOON_MS, 1)
     assert pushed["have"] == {"upto": 1, "missing": [], "repeated": []}
     pulled = paired.get("/sync/pull").json
-    assert pulled["events"] == [{"n": 1, "recv_ms": NOON_MS, "event": event}]
+    (row,) = pulled["events"]
+    assert row.pop("receipt")
+    assert row == {"n": 1, "recv_ms": NOON_MS, "event": event}
     assert (pulled["next"], pulled["more"]) == (1, False)
     assert pulled["epoch"] == pushed["epoch"]
 
@@ -303,3 +305,21 @@ def test_an_event_larger_than_a_page_comes_alone(paired, monkeypatch):
     page = paired.get(f"/sync/pull?after=1&epoch={page['epoch']}").json
     assert [row["n"] for row in page["events"]] == [2]
     assert page["more"] is False
+
+
+def test_a_log_set_back_is_given_again_what_a_viewer_had_read(paired):
+    event = note(paired.device, 1, paired.person)
+    paired.push(event)
+    (row,) = paired.get("/sync/pull").json["events"]
+    kept = [{name: row[name] for name in ("event", "receipt")}]
+    body = {"events": [], "kept": kept}
+    (told,) = paired.post("/sync/push", body).json["kept"]
+    assert (told["id"], told["st"]) == (event["id"], "duplicate")
+
+
+@pytest.mark.parametrize(
+    ("kept", "key"), [(7, "not_a_list"), ([7] * 201, "too_many_events")]
+)
+def test_what_is_given_back_has_the_limits_of_a_push(paired, kept, key):
+    answer = paired.post("/sync/push", {"events": [], "kept": kept})
+    assert error(answer)["key"] == key

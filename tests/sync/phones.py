@@ -9,6 +9,7 @@ from flask import Flask
 from server import auth, store
 from server.app import create_app
 from server.config import Clock, Settings
+from server.store import receipts
 from server.sync import Sender
 
 NOON_MS = 1_790_000_000_000  # an instant in September 2026
@@ -43,6 +44,7 @@ def bare_app(url):
     app = Flask("server", static_folder=None)
     app.config["SQLALCHEMY_DATABASE_URI"] = url
     store.init_app(app)
+    app.extensions[receipts.KEY] = b"the tests' own key"  # has no folder for one
     return app
 
 

@@ -3,9 +3,10 @@
 The model is plain: `truth` is what the server must hold. It grows with every
 push that was committed, whether or not the phone heard of it, and goes back
 with the server when a backup is restored. At the end every phone sends until
-it has nothing unsent. Then the server must hold each event that any phone
-still has or had been told was stored, once, and every reader must have read
-exactly the server's log.
+it has nothing unsent, and gives back what it had read of others and finds no
+longer. Then the server must hold each event that any phone still has, had been
+told was stored or had read, once, and every reader must have read exactly the
+server's log.
 """
 
 import contextlib
@@ -46,6 +47,7 @@ class Phone:
         self.epoch = ""
         self.cursor = 0
         self.read = {}
+        self.once_read = {}
 
     def tap(self, **changed):
         self.seq += 1
@@ -70,7 +72,13 @@ class Phone:
     def start_over(self, epoch):
         self.unsent |= self.sent
         self.sent = {}
+        self.once_read |= {one["event"]["id"]: one for one in self.read.values()}
         self.epoch, self.cursor, self.read = epoch, 0, {}
+
+    def lost(self):
+        """Return what was read before the server was set back, and not since."""
+        here = {one["event"]["id"] for one in self.read.values()}
+        return [one for id_, one in self.once_read.items() if id_ not in here]
 
     def pull(self, limit):
         try:
@@ -81,7 +89,7 @@ class Phone:
         self.epoch = page.epoch
         for one in page.events:
             assert one["n"] not in self.read
-            self.read[one["n"]] = one["event"]
+            self.read[one["n"]] = one
         self.cursor = page.next
         return page.more
 
@@ -258,12 +266,26 @@ class PhonesAndServer(RuleBasedStateMachine):
             for event in phone.sent.values():
                 known = event["kind"] != "whey_tasted"
                 (self.truth if known else self.aside)[event["id"]] = event
+        for phone in self.phones:
+            self._give_back(phone)
         log = {row.n: row.event for row in store.every_event()}
         for phone in self.phones:
             while phone.pull(3):
                 pass
-            assert phone.read == log
-            self._check_counting(phone.sender.device)
+            assert {n: one["event"] for n, one in phone.read.items()} == log
+            assert phone.lost() == []
+        for device in {event["device"] for event in self.truth.values()}:
+            self._check_counting(device)
+
+    def _give_back(self, phone):
+        while phone.pull(3):
+            pass
+        kept = [
+            {name: one[name] for name in ("event", "receipt")} for one in phone.lost()
+        ]
+        verdicts = sync.take_back(kept, phone.sender, NOON_MS)
+        assert [one["st"] for one in verdicts] == ["stored"] * len(kept)
+        self.truth |= {one["event"]["id"]: one["event"] for one in kept}
 
     def _check_counting(self, device):
         held = [*self.truth.values(), *self.aside.values()]

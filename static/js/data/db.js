@@ -4,7 +4,8 @@
 // sent        acknowledged entries, kept 14 days and until seen in a pull, so
 //             that a server restored from a backup gets them again
 // needs_look  entries that the server put aside, with its reasons
-// log         entries as the server told them; a cache
+// log         entries as the server told them, with its receipt and the epoch it
+//             told them in; a cache, unless the server was set back meanwhile
 // meta        device, counter, cursor, epoch
 // saved       what was painted last, recipes, people; a cache
 //
@@ -375,7 +376,69 @@ export function beginEpoch(epoch) {
     const meta = tx.objectStore("meta");
     await moveBack(tx, "sent", () => true);
     await moveBack(tx, "needs_look", () => true);
-    await Promise.all([meta.put(epoch, "epoch"), meta.put(0, "cursor")]);
+    await Promise.all([
+      meta.put(epoch, "epoch"),
+      meta.put(0, "cursor"),
+      // Once all is read anew, what was not told again is nowhere but here.
+      meta.put(true, "compare"),
+    ]);
+  });
+}
+
+/**
+ * Return what the server had told of, and lacks since it was set back.
+ *
+ * To be asked once the log was read whole; own entries that wait are not among them.
+ *
+ * @param {number} limit
+ * @returns {Promise<{event, receipt}[]>}
+ */
+export function lost(limit) {
+  return read(["log", "queue", "meta"], async (tx) => {
+    const meta = tx.objectStore("meta");
+    if (!(await meta.get("compare"))) return [];
+    const epoch = await meta.get("epoch");
+    const queue = tx.objectStore("queue");
+    const rows = await tx.objectStore("log").getAll();
+    const found = [];
+    for (const row of rows) {
+      if (row.epoch === epoch || found.length >= limit) continue;
+      if (await queue.get(row.id)) continue;
+      found.push({ event: row.event, receipt: row.receipt ?? null });
+    }
+    return found;
+  });
+}
+
+/** Note that nothing more is to be given back until the server is set back again. */
+export function compared() {
+  return setMeta("compare", false);
+}
+
+/**
+ * Keep what became of entries given back: taken, or put aside with a reason.
+ *
+ * @param {{id, st, n, why}[]} results
+ * @param {number} nowMs
+ */
+export function settleLost(results, nowMs) {
+  return write(["log", "needs_look", "meta"], async (tx) => {
+    const log = tx.objectStore("log");
+    const epoch = await tx.objectStore("meta").get("epoch");
+    for (const result of results) {
+      const row = await log.get(result.id);
+      if (!row) continue;
+      if (result.st === "stored" || result.st === "duplicate") {
+        await log.put({ ...row, epoch });
+      } else if (result.st === "needs_look") {
+        const { id, event } = row;
+        const aside = { id, seq: event.seq, event, n: result.n };
+        await tx
+          .objectStore("needs_look")
+          .put({ ...aside, why: result.why, at_ms: nowMs });
+        await log.delete(id);
+      }
+    }
   });
 }
 
@@ -402,8 +465,9 @@ export function storePulled(rows, epoch, next) {
     const sent = tx.objectStore("sent");
     const own = await Promise.all(rows.map((row) => sent.get(row.event.id)));
     own.forEach((row) => row && !row.pulled && sent.put({ ...row, pulled: true }));
-    for (const { n, recv_ms: recvMs, event } of rows) {
-      tx.objectStore("log").put({ id: event.id, make: event.make, n, recvMs, event });
+    for (const { n, recv_ms: recvMs, event, receipt } of rows) {
+      const { id, make } = event;
+      tx.objectStore("log").put({ id, make, n, recvMs, event, receipt, epoch });
     }
     const cursor = (await meta.get("cursor")) ?? 0;
     await meta.put(Math.max(cursor, next), "cursor");

@@ -2,7 +2,8 @@
 //
 // One exchange at a time, over all tabs. An entry leaves the queue only by a
 // verdict on its own id. The cursor moves only after what it covers is on disk.
-// A server with another epoch was restored or is new: it is offered everything.
+// A server with another epoch was restored or is new: it is offered everything, once
+// its log was read also what others had told and it lacks.
 
 import { ApiError, get, post } from "./api.js";
 import { waitMs } from "./backoff.js";
@@ -99,13 +100,14 @@ async function startOver(epoch) {
   again = true; // what is offered again goes up in the next round
 }
 
-async function pushOnce(events, epoch) {
-  const body = { api: 1, app, epoch, t0: Date.now(), events };
+async function pushOnce(events, epoch, kept = []) {
+  const body = { api: 1, app, epoch, t0: Date.now(), events, kept };
   try {
     return await post("/sync/push", body, { pack: true });
   } catch (failure) {
-    if (failure.status !== 413 || events.length === 1) throw failure;
-    batch = Math.max(1, Math.floor(events.length / 2));
+    const sent = events.length + kept.length;
+    if (failure.status !== 413 || sent === 1) throw failure;
+    batch = Math.max(1, Math.floor(sent / 2));
     return null;
   }
 }
@@ -136,6 +138,28 @@ async function offerMissing(have) {
   return db.offerAgain((seq) => missing.has(seq));
 }
 
+// Entries of others that a server set back to a backup no longer has: perhaps nobody
+// else holds them any more. They are facts, so they go back, with the proof that the
+// server had told them; what it cannot take is put aside, in sight.
+async function giveBack() {
+  let given = 0;
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const kept = cut(await db.lost(batch));
+    if (!kept.length) {
+      await db.compared();
+      return given;
+    }
+    const { epoch } = await db.place();
+    const answer = await pushOnce([], epoch, kept);
+    if (!answer) continue;
+    if (answer.epoch !== epoch || !answer.kept?.length) return given; // another time
+    await db.settleLost(answer.kept, clock.nowMs());
+    given += kept.length;
+    if (answer.kept.some((result) => result.st === "needs_look")) rebuild();
+  }
+  return given;
+}
+
 async function pull() {
   for (let round = 0; round < ROUNDS * 4; round += 1) {
     const { epoch, cursor } = await db.place();
@@ -154,8 +178,9 @@ async function pull() {
     heard();
     if (epoch === null) await meetEpoch(answer.epoch);
     await absorb(answer.events, answer.epoch, answer.next, answer.more);
-    if (!answer.more) return;
+    if (!answer.more) return true;
   }
+  return false;
 }
 
 // Once per page: a server restored from a backup that kept its epoch would
@@ -174,7 +199,11 @@ async function exchange() {
   const device = await db.getMeta("device");
   await push();
   if (await selfCheck(device)) await push();
-  await pull();
+  // What was read whole can be compared: what is missing from it is lost there.
+  if ((await pull()) && (await giveBack())) {
+    await countUnsent();
+    await pull();
+  }
   await db.setMeta("clock", clock.save());
 }
 

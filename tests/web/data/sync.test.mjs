@@ -14,7 +14,7 @@ function entry(id, atMs = 1000) {
 
 /** A server of one log; `faults` are answers given instead, first come first. */
 function server(world, { epoch = EPOCH, faults = [], log = [] } = {}) {
-  const state = { epoch, faults, log, pushes: [] };
+  const state = { epoch, faults, log, pushes: [], kept: [], refuses: [] };
   const stored = ({ id }) => ({ id, st: "stored", n: log.length });
   world.server = async ({ method, path, body }) => {
     const fault = state.faults[0]?.({ method, path, body });
@@ -33,6 +33,20 @@ function server(world, { epoch = EPOCH, faults = [], log = [] } = {}) {
       const events = state.log.filter(({ n }) => n > Number(asked.get("after")));
       const next = state.log.length;
       return { body: { epoch: state.epoch, events, next, more: false } };
+    }
+    for (const { event, receipt } of body.kept ?? []) {
+      state.kept.push([event.id, receipt]);
+      if (!state.refuses.includes(event.id)) {
+        state.log.push({ n: state.log.length + 1, recv_ms: 1, event });
+      }
+    }
+    if (body.kept?.length) {
+      const kept = body.kept.map(({ event }) =>
+        state.refuses.includes(event.id)
+          ? { id: event.id, st: "needs_look", why: [{ key: "other_device" }] }
+          : stored(event),
+      );
+      return { body: { epoch: state.epoch, results: [], have: {}, kept } };
     }
     state.pushes.push(body.events.map(({ id }) => id));
     for (const event of body.events) {
@@ -186,4 +200,73 @@ test("what others recorded reaches the core", async () => {
   };
   await exchanged(page);
   await until(() => taken.includes("b"), "the core to be told");
+});
+
+function told(id, n) {
+  const event = { ...entry(id), device: "device-2", seq: n };
+  return { n, recv_ms: 1, event, receipt: `proof of ${id}` };
+}
+
+const ids = (events) => events.map(({ id }) => id).sort();
+
+test("what a server set back lacks of others goes back to it, once", async () => {
+  const world = phone();
+  const page = await paired(world);
+  const state = server(world, { log: [told("kept", 1), told("lost", 2)] });
+  await exchanged(page);
+  state.epoch = "epoch-2";
+  state.log = [state.log[0]];
+  await exchanged(page);
+  assert.deepEqual(state.kept, [["lost", "proof of lost"]]);
+  assert.deepEqual(state.log.map(({ event }) => event.id), ["kept", "lost"]);
+  assert.deepEqual(ids(await page.db.everything()), ["kept", "lost"]);
+  await exchanged(page);
+  assert.equal(state.kept.length, 1);
+});
+
+test("what it cannot take back is put aside in sight and counts no more", async () => {
+  const world = phone();
+  const page = await paired(world);
+  const state = server(world, { log: [told("kept", 1), told("lost", 2)] });
+  await exchanged(page);
+  state.epoch = "epoch-2";
+  state.log = [state.log[0]];
+  state.refuses = ["lost"];
+  await exchanged(page);
+  assert.deepEqual(ids(await page.db.everything()), ["kept"]);
+  const [aside] = await page.db.putAside();
+  assert.equal(aside.id, "lost");
+  assert.deepEqual(aside.why, [{ key: "other_device" }]);
+  assert.equal(page.state.needsLook.value, 1);
+});
+
+test("nothing goes back before the server's log was read whole", async () => {
+  const world = phone();
+  const page = await paired(world);
+  const state = server(world, { log: [told("kept", 1), told("lost", 2)] });
+  await exchanged(page);
+  state.epoch = "epoch-2";
+  state.log = [state.log[0]];
+  const isPull = ({ path }) => path.includes("after=0") && { status: 503, body: {} };
+  state.faults = [isPull, isPull].map((fault) => (asked) => fault(asked) || null);
+  await exchanged(page);
+  assert.deepEqual(state.kept, []);
+  assert.deepEqual(ids(await page.db.everything()), ["kept", "lost"]);
+  state.faults = [];
+  await exchanged(page);
+  assert.deepEqual(state.kept, [["lost", "proof of lost"]]);
+});
+
+test("an answer that is lost on its way costs nothing and doubles nothing", async () => {
+  const world = phone();
+  const page = await paired(world);
+  const state = server(world, { log: [told("lost", 1)] });
+  await exchanged(page);
+  state.epoch = "epoch-2";
+  state.log = [];
+  state.faults = [({ body }) => (body?.kept?.length ? LOST : null)];
+  await exchanged(page);
+  assert.deepEqual(ids(await page.db.everything()), ["lost"]);
+  await exchanged(page);
+  assert.deepEqual(state.log.map(({ event }) => event.id), ["lost"]);
 });

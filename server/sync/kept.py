@@ -1,0 +1,59 @@
+"""Take back what this log once gave out and, set back to a backup, lacks now."""
+
+from typing import Any
+
+from server.shapes import Problem, Verdict
+from server.store import held, writing
+from server.store.head import locked_head
+from server.store.receipts import is_receipt
+from server.sync.items import Item, read_item
+from server.sync.push import Desk, Sender
+
+
+def take_back(kept: list[Any], sender: Sender, now_ms: int) -> list[Verdict]:
+    """Keep what a phone gives back of others' events, in the log or aside.
+
+    Args:
+        kept: list of {"event", "receipt"} as the phone had read them; any JSON
+            values.
+        sender: the phone, which need not be who made them.
+        now_ms: server time [ms].
+
+    Returns:
+        One verdict an item, in the same order.
+    """
+    batch = [read_item(_of(row, "event")) for row in kept]
+    proven = {
+        item.sha256
+        for item, row in zip(batch, kept, strict=True)
+        if is_receipt(item.text, _of(row, "receipt"))
+    }
+    with writing():
+        locked_head()
+        desk = _ProvenDesk(batch, sender, proven)
+        results = [desk.judge(item) for item in batch]
+        desk.keep(results, now_ms)
+        for device, seqs in desk.seqs.items():
+            held.count_held(device, seqs)
+    return results
+
+
+def _of(row: Any, name: str) -> Any:
+    return row.get(name) if isinstance(row, dict) else None
+
+
+class _ProvenDesk(Desk):
+    """Judges as for a push, but for what is proven to have been in the log."""
+
+    def __init__(self, batch: list[Item], sender: Sender, proven: set[str]) -> None:
+        super().__init__(batch, sender)
+        self.proven = proven
+
+    def _why_not(self, item: Item, same: str | None) -> list[Problem]:
+        # Its form, too, was judged then: a limit may be tighter by now.
+        if same is None and item.id is not None and item.sha256 in self.proven:
+            return []
+        return super()._why_not(item, same)
+
+    def _counts_for(self, item: Item) -> str | None:
+        return item.uuid("device") if item.sha256 in self.proven else None
