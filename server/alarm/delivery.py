@@ -10,9 +10,12 @@ from collections.abc import Callable, Iterable
 from concurrent.futures import ThreadPoolExecutor
 from typing import Any, NamedTuple
 
+from cryptography.hazmat.primitives.asymmetric import ec
+
 from server.alarm import keys, message, sender
 from server.alarm.contact import contact
 from server.alarm.endpoint import push_endpoint
+from server.alarm.told import Sent, Told
 from server.config import Settings
 from server.core import alarms as core_alarms
 from server.core.alarm_sound import quiet, sounding
@@ -54,6 +57,7 @@ class Delivery:
         self._settings = settings
         self._send = send
         self._again: list[Job] = []
+        self._told = Told()
 
     def turn(self, now_ms: int, real_ms: int) -> None:
         """Send what is to be sent now.
@@ -62,19 +66,35 @@ class Delivery:
             now_ms: now, by the server's clock [ms].
             real_ms: now, by a real clock: people hear in real time [ms].
         """
+        self._told.catch_up()
         live = [row for row in pushes.subscriptions() if self._may_call(row)]
         address, _ = contact(self._settings)
         if not live or address is None:
             return
+        key = self._key()  # asked for before anybody counts as told
         seconds = kept.escalate_s()
         standing = self._ask(core_alarms.alarms, now_ms, seconds)["alarms"]
         jobs = [job for job in self._again if _is_due(job, real_ms)]
         self._again = [job for job in self._again if not _is_due(job, real_ms)]
         for person in dict.fromkeys(row.person for row in live):
             theirs = [row for row in live if row.person == person]
-            jobs += _for_person(person, theirs, standing, (now_ms, real_ms), seconds)
-        jobs += _weekly_tests(live, real_ms)
-        self._send_all(jobs, address, real_ms)
+            before = self._told.heard(person) or NEW
+            told, theirs_now = _for_person(
+                before, theirs, standing, (now_ms, real_ms), seconds
+            )
+            if told != before:
+                self._told.save_heard(person, told)
+            jobs += theirs_now
+        if not self._told.is_behind:  # or each test would be due again at once
+            jobs += _weekly_tests(live, real_ms)
+        self._send_all(jobs, address, key, real_ms)
+
+    def make_ready(self) -> None:
+        """Make what the first push will need, while there is room for it."""
+        self._key()
+
+    def _key(self) -> ec.EllipticCurvePrivateKey:
+        return keys.private_key(self._settings.data_dir)
 
     def send_test(self, to: Subscription, real_ms: int) -> int:
         """Send one test at once.
@@ -90,16 +110,21 @@ class Delivery:
         if address is None or not self._may_call(to):
             return sender.UNREACHABLE
         job = Job(to, message.of_test(False, to.language), TRIES, real_ms)
-        return self._send_all([job], address, real_ms)[0]
+        return self._send_all([job], address, self._key(), real_ms)[0]
 
     def _may_call(self, to: Subscription) -> bool:
         # Asked again here: what was kept by an older version is called by none.
         return push_endpoint(to.endpoint, self._settings.push_hosts) is not None
 
-    def _send_all(self, jobs: list[Job], address: str, real_ms: int) -> list[int]:
+    def _send_all(
+        self,
+        jobs: list[Job],
+        address: str,
+        key: ec.EllipticCurvePrivateKey,
+        real_ms: int,
+    ) -> list[int]:
         if not jobs:
             return []
-        key = keys.private_key(self._settings.data_dir)
         # One service out of reach must not hold up the others.
         with ThreadPoolExecutor(AT_ONCE) as pool:
             statuses = list(
@@ -110,7 +135,8 @@ class Delivery:
             )
         for job, status in zip(jobs, statuses, strict=True):
             told = job.message
-            pushes.note_sent(job.subscription.id, told.what, told.tag, status, real_ms)
+            to = job.subscription.id
+            self._told.note_sent(Sent(to, told.what, told.tag, status, real_ms))
             if _may_pass(status) and job.tries + 1 < TRIES:
                 self._again.append(
                     job._replace(tries=job.tries + 1, from_ms=real_ms + RETRY_MS)
@@ -128,15 +154,15 @@ def _may_pass(status: int) -> bool:
 
 
 def _for_person(
-    person: str,
+    before: dict[str, Any],
     theirs: list[Subscription],
     standing: list[dict[str, Any]],
     at_ms: tuple[int, int],
     escalate_s: int,
-) -> list[Job]:
+) -> tuple[dict[str, Any], list[Job]]:
+    """Return what a person has been told then, and the pushes that tell it."""
     now_ms, real_ms = at_ms
     language = theirs[0].language
-    before = kept.heard(person) or NEW
     told = dict(before)
     jobs: list[Job] = []
     at_work = [row for row in theirs if row.wants == "all"]
@@ -152,9 +178,7 @@ def _for_person(
             jobs += _jobs(
                 watching, message.of_nobody(news, escalate_s, language), real_ms
             )
-    if told != before:
-        kept.save_heard(person, told)
-    return jobs
+    return told, jobs
 
 
 def _news(

@@ -22,6 +22,8 @@ log = logging.getLogger(__name__)
 BEAT_S = 5.0
 SILENT_S = 25.0  # longer than a slow push service keeps one look
 
+_WITHOUT = "the lease of %s cannot be written, they go on without: %s"
+
 
 class Sight(NamedTuple):
     """What was seen of a lease: since when it is so, and whether it ever moved."""
@@ -59,12 +61,10 @@ class Term:
             return False
         try:
             return self._say(sight.lease)
-        except DBAPIError:
+        except DBAPIError as problem:
             # On a full disk nobody can take over from a dead holder. That two
             # ring is better than that none does.
-            log.exception(
-                "the lease of %s cannot be taken; working all the same", self._name
-            )
+            log.warning(_WITHOUT, self._name, problem.orig)
             return True
 
     def worked(self) -> None:
@@ -74,9 +74,9 @@ class Term:
             return
         try:
             self._say(self._sight.lease)
-        except DBAPIError:
+        except DBAPIError as problem:
             self._said_s = self._worked_s
-            log.exception("the lease of %s cannot be written; working on", self._name)
+            log.warning(_WITHOUT, self._name, problem.orig)
 
     def is_done_by_some(self) -> bool:
         """Tell whether some process does the work, as far as seen from here."""

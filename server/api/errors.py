@@ -15,9 +15,11 @@ from werkzeug.exceptions import HTTPException
 from server.api.security import note_refusal
 from server.auth import RefusedError
 from server.shapes import http
+from server.store import disk
 
 logger = logging.getLogger(__name__)
 RETRY_S = 2
+RETRY_FULL_S = 30  # somebody must make room first
 
 STATUS = {
     "not_paired": 401,
@@ -52,6 +54,8 @@ STATUS = {
     "not_gzip": 400,
     "too_many_tries": 429,
     "busy": 503,
+    "disk_full": 507,
+    "disk_read_only": 507,
 }  # a key that is not here is 422: the request was read and something is wrong
 
 TEXT = {
@@ -91,6 +95,10 @@ TEXT = {
     "not_gzip": "The request is not sound gzip.",
     "too_many_tries": "Too many wrong codes. Wait {limit} s.",
     "busy": "The database is busy. Nothing was changed; try again.",
+    "disk_full": "The server's disk is full. Nothing was changed; the phone keeps its "
+    "entries. Make room on the server.",
+    "disk_read_only": "The server's disk takes no writing. Nothing was changed; the "
+    "phone keeps its entries. Look after the server's disk.",
     "failed": "The server failed on this request. Nothing was changed.",
     "missing": "{field} is missing.",
     "unknown_field": "{field} is not known here.",
@@ -208,9 +216,14 @@ def _limit(text: str) -> Any:
 def _on_database(error: DBAPIError) -> Response:
     # Locked, full or gone: whatever it is, the phone keeps its queue and waits.
     logger.error("the database refused: %s", error.orig)
-    answer = error_answer(503, "busy")
-    answer.headers["Retry-After"] = str(RETRY_S)
+    key = _BY_DISK.get(disk.trouble_of(error) or "", "busy")
+    answer = error_answer(STATUS[key], key)
+    wait_s = RETRY_S if key == "busy" else RETRY_FULL_S
+    answer.headers["Retry-After"] = str(wait_s)
     return answer
+
+
+_BY_DISK = {disk.FULL: "disk_full", disk.READ_ONLY: "disk_read_only"}
 
 
 def _on_failure(error: Exception) -> Response:

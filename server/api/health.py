@@ -1,10 +1,11 @@
-"""Tell whether the server answers, and which version it is."""
+"""Tell whether the server answers, which version it is, and if it has room."""
 
 from importlib.metadata import PackageNotFoundError, version
 
 from flask import Response, jsonify
 
 from server.api.body import Blueprint
+from server.store import disk
 
 blp = Blueprint("health", __name__, description="Whether the server answers")
 
@@ -20,5 +21,14 @@ def app_version() -> str:
 @blp.get("/health")
 @blp.response(200)
 def health() -> Response:
-    """Answer that the server runs. Needs no pairing; says nothing else."""
-    return jsonify(ok=True, version=app_version())
+    """Answer that the server runs, and whether there is room to record.
+
+    Needs no pairing. 200 also where the disk is full: then `ok` is false, and
+    what the server knows is still shown and rung.
+    """
+    found = disk.look()
+    return jsonify(
+        ok=found.state not in disk.STOPPED,
+        version=app_version(),
+        disk={**found._asdict(), "text": found.text},
+    )

@@ -10,6 +10,7 @@ from server.api.errors import error_answer
 from server.api.guard import paired
 from server.config import settings
 from server.shapes import sync as shapes
+from server.store import disk
 
 blp = Blueprint("sync", __name__, description="Events from phones and to phones")
 
@@ -80,7 +81,7 @@ def pull(wanted: dict[str, Any]) -> Response:
         page = sync.pull(wanted["epoch"], wanted["after"], wanted["limit"])
     except sync.WrongEpoch as wrong:
         return error_answer(409, "epoch", "epoch", epoch=wrong.epoch)
-    return jsonify(**page._asdict(), **_clock())
+    return jsonify(**page._asdict(), **_clock(), disk=disk.look().state)
 
 
 @blp.get("/sync/have")

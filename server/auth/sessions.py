@@ -3,10 +3,12 @@
 from collections.abc import Collection
 from typing import NamedTuple
 
+from sqlalchemy.exc import DBAPIError
+
 from server.auth.codes import hash_of
 from server.core.events import ROLES
+from server.store import disk, reading
 from server.store import people as kept
-from server.store import reading
 
 DAY_S = 86_400
 SEEN_EVERY_S = 60  # the live view shows how long ago a phone was heard
@@ -63,13 +65,19 @@ def still_good(token_hashes: Collection[str]) -> set[str]:
 def note_seen(session: Session, now_ms: int, rate: float) -> None:
     """Write down that a phone was here, at most once a minute.
 
+    A full disk does not keep it from being answered.
+
     Args:
         session: the phone.
         now_ms: server time [ms].
         rate: how fast the server's clock runs.
     """
     if _unseen_days(session.device, now_ms, rate) * DAY_S >= SEEN_EVERY_S:
-        kept.mark_device(session.device.id, seen_ms=now_ms)
+        try:
+            kept.mark_device(session.device.id, seen_ms=now_ms)
+        except DBAPIError as problem:
+            if disk.trouble_of(problem) is None:
+                raise
 
 
 def _unseen_days(device: kept.StoredDevice, now_ms: int, rate: float) -> float:

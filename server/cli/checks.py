@@ -12,7 +12,7 @@ from server.api.shell import Shell
 from server.app import create_app
 from server.config import CORE_DIR, RECIPES_DIR, Settings
 from server.core.recipe import check_recipe
-from server.store import copies
+from server.store import copies, disk
 
 START_S = 15.0
 LOOK_S = 0.1
@@ -42,6 +42,7 @@ def problems(settings: Settings, port: int | None = None) -> list[str]:
     """
     found = [
         *_database_problems(settings),
+        *_disk_problems(settings),
         *_recipe_problems(RECIPES_DIR),
         *page_problems(Shell(settings.static_dir, CORE_DIR)),
     ]
@@ -60,6 +61,14 @@ def _database_problems(settings: Settings) -> list[str]:
         # Whatever keeps the app from being made is what the check is for.
         return [f"database: {problem}"]
     return []
+
+
+def _disk_problems(settings: Settings) -> list[str]:
+    file = settings.database_file
+    if file is None:  # on another machine perhaps; its own tools look after it
+        return []
+    found = disk.of_folder(file.resolve().parent)
+    return [] if found.state == disk.FINE else [f"disk: {found.text}"]
 
 
 def _recipe_problems(folder: Path) -> list[str]:

@@ -75,6 +75,7 @@ class PullAnswer(ServerShape):
     events = fields.List(fields.Nested(PulledShape), required=True)
     next = fields.Integer(required=True)
     more = fields.Boolean(required=True)
+    disk = fields.String(required=True)
 
 
 class EpochAnswer(ErrorAnswer):

@@ -23,8 +23,10 @@ from flask import Flask
 from flask_sqlalchemy import SQLAlchemy
 from flask_sqlalchemy.session import Session
 from sqlalchemy import Connection, Engine, event, text
+from sqlalchemy.exc import DBAPIError
 from sqlalchemy.orm import scoped_session
 
+from server.store import disk
 from server.store.models import Base
 
 BUSY_MS = 10_000  # how long one writer waits for another
@@ -137,9 +139,14 @@ def writing() -> Iterator[scoped_session[Session]]:
     if found:
         yield session
         return
-    with _alone(session, writes=True):
-        yield session
-        session.commit()
+    try:
+        with _alone(session, writes=True):
+            yield session
+            session.commit()
+    except DBAPIError as problem:
+        disk.note(problem)
+        raise
+    disk.note(None)
 
 
 @contextmanager

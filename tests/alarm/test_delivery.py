@@ -9,6 +9,7 @@ from server.store import alarms as kept
 from server.store import pushes
 from tests.alarm.floor import MINUTE, REAL_MS, Listener, add, delivery
 from tests.core.builders import MAKE, Phone, at, recipe
+from tests.store.full_disk import disk_that_is
 
 WEEK = 7 * 24 * 60 * MINUTE
 
@@ -253,3 +254,59 @@ def test_a_make_that_cannot_be_read_silences_no_other(app, phone, service):
             "Make · Vat 1: Press: the time is up",
         ]
     ]
+
+
+@pytest.mark.parametrize("state", ["full", "read_only"])
+def test_a_disk_that_takes_nothing_silences_nobody_and_rings_nobody_twice(
+    app, phone, service, state
+):
+    ada, olive = Listener(service, "Ada"), Listener(service, "Olive", "owner")
+    add(timer(phone, 1))
+    sends = delivery()
+    with disk_that_is(state):
+        for at_min in (6, 6.1, 8, 16, 16.1):
+            turn(sends, at_min)
+        assert len(ada.heard()) == 1
+        assert len(olive.heard()) == 2  # the alarm, and that nobody answered it
+        if state == "read_only":  # a full one may still have room within a page
+            assert kept.heard(ada.person) is None
+    sends._told._tried_s -= 60  # it tries again now and then
+    turn(sends, 17)
+    assert len(kept.heard(ada.person)["pushed"]) == 1
+    assert pushes.subscriptions()[0].status == 201
+    turn(delivery(), 17.1)
+    assert len(ada.heard()) == 1
+
+
+def test_on_a_disk_that_takes_nothing_the_weekly_test_goes_out_once(
+    app, phone, service
+):
+    ada = Listener(service, "Ada")
+    sends = delivery()
+    with disk_that_is("read_only"):
+        for minute in range(3):
+            sends.turn(at(0), REAL_MS + WEEK + minute * MINUTE)
+        assert len(ada.heard()) == 1
+
+
+def test_a_push_put_off_before_the_clock_was_set_back_goes_at_once(app, phone, service):
+    Listener(service, "Ada")
+    add(timer(phone, 1))
+    sends = delivery()
+    service.status = 503
+    sends.turn(at(6), REAL_MS)
+    service.status = 201
+    sends.turn(at(6), REAL_MS - 60 * MINUTE)
+    assert len(service.came) == 2
+
+
+def test_nobody_counts_as_told_by_a_server_that_has_no_key(app, phone, service):
+    ada = Listener(service, "Ada")
+    add(timer(phone, 1))
+    sends = delivery()
+    (settings().data_dir / "push-key.pem").write_bytes(b"no key")
+    with pytest.raises(ValueError, match=r"load|deserialize|PEM|key"):
+        turn(sends, 6)
+    (settings().data_dir / "push-key.pem").unlink()
+    turn(sends, 6.1)
+    assert len(ada.heard()) == 1

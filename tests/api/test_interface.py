@@ -58,9 +58,9 @@ def test_every_changing_route_asks_for_the_pages_own_header(app, paired):
             assert answer.json["error"]["key"] == "header_missing"
 
 
-def test_health_tells_only_that_it_runs_and_its_version(client):
+def test_health_tells_only_that_it_runs_its_version_and_its_room(client):
     answer = client.get(f"{PREFIX}/health")
-    assert set(answer.json) == {"ok", "version"}
+    assert set(answer.json) == {"ok", "version", "disk"}
     assert answer.json["ok"] is True
 
 
