@@ -21,6 +21,7 @@ CORE_DIR = HERE / "core"
 RULES_DIR = HERE / "rules"
 DATABASE_NAME = "vatside.sqlite3"
 DEFAULT_PORT = 8000
+DEFAULT_HTTPS_PORT = 8443
 THREADS = 32  # per worker; a client that is waited for holds none
 VIEWERS = 500  # live streams per worker; none of them holds a thread
 MAX_BODY_BYTES = 1 << 20
@@ -109,6 +110,10 @@ class Settings:
         public_url: address that phones use, for links; empty to take the request's.
         push_contact: who answers for this server's pushes, mailto: or https:.
         push_hosts: further hosts that pushes may go to, plain http allowed.
+        https: whether https is served where there is a certificate.
+        tls_cert: file of a certificate that the owner brings, with its chain.
+        tls_key: file of its key.
+        setup_port: where new phones are led first; None for straight to the app.
     """
 
     data_dir: Path
@@ -123,6 +128,10 @@ class Settings:
     public_url: str = ""
     push_contact: str = ""
     push_hosts: tuple[str, ...] = ()
+    https: bool = True
+    tls_cert: Path | None = None
+    tls_key: Path | None = None
+    setup_port: int | None = None
 
     @property
     def sqlalchemy_url(self) -> str:
@@ -164,7 +173,14 @@ def from_environment(environ: Mapping[str, str] | None = None) -> Settings:
         public_url=values.get("VATSIDE_URL", "").rstrip("/"),
         push_contact=values.get("VATSIDE_PUSH_CONTACT", "").strip(),
         push_hosts=_names(values, "VATSIDE_PUSH_HOSTS"),
+        tls_cert=_file(values, "VATSIDE_TLS_CERT"),
+        tls_key=_file(values, "VATSIDE_TLS_KEY"),
     )
+
+
+def _file(values: Mapping[str, str], name: str) -> Path | None:
+    text = values.get(name, "").strip()
+    return Path(text) if text else None
 
 
 def _names(values: Mapping[str, str], name: str) -> tuple[str, ...]:
