@@ -33,7 +33,8 @@ from demo.seed import (  # noqa: E402
 )
 from server import store  # noqa: E402
 from server.app import create_app  # noqa: E402
-from server.cli.serve import start, with_clock  # noqa: E402
+from server.cli.serve import with_clock  # noqa: E402
+from server.cli.start import start  # noqa: E402
 from server.config import DEFAULT_PORT, Clock, from_environment  # noqa: E402
 
 PLAN = Plan("Replayed vat", "QB-262", 1150.0, "Round vat", "heat", 0)

@@ -13,9 +13,11 @@ from contextlib import closing
 from pathlib import Path
 
 import pytest
+import segno
 
 from server import cli, store
-from server.cli.serve import announce, gunicorn_options, urls, with_clock
+from server.cli.announce import Entrance, announce, urls
+from server.cli.serve import gunicorn_options, with_clock
 from server.config import RECIPES_DIR, Clock, Settings
 from server.serving.worker import Worker
 from server.store import copies
@@ -235,15 +237,31 @@ def test_addresses_are_those_that_phones_can_reach():
 
 def test_the_terminal_shows_the_address_and_the_code_to_enter_with():
     out = io.StringIO()
-    announce(["http://10.0.0.5:8000"], [("the owner", "AB12-CD34")], 60, out)
+    entrance = Entrance(["http://10.0.0.5:8000"])
+    announce(entrance, [("the owner", "AB12-CD34")], 60, out)
     text = out.getvalue()
     assert "http://10.0.0.5:8000/#/pair/AB12-CD34\n" in text
     assert "60 times as fast" in text
     assert text.count("█") > 100
     out = io.StringIO()
-    announce(["http://10.0.0.5:8000"], [], 1, out)
+    announce(entrance, [], 1, out)
     assert "code" not in out.getvalue()
     assert "█" in out.getvalue()
+
+
+def test_over_https_the_one_picture_leads_to_the_setup_page_and_carries_the_code():
+    out = io.StringIO()
+    entrance = Entrance(["https://vat.local:8443"], "http://10.0.0.5:8000", "AB:CD")
+    announce(entrance, [("the owner", "AB12-CD34")], 1, out)
+    text = out.getvalue()
+    assert "  https://vat.local:8443\n" in text
+    assert "  http://10.0.0.5:8000/#/pair/AB12-CD34\n" in text
+    assert "  AB:CD\n" in text
+    drawn = io.StringIO()
+    link = "http://10.0.0.5:8000/#/pair/AB12-CD34"
+    segno.make(link, error="m").terminal(out=drawn, border=2, compact=True)
+    assert drawn.getvalue() in text
+    assert text.count("█") == drawn.getvalue().count("█")
 
 
 def test_gunicorn_runs_our_worker_and_opens_no_control_socket():

@@ -1,10 +1,12 @@
-"""Tell whether the server answers, which version it is, and if it has room."""
+"""Tell whether the server answers, its version, its room and its certificate."""
 
 from importlib.metadata import PackageNotFoundError, version
 
 from flask import Response, jsonify
 
+from server import tls
 from server.api.body import Blueprint
+from server.config import real_now_ms, settings
 from server.store import disk
 
 blp = Blueprint("health", __name__, description="Whether the server answers")
@@ -24,11 +26,13 @@ def health() -> Response:
     """Answer that the server runs, and whether there is room to record.
 
     Needs no pairing. 200 also where the disk is full: then `ok` is false, and
-    what the server knows is still shown and rung.
+    what the server knows is still shown and rung. `certificate` is null where
+    plain http is served; its `findings` are to be seen to.
     """
     found = disk.look()
     return jsonify(
         ok=found.state not in disk.STOPPED,
         version=app_version(),
         disk={**found._asdict(), "text": found.text},
+        certificate=tls.state(settings(), real_now_ms()),
     )

@@ -151,3 +151,16 @@ def _check() -> None:
 def page_url() -> str:
     """Return the address of the page for links and pictures, without a slash."""
     return settings().public_url or request.host_url.rstrip("/")
+
+
+def first_page_url() -> str:
+    """Return the address where a new phone begins, without a slash.
+
+    While it does not trust the room's root, that is the set-up page, at the host
+    by which the phone that asks came.
+    """
+    port = settings().setup_port
+    if port is None:
+        return page_url()
+    host = host_of(request.host) or HERE[0]
+    return f"http://[{host}]:{port}" if ":" in host else f"http://{host}:{port}"

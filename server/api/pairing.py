@@ -10,7 +10,7 @@ from server import auth
 from server.api import security
 from server.api.body import Blueprint
 from server.api.guard import paired, require, send_token, sent_token
-from server.api.hosts import page_url
+from server.api.hosts import first_page_url
 from server.api.peers import source_of
 from server.api.people import public, server_now
 from server.config import settings
@@ -60,7 +60,7 @@ def start_pairing(person_id: str) -> dict[str, Any]:
     clock = settings().clock
     made = auth.start_pairing(person_id, paired().person.id, clock.now_ms(), clock.rate)
     security.note("code_made", about=person_id)
-    url = f"{page_url()}/#/pair/{made.long}"
+    url = f"{first_page_url()}/#/pair/{made.long}"
     return {
         "code": made.short,
         "url": url,

@@ -1,4 +1,4 @@
-"""The command `vatside`: serve, check, back up, restore."""
+"""The command `vatside`: serve, check, certificates, back up, restore."""
 
 import argparse
 import json
@@ -8,8 +8,9 @@ from dataclasses import replace
 from pathlib import Path
 
 from server.app import create_app
-from server.cli import checks, owner
-from server.cli.serve import start, with_clock
+from server.cli import checks, owner, tls
+from server.cli.serve import with_clock
+from server.cli.start import start
 from server.config import DEFAULT_PORT, Clock, Settings, from_environment
 from server.core.recipe import check_recipe
 from server.store import copies, hold, security_log
@@ -23,7 +24,10 @@ def _settings(args: argparse.Namespace) -> Settings:
     settings = from_environment()
     if args.data is not None:
         settings = replace(settings, data_dir=Path(args.data))
-    return settings
+    for name in ("tls_cert", "tls_key"):
+        if getattr(args, name, None) is not None:
+            settings = replace(settings, **{name: getattr(args, name)})
+    return replace(settings, https=not getattr(args, "no_tls", False))
 
 
 def _database(args: argparse.Namespace) -> Path:
@@ -38,18 +42,24 @@ def _database(args: argparse.Namespace) -> Path:
 def run_serve(args: argparse.Namespace) -> int:
     """Serve until the process is told to stop."""
     settings = _settings(args)
-    start(with_clock(settings, args.replay), args.host, args.port, args.workers)
+    settings = with_clock(settings, args.replay)
+    start(settings, args.host, args.port, args.workers, args.https_port)
     return 0
 
 
 def run_check(args: argparse.Namespace) -> int:
     """Tell whether all is well with the data, the recipes and the page."""
-    problems = checks.problems(_settings(args), args.port)
+    problems = checks.problems(_settings(args), args.port, args.https_port)
     for problem in problems:
         print(problem, file=sys.stderr)
     if not problems:
         print("All is well.")
     return 1 if problems else 0
+
+
+def run_tls(args: argparse.Namespace) -> int:
+    """Make, renew and show the certificates of this room, for https."""
+    return tls.run_tls(_settings(args), args)
 
 
 def run_owner_code(args: argparse.Namespace) -> int:
@@ -120,13 +130,6 @@ def _count(text: str) -> int:
     return count
 
 
-def _port(text: str) -> int:
-    port = int(text)
-    if not 1 <= port <= 65535:
-        raise ValueError(text)
-    return port
-
-
 def parser() -> argparse.ArgumentParser:
     """Return what the command line may hold."""
     top = argparse.ArgumentParser(prog="vatside", description=__doc__)
@@ -136,7 +139,7 @@ def parser() -> argparse.ArgumentParser:
 
     serving = commands.add_parser("serve", parents=[data], help=run_serve.__doc__)
     serving.add_argument("--host", default="0.0.0.0")
-    serving.add_argument("--port", type=_port, default=DEFAULT_PORT)
+    serving.add_argument("--port", type=tls.port, default=DEFAULT_PORT)
     serving.add_argument("--workers", type=int, default=WORKERS)
     serving.add_argument(
         "--replay",
@@ -145,11 +148,17 @@ def parser() -> argparse.ArgumentParser:
         metavar="RATE",
         help="let the clock run RATE times as fast (1 to 3600), for practice",
     )
+    tls.add_options(serving)
     serving.set_defaults(run=run_serve)
 
     check = commands.add_parser("check", parents=[data], help=run_check.__doc__)
-    check.add_argument("--port", type=_port, help="also start there, ask, and stop")
+    check.add_argument("--port", type=tls.port, help="also start there, ask, and stop")
+    tls.add_options(check)
     check.set_defaults(run=run_check)
+
+    making = commands.add_parser("tls", parents=[data], help=run_tls.__doc__)
+    tls.add_arguments(making)
+    making.set_defaults(run=run_tls)
 
     code = commands.add_parser(
         "owner-code", parents=[data], help=run_owner_code.__doc__

@@ -1,6 +1,7 @@
 """Look whether a server could be started with this data."""
 
 import json
+import ssl
 import subprocess
 import sys
 import time
@@ -10,9 +11,17 @@ from typing import Any
 
 from server.api.shell import Shell
 from server.app import create_app
-from server.config import CORE_DIR, RECIPES_DIR, Settings
+from server.config import (
+    CORE_DIR,
+    DEFAULT_HTTPS_PORT,
+    RECIPES_DIR,
+    Settings,
+    real_now_ms,
+)
 from server.core.recipe import check_recipe
 from server.store import copies, disk
+from server.tls import Served, served
+from server.tls.standing import findings
 
 START_S = 15.0
 LOOK_S = 0.1
@@ -33,21 +42,27 @@ def in_words(problem: dict[str, Any]) -> str:
     return f"{words} (limit {json.dumps(problem['limit'])})"
 
 
-def problems(settings: Settings, port: int | None = None) -> list[str]:
+def problems(
+    settings: Settings,
+    port: int | None = None,
+    https_port: int = DEFAULT_HTTPS_PORT,
+) -> list[str]:
     """Return all that would keep a server from working, in words.
 
     Args:
         settings: what the server would run with.
         port: also start it there and ask it; None to leave that out.
+        https_port: where its https is to be then, where it has a certificate.
     """
     found = [
         *_database_problems(settings),
         *_disk_problems(settings),
         *_recipe_problems(RECIPES_DIR),
         *page_problems(Shell(settings.static_dir, CORE_DIR)),
+        *(f"https: {one.text}" for one in findings(settings, real_now_ms())),
     ]
     if port is not None and not found:
-        found.extend(_answer_problems(settings, port))
+        found.extend(_answer_problems(settings, port, https_port))
     return found
 
 
@@ -96,24 +111,55 @@ def page_problems(shell: Shell) -> list[str]:
     return found
 
 
-def _answer_problems(settings: Settings, port: int) -> list[str]:
+def _answer_problems(settings: Settings, port: int, https_port: int) -> list[str]:
+    kept = served(settings)
     command = [sys.executable, "-m", "server.cli", "serve", "--host", "127.0.0.1"]
     command += ["--data", str(settings.data_dir), "--port", str(port)]
+    command += ["--https-port", str(https_port)]
+    command += [] if settings.https else ["--no-tls"]
+    if kept is not None and kept.room is None:
+        command += ["--tls-cert", str(kept.certificate), "--tls-key", str(kept.key)]
+    pages = [f"http://127.0.0.1:{port}/"]
+    scheme, asked = ("http", port) if kept is None else ("https", https_port)
+    pages.append(f"{scheme}://127.0.0.1:{asked}/api/v1/health")
     with subprocess.Popen(command, stdout=subprocess.DEVNULL) as process:
         try:
-            return _ask(f"http://127.0.0.1:{port}/api/v1/health", process)
+            return _ask(pages, _trust(kept), process)
         finally:
             process.terminate()
 
 
-def _ask(url: str, process: "subprocess.Popen[bytes]") -> list[str]:
+def _trust(kept: Served | None) -> ssl.SSLContext | None:
+    if kept is None:
+        return None
+    if kept.room is not None:
+        return ssl.create_default_context(cafile=kept.room.root)
+    # Whether its chain and names are good was looked at; here it is asked by an
+    # address that it need not be for.
+    unchecked = ssl.create_default_context()
+    unchecked.check_hostname = False
+    unchecked.verify_mode = ssl.CERT_NONE
+    return unchecked
+
+
+def _ask(
+    pages: list[str],
+    trust: ssl.SSLContext | None,
+    process: "subprocess.Popen[bytes]",
+) -> list[str]:
+    *plain, health = pages
     end_s = time.monotonic() + START_S
     while time.monotonic() < end_s:
         if process.poll() is not None:
             return [f"server: it ended by itself, with exit code {process.returncode}"]
         try:
-            with urllib.request.urlopen(url, timeout=START_S) as answer:
-                return [] if json.load(answer)["ok"] else [f"server: {url} is not ok"]
+            for page in plain:
+                urllib.request.urlopen(page, timeout=START_S).close()
+            with urllib.request.urlopen(
+                health, timeout=START_S, context=trust
+            ) as answer:
+                is_ok = json.load(answer)["ok"]
+                return [] if is_ok else [f"server: {health} is not ok"]
         except OSError:
             time.sleep(LOOK_S)
-    return [f"server: no answer from {url} within {START_S:g} s"]
+    return [f"server: no answer from {health} within {START_S:g} s"]

@@ -58,10 +58,11 @@ def test_every_changing_route_asks_for_the_pages_own_header(app, paired):
             assert answer.json["error"]["key"] == "header_missing"
 
 
-def test_health_tells_only_that_it_runs_its_version_and_its_room(client):
+def test_health_tells_no_more_than_its_version_its_room_and_its_certificate(client):
     answer = client.get(f"{PREFIX}/health")
-    assert set(answer.json) == {"ok", "version", "disk"}
+    assert set(answer.json) == {"ok", "version", "disk", "certificate"}
     assert answer.json["ok"] is True
+    assert answer.json["certificate"] is None
 
 
 @pytest.fixture
