@@ -1,6 +1,7 @@
 """Many viewers, one log: follow what is stored and fold it into views."""
 
 from collections.abc import Callable, Collection
+from functools import partial
 from typing import Any, cast
 
 from flask import Flask, current_app
@@ -28,6 +29,8 @@ __all__ = [
 ]
 
 StillGood = Callable[[Collection[str]], Collection[str]]
+# What is kept at most for a viewer on a slow line.
+STREAM_BYTES = 131_072
 _HUB = "vatside_hub"
 _FOLDS = "vatside_folds"
 
@@ -48,7 +51,8 @@ def init_app(app: Flask, places: int, still_good: StillGood) -> None:
 
         return reading
 
-    reads = Reads(here(store.head_n), here(read_after), here(still_good))
+    read_some = partial(read_after, most_bytes=STREAM_BYTES)
+    reads = Reads(here(store.head_n), here(read_some), here(still_good))
     app.extensions[_HUB] = Hub(reads, places)
     app.extensions[_FOLDS] = Folds(store.epoch, read_after)
 

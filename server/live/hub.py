@@ -6,7 +6,8 @@ that stand at the same number, thus nearly all, share one read of the log and
 one encoding of it.
 
 A viewer is given more only once it has taken all it was given before. So one
-batch is the most that is kept for a slow one, and nobody waits for it.
+batch is the most that is kept for a slow one, and nobody waits for it; one that
+takes nothing for long is dropped.
 
 The thread starts with the first viewer, never earlier: a thread started before
 the workers fork would exist in none of them. It ends with the last viewer.
@@ -171,7 +172,12 @@ class Hub:
         with selectors.DefaultSelector() as self._selector:
             self._selector.register(self._rung, selectors.EVENT_READ)
             while not self._may_end():
-                self._turn()
+                try:
+                    self._turn()
+                except Exception:
+                    # Were it to end, no viewer would hear anything any more.
+                    log.exception("the live streams stumbled")
+                    time.sleep(self.pace.look_s)
             self._admit()
             for viewer in list(self._viewers.values()):
                 self._end(viewer)
@@ -263,6 +269,9 @@ class Hub:
         try:
             what(viewer)
         except OSError:  # it has vanished
+            self._drop(viewer)
+        except Exception:
+            log.exception("a viewer is given up")
             self._drop(viewer)
 
     def _feed(self, viewer: Viewer) -> None:

@@ -9,12 +9,15 @@ from server.store.receipts import receipt_of
 MOST_BYTES = 4_194_304
 
 
-def read_after(n: int, limit: int) -> list[dict[str, Any]]:
+def read_after(
+    n: int, limit: int, most_bytes: int = MOST_BYTES
+) -> list[dict[str, Any]]:
     """Return the log's entries after a number.
 
     Args:
         n: last number that the reader has.
         limit: most entries to return; fewer where they are large.
+        most_bytes: most bytes of their texts; the first comes whatever it has.
 
     Returns:
         List of {"n", "recv_ms", "event", "receipt"}, oldest first.
@@ -26,5 +29,5 @@ def read_after(n: int, limit: int) -> list[dict[str, Any]]:
             "event": row.event,
             "receipt": receipt_of(row.text),
         }
-        for row in store.events_after(n, limit, MOST_BYTES)
+        for row in store.events_after(n, limit, most_bytes)
     ]

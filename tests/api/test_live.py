@@ -65,7 +65,7 @@ def test_a_viewer_sees_where_the_log_stands_and_then_what_is_in_it(pair, paired)
     assert told["head"] == 3
     assert [row["id"] for row in rest] == ["2", "3"]
     assert ids(rest) == wanted[1:]
-    assert set(json.loads(rest[0]["data"])) == {"n", "recv_ms", "event"}
+    assert set(json.loads(rest[0]["data"])) == {"n", "recv_ms", "event", "receipt"}
 
 
 def test_a_browser_that_comes_back_goes_on_where_it_was(paired):

@@ -254,6 +254,26 @@ def test_a_viewer_that_takes_nothing_is_dropped_and_holds_nobody_up(begin):
     assert until(lambda: hub.viewers == 1)
 
 
+class Bewitched(Mailbox):
+    """A channel that fails in a way that nobody thought of."""
+
+    def flush(self):
+        raise ValueError("as nobody thought")
+
+
+def test_a_viewer_that_fails_strangely_takes_no_other_with_it(begin, caplog):
+    log = Log()
+    hub = begin(log)
+    strange = Place("ada", "ada", "ada")
+    assert hub.enter(strange)
+    hub.watch(strange, 0, Bewitched())
+    other = Watch(hub, name="ben")
+    log.grow(1)
+    other.until(lambda one: one.numbers() == [1])
+    assert hub.viewers == 1
+    assert "a viewer is given up" in caplog.text
+
+
 def test_no_more_than_one_batch_is_kept_for_a_slow_viewer(begin):
     log = Log(3 * BATCH)
     hub = begin(log)

@@ -31,8 +31,10 @@ class Server:
             self.port = probe.getsockname()[1]
         command = [sys.executable, "-m", "server.cli", "serve", "--data", str(data)]
         command += ["--host", "127.0.0.1", "--port", str(self.port)]
+        # Fewer threads than viewers: these hold none.
+        few = {**os.environ, "VATSIDE_THREADS": "2"}
         self.process = subprocess.Popen(
-            command, cwd=ROOT, stdout=subprocess.PIPE, text=True
+            command, cwd=ROOT, env=few, stdout=subprocess.PIPE, text=True
         )
         text = ""
         while "Stop with" not in text:
