@@ -4,6 +4,7 @@
 import { EN_ALARM } from './en-alarm.js';
 import { EN_EQUIPMENT } from './en-equipment.js';
 import { EN_HANDS } from './en-hands.js';
+import { EN_CERTIFICATE } from './en-certificate.js';
 import { EN_SUMS } from './en-sums.js';
 import { EN_LIVE } from './en-live.js';
 import { EN_NOW } from './en-now.js';
@@ -527,4 +528,4 @@ export const EN_PAGE = {
 };
 
 // Marked, so that the packer leaves it and the sums out of the page.
-export const EN = /* @__PURE__ */ Object.assign({}, EN_SUMS, EN_PAGE);
+export const EN = /* @__PURE__ */ Object.assign({}, EN_SUMS, EN_CERTIFICATE, EN_PAGE);

@@ -3,6 +3,7 @@ import { html } from '../parts/html.js';
 import { Choices, Row, Sheet } from '../parts/sheet.js';
 import { Tap } from '../parts/tap.js';
 import { TextField } from '../parts/text-field.js';
+import { Certificate } from '../parts/certificate.js';
 import { useAsked } from '../parts/asked.js';
 import { whyOf } from '../parts/acts.js';
 import { post, remove } from '../parts/source.js';
@@ -81,6 +82,7 @@ export function PeopleScreen() {
   if (open?.name === 'pairing') return html`<${Pairing} person=${open.person} onBack=${close} />`;
   return html`<div class="sheet"><div class="scroll"><h1>${t('nav.people')}</h1>
     ${all.problem ? html`<p class="is-bad" role="alert">${all.problem}</p>` : null}
+    <${Certificate} />
     <div class="columns"><div class="column">
       <div class="rows">${(all.value ?? []).map((person) => html`<div class="row row-still" key=${person.id}>
         <span class="row-main"><span class="row-title">${person.name}</span><span class="row-detail">${t('role.' + person.role)}${person.active === false ? ' · ' + t('people.retired') : ''}</span></span>

@@ -1,5 +1,8 @@
 // The English texts that the page does not bring with it: what this pack is made of.
 
-export { EN_SUMS as TEXTS } from '../en-sums.js';
+import { EN_CERTIFICATE } from '../en-certificate.js';
+import { EN_SUMS } from '../en-sums.js';
+
+export const TEXTS = { ...EN_SUMS, ...EN_CERTIFICATE };
 export { WHY } from '../why.js';
 export const RECIPE = {};

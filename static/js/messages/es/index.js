@@ -1,6 +1,7 @@
 // All of the Spanish texts: what this language's pack is made of.
 
 import { ALARM } from './alarm.js';
+import { CERTIFICATE } from './certificate.js';
 import { EQUIPMENT } from './equipment.js';
 import { FIRST } from './first.js';
 import { HANDS } from './hands.js';
@@ -11,7 +12,7 @@ import { SUMS } from './sums.js';
 import { TRADE } from './trade.js';
 import { WORDS } from './words.js';
 
-export const TEXTS = { ...ALARM, ...EQUIPMENT, ...FIRST, ...HANDS, ...LIVE, ...NOW, ...SCREENS, ...SUMS, ...TRADE, ...WORDS };
+export const TEXTS = { ...ALARM, ...CERTIFICATE, ...EQUIPMENT, ...FIRST, ...HANDS, ...LIVE, ...NOW, ...SCREENS, ...SUMS, ...TRADE, ...WORDS };
 export { PROSE } from './prose.js';
 export { REASONS } from './reasons.js';
 export { RECIPE } from './recipe.js';
