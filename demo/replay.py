@@ -35,7 +35,12 @@ from server import store  # noqa: E402
 from server.app import create_app  # noqa: E402
 from server.cli.serve import with_clock  # noqa: E402
 from server.cli.start import start  # noqa: E402
-from server.config import DEFAULT_PORT, Clock, from_environment  # noqa: E402
+from server.config import (  # noqa: E402
+    DEFAULT_HTTPS_PORT,
+    DEFAULT_PORT,
+    Clock,
+    from_environment,
+)
 
 PLAN = Plan("Replayed vat", "QB-262", 1150.0, "Round vat", "heat", 0)
 LENGTH_MS = 3 * DAY_MS
@@ -94,6 +99,8 @@ def arguments():
     parser.add_argument("--data", type=Path, required=True, metavar="DIR")
     parser.add_argument("--host", default="0.0.0.0")
     parser.add_argument("--port", type=int, default=DEFAULT_PORT)
+    parser.add_argument("--https-port", type=int, default=DEFAULT_HTTPS_PORT)
+    parser.add_argument("--no-tls", action="store_true")
     parser.add_argument("--replay", type=float, default=60.0, metavar="RATE")
     parser.add_argument("--play", nargs=2, type=int, help=argparse.SUPPRESS)
     return parser.parse_args()
@@ -102,7 +109,7 @@ def arguments():
 def main():
     """Start the server and, beside it, the phones of the recording."""
     args = arguments()
-    settings = replace(from_environment(), data_dir=args.data)
+    settings = replace(from_environment(), data_dir=args.data, https=not args.no_tls)
     if args.play:
         clock = Clock(args.replay, *args.play)
         # Ctrl+C reaches this process too; the server says what there is to say.
@@ -122,7 +129,7 @@ def main():
     # Nobody waits for it: it ends by itself once this process is gone.
     os.spawnv(os.P_NOWAIT, sys.executable, command)
     try:
-        start(settings, args.host, args.port, workers=2)
+        start(settings, args.host, args.port, https_port=args.https_port)
     except ValueError as problem:
         sys.exit(str(problem))
 

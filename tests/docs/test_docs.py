@@ -78,7 +78,9 @@ def test_the_scripts_are_read_for_their_options():
     assert options("demo/run") == [
         "--check",
         "--data",
+        "--https-port",
         "--no-seed",
+        "--no-tls",
         "--port",
         "--replay",
     ]
