@@ -145,6 +145,15 @@ def send_token(answer: Response, token: str) -> None:
     _send_cookie(answer, _cookie_name(), token, COOKIE_S)
 
 
+def drop_token(answer: Response) -> None:
+    """Let the phone forget its token.
+
+    Args:
+        answer: what is sent.
+    """
+    _send_cookie(answer, _cookie_name(), "", 0)
+
+
 def send_guest_token(answer: Response, token: str, left_s: int) -> None:
     """Let a guest's browser keep its token until the link ends.
 

@@ -7,9 +7,10 @@ from flask import Response, jsonify
 from server import auth, store
 from server.api import security
 from server.api.body import Blueprint
-from server.api.guard import paired, require, send_token, sent_token
+from server.api.guard import drop_token, paired, require, send_token, sent_token
 from server.config import now_ms, settings
 from server.shapes import people as shapes
+from server.store import pushes
 
 blp = Blueprint("people", __name__, description="People and their paired phones")
 
@@ -59,6 +60,22 @@ def change_me(wanted: dict[str, Any]) -> dict[str, Any]:
     session = paired()
     person = auth.change_person(session.person.id, now_ms(), **wanted)
     return public(session._replace(person=person))
+
+
+@blp.post("/me/sign-out")
+@blp.response(204)
+def sign_out() -> Response:
+    """Sign this phone out: the server forgets its token, and sends it no pushes.
+
+    What still waits on it stays there, and comes once it is paired again.
+    """
+    session = paired()
+    auth.sign_out(session.device, now_ms())
+    pushes.remove_subscription(session.device.id)
+    security.note("signed_out")
+    answer = Response(status=204)
+    drop_token(answer)
+    return answer
 
 
 @blp.get("/people")

@@ -15,7 +15,14 @@ from server.auth.pairing import (
     pair,
     start_pairing,
 )
-from server.auth.people import add_person, change_person, devices, people, remove_device
+from server.auth.people import (
+    add_person,
+    change_person,
+    devices,
+    people,
+    remove_device,
+    sign_out,
+)
 from server.auth.refused import RefusedError
 from server.auth.sessions import IDLE_DAYS, Session, note_seen, session_of, still_good
 
@@ -37,6 +44,7 @@ __all__ = [
     "people",
     "remove_device",
     "session_of",
+    "sign_out",
     "start_pairing",
     "still_good",
 ]

@@ -2,6 +2,7 @@
 
 import uuid
 
+from server.auth.codes import hash_of, new_token
 from server.auth.refused import RefusedError
 from server.core.events import ROLES
 from server.store import people as kept
@@ -96,6 +97,20 @@ def remove_device(device_id: str, now_ms: int) -> None:
         if kept.find_device(device_id) is None:
             raise RefusedError("unknown_device", "id")
         kept.mark_device(device_id, removed_ms=now_ms)
+
+
+def sign_out(device: kept.StoredDevice, now_ms: int) -> None:
+    """Take a phone out of use at its own person's wish, and forget its token.
+
+    Nothing that it still sends is known to be its own; what waits there comes
+    when the phone is paired again.
+
+    Args:
+        device: the phone.
+        now_ms: server time [ms].
+    """
+    # A token that nobody was ever told stands in the place of the old one.
+    kept.save_device(device._replace(removed_ms=now_ms), hash_of(new_token()))
 
 
 def _check_role(role: str) -> None:

@@ -2,6 +2,8 @@ import pytest
 
 from server.core.events import ROLES
 from server.shapes.people import ROLE_CHOICES
+from server.store.security_log import lines
+from tests.api.conftest import PairedPhone
 from tests.sync.phones import NOON_MS, a_uuid, note
 
 DAY_MS = 86_400_000
@@ -218,3 +220,38 @@ def test_a_way_to_read_that_cannot_be_is_named(pair, body, field, key, limit):
     assert (error(answer)["field"], error(answer)["key"]) == (field, key)
     assert error(answer)["limit"] == limit
     assert phone.get("/me").json["person"].items() >= AS_THE_PHONE.items()
+
+
+def test_a_phone_signs_out_and_its_token_is_forgotten(owner, pair, tmp_path):
+    helper = pair("helper")
+    token = helper.http.get_cookie("vatside").value
+    answer = helper.post("/me/sign-out", {})
+    assert answer.status_code == 204
+    assert helper.http.get_cookie("vatside") is None
+    helper.http.set_cookie("vatside", token)
+    for asked in (helper.get("/me"), helper.push(), helper.get("/live")):
+        assert (asked.status_code, error(asked)["key"]) == (401, "not_paired")
+    (row,) = [one for one in owner.get("/devices").json if one["id"] == helper.device]
+    assert row["removed_ms"] is not None
+    last = list(lines(tmp_path))[-1]
+    assert (last["what"], last["device"]) == ("signed_out", helper.device)
+
+
+def test_what_waited_on_a_phone_comes_when_it_is_paired_again(owner, pair):
+    helper = pair("helper")
+    waits = note(helper.device, 1, helper.person)
+    helper.post("/me/sign-out", {})
+    code = owner.post(f"/people/{helper.person}/pairing", {}).json["code"]
+    body = {"code": code, "device": helper.device, "device_name": "Pocket"}
+    assert helper.post("/pair", body).status_code == 200
+    assert [row["st"] for row in helper.push(waits).json["results"]] == ["stored"]
+
+
+def test_signing_out_ends_one_phone_of_a_person_and_no_other(owner, app):
+    code = owner.post(f"/people/{owner.person}/pairing", {}).json["code"]
+    second = PairedPhone(app.test_client(), a_uuid(), owner.person)
+    body = {"code": code, "device": second.device, "device_name": "Desk"}
+    assert second.post("/pair", body).status_code == 200
+    assert owner.post("/me/sign-out", {}).status_code == 204
+    assert second.get("/me").status_code == 200
+    assert owner.get("/me").status_code == 401

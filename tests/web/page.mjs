@@ -144,7 +144,10 @@ export function phone() {
     for (const [name, value] of Object.entries(fakes)) give(name, value);
     pages += 1;
     const of = (name) => import(new URL(`${name}.js?page=${pages}`, STATIC).href);
-    const names = ["db", "state", "record", "desk", "sync", "live", "clock", "tabs"];
+    const names = [
+      ...["db", "state", "record", "desk", "sync", "live", "clock", "tabs"],
+      "sign-out",
+    ];
     const modules = await Promise.all(names.map((name) => of(`data/${name}`)));
     return Object.fromEntries(names.map((name, at) => [name, modules[at]]));
   };

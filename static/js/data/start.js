@@ -22,6 +22,7 @@ import {
   storage,
   view,
 } from "./state.js";
+import { showNobody } from "./sign-out.js";
 import { fromOtherTab, kick, setAppVersion } from "./sync.js";
 import { listen } from "./tabs.js";
 import { keepOffline } from "./update.js";
@@ -109,6 +110,7 @@ function listenAround() {
   listen((told) => {
     if (told.events) fromOtherTab(told.events).catch(() => {});
     if (told.person) person.value = told.person;
+    if (told.signedOut) showNobody();
   });
   setInterval(lookAtClock, CLOCK_LOOK_MS);
   setInterval(() => {

@@ -4,7 +4,7 @@
 const channel =
   "BroadcastChannel" in globalThis ? new BroadcastChannel("vatside") : null;
 
-/** Tell the other tabs: {events}, {again: true} or {person}. */
+/** Tell the other tabs: {events}, {again: true}, {person} or {signedOut}. */
 export function tell(message) {
   channel?.postMessage(message);
 }

@@ -12,6 +12,7 @@ export {
   applyUpdate, canKeepAwake, dropUnsaved, exportQueue, freshenRecipes, keepAwake, openMake,
   pair, putAside, refresh, retryUnsaved, sendAgain, setPerson, watch,
 } from '../data/actions.js';
+export { signOut } from '../data/sign-out.js';
 export { nowMs, waitedMs } from '../data/clock.js';
 export { get, post, remove } from '../data/api.js';
 export { uuid7 } from '../data/uuid.js';

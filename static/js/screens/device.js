@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { html } from '../parts/html.js';
 import { Later } from '../parts/later.js';
 import { Row } from '../parts/sheet.js';
@@ -9,6 +10,7 @@ import {
 import { age, bytes, count, span } from '../format.js';
 import { t, tFirst } from '../messages/index.js';
 import { go } from '../router.js';
+import { SignOut } from './device/sign-out.js';
 
 function Fact({ label, value, isGood, word }) {
   return html`<li><span>${label}</span><b>${value}</b>
@@ -26,6 +28,8 @@ function clockText() {
 export function DeviceScreen() {
   const kept = storage.value;
   const isSecure = globalThis.isSecureContext;
+  const [isLeaving, setLeaving] = useState(false);
+  if (isLeaving && me.value) return html`<${SignOut} onBack=${() => setLeaving(false)} />`;
   return html`<div class="sheet"><div class="scroll narrow"><h1>${t('nav.device')}</h1>
     <ul class="facts facts-wide">
       <${Fact} label=${t('device.net')} value=${t('net.' + net.value)} isGood=${net.value === 'online'} />
@@ -46,6 +50,7 @@ export function DeviceScreen() {
       <${Row} title=${t('device.ask')} detail=${t('device.ask_detail')} onTap=${() => refresh()} />
       ${net.value === 'not_paired' || net.value === 'removed' ? html`<${Row} title=${t('device.join')} detail=${t('device.join_detail')} onTap=${() => go('pair')} />` : null}
       <${Row} title=${t('device.export')} detail=${t('device.export_detail')} onTap=${() => exportQueue()} />
+      ${me.value ? html`<${Row} title=${t('signout.title')} detail=${t('signout.detail', { name: me.value.person.name })} onTap=${() => setLeaving(true)} />` : null}
     </div>
     <${Later} part="hands" name="Hands" />
     <h2>${t('install.title')}</h2>
