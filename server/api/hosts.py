@@ -19,6 +19,7 @@ from flask import Flask, current_app, request
 
 from server.auth import RefusedError
 from server.config import Settings, settings
+from server.tls import lan_addresses
 
 HERE = ("localhost",)
 LOOK_AGAIN_S = 5.0  # a box that was given a new address answers to it this soon
@@ -106,23 +107,18 @@ def own_names() -> set[str]:
     """Return this box's own names and addresses, as its network knows them."""
     name = socket.gethostname().lower()
     short = name.split(".")[0]
-    return {name, short, f"{short}.local", *_addresses()}
+    return {name, short, f"{short}.local", *lan_addresses(), *_ipv6_address()}
 
 
-def _addresses() -> set[str]:
-    found = set()
-    for family, somewhere in (
-        (socket.AF_INET, "192.0.2.1"),  # kept for documentation, RFC 5737
-        (socket.AF_INET6, "2001:db8::1"),  # RFC 3849
-    ):
-        try:
-            with socket.socket(family, socket.SOCK_DGRAM) as probe:
-                # Connecting a datagram socket only looks up the route.
-                probe.connect((somewhere, 9))
-                found.add(str(probe.getsockname()[0]))
-        except OSError:  # no such network
-            continue
-    return found
+def _ipv6_address() -> list[str]:
+    try:
+        with socket.socket(socket.AF_INET6, socket.SOCK_DGRAM) as probe:
+            # 2001:db8::/32 is kept for documentation (RFC 3849): connecting a
+            # datagram socket only looks up the route.
+            probe.connect(("2001:db8::1", 9))
+            return [str(probe.getsockname()[0])]
+    except OSError:  # no such network
+        return []
 
 
 def init_app(app: Flask) -> None:

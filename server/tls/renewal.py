@@ -9,6 +9,7 @@ from cryptography import x509
 from cryptography.exceptions import InvalidSignature
 from cryptography.hazmat.primitives.asymmetric import ec
 
+from server.store.security_log import SecurityLog
 from server.tls.folder import Folder, Room, fits, read_key
 from server.tls.made import (
     Made,
@@ -182,6 +183,7 @@ def tend(
             why = "asked"
         if why:
             why = _renew(folder, begun, names, now_ms, why)
+            SecurityLog(folder.path.parent).note("certificate_made", why=why)
         return Done(begun.is_new, why, begun.aside)
 
 

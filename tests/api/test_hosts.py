@@ -7,7 +7,7 @@ import pytest
 from server.api import hosts
 from server.api.hosts import Hosts
 from server.app import create_app
-from server.config import Settings
+from server.config import Settings, real_now_ms
 from tests.api.conftest import HEADERS
 from tests.sync.phones import close_app
 
@@ -122,7 +122,7 @@ def code_url(app, host, **headers):
     with app.app_context():
         from server import auth
 
-        code = auth.owner_code(even_if_paired=True)
+        code = auth.owner_code(real_now_ms(), 1, even_if_paired=True)
     http = app.test_client()
     base = f"http://{host}"
     body = {

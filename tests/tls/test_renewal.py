@@ -2,6 +2,7 @@ import threading
 
 import pytest
 
+from server.store.security_log import lines
 from server.tls.folder import Folder
 from server.tls.made import names_of
 from server.tls.refused import TlsError
@@ -31,6 +32,8 @@ def test_a_certificate_is_renewed_once_two_thirds_of_its_life_are_over(folder):
     assert tend(folder, LAN, at_ms).leaf == "age"
     assert serial(folder) != before
     assert verified(folder.root, folder.leaf, at_ms=days(500))[0]
+    last = list(lines(folder.path.parent))[-1]
+    assert (last["what"], last["why"]) == ("certificate_made", "age")
 
 
 def test_a_new_address_brings_a_new_certificate_that_keeps_the_old_one(folder):
