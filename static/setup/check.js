@@ -7,7 +7,7 @@ import { isIphoneTab, lookAtAlarms, lookAtClock, lookAtKept, lookAtWorker, playT
 import { mark } from "./mark.js";
 import { needsOf } from "./needs.js";
 import { home, share } from "./pictures.js";
-import { deviceOf } from "./state.js";
+import { codeOf, deviceOf } from "./state.js";
 import { language, languageOf, setLanguage, t } from "./texts.js";
 
 const seen = {
@@ -128,7 +128,7 @@ function begin() {
   }
   setLanguage(languageOf(location.search, [kept, ...navigator.languages]));
   keepLanguage();
-  form = newForm(decodeURIComponent(location.hash.slice(1)), t(device === "iphone" ? "join.iphone" : "join.android"));
+  form = newForm(codeOf(location.hash), t(device === "iphone" ? "join.iphone" : "join.android"));
   paint();
   lookAtWorker((worker) => see({ worker })).catch(() => see({ worker: "bad" }));
   lookAtKept((is) => see({ kept: is }));

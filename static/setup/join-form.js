@@ -1,8 +1,8 @@
 // The way into the creamery, with what is wrong said beside the field.
 
 import { askToJoin, keepJoined } from "/js/data/join.js";
+import { faultOf, isOwnersCode } from "/js/data/join-faults.js";
 import { el } from "./dom.js";
-import { faultOf, isOwnersCode } from "./needs.js";
 import { language, t } from "./texts.js";
 
 /** What is typed, kept while the page is painted anew. */

@@ -50,27 +50,3 @@ export function alarmsOf({ isIphoneTab, hasPush, permission }) {
   if (!hasPush) return "none";
   return permission === "denied" ? "denied" : "good";
 }
-
-const OWNER_SIGNS = 16;
-
-/** Whether a code makes an owner, who may not have a name here yet. */
-export function isOwnersCode(code) {
-  return code.replace(/[\s-]/g, "").length === OWNER_SIGNS;
-}
-
-// By the field that the server names; what is not said there is said at the code.
-const FIELDS = { code: "code", person_name: "name", device_name: "device" };
-const SAYS = {
-  wrong_code: "error.wrong_code",
-  too_many_tries: "error.too_many_tries",
-  inactive_person: "error.inactive_person",
-  device_in_use: "error.device_in_use",
-  unreachable: "error.unreachable",
-  no_answer: "error.unreachable",
-};
-
-/** Return what went wrong with joining: {field, says, values}. */
-export function faultOf({ key, field, limit }) {
-  if (key === "missing" && field === "person_name") return { field: "name", says: "error.person_missing" };
-  return { field: FIELDS[field] || "code", says: SAYS[key] || "error.other", values: { seconds: limit } };
-}

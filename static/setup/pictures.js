@@ -6,7 +6,7 @@ import { draw } from "./dom.js";
 const WIDE = 320;
 const ROW = 44;
 const LINE = 24;
-const LETTERS = 25; // of a line beside the mark of the finger
+const LETTERS = 21; // of a line beside the mark of the finger
 const INK = "#12171c";
 const GREY = "#8a949f";
 const CHOSEN = "#004c80";
@@ -21,7 +21,7 @@ function bar(x, y, wide) {
 }
 
 function words(text, x, y, more) {
-  return draw("text", Object.assign({ x, y, fill: INK, "font-size": 19, "font-weight": 650, "font-family": "system-ui, sans-serif" }, more), text);
+  return draw("text", Object.assign({ x, y, fill: INK, "font-size": 18, "font-weight": 650, "font-family": "system-ui, sans-serif" }, more), text);
 }
 
 function path(d, more) {
@@ -46,7 +46,7 @@ function linesOf(text, letters) {
 }
 
 function chosen(text, x, y, wide, icon) {
-  const lines = linesOf(text, icon ? LETTERS - 5 : LETTERS);
+  const lines = linesOf(text, icon ? LETTERS - 4 : LETTERS);
   const high = ROW + (lines.length - 1) * LINE;
   const left = x + (icon ? 44 : 14);
   return { high, parts: [

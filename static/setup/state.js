@@ -60,3 +60,17 @@ export function screenOf({ facts, probes, offMs, isClockSkipped, device, step })
 export function nextAddress(url, language, hash) {
   return url.replace(/\/+$/, "") + "/setup?lang=" + language + hash;
 }
+
+/**
+ * Return the code behind the address's "#": alone, or as the app's own address.
+ *
+ * @param {string} hash such as "#K7QM-3XHD" or "#/pair/K7QM-3XHD"
+ */
+export function codeOf(hash) {
+  const code = hash.replace(/^#(\/pair\/)?/, "");
+  try {
+    return decodeURIComponent(code);
+  } catch (failure) {
+    return code; // typed by somebody: shown as it is
+  }
+}

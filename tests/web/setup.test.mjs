@@ -3,9 +3,10 @@ import assert from "node:assert/strict";
 import { readdirSync, readFileSync } from "node:fs";
 import { test } from "node:test";
 
-import { alarmsOf, faultOf, isOwnersCode, needsOf } from "../../static/setup/needs.js";
+import { faultOf, isOwnersCode } from "../../static/js/data/join-faults.js";
+import { alarmsOf, needsOf } from "../../static/setup/needs.js";
 import { askFacts, probe } from "../../static/setup/probe.js";
-import { CLOCK_OFF_MS, deviceOf, isWrongBrowser, nextAddress, screenOf, trustedOf } from "../../static/setup/state.js";
+import { CLOCK_OFF_MS, codeOf, deviceOf, isWrongBrowser, nextAddress, screenOf, trustedOf } from "../../static/setup/state.js";
 import { languageOf } from "../../static/setup/texts.js";
 import { TEXTS as en } from "../../static/setup/texts-en.js";
 import { TEXTS as es } from "../../static/setup/texts-es.js";
@@ -58,6 +59,14 @@ test("the first address that is trusted is gone on with", () => {
 test("the code goes on behind the #, which is sent to nobody", () => {
   assert.equal(nextAddress(NAME + "/", "es", "#K7QM-3XHD"), NAME + "/setup?lang=es#K7QM-3XHD");
   assert.equal(new URL(nextAddress(NAME, "fr", "#K7QM")).search, "?lang=fr");
+});
+
+test("the code is read from its own address and from the app's", () => {
+  assert.equal(codeOf("#K7QM-3XHD"), "K7QM-3XHD");
+  assert.equal(codeOf("#/pair/K7QM-3XHD"), "K7QM-3XHD");
+  assert.equal(codeOf("#K7QM%203XHD"), "K7QM 3XHD");
+  assert.equal(codeOf("#100%"), "100%");
+  assert.equal(codeOf(""), "");
 });
 
 // A fetch that answers for the addresses that begin as listed, and never for "slow".
@@ -170,7 +179,7 @@ test("the owner's code is known by its length, however it is typed", () => {
 });
 
 test("what the server refuses is said beside the field that it names", () => {
-  assert.deepEqual(faultOf({ key: "missing", field: "person_name" }), { field: "name", says: "error.person_missing" });
+  assert.deepEqual(faultOf({ key: "missing", field: "person_name" }), { field: "name", says: "error.person_missing", values: {} });
   assert.equal(faultOf({ key: "wrong_code", field: "code" }).says, "error.wrong_code");
   const late = faultOf({ key: "too_many_tries", field: "code", limit: 30 });
   assert.deepEqual([late.field, late.says, late.values.seconds], ["code", "error.too_many_tries", 30]);
@@ -198,7 +207,8 @@ for (const [code, texts] of Object.entries({ es, fr })) {
 }
 
 const MODULES = readdirSync(FOLDER).filter((name) => name.endsWith(".js") && !name.startsWith("texts-"));
-const CODE = MODULES.map((name) => readFileSync(new URL(name, FOLDER), "utf8")).join("\n");
+const FAULTS = readFileSync(new URL("../js/data/join-faults.js", FOLDER), "utf8");
+const CODE = FAULTS + MODULES.map((name) => readFileSync(new URL(name, FOLDER), "utf8")).join("\n");
 
 test("each text of the set-up pages is asked for, and each one asked for is there", () => {
   const asked = [...CODE.matchAll(/["']([a-z]+(?:\.[a-z_]+)?)["']/g)].map((match) => match[1]);

@@ -50,7 +50,7 @@ export async function undo() {
 /** Why something failed, in words: the core's problems, the server's, or the text. */
 export function whyOf(problem) {
   if (Array.isArray(problem?.problems)) return problemsText(problem.problems);
-  if (has('error.' + problem?.key)) return t('error.' + problem.key);
+  if (has('error.' + problem?.key)) return t('error.' + problem.key, { seconds: problem.limit });
   return problem?.text ?? problem?.message ?? String(problem);
 }
 

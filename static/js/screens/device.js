@@ -1,11 +1,11 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { html } from '../parts/html.js';
 import { Later } from '../parts/later.js';
 import { Row } from '../parts/sheet.js';
 import { StateMark } from '../parts/state-mark.js';
 import { secondMs } from '../parts/ticker.js';
 import {
-  clockWarning, core, coreProblem, exportQueue, lastWordMs, me, net, netProblem, offlineReady, refresh, storage, unsent,
+  clockWarning, core, coreProblem, exportQueue, get, lastWordMs, me, net, netProblem, offlineReady, refresh, storage, unsent,
 } from '../parts/source.js';
 import { age, bytes, count, span } from '../format.js';
 import { t, tFirst } from '../messages/index.js';
@@ -22,6 +22,13 @@ function clockText() {
   if (!warning) return t('device.clock_good');
   if (warning.off_ms === null) return t('device.clock_moved', { by: span(warning.jumped_ms / 1000) });
   return t('device.clock_off', { by: span(warning.off_ms / 1000) });
+}
+
+// At a plain address the server may know a secure one.
+function SecureWay() {
+  const [url, setUrl] = useState(null);
+  useEffect(() => { get('/health').then((told) => setUrl(told.secure_url ?? null), () => {}); }, []);
+  return url && html`<${Row} title=${t('device.secure_way')} detail=${t('device.secure_way_detail')} onTap=${() => location.assign(url)} />`;
 }
 
 /** What this phone can and cannot do now, and how to put it on the home screen. */
@@ -47,6 +54,7 @@ export function DeviceScreen() {
     ${netProblem.value ? html`<p class="quiet">${tFirst(['error.' + netProblem.value.key, netProblem.value.text ?? netProblem.value.key])}</p>` : null}
     ${kept.problem ? html`<p class="is-bad">${tFirst(['unsaved.' + kept.problem, kept.problem])}</p>` : null}
     <div class="rows">
+      ${isSecure ? html`<${Row} title=${t('device.check')} detail=${t('device.check_detail')} onTap=${() => location.assign('/setup')} />` : html`<${SecureWay} />`}
       <${Row} title=${t('device.ask')} detail=${t('device.ask_detail')} onTap=${() => refresh()} />
       ${net.value === 'not_paired' || net.value === 'removed' ? html`<${Row} title=${t('device.join')} detail=${t('device.join_detail')} onTap=${() => go('pair')} />` : null}
       <${Row} title=${t('device.export')} detail=${t('device.export_detail')} onTap=${() => exportQueue()} />
