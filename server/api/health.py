@@ -27,7 +27,8 @@ def health() -> Response:
 
     Needs no pairing. 200 also where the disk is full: then `ok` is false, and
     what the server knows is still shown and rung. `certificate` is null where
-    plain http is served; its `findings` are to be seen to.
+    plain http is served; its `findings` are to be seen to. `secure_url` is where
+    a phone that came over plain http can go on, null where none is known.
     """
     found = disk.look()
     return jsonify(
@@ -35,4 +36,10 @@ def health() -> Response:
         version=app_version(),
         disk={**found._asdict(), "text": found.text},
         certificate=tls.state(settings(), real_now_ms()),
+        secure_url=_secure_url(),
     )
+
+
+def _secure_url() -> str | None:
+    url = settings().public_url
+    return f"{url}/setup" if url.startswith("https://") else None

@@ -12,8 +12,8 @@ IDENTIFIER = "vatside.root"
 NAME = "Vatside: this creamery's server"
 ABOUT = (
     "Lets this phone open the creamery's own server over https. It counts for the "
-    "names and addresses of the creamery's own network only. Remove it in "
-    "Settings, General, VPN & Device Management."
+    "names of this room and for addresses within a local network, for nothing on "
+    "the internet. Remove it in Settings, General, VPN & Device Management."
 )
 
 

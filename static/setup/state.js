@@ -1,7 +1,9 @@
 // Which screen the set-up page shows, from what is known. Nothing here looks at
 // the page or the network.
 
-export const CLOCK_OFF_MS = 600000; // a certificate just made is older than this
+// Certificates begin a month back, for phones whose clocks lag: only a clock that
+// is off by days makes one "not yet valid" or run out.
+export const CLOCK_OFF_MS = 86400000;
 
 /** What the phone is, as its browser tells: "iphone", "android", or null. */
 export function deviceOf(agent, touches) {

@@ -30,8 +30,8 @@ export const TEXTS = {
 
   'about.title': 'What does this do to my phone?',
   'about.what': 'It lets this phone know the creamery\'s server for sure. Only then does the app open with no network.',
-  'about.limit': 'It is limited to the names and addresses of this room\'s server. It does not count for other web sites.',
-  'about.key': 'Whoever gets hold of the server\'s key could pose as this server. So take it off the phone when you no longer work here.',
+  'about.limit': 'It is limited to this room\'s names and to addresses within a local network. It does not count for any site on the internet.',
+  'about.key': 'Whoever gets hold of the server\'s key could pose as it, on a local network. So take it off the phone when you no longer work here.',
   'about.notice_android': 'Android shows a notice from then on that the network may be monitored. It does so for every certificate of this kind.',
   'about.remove_android': 'To remove it: Settings, search for "User credentials", tap Vatside, "Remove".',
   'about.remove_iphone': 'To remove it: Settings, General, VPN & Device Management, Vatside, "Remove Profile".',

@@ -28,8 +28,8 @@ export const TEXTS = {
 
   'about.title': '¿Qué le hace esto a mi teléfono?',
   'about.what': 'El teléfono reconoce con certeza el servidor de la quesería. Solo así la aplicación abre sin red.',
-  'about.limit': 'Está limitado a los nombres y direcciones del servidor de esta sala. No vale para otros sitios web.',
-  'about.key': 'Quien se haga con la clave del servidor podría hacerse pasar por él. Quítelo del teléfono cuando ya no trabaje aquí.',
+  'about.limit': 'Está limitado a los nombres de esta sala y a direcciones de una red local. No vale para ningún sitio de internet.',
+  'about.key': 'Quien se haga con la clave del servidor podría hacerse pasar por él en una red local. Quítelo del teléfono cuando ya no trabaje aquí.',
   'about.notice_android': 'Desde entonces Android muestra un aviso de que la red puede estar supervisada. Lo hace con cualquier certificado de este tipo.',
   'about.remove_android': 'Para quitarlo: Ajustes, busque «Credenciales de usuario», toque Vatside, «Quitar».',
   'about.remove_iphone': 'Para quitarlo: Ajustes, General, VPN y gestión de dispositivos, Vatside, «Eliminar perfil».',

@@ -28,8 +28,8 @@ export const TEXTS = {
 
   'about.title': 'Qu’est-ce que cela fait à mon téléphone\u00a0?',
   'about.what': 'Le téléphone reconnaît avec certitude le serveur de la fromagerie. C’est ainsi que l’application s’ouvre sans réseau.',
-  'about.limit': 'C’est limité aux noms et adresses du serveur de cette salle. Cela ne vaut pas pour d’autres sites web.',
-  'about.key': 'Qui s’empare de la clé du serveur pourrait se faire passer pour lui. Retirez-le du téléphone quand vous ne travaillez plus ici.',
+  'about.limit': 'C’est limité aux noms de cette salle et aux adresses d’un réseau local. Cela ne vaut pour aucun site d’internet.',
+  'about.key': 'Qui s’empare de la clé du serveur pourrait se faire passer pour lui sur un réseau local. Retirez-le du téléphone quand vous ne travaillez plus ici.',
   'about.notice_android': 'Android affiche dès lors que le réseau est peut-être surveillé. Il le fait pour tout certificat de ce genre.',
   'about.remove_android': 'Pour le retirer\u00a0: Paramètres, cherchez «\u00a0Identifiants utilisateur\u00a0», touchez Vatside, «\u00a0Supprimer\u00a0».',
   'about.remove_iphone': 'Pour le retirer\u00a0: Réglages, Général, VPN et gestion de l’appareil, Vatside, «\u00a0Supprimer le profil\u00a0».',

@@ -1,6 +1,7 @@
 import gzip
 import json
 import re
+from dataclasses import replace
 
 import pytest
 
@@ -60,9 +61,26 @@ def test_every_changing_route_asks_for_the_pages_own_header(app, paired):
 
 def test_health_tells_no_more_than_its_version_its_room_and_its_certificate(client):
     answer = client.get(f"{PREFIX}/health")
-    assert set(answer.json) == {"ok", "version", "disk", "certificate"}
+    told = {"ok", "version", "disk", "certificate", "secure_url"}
+    assert set(answer.json) == told
     assert answer.json["ok"] is True
     assert answer.json["certificate"] is None
+    assert answer.json["secure_url"] is None
+
+
+@pytest.mark.parametrize(
+    ("public_url", "secure_url"),
+    [
+        ("https://vat.creamery.example", "https://vat.creamery.example/setup"),
+        ("http://vat.home.arpa:8000", None),
+    ],
+)
+def test_a_phone_on_plain_http_is_told_of_a_secure_address(
+    app, client, public_url, secure_url
+):
+    own = app.extensions["vatside"]
+    app.extensions["vatside"] = replace(own, public_url=public_url)
+    assert client.get(f"{PREFIX}/health").json["secure_url"] == secure_url
 
 
 @pytest.fixture
