@@ -35,6 +35,8 @@ export const needsLook = signal(0);
 export const net = signal(navigator.onLine === false ? "offline" : "unknown");
 /** Last failure of an exchange: {key, text} or null. */
 export const netProblem = signal(null);
+/** "fine|nearly_full|full|read_only": whether the server can record. */
+export const serverDisk = signal("fine");
 /** True while an exchange with the server is under way. */
 export const syncing = signal(false);
 /** Instant of the last answer from the server, or null. */

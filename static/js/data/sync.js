@@ -17,6 +17,7 @@ import {
   net,
   netProblem,
   openMakeId,
+  serverDisk,
   syncing,
 } from "./state.js";
 import { alone, tell } from "./tabs.js";
@@ -27,6 +28,7 @@ const PAGE = 500;
 const EVERY_MS = 15000;
 const ROUNDS = 50;
 const REMOVED = ["removed_device", "inactive_person"];
+const DISK = { disk_full: "full", disk_read_only: "read_only" };
 
 let app = "unknown";
 let batch = MOST;
@@ -176,6 +178,7 @@ async function pull() {
       continue;
     }
     heard();
+    serverDisk.value = answer.disk ?? "fine";
     if (epoch === null) await meetEpoch(answer.epoch);
     await absorb(answer.events, answer.epoch, answer.next, answer.more);
     if (!answer.more) return true;
@@ -197,21 +200,36 @@ async function selfCheck(device) {
 
 async function exchange() {
   const device = await db.getMeta("device");
-  await push();
-  if (await selfCheck(device)) await push();
+  const stuck = await offer(device);
   // What was read whole can be compared: what is missing from it is lost there.
   if ((await pull()) && (await giveBack())) {
     await countUnsent();
     await pull();
   }
   await db.setMeta("clock", clock.save());
+  if (stuck) throw stuck;
+}
+
+// What is known there can still be read where nothing more can be recorded.
+async function offer(device) {
+  try {
+    await push();
+    if (await selfCheck(device)) await push();
+    return null;
+  } catch (failure) {
+    if (!DISK[failure.key]) throw failure;
+    return failure;
+  }
 }
 
 function failed(failure) {
   failures += 1;
   netProblem.value = { key: failure.key ?? "unexpected", text: failure.message };
   if (!(failure instanceof ApiError)) return null; // ours, not the network's
-  if (failure.status === 401) net.value = "not_paired";
+  if (DISK[failure.key]) {
+    net.value = "online";
+    serverDisk.value = DISK[failure.key];
+  } else if (failure.status === 401) net.value = "not_paired";
   else if (REMOVED.includes(failure.key)) net.value = "removed";
   else net.value = navigator.onLine === false ? "offline" : "server_gone";
   if (failure.retryAfterS) notBeforeMs = Date.now() + failure.retryAfterS * 1000;

@@ -2,7 +2,7 @@
 // never knows how the phone keeps or sends them.
 export {
   me, people, person, board, view, recipes, unsent, oldestUnsentMs, unsaved, net,
-  netProblem, lastWordMs, live, core, coreProblem, updateReady, offlineReady,
+  netProblem, serverDisk, lastWordMs, live, core, coreProblem, updateReady, offlineReady,
   clockWarning, needsLook, storage,
 } from '../data/state.js';
 export { UNITS, changeReads, hasLanguage, reads, waiting } from '../data/reads.js';

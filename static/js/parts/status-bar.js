@@ -4,7 +4,7 @@ import { secondMs } from './ticker.js';
 import { tapper } from './people-names.js';
 import { LockButton } from './wet-lock.js';
 import {
-  applyUpdate, clockWarning, core, lastWordMs, needsLook, net, oldestUnsentMs, unsent, updateReady,
+  applyUpdate, clockWarning, core, lastWordMs, needsLook, net, oldestUnsentMs, serverDisk, unsent, updateReady,
 } from './source.js';
 import { go } from '../router.js';
 import { age } from '../format.js';
@@ -22,6 +22,14 @@ function unsentWords() {
   });
 }
 
+// That room is running out is for the owner to know; that there is none, for all.
+function diskWords(person) {
+  const state = serverDisk.value;
+  // Of a server that is silent nothing is known.
+  const isShown = net.value === 'online' && state !== 'fine' && (state !== 'nearly_full' || person?.role === 'owner');
+  return isShown ? t('disk.' + state) : null;
+}
+
 const HINT_MS = 5000;
 
 function TouchHint() {
@@ -32,6 +40,7 @@ function TouchHint() {
 /** Always on top: what is not yet on the server, the network, who is tapping. */
 export function StatusBar({ title }) {
   const person = tapper();
+  const disk = diskWords(person);
   const isCut = net.value !== 'online' && net.value !== 'unknown';
   return html`<header class="status">
     <div class="status-row">
@@ -39,9 +48,9 @@ export function StatusBar({ title }) {
       <span class="status-title">${title}</span>
       ${person ? html`<${LockButton} /><${Tap} class="status-button" label=${t('status.person', { name: person.name })} onTap=${() => go('who')}>${person.name}</${Tap}>` : null}
     </div>
-    <div class=${`status-words ${isCut || unsent.value || core.value === 'failed' ? 'is-check' : ''}`} role="status">
+    <div class=${`status-words ${isCut || disk || unsent.value || core.value === 'failed' ? 'is-check' : ''}`} role="status">
       <${TouchHint} />
-      <span>${t('net.' + net.value)}</span>
+      <span>${disk ?? t('net.' + net.value)}</span>
       <span>${unsentWords()}</span>
       ${isCut && !isStranger() && lastWordMs.value ? html`<span>${t('status.last_word', { age: age(secondMs.value - lastWordMs.value) })}</span>` : null}
       ${core.value === 'failed' ? html`<span>${t('status.core_failed')}</span>` : null}

@@ -67,6 +67,8 @@ async function paired(world) {
 }
 
 async function exchanged(page) {
+  // One that follows by itself may be under way, and would swallow the kick.
+  await until(() => !page.state.syncing.value, "the exchange before to end");
   page.sync.kick("asked");
   await until(() => !page.state.syncing.value, "the exchange to end");
 }
@@ -269,4 +271,28 @@ test("an answer that is lost on its way costs nothing and doubles nothing", asyn
   assert.deepEqual(ids(await page.db.everything()), ["lost"]);
   await exchanged(page);
   assert.deepEqual(state.log.map(({ event }) => event.id), ["lost"]);
+});
+
+test("a server with a full disk is still read, and what waits goes when it can", async () => {
+  const world = phone();
+  const page = await paired(world);
+  const state = server(world, { log: [told("others", 1)] });
+  const full = ({ path }) =>
+    path === "/sync/push" && {
+      status: 507,
+      headers: { "Retry-After": "30" },
+      body: { error: { key: "disk_full" } },
+    };
+  state.faults = [full];
+  await page.db.enqueue(entry("mine"));
+  await exchanged(page);
+  assert.deepEqual(ids(await page.db.everything()), ["mine", "others"]);
+  assert.equal(page.state.net.value, "online"); // what is shown is not old
+  assert.equal(page.state.serverDisk.value, "full");
+  assert.equal(page.state.netProblem.value.key, "disk_full");
+  assert.equal((await page.db.pending()).count, 1);
+  await exchanged(page);
+  assert.equal(page.state.serverDisk.value, "fine");
+  assert.equal((await page.db.pending()).count, 0);
+  assert.deepEqual(state.pushes, [["mine"]]);
 });
