@@ -122,7 +122,7 @@ def code_url(app, host, **headers):
     with app.app_context():
         from server import auth
 
-        code = auth.owner_code(real_now_ms(), 1, even_if_paired=True)
+        code = auth.owner_code(real_now_ms(), 1, even_if_paired=True).code
     http = app.test_client()
     base = f"http://{host}"
     body = {
