@@ -5,7 +5,8 @@ same cores: compare figures of one run, not of two machines. Health is asked
 over a new connection each time, as by a phone that comes back to the Wi-Fi.
 Delivery counts from the push being sent to the entry reaching a viewer.
 
-Use: python -m tests.bench.stalled [--stalled 200] [--viewers 100 500] [--events 40]
+Use: python -m tests.bench.stalled [--tls] [--stalled 200] [--viewers 100 500]
+         [--events 40]
 """
 
 import argparse
@@ -15,6 +16,7 @@ import json
 import selectors
 import shutil
 import socket
+import ssl
 import statistics
 import tempfile
 import threading
@@ -26,7 +28,8 @@ from server import auth
 from server.app import create_app
 from server.config import Settings
 from tests.bench.table import percentile
-from tests.browser.conftest import ROOT, Creamery
+from tests.browser.conftest import ROOT, Creamery, free_port
+from tests.serving.throw_away import make_certificate
 
 ASKED = 150
 PATIENCE_S = 3.0
@@ -34,16 +37,72 @@ MOST_S = 20.0  # for the questions of one kind
 EVENT_S = 0.5
 PHONES = 10  # of each person
 HEAD = b"POST /api/v1/pair HTTP/1.1\r\nHost: localhost\r\n"
+HERE = "127.0.0.1"
+BARE = ("opened and silent", "half a handshake")
 WATCH = "GET /api/v1/live?after=0 HTTP/1.1\r\nHost: localhost\r\n"
 STALLS = {
     "nobody": None,
     "opened and silent": b"",
+    "half a handshake": bytes.fromhex("16030100c8010000c40303"),
     "half a header": HEAD + b"Content-",
     "half a body": HEAD + b"Content-Length: 900\r\n\r\n{",
     "stays after its close": (
         b"GET /api/v1/health HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"
     ),
 }
+
+
+class Served(Creamery):
+    """The default server, over http or with a certificate of one's own.
+
+    Args:
+        folder: where its data lies.
+        is_tls: over https.
+    """
+
+    def __init__(self, folder, is_tls):
+        super().__init__(folder, ROOT)
+        self.is_tls = is_tls
+        self.context = ssl.create_default_context() if is_tls else None
+        if is_tls:
+            files = make_certificate(folder)
+            self.context.load_verify_locations(files[0])
+            plain, self.port = self.port, free_port()
+            self.options = ("--port", str(plain), "--https-port", str(self.port))
+            self.options += ("--tls-cert", str(files[0]), "--tls-key", str(files[1]))
+
+    def is_up(self):
+        try:
+            ask_once(self)
+        except OSError:
+            return False
+        return True
+
+    def connect(self):
+        """Open a socket, ready for a request."""
+        bare = self.connect_bare()
+        if not self.is_tls:
+            return bare
+        return self.context.wrap_socket(bare, server_hostname=HERE)
+
+    def connect_bare(self):
+        """Open a socket and say nothing."""
+        return socket.create_connection((HERE, self.port), timeout=PATIENCE_S)
+
+    def line(self, patience_s):
+        """Give a client of the standard library."""
+        if self.is_tls:
+            return http.client.HTTPSConnection(
+                HERE, self.port, timeout=patience_s, context=self.context
+            )
+        return http.client.HTTPConnection(HERE, self.port, timeout=patience_s)
+
+
+def ask_once(creamery):
+    """Ask whether the server is well, over a connection of its own."""
+    with contextlib.closing(creamery.line(PATIENCE_S)) as line:
+        line.request("GET", "/api/v1/health", headers={"Connection": "close"})
+        line.getresponse().read()
 
 
 def rss_mb(creamery):
@@ -57,19 +116,15 @@ def rss_mb(creamery):
     return found
 
 
-def ask_health(port, times_ms, until_s):
+def ask_health(creamery, times_ms, until_s):
     """Ask again and again, each time over a new connection."""
     failed = 0
     while len(times_ms) < ASKED and time.monotonic() < until_s:
         begun_s = time.monotonic()
         try:
-            line = http.client.HTTPConnection("localhost", port, timeout=PATIENCE_S)
-            line.request("GET", "/api/v1/health", headers={"Connection": "close"})
-            line.getresponse().read()
+            ask_once(creamery)
         except OSError:
             failed += 1
-        finally:
-            line.close()
         times_ms.append(1000 * (time.monotonic() - begun_s))
         time.sleep(0.01)
     return failed
@@ -94,7 +149,8 @@ def stall(creamery, kind, count):
     """Open connections that will not go on."""
     held = []
     for _ in range(count if STALLS[kind] is not None else 0):
-        sock = socket.create_connection(("localhost", creamery.port))
+        is_bare = kind in BARE
+        sock = creamery.connect_bare() if is_bare else creamery.connect()
         sock.sendall(STALLS[kind])
         held.append(sock)
     return held
@@ -105,13 +161,15 @@ def bench_stalls(creamery, count):
     columns = ("stalled", "median ms", "p95 ms", "failed", "workers MB")
     head(f"{count} stalled clients, /health", columns)
     for kind in STALLS:
+        if kind == "half a handshake" and not creamery.is_tls:
+            continue
         creamery.start()
         with contextlib.ExitStack() as stack:
             for sock in stall(creamery, kind, count):
                 stack.callback(sock.close)
             time.sleep(0.3)
             times_ms = []
-            failed = ask_health(creamery.port, times_ms, time.monotonic() + MOST_S)
+            failed = ask_health(creamery, times_ms, time.monotonic() + MOST_S)
             row(kind, times_ms, failed, rss_mb(creamery))
         creamery.kill()
 
@@ -119,14 +177,14 @@ def bench_stalls(creamery, count):
 class Viewers(threading.Thread):
     """All viewers, in one thread, noting when each entry reached each."""
 
-    def __init__(self, port, cookies):
+    def __init__(self, creamery, cookies):
         super().__init__(daemon=True)
         self.selector = selectors.DefaultSelector()
         self.came_s = {}
         self.is_over = False
         self.refused = 0
         for cookie in cookies:
-            sock = socket.create_connection(("localhost", port), timeout=30)
+            sock = creamery.connect()
             sock.sendall(f"{WATCH}{cookie}\r\n\r\n".encode())
             if b" 200 " in sock.recv(13):
                 sock.setblocking(False)
@@ -138,7 +196,7 @@ class Viewers(threading.Thread):
     def run(self):
         while not self.is_over:
             for key, _ in self.selector.select(0.2):
-                with contextlib.suppress(BlockingIOError):
+                with contextlib.suppress(BlockingIOError, ssl.SSLWantReadError):
                     data = key.fileobj.recv(1 << 16)
                     if not data:
                         self.selector.unregister(key.fileobj)
@@ -155,9 +213,9 @@ class Viewers(threading.Thread):
         return [key.data for key in self.selector.get_map().values()]
 
 
-def phones(data, count):
+def phones(creamery, count):
     """Pair phones before the server starts; return a Cookie line of each."""
-    app = create_app(Settings(data_dir=data))
+    app = create_app(Settings(data_dir=creamery.data))
     now_ms = time.time_ns() // 1_000_000
     found = []
     with app.app_context():
@@ -170,6 +228,7 @@ def phones(data, count):
             client = app.test_client()
             answer = client.post(
                 "/api/v1/pair",
+                base_url=f"{'https' if creamery.is_tls else 'http'}://localhost",
                 data=json.dumps({"code": code, **names}),
                 headers={"X-Vatside": "1", "Content-Type": "application/json"},
             )
@@ -189,7 +248,7 @@ def push(creamery, owner, seq):
         **{"mono_ms": 1.0, "boot": boot, "off_ms": 0, "off_q_ms": 10, "v": 1},
         **{"kind": "note_added", "ref": None, "data": {"text": "The curd is firm"}},
     }
-    line = http.client.HTTPConnection("localhost", creamery.port, timeout=30)
+    line = creamery.line(30)
     headers = {"X-Vatside": "1", "Content-Type": "application/json"}
     headers["Cookie"] = cookie.removeprefix("Cookie: ")
     begun_s = time.monotonic()
@@ -204,7 +263,7 @@ def push(creamery, owner, seq):
 def watch(creamery, known, viewers, events):
     """Let so many watch while entries come; print a line for them, one for health."""
     creamery.start()
-    watching = Viewers(creamery.port, [one[0] for one in known[1 : viewers + 1]])
+    watching = Viewers(creamery, [one[0] for one in known[1 : viewers + 1]])
     watching.start()
     time.sleep(1)
     for one in watching.lists():
@@ -212,7 +271,7 @@ def watch(creamery, known, viewers, events):
     times_ms, sent_s = [], []
     asking = threading.Thread(
         target=ask_health,
-        args=(creamery.port, times_ms, time.monotonic() + EVENT_S * events),
+        args=(creamery, times_ms, time.monotonic() + EVENT_S * events),
     )
     asking.start()
     for seq in range(events):
@@ -237,7 +296,7 @@ def watch(creamery, known, viewers, events):
 
 def bench_viewers(creamery, counts, events):
     """Measure the delivery to so many viewers."""
-    known = phones(creamery.data, max(counts))
+    known = phones(creamery, max(counts))
     columns = ("viewers", "median ms", "p95 ms", "lost", "workers MB")
     head(f"{1 / EVENT_S:g} entries a second, {events} of them", columns)
     for count in counts:
@@ -246,12 +305,13 @@ def bench_viewers(creamery, counts, events):
 
 def main():
     words = argparse.ArgumentParser(description=__doc__)
+    words.add_argument("--tls", action="store_true", help="over https")
     words.add_argument("--stalled", type=int, default=200)
     words.add_argument("--viewers", type=int, nargs="*", default=[100, 500])
     words.add_argument("--events", type=int, default=40)
     args = words.parse_args()
     folder = Path(tempfile.mkdtemp(prefix="vatside-bench-"))
-    creamery = Creamery(folder, ROOT)
+    creamery = Served(folder, args.tls)
     try:
         bench_stalls(creamery, args.stalled)
         if args.viewers:

@@ -1,7 +1,5 @@
 import contextlib
-import datetime
 import http.client
-import ipaddress
 import json
 import os
 import signal
@@ -13,9 +11,8 @@ import time
 from pathlib import Path
 
 import pytest
-from cryptography import x509
-from cryptography.hazmat.primitives import hashes, serialization
-from cryptography.hazmat.primitives.asymmetric import ec
+
+from tests.serving.throw_away import make_certificate
 
 ROOT = Path(__file__).resolve().parent.parent.parent
 LONG_S = 10  # far more than any answer here takes, far less than any stall
@@ -24,33 +21,7 @@ WORKER = os.environ.get("VATSIDE_TEST_WORKER", "ours")
 
 @pytest.fixture(scope="session")
 def certificate(tmp_path_factory):
-    """Make a certificate for this machine, for as long as the tests run."""
-    folder = tmp_path_factory.mktemp("certificate")
-    key = ec.generate_private_key(ec.SECP256R1())
-    name = x509.Name([x509.NameAttribute(x509.NameOID.COMMON_NAME, "localhost")])
-    now = datetime.datetime.now(datetime.UTC)
-    here = x509.IPAddress(ipaddress.ip_address("127.0.0.1"))
-    made = (
-        x509.CertificateBuilder()
-        .subject_name(name)
-        .issuer_name(name)
-        .public_key(key.public_key())
-        .serial_number(x509.random_serial_number())
-        .not_valid_before(now - datetime.timedelta(days=1))
-        .not_valid_after(now + datetime.timedelta(days=1))
-        .add_extension(x509.SubjectAlternativeName([here]), critical=False)
-        .sign(key, hashes.SHA256())
-    )
-    files = folder / "certificate.pem", folder / "key.pem"
-    files[0].write_bytes(made.public_bytes(serialization.Encoding.PEM))
-    files[1].write_bytes(
-        key.private_bytes(
-            serialization.Encoding.PEM,
-            serialization.PrivateFormat.PKCS8,
-            serialization.NoEncryption(),
-        )
-    )
-    return files
+    return make_certificate(tmp_path_factory.mktemp("certificate"))
 
 
 class Running:
