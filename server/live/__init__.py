@@ -8,10 +8,11 @@ from flask import Flask, current_app
 
 from server import store
 from server.live.folds import Folds
-from server.live.hub import Hub, Reads
+from server.live.hub import Hub
 from server.live.log import read_after
 from server.live.mailbox import Mailbox
 from server.live.places import Place
+from server.live.rounds import Reads
 from server.live.stream import greeting
 
 __all__ = [

@@ -37,6 +37,7 @@ from server.serving.exchange import Exchange
 from server.serving.limits import Limits, raise_open_files
 
 LOOK_S = 0.5  # how often what is overdue is looked for
+FULL_S = 0.05
 _TRY_LATER = (errno.EAGAIN, errno.EWOULDBLOCK, errno.ECONNABORTED)
 _NO_FILES = (errno.EMFILE, errno.ENFILE, errno.ENOBUFS, errno.ENOMEM)
 
@@ -159,4 +160,8 @@ class Worker(BaseWorker):  # type: ignore[misc]
         if problem.errno not in _NO_FILES:
             raise problem
         self.log.error("No further connection: %s", problem)
-        self._exchange.make_room(len(self._exchange.waiting) // 2)
+        if len(self._exchange.waiting):
+            self._exchange.make_room(len(self._exchange.waiting) // 2)
+        else:
+            # The listener stays readable, so go on asking, but not at full speed.
+            time.sleep(FULL_S)

@@ -5,7 +5,7 @@ import time
 import pytest
 
 from server.live import Hub, Mailbox, Place, Reads
-from server.live.hub import BATCH
+from server.live.rounds import BATCH
 from server.live.viewer import Pace
 
 LONG_S = 10

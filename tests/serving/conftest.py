@@ -27,15 +27,18 @@ def certificate(tmp_path_factory):
 class Running:
     """A running server with one process and two threads."""
 
-    def __init__(self, files=(), **limits):
+    def __init__(self, files=(), open_files="", **limits):
         self.files = files
         self.held = []
         with socket.socket() as probe:
             probe.bind(("127.0.0.1", 0))
             self.port = probe.getsockname()[1]
         words = [str(self.port), WORKER, json.dumps(limits), *map(str, files)]
+        command = [sys.executable, "-m", "tests.serving.program", *words]
+        if open_files:
+            command = ["sh", "-c", f'{open_files}; exec "$@"', "sh", *command]
         self.process = subprocess.Popen(
-            [sys.executable, "-m", "tests.serving.program", *words],
+            command,
             cwd=ROOT,
             stdout=subprocess.PIPE,
             text=True,

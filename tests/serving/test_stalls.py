@@ -137,3 +137,18 @@ def test_unfinished_requests_keep_no_more_bytes_than_they_may(begin):
     assert closes(large[0])
     large[-1].sendall(b"b" * 99_996)
     assert b"200 OK" in large[-1].recv(1 << 16)
+
+
+def test_more_connections_are_held_than_the_usual_limit_of_files(begin):
+    server = begin(open_files="ulimit -Sn 64")
+    silent = [server.bare() for _ in range(100)]
+    assert server.ask()[0] == 200
+    silent[0].sendall(CLOSING)
+    assert b"200 OK" in read_all(silent[0])
+
+
+def test_where_no_more_files_may_be_opened_the_silent_make_room(begin):
+    server = begin(open_files="ulimit -n 64")
+    silent = [server.bare() for _ in range(100)]
+    assert server.ask()[0] == 200
+    assert closes(silent[0])
