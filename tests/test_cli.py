@@ -11,6 +11,7 @@ import time
 import urllib.request
 from contextlib import closing
 from pathlib import Path
+from types import SimpleNamespace
 
 import pytest
 import segno
@@ -83,6 +84,15 @@ def test_a_clock_that_cannot_be_is_refused(rate, capsys):
 def test_a_sound_folder_is_well(data, capsys):
     assert cli.main(["check", "--data", str(data)]) == 0
     assert capsys.readouterr().out == "All is well.\n"
+
+
+def test_a_disk_that_runs_full_is_told_with_what_is_left(data, capsys, monkeypatch):
+    left = SimpleNamespace(f_bfree=7, f_bavail=7, f_frsize=1_000_000, f_flag=0)
+    monkeypatch.setattr(os, "statvfs", lambda _: left)
+    assert cli.main(["check", "--data", str(data)]) == 1
+    said = capsys.readouterr().err
+    assert "nearly full" in said
+    assert "7 MB left" in said
 
 
 def test_a_damaged_database_is_not_well(tmp_path, capsys):

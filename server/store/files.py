@@ -45,6 +45,7 @@ def make_private(database: Path) -> None:
         file = database.with_name(database.name + ending)
         if file.exists():
             _close(file, FILE_MODE)
+            give_to_owner(file)
 
 
 def _close(path: Path, mode: int) -> None:
@@ -56,6 +57,17 @@ def _close(path: Path, mode: int) -> None:
         log.warning(
             "others may read %s, and it cannot be changed: %s", path, problem.strerror
         )
+
+
+def give_to_owner(file: Path) -> None:
+    """Let a file that root made belong to the server's user, as its folder does.
+
+    Args:
+        file: the file.
+    """
+    folder = file.parent.stat()
+    if os.geteuid() == 0 and file.stat().st_uid != folder.st_uid:
+        os.chown(file, folder.st_uid, folder.st_gid)
 
 
 def sync_file(file: Path) -> None:

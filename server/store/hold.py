@@ -17,7 +17,7 @@ import time
 from pathlib import Path
 from types import TracebackType
 
-from server.store.files import FILE_MODE, FOLDER_MODE
+from server.store.files import FILE_MODE, FOLDER_MODE, give_to_owner
 
 SERVER, RESTORE = "server", "restore"
 LOOK_S = 0.1
@@ -112,9 +112,16 @@ def require_no_restore(database: Path | None) -> None:
 def _open(database: Path) -> int:
     file = database.resolve()  # by any of its names it is one file
     file.parent.mkdir(parents=True, exist_ok=True, mode=FOLDER_MODE)
-    return os.open(
-        file.with_name(file.name + ".lock"), os.O_RDWR | os.O_CREAT, FILE_MODE
-    )
+    lock = file.with_name(file.name + ".lock")
+    try:
+        handle = os.open(lock, os.O_RDWR | os.O_CREAT, FILE_MODE)
+    except OSError as problem:
+        raise InUseError(
+            f"{lock} cannot be opened ({problem.strerror}). Run this as the user "
+            "that the server runs as, on a disk that can be written."
+        ) from problem
+    give_to_owner(lock)
+    return handle
 
 
 def _is_taken(handle: int) -> bool:

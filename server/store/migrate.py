@@ -27,6 +27,8 @@ def bring_up_to_date(engine: Engine) -> None:
     """
     with _patiently(engine) as connection, connection.begin():
         if connection.dialect.name != "sqlite":
+            # Another host may be migrating for longer than a writer waits.
+            connection.execute(text("SET LOCAL lock_timeout = 0"))
             connection.execute(text("SELECT pg_advisory_xact_lock(:k)"), {"k": LOCK})
         _require_known(connection)
         command.upgrade(_config(connection), "head")

@@ -21,7 +21,7 @@ from sqlalchemy.pool import NullPool
 
 from server.store.copies import BackupError, check_file, copy
 from server.store.database import keep_rules
-from server.store.files import BESIDE, make_folder, sync_file
+from server.store.files import BESIDE, FILE_MODE, give_to_owner, make_folder, sync_file
 from server.store.hold import RESTORE, hold
 from server.store.migrate import bring_up_to_date
 from server.store.models import Head
@@ -75,6 +75,7 @@ def _bring_to_life(fresh: Path) -> int:
     engine.dispose()
     with contextlib.closing(sqlite3.connect(fresh)) as opened:
         opened.execute("PRAGMA journal_mode=DELETE")  # one file, nothing beside it
+    give_to_owner(fresh)
     sync_file(fresh)
     return int(events)
 
@@ -134,7 +135,8 @@ def _keep(database: Path, kept: Path) -> None:
             os.link(file, name)  # takes no room, and cannot be half done
         except OSError:
             shutil.copyfile(file, name)
-            name.chmod(0o600)
+            name.chmod(FILE_MODE)
+            give_to_owner(name)
             sync_file(name)
 
 

@@ -60,7 +60,7 @@ def push(items: list[Any], t0_ms: Any, sender: Sender, now_ms: int) -> PushAnswe
     batch = [read_item(raw) for raw in items]
     with writing():
         head = locked_head()
-        desk = Desk(batch, sender)
+        desk = Desk(batch, _as_now(sender))
         results = [desk.judge(item) for item in batch]
         desk.keep(results, now_ms)
         answer = PushAnswer(
@@ -75,6 +75,13 @@ def push(items: list[Any], t0_ms: Any, sender: Sender, now_ms: int) -> PushAnswe
         if notes:
             result["notes"] = notes
     return answer
+
+
+def _as_now(sender: Sender) -> Sender:
+    # It may have been removed while this push waited for its turn.
+    device = people.find_device(sender.device)
+    is_removed = device is not None and device.removed_ms is not None
+    return sender._replace(removed=sender.removed or is_removed)
 
 
 class Desk:

@@ -116,3 +116,9 @@ def test_a_lock_without_words_still_holds(database, other):
 def test_another_database_has_no_file_to_hold():
     assert hold(None, SERVER) is None
     require_no_restore(None)
+
+
+def test_a_lock_that_cannot_be_opened_is_named(database):
+    database.with_name(database.name + ".lock").mkdir()
+    with pytest.raises(InUseError, match=r"cannot be opened .* the user"):
+        hold(database, SERVER)

@@ -1,5 +1,6 @@
 """Putting a copy back loses nothing, wherever it ends."""
 
+import os
 import sqlite3
 import stat
 from contextlib import closing, suppress
@@ -236,3 +237,12 @@ def test_copies_can_be_read_by_the_servers_user_alone(database, backup):
 def test_a_copy_is_one_file_that_can_be_read_where_nothing_can_be_written(backup):
     assert one(backup, "PRAGMA journal_mode") == "delete"
     assert [file.name for file in backup.parent.glob("copy*")] == ["copy.sqlite3"]
+
+
+@pytest.mark.skipif(os.geteuid() != 0, reason="only root can act for another user")
+def test_what_root_puts_back_belongs_to_the_servers_user(database, backup):
+    for file in (database.parent, *database.parent.iterdir()):
+        os.chown(file, 12345, 12345)
+    put_back(backup, database)
+    for file in database.parent.iterdir():
+        assert file.stat().st_uid == 12345, file

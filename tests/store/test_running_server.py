@@ -2,6 +2,7 @@
 
 import socket
 import sqlite3
+import sys
 import time
 from contextlib import closing
 
@@ -74,7 +75,8 @@ def test_no_acknowledged_entry_is_lost_to_a_restore(server, data, tmp_path, caps
 def test_a_second_server_on_the_same_data_is_refused_in_words(
     server, data, capsys, monkeypatch
 ):
-    monkeypatch.setattr("server.cli.serve.ENDING_S", 0)
+    # `server.cli.start` by its name is the function.
+    monkeypatch.setattr(sys.modules["server.cli.start"], "ENDING_S", 0)
     port = ["--host", "127.0.0.1", "--port", free_port()]
     assert vatside("serve", data, *port) == 1
     said = capsys.readouterr()

@@ -196,6 +196,15 @@ def test_an_event_of_a_person_who_left_is_kept_aside(phone, maker):
     assert keys(result) == ["inactive_person"]
 
 
+def test_a_phone_removed_while_its_push_waits_counts_as_removed(phone):
+    row = kept.StoredDevice(phone.device, "Pocket", phone.person, 1, 1, None)
+    kept.save_device(row, "0" * 64)
+    kept.mark_device(phone.device, removed_ms=NOON_MS)
+    answer = push(phone, by(phone, 1))  # the request was let in before
+    assert keys(answer.results[0]) == ["removed_device"]
+    assert logged() == []
+
+
 def test_what_a_removed_phone_sends_is_kept_aside_and_known_events_are_told(phone):
     known = by(phone, 1)
     push(phone, known)
