@@ -21,6 +21,7 @@ import os
 import queue
 import selectors
 import socket
+import sys
 import time
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
@@ -38,6 +39,10 @@ from server.serving.limits import Limits, raise_open_files
 
 LOOK_S = 0.5  # how often what is overdue is looked for
 FULL_S = 0.05
+# A thread that folds a log gives the interpreter up only when asked, by default
+# after 5 ms. While two fold, another request took 13 ms (p95 51 to 56 ms) in the
+# middle; asked after 1 ms, it takes 2 ms (p95 12 to 21 ms).
+SWITCH_S = 0.001
 _TRY_LATER = (errno.EAGAIN, errno.EWOULDBLOCK, errno.ECONNABORTED)
 _NO_FILES = (errno.EMFILE, errno.ENFILE, errno.ENOBUFS, errno.ENOMEM)
 
@@ -50,6 +55,7 @@ class Worker(BaseWorker):  # type: ignore[misc]
     def init_process(self) -> None:
         """Set up after the fork, and run."""
         raise_open_files()
+        sys.setswitchinterval(SWITCH_S)
         self._selector = selectors.DefaultSelector()
         self._exchange = Exchange(self, self._selector, self._submit)
         self._pool = ThreadPoolExecutor(self.cfg.threads, "request")

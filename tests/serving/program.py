@@ -27,6 +27,8 @@ def app(environ, start_response):
         raise RuntimeError("as asked")
     if path == "/unread":
         body = b"unread"
+    elif path == "/gives-way":
+        body = str(sys.getswitchinterval()).encode()
     elif path == "/big":
         body = BIG
     elif path == "/live":

@@ -95,6 +95,10 @@ def test_a_head_request_has_no_body(server):
     assert server.ask("HEAD", "/big") == (200, b"")
 
 
+def test_a_thread_that_computes_gives_way_within_a_millisecond(server):
+    assert 0 < float(server.ask("GET", "/gives-way")[1]) <= 0.001
+
+
 def test_an_app_that_fails_costs_one_answer(server):
     assert server.ask("GET", "/fails")[0] == 500
     assert server.ask()[0] == 200
