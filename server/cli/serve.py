@@ -23,7 +23,7 @@ STOP_S = 5
 NO_MORE: Mapping[str, object] = {}
 _PORT_ADVICE = {
     errno.EADDRINUSE: " Another program has it: on 80 and 443 often a web server, "
-    "which may stay and stand in front (see DEVELOPERS.md).",
+    "which may stay and stand in front (see deploy/README.md).",
     errno.EACCES: " Ports below 1024 must be allowed to this user: by the service "
     "that starts it (AmbientCapabilities=CAP_NET_BIND_SERVICE), or choose one above.",
 }
