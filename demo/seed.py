@@ -30,17 +30,22 @@ from demo.recorded import (  # noqa: E402
     weighing,
     wheels,
 )
-from server import store, sync  # noqa: E402
+from server import seal, store, sync  # noqa: E402
 from server.app import create_app  # noqa: E402
 from server.config import RECIPES_DIR, from_environment, real_now_ms  # noqa: E402
+from server.core.events import PERSON  # noqa: E402
+from server.core.proof import proof_for  # noqa: E402
 from server.store.people import (  # noqa: E402
     StoredDevice,
     StoredPerson,
     save_device,
     save_person,
 )
+from server.store.pins import save_pin  # noqa: E402
 
 RECIPE = RECIPES_DIR / "washed-wheel.json"
+# Signs what this maker signed; told in demo/README.md, so that it can be tried.
+MAKER_PIN = "40718263"
 SEED = 2026  # the same makes on every run, so that a fault can be seen again
 DAY_MS = 24 * HOUR_MS
 BATCH = 200
@@ -339,6 +344,26 @@ def pair(by_person, now_ms, words="Phone of"):
         save_device(device, token)
 
 
+def proved(events, sealed):
+    """Return events, those that ask for it signed with the key of the maker's PIN.
+
+    Args:
+        events: the events.
+        sealed: the key.
+    """
+    return [
+        event | {"proof": _proof(event, sealed)}
+        if proof_for(event["kind"]) == PERSON
+        else event
+        for event in events
+    ]
+
+
+def _proof(event, sealed):
+    sig = seal.sign(sealed, MAKER_PIN, seal.act_text(event))
+    return {"by": "pin", "key": sealed.key, "sig": sig}
+
+
 def send(events, by_person):
     """Push events as their phones would have, when they would have.
 
@@ -406,7 +431,9 @@ def fill(by_person, found, tank, now_ms):
     entries = [event for make in found for event in make.events] + tank
     with store.writing():
         pair(by_person, now_ms)
-        send(entries, by_person)
+        sealed = seal.new_sealed(MAKER.id, MAKER_PIN)
+        save_pin(sealed, by_person[MAKER.id].device, now_ms)
+        send(proved(entries, sealed), by_person)
     print(f"Quernbeck Creamery: {len(found)} makes, {store.head_n()} entries.")
 
 

@@ -16,14 +16,15 @@ from types import SimpleNamespace
 import pytest
 import segno
 
-from server import cli, store
+from server import auth, cli, store
 from server.cli.announce import Entrance, announce, urls
 from server.cli.serve import gunicorn_options, with_clock
 from server.config import RECIPES_DIR, Clock, Settings
 from server.serving.worker import Worker
-from server.store import copies
+from server.store import copies, pins
 from server.store.log import NewEvent, add_events
 from tests.sync.phones import NOON_MS, close_app, make_app
+from tests.sync.signers import a_signer
 
 ROOT = Path(__file__).resolve().parent.parent
 START_S = 30
@@ -142,6 +143,24 @@ def test_each_owner_code_is_another(data, capsys):
     assert re.fullmatch(r"It works once, until \d{4}-\d\d-\d\d \d\d:\d\d\.", until)
     cli.main(["owner-code", "--data", str(data)])
     assert capsys.readouterr().out != first
+
+
+def test_an_owner_who_forgot_the_pin_gets_another(data, capsys):
+    app = make_app(data)
+    with app.app_context():
+        owner = auth.add_person("Oda", "owner", NOON_MS).id
+        auth.add_person("Hal", "helper", NOON_MS + 1)
+        a_signer(owner)
+    close_app(app)
+    assert cli.main(["reset-pin", "--data", str(data), "Oda"]) == 0
+    assert "Oda may set a PIN on any phone until" in capsys.readouterr().out
+    app = make_app(data)
+    with app.app_context():
+        assert pins.pin_of(owner) is None
+    close_app(app)
+    for name, said in (("Bo", "People here: Oda, Hal."), ("Hal", "no_pin_for_role")):
+        assert cli.main(["reset-pin", "--data", str(data), name]) == 1
+        assert said in capsys.readouterr().err
 
 
 def test_a_backup_holds_what_was_written_a_moment_before(data, tmp_path):

@@ -14,6 +14,8 @@ REFUSALS = {
     "unknown_host": "host_refused",
     "other_origin": "origin_refused",
     "link_unknown": "link_failed",
+    "wrong_pin": "pin_failed",
+    "too_many_pins": "pin_failed",
 }
 
 

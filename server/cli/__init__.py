@@ -8,7 +8,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from server.app import create_app
-from server.cli import checks, owner, tls
+from server.cli import checks, owner, pins, tls
 from server.cli.serve import with_clock
 from server.cli.start import start
 from server.config import DEFAULT_PORT, Clock, Settings, from_environment
@@ -165,6 +165,8 @@ def parser() -> argparse.ArgumentParser:
     )
     code.set_defaults(run=run_owner_code)
 
+    pins.add_command(commands, data, _settings)
+
     for name, run in (("backup", run_backup), ("restore", run_restore)):
         copying = commands.add_parser(name, parents=[data], help=run.__doc__)
         copying.add_argument("file", type=Path)
@@ -196,6 +198,6 @@ def main(arguments: Sequence[str] | None = None) -> int:
     args = parser().parse_args(arguments)
     try:
         return int(args.run(args))
-    except (copies.BackupError, ValueError) as problem:
+    except (copies.BackupError, pins.PinError, ValueError) as problem:
         print(problem, file=sys.stderr)
         return 1

@@ -19,6 +19,7 @@ Envelope:
     kind, v   row of KINDS and its version
     ref       id of the event that this one is about, or None
     data      fields of the kind
+    proof     how the person proved to be it, or absent; see `proof`
 """
 
 from .checks import MAX_KEY, is_deeper, is_larger
@@ -32,6 +33,7 @@ ROLES = ("viewer", "helper", "maker", "owner")  # each may do what those before 
 # A clock may be wrong by hours and is corrected; outside 2000..2100 it is noise.
 EARLIEST_MS = 946684800000
 LATEST_MS = 4102444800000
+SIG_LETTERS = 86  # 64 bytes in base64url
 
 MOST_MOULDS = 20
 MOST_SET = 20  # fields of one correction
@@ -57,8 +59,14 @@ def _text(name, high, required=True):
     return _field(name, "text", required, 1 if required else 0, high)
 
 
-def _kind(role, fields, ref="none"):
-    return {"v": 1, "role": role, "ref": ref, "fields": fields}
+# How a person proves to be it: with the PIN; or, where waiting for a forgotten one
+# would do harm, by recording it on their own phone. See `proof`.
+PERSON = "person"
+PHONE = "phone"
+
+
+def _kind(role, fields, ref="none", proof=None):
+    return {"v": 1, "role": role, "ref": ref, "fields": fields, "proof": proof}
 
 
 _STEP = _field("step", "key", low=1, high=60)
@@ -167,9 +175,9 @@ KINDS = {
             _WHY_OPTIONAL,
         ],
     ),
-    "hold_placed": _kind("maker", [_WHY]),
-    "hold_lifted": _kind("maker", [_WHY], ref="required"),
-    "signed_off": _kind("maker", [_text("statement", 400)]),
+    "hold_placed": _kind("maker", [_WHY], proof=PHONE),
+    "hold_lifted": _kind("maker", [_WHY], ref="required", proof=PERSON),
+    "signed_off": _kind("maker", [_text("statement", 400)], proof=PERSON),
     "make_closed": _kind("maker", [_WHY_OPTIONAL]),
     "make_abandoned": _kind("maker", [_WHY]),
     # A brine tank is a stream of its own: its id stands in the place of the make's.
@@ -402,7 +410,21 @@ def _check_envelope(event):
     problems.extend(check_number("mono_ms", event.get("mono_ms"), 0, None))
     if event.get("off_q_ms") is not None:
         problems.extend(check_number("off_q_ms", event.get("off_q_ms"), 0, None))
+    if event.get("proof") is not None:
+        problems.extend(_check_proof(event["proof"]))
     return problems
+
+
+def _check_proof(proof):
+    """Return a problem unless a proof has its form; whether it holds is not known."""
+    is_sound = False
+    if isinstance(proof, dict) and proof.get("by") == "phone":
+        is_sound = len(proof) == 1
+    elif isinstance(proof, dict) and proof.get("by") == "pin":
+        sig = proof.get("sig")
+        is_sound = len(proof) == 3 and _is_uuid(proof.get("key"))
+        is_sound = is_sound and isinstance(sig, str) and len(sig) == SIG_LETTERS
+    return [] if is_sound else [{"field": "proof", "key": "bad_proof", "limit": None}]
 
 
 def _check_int(field, value, low, high):

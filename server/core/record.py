@@ -7,6 +7,7 @@ first entered, who changed it, when and why, and whether it was struck out.
 from . import run
 from .duplicates import first_of, verdict_on_duplicate
 from .order import corrected_ms
+from .proof import proved
 
 LATE_ENTRY_S = 120.0  # entered this long after it was observed: shown as late
 CLOCK_OFF_S = 120.0  # a phone clock this wrong is shown beside its entries
@@ -56,7 +57,7 @@ def line(state: dict, event: dict) -> dict:
     Returns:
         {"id", "kind", "at_ms", "entered_ms", "by", "device", "step", "data",
         "original", "corrections", "struck", "late_entry_s", "clock_off_s",
-        "later_of", "same"}.
+        "later_of", "same", "proved"}.
     """
     kind = event["kind"]
     now = {"t_ms": corrected_ms(event), "data": event["data"]}
@@ -96,6 +97,7 @@ def line(state: dict, event: dict) -> dict:
         "clock_off_s": off_s if abs(off_s) > CLOCK_OFF_S else None,
         "later_of": first_of(state, event),
         "same": verdict_on_duplicate(state, event["id"]),
+        "proved": proved(event),
     }
 
 
@@ -121,6 +123,7 @@ def _unread_line(state, raw):
         "clock_off_s": None,
         "later_of": None,
         "same": None,
+        "proved": None,
     }
 
 

@@ -13,6 +13,7 @@ from server.config import read_rules
 from server.core import apart
 from server.core import desk as core_desk
 from server.live.stream import ReadAfter
+from server.store.told import as_filed
 
 BATCH = 2000
 
@@ -66,7 +67,7 @@ class Folds:
             rows: Sequence[dict[str, Any]] = self._read_after(self._n, BATCH)
             if not rows:
                 return
-            core_desk.take(self._desk, [row["event"] for row in rows])
+            core_desk.take(self._desk, [as_filed(row) for row in rows])
             self._n = rows[-1]["n"]
 
 

@@ -3,7 +3,7 @@
 from typing import Any
 
 from server import store
-from server.store.receipts import receipt_of
+from server.store.told import told
 
 # Read at once by a fold or for one viewer; whoever reads goes on until nothing comes.
 MOST_BYTES = 4_194_304
@@ -20,14 +20,7 @@ def read_after(
         most_bytes: most bytes of their texts; the first comes whatever it has.
 
     Returns:
-        List of {"n", "recv_ms", "event", "receipt"}, oldest first.
+        List of the answers of `told`, oldest first.
     """
-    return [
-        {
-            "n": row.n,
-            "recv_ms": row.recv_ms,
-            "event": row.event,
-            "receipt": receipt_of(row.text),
-        }
-        for row in store.events_after(n, limit, most_bytes)
-    ]
+    rows = store.events_after(n, limit, most_bytes)
+    return [dict(told(row)) for row in rows]

@@ -64,3 +64,4 @@ class PulledEvent(TypedDict):
     recv_ms: int
     event: dict[str, Any]
     receipt: str
+    proof_state: NotRequired[str]

@@ -67,6 +67,7 @@ class PulledShape(Shape):
     recv_ms = fields.Integer(required=True)
     event = fields.Dict(required=True)
     receipt = fields.String(required=True)
+    proof_state = fields.String()
 
 
 class PullAnswer(ServerShape):

@@ -79,6 +79,7 @@ class LogLine(TypedDict):
     late_entry_s: float | None
     clock_off_s: float | None
     later_of: str | None
+    proved: str | None
 
 
 class View(TypedDict):

@@ -20,6 +20,7 @@ class Logged(NamedTuple):
     n: int
     recv_ms: int
     text: str
+    proof_state: str | None = None
 
     @property
     def event(self) -> dict[str, Any]:
@@ -38,6 +39,7 @@ class NewEvent(NamedTuple):
     kind: str | None
     sha256: str
     text: str
+    proof_state: str | None = None
 
 
 class Taken(NamedTuple):
@@ -48,7 +50,7 @@ class Taken(NamedTuple):
     kind: str | None
 
 
-_COLUMNS = (LoggedEvent.n, LoggedEvent.recv_ms, LoggedEvent.text)
+_COLUMNS = tuple(getattr(LoggedEvent, name) for name in Logged._fields)
 
 
 def add_events(events: Sequence[NewEvent], recv_ms: int) -> list[int]:

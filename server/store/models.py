@@ -45,6 +45,8 @@ class LoggedEvent(Base):
     kind: Mapped[str | None] = mapped_column(String(64))
     sha256: Mapped[str] = mapped_column(String(64))
     text: Mapped[str] = mapped_column(Text)
+    # What was found of its proof, where that is not what the event itself says.
+    proof_state: Mapped[str | None] = mapped_column(String(12))
 
 
 class LookedAt(Base):
@@ -228,3 +230,37 @@ class LinkVisitRow(Base):
     token_sha256: Mapped[str] = mapped_column(String(64), primary_key=True)
     link: Mapped[str] = mapped_column(ForeignKey("links.id"))
     opened_ms: Mapped[int] = mapped_column(BigInteger)
+
+
+class PinRow(Base):
+    """A signing key that one person's PIN opens. An ended one stays: it signed."""
+
+    __tablename__ = "pins"
+
+    key: Mapped[str] = mapped_column(String(36), primary_key=True)
+    person: Mapped[str] = mapped_column(ForeignKey("people.id"), index=True)
+    public: Mapped[str] = mapped_column(String(200))
+    salt: Mapped[str] = mapped_column(String(40))
+    rounds: Mapped[int]
+    wrapped: Mapped[str] = mapped_column(String(400))
+    device: Mapped[str | None] = mapped_column(String(36))
+    set_ms: Mapped[int] = mapped_column(BigInteger)
+    ended_ms: Mapped[int | None] = mapped_column(BigInteger)
+
+
+class PinGrantRow(Base):
+    """Until when a person may set a PIN on any phone, because the owner said so."""
+
+    __tablename__ = "pin_grants"
+
+    person: Mapped[str] = mapped_column(ForeignKey("people.id"), primary_key=True)
+    until_ms: Mapped[int] = mapped_column(BigInteger)
+
+
+class PinStartRow(Base):
+    """One row: since when acts that ask for a proof must carry one."""
+
+    __tablename__ = "pin_start"
+
+    one: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
+    since_ms: Mapped[int] = mapped_column(BigInteger)

@@ -38,6 +38,7 @@ HASH_SIGNS = 12
 STRANGERS_MAY = (
     "pairing_failed",
     "link_failed",
+    "pin_failed",
     "host_refused",
     "origin_refused",
     "throttled",

@@ -2,10 +2,11 @@
 
 from typing import Any
 
+from server.core.proof import ACCEPTED, OLD_PIN
 from server.shapes import Problem, Verdict
 from server.store import held, writing
 from server.store.head import locked_head
-from server.store.receipts import is_receipt
+from server.store.told import is_told
 from server.sync.items import Item, read_item
 from server.sync.push import Desk, Sender
 
@@ -14,8 +15,8 @@ def take_back(kept: list[Any], sender: Sender, now_ms: int) -> list[Verdict]:
     """Keep what a phone gives back of others' events, in the log or aside.
 
     Args:
-        kept: list of {"event", "receipt"} as the phone had read them; any JSON
-            values.
+        kept: list of {"event", "receipt", "proof_state"} as the phone had read
+            them; any JSON values.
         sender: the phone, which need not be who made them.
         now_ms: server time [ms].
 
@@ -26,16 +27,24 @@ def take_back(kept: list[Any], sender: Sender, now_ms: int) -> list[Verdict]:
     proven = {
         item.sha256
         for item, row in zip(batch, kept, strict=True)
-        if is_receipt(item.text, _of(row, "receipt"))
+        if is_told(item.text, _state(row), _of(row, "receipt"))
     }
     with writing():
         locked_head()
         desk = _ProvenDesk(batch, sender, proven)
+        for item, row in zip(batch, kept, strict=True):
+            if item.id is not None and item.sha256 in proven:
+                desk.proof_states[item.id] = _state(row)
         results = [desk.judge(item) for item in batch]
         desk.keep(results, now_ms)
         for device, seqs in desk.seqs.items():
             held.count_held(device, seqs)
     return results
+
+
+def _state(row: Any) -> str | None:
+    state = _of(row, "proof_state")
+    return state if state in (OLD_PIN, ACCEPTED) else None
 
 
 def _of(row: Any, name: str) -> Any:

@@ -21,6 +21,7 @@ from server.shapes.events import Note
 from server.store import held, log, look, people, writing
 from server.store.head import locked_head
 from server.sync.items import Item, read_item, whole
+from server.sync.proofs import judge_proof
 
 MAX_EVENTS = 200
 CLOCK_S = 120  # a phone's clock this wrong is told about
@@ -99,6 +100,7 @@ class Desk:
         self.new: dict[str, Item] = {}  # by id, in order
         self.new_aside: dict[str, look.NewLook] = {}  # by hash, in order
         self.healed: list[int] = []
+        self.proof_states: dict[str, str | None] = {}  # by id
 
     def judge(self, item: Item) -> Verdict:
         """Give one verdict; numbers of new events are filled in by `keep`."""
@@ -123,7 +125,10 @@ class Desk:
 
     def keep(self, results: list[Verdict], now_ms: int) -> None:
         """Write what was judged, and put the log's numbers into the verdicts."""
-        rows = [_new_event(item) for item in self.new.values()]
+        rows = [
+            _new_event(item)._replace(proof_state=self.proof_states.get(id_))
+            for id_, item in self.new.items()
+        ]
         numbers = log.add_events(rows, now_ms)
         look.add_looks(list(self.new_aside.values()), now_ms)
         if self.healed:
@@ -166,7 +171,9 @@ class Desk:
             if not events.may(person.role, kind, about):
                 needed = events.role_for(kind, about)
                 return [{"field": "kind", "key": "not_allowed", "limit": needed}]
-        return []
+        judged = judge_proof(item.raw, about, self.sender.person)
+        self.proof_states[item.raw["id"]] = judged.state
+        return judged.problems
 
     def _about(self, item: Item) -> str | None:
         """Return what an event is about, as far as that is here."""

@@ -1,8 +1,9 @@
 """Let a person decide what becomes of an item that the log did not take."""
 
 from server.shapes import Problem
-from server.store import log, look, writing
+from server.store import log, look, people, writing
 from server.store.head import locked_head
+from server.sync.proofs import accepted_state
 from server.sync.push import new_event_of
 
 WAYS = ("accept", "keep_aside")
@@ -48,5 +49,7 @@ def _accept(found: look.Look, now_ms: int) -> list[Problem]:
         return [{"field": "id", "key": "not_a_uuid", "limit": None}]
     if log.taken_ids([event.id]):
         return [{"field": "id", "key": "id_taken", "limit": event.id}]
-    log.add_events([event], now_ms)
+    phone = people.find_device(found.device)
+    state = accepted_state(raw, phone.person if phone else "")
+    log.add_events([event._replace(proof_state=state)], now_ms)
     return []

@@ -43,6 +43,7 @@ def test_a_plain_line_is_as_it_was_entered(ask):
             "clock_off_s": None,
             "later_of": None,
             "same": None,
+            "proved": None,
         }
     ]
 

@@ -29,6 +29,7 @@ def test_accepting_moves_a_copy_into_the_log(phone):
     assert settle(found) == []
     (row,) = store.every_event()
     assert (row.event, row.n, row.recv_ms) == (found.event, 1, LATER_MS)
+    assert row.proof_state == "accepted"
     assert look.open_looks() == []
     assert look.find_look(found.n)._replace(settled_as=None) == found
     (result,) = sync.push([found.event], None, phone, LATER_MS).results
