@@ -20,7 +20,7 @@ from playwright.sync_api import sync_playwright
 ROOT = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT))
 
-from demo import brine  # noqa: E402
+from demo import brine, seed  # noqa: E402
 from demo.camera import DESK, PHONE, TABLET, Album, Camera, Creamery  # noqa: E402
 
 # Every picture: the route that it shows, and what is to be seen there.
@@ -51,6 +51,7 @@ PICTURES = {
     "phone-recipes": ("recipes", "A recipe and its sources"),
     "phone-people": ("people", "People and their phones"),
     "phone-who": ("who", "Who taps on this phone"),
+    "phone-pin": ("pin", "The PIN of who signs"),
     "phone-words": ("words", "Words and units"),
     "phone-device": ("device", "This phone"),
     "phone-look": ("look", "What needs a look"),
@@ -147,6 +148,8 @@ def take_places(camera, makes):
     camera.take("phone-recipes")
     camera.show("who", see=".choice")
     camera.take("phone-who")
+    camera.show("pin", see=".pin-pad")
+    camera.take("phone-pin")
     camera.show("words", see=".choice")
     camera.take("phone-words")
     camera.show("device", see=".facts")
@@ -316,6 +319,8 @@ def gallery():
             "",
             "Made by `python demo/screenshots.py` from the invented creamery;"
             " every name and figure of its people and makes is invented.",
+            "",
+            f"{seed.MAKER.name} signs in it with the PIN {seed.MAKER_PIN}.",
             "",
             *lines,
             "",

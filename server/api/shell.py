@@ -59,6 +59,10 @@ LATER = (
     "/icons/vatside-512.png",
     "/js/parts/later/hands.js",
     "/js/parts/later/pedal.js",
+    "/js/parts/later/pin.js",
+    "/js/parts/later/pin-pad.js",
+    "/js/parts/later/pin-tries.js",
+    "/js/parts/later/seal.js",
     "/js/parts/later/voice.js",
     "/js/parts/later/wet-lock.js",
 )

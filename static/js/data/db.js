@@ -391,7 +391,7 @@ export function beginEpoch(epoch) {
  * To be asked once the log was read whole; own entries that wait are not among them.
  *
  * @param {number} limit
- * @returns {Promise<{event, receipt}[]>}
+ * @returns {Promise<{event, receipt, proof_state}[]>}
  */
 export function lost(limit) {
   return read(["log", "queue", "meta"], async (tx) => {
@@ -404,7 +404,8 @@ export function lost(limit) {
     for (const row of rows) {
       if (row.epoch === epoch || found.length >= limit) continue;
       if (await queue.get(row.id)) continue;
-      found.push({ event: row.event, receipt: row.receipt ?? null });
+      const { event, receipt = null, proofState = null } = row;
+      found.push({ event, receipt, proof_state: proofState });
     }
     return found;
   });
@@ -465,14 +466,21 @@ export function storePulled(rows, epoch, next) {
     const sent = tx.objectStore("sent");
     const own = await Promise.all(rows.map((row) => sent.get(row.event.id)));
     own.forEach((row) => row && !row.pulled && sent.put({ ...row, pulled: true }));
-    for (const { n, recv_ms: recvMs, event, receipt } of rows) {
+    for (const row of rows) {
+      const { n, recv_ms: recvMs, event, receipt, proof_state: proofState } = row;
       const { id, make } = event;
-      tx.objectStore("log").put({ id, make, n, recvMs, event, receipt, epoch });
+      const kept = { id, make, n, recvMs, event, receipt, proofState, epoch };
+      tx.objectStore("log").put(kept);
     }
     const cursor = (await meta.get("cursor")) ?? 0;
     await meta.put(Math.max(cursor, next), "cursor");
     return true;
   });
+}
+
+/** An entry as the core files it: with what the server found of its proof. */
+export function filed(event, proofState) {
+  return proofState ? { ...event, proof_state: proofState } : event;
 }
 
 /**
@@ -482,11 +490,12 @@ export function storePulled(rows, epoch, next) {
  */
 export async function everything() {
   const rows = await read(["log", "sent", "queue"], async (tx) => [
-    ...(await tx.objectStore("log").getAll()),
     ...(await tx.objectStore("sent").getAll()),
     ...(await tx.objectStore("queue").getAll()),
+    // Last, so that what the server found of a proof counts.
+    ...(await tx.objectStore("log").getAll()),
   ]);
-  const byId = new Map(rows.map((row) => [row.id, row.event]));
+  const byId = new Map(rows.map((row) => [row.id, filed(row.event, row.proofState)]));
   return [...byId.values()].sort(
     (a, b) => a.at_ms + a.off_ms - b.at_ms - b.off_ms || a.seq - b.seq,
   );

@@ -58,13 +58,13 @@ export async function countUnsent() {
   needsLook.value = aside;
 }
 
-function compose(kind, { make = null, data = {}, ref = null, atMs = null }) {
+function compose(kind, { make = null, data = {}, ref = null, atMs = null, by = null }) {
   const stamp = clock.stamp(atMs);
   return {
     id: uuid7(stamp.entered_ms),
     make: make ?? (kind === "make_opened" ? uuid7(stamp.entered_ms) : null),
     device: me.value?.device ?? null,
-    person: person.value,
+    person: by ?? person.value,
     tz_min: 0 - new Date(stamp.entered_ms).getTimezoneOffset(),
     boot,
     ...stamp,
@@ -168,8 +168,11 @@ async function put(event) {
  * Record what happened; resolves when it is on disk and the core knows it.
  *
  * @param {string} kind a kind of entry
- * @param {{make?: string, data?: object, ref?: string, atMs?: number}} given
- *     atMs: corrected instant of what was seen, when that was not now
+ * @param {{make?: string, data?: object, ref?: string, atMs?: number, by?: string,
+ *     prove?: (event: object) => Promise<object>}} given
+ *     atMs: corrected instant of what was seen, when that was not now; by: who, if
+ *     not who taps; prove: gives the proof of the entry, and when it rejects then
+ *     nothing is recorded
  * @returns {Promise<object>} the entry; rejects with RecordError or StorageError,
  *     and the value then stands in `unsaved`
  */
@@ -180,6 +183,7 @@ export async function record(kind, given = {}) {
     keepUnsaved(event, failure);
     throw failure;
   }
+  if (given.prove) event.proof = await given.prove(event);
   return put(event);
 }
 

@@ -5,11 +5,13 @@
 
 import { ApiError, post } from "./api.js";
 import * as db from "./db.js";
+import { pins } from "./pins.js";
 import { board, me, net, openMakeId, people, person, unsaved, view } from "./state.js";
 import { tell } from "./tabs.js";
 
 // Paintings that name people or show a make; they can be had again.
-const FORGOTTEN = ["me", "people", "person", "board", "open", "push_wants"];
+// With them the wrapped keys, which a PIN could be tried against.
+const FORGOTTEN = ["me", "people", "person", "board", "open", "push_wants", "pins"];
 
 /**
  * Sign this phone out.
@@ -42,5 +44,6 @@ export function showNobody() {
   people.value = [];
   person.value = null;
   me.value = null;
+  pins.value = null;
   net.value = "not_paired";
 }

@@ -8,6 +8,7 @@ import { refresh, showMake } from "./desk.js";
 import { readMe } from "./actions.js";
 import { start as startCore } from "../core/bridge.js";
 import { learnUnits, restoreReads, retryLanguage, sendReads } from "./reads.js";
+import { freshenPins } from "./pins.js";
 import { freshenRecipes } from "./recipes.js";
 import { afterRecord, countUnsent, restoreUnsaved } from "./record.js";
 import {
@@ -81,6 +82,7 @@ async function askServer() {
     await readMe();
     retryLanguage();
     await sendReads();
+    await freshenPins();
     await freshenRecipes();
   } catch (failure) {
     // The exchange itself tells how the network is; this only fills in names.

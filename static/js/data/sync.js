@@ -61,7 +61,7 @@ function heard() {
 export async function absorb(rows, epoch, next, more = false) {
   if (!(await db.storePulled(rows, epoch, next))) return false;
   if (!rows.length) return true;
-  const events = rows.map((row) => row.event);
+  const events = rows.map((row) => db.filed(row.event, row.proof_state));
   tell({ events });
   show(events, more); // not waited for: a core that hangs must not stop the exchange
   return true;

@@ -8,6 +8,7 @@ import { EN_CERTIFICATE } from './en-certificate.js';
 import { EN_SUMS } from './en-sums.js';
 import { EN_LIVE } from './en-live.js';
 import { EN_NOW } from './en-now.js';
+import { EN_PIN } from './en-pin.js';
 import { EN_TRADE } from './en-trade.js';
 import { EN_WORDS } from './en-words.js';
 
@@ -556,4 +557,4 @@ export const EN_PAGE = {
 };
 
 // Marked, so that the packer leaves it and the sums out of the page.
-export const EN = /* @__PURE__ */ Object.assign({}, EN_SUMS, EN_CERTIFICATE, EN_PAGE);
+export const EN = /* @__PURE__ */ Object.assign({}, EN_SUMS, EN_CERTIFICATE, EN_PIN, EN_PAGE);

@@ -13,16 +13,21 @@ export const trouble = signal(null);
 /**
  * Record one fact, say what was recorded, and offer to undo it.
  *
- * @returns the event, or null when it could not be saved (then `trouble` says why)
+ * @returns the event, or null when it could not be saved (then `trouble` says why);
+ *   rejects when `prove` does, and nothing was recorded
  */
-export async function act(kind, { make, data = {}, ref = null }, said) {
+export async function act(kind, { make, data = {}, ref = null, by = null, prove = null }, said) {
+  let refusal = null;
+  const proof = prove && ((event) => prove(event).catch((problem) => { throw (refusal = problem); }));
   try {
-    const event = await record(kind, { make, data, ref });
+    const event = await record(kind, { make, data, ref, by, prove: proof });
     forget(kind, make, data);
     trouble.value = null;
-    if (said) lastAct.value = { event, said, untilMs: nowMs() + UNDO_MS };
+    // What a person proved is struck out with a reason and a proof, not undone.
+    if (said) lastAct.value = { event, said, untilMs: nowMs() + UNDO_MS, isFinal: Boolean(event.proof) };
     return event;
   } catch (problem) {
+    if (refusal) throw refusal; // the pad says so, and the value still stands there
     trouble.value = t('trouble.not_saved', { what: said ?? t('kind.' + kind), why: whyOf(problem) });
     return null;
   }
@@ -41,7 +46,7 @@ function forget(kind, make, data) {
 export async function undo() {
   const last = lastAct.value;
   lastAct.value = null;
-  if (!last) return;
+  if (!last || last.isFinal) return;
   await act('entry_struck', {
     make: last.event.make, ref: last.event.id, data: { why: t('undo.why') },
   });

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { effect, signal } from '@preact/signals';
 import { html } from './html.js';
 import * as acts from './acts.js';
@@ -7,17 +7,17 @@ import { alarmPlace, alarmText, markOf } from './alarm-words.js';
 import { alertText } from './alert-line.js';
 import { Countdown } from './countdown.js';
 import { HoldBar } from './hold-bar.js';
-import { mayAs } from './people-names.js';
-import { Row } from './sheet.js';
+import { mayAs, tapper } from './people-names.js';
+import { Row, Sheet } from './sheet.js';
 import { MainFigure, stepState } from './step-card.js';
 import { StateMark } from './state-mark.js';
 import { stepTitle } from './step-title.js';
-import { pressTap } from './tap.js';
+import { pressTap, Tap } from './tap.js';
 import { secondMs } from './ticker.js';
 import * as source from './source.js';
 import { alarms, ring } from '../data/alarm.js';
-import { clock } from '../format.js';
-import { own, t } from '../messages/index.js';
+import { clock, span } from '../format.js';
+import { own, t, tn } from '../messages/index.js';
 import { route } from '../router.js';
 
 // Parts that the first screen does without are files of their own. They import
@@ -25,9 +25,10 @@ import { route } from '../router.js';
 // have signals of its own. So each is a function of this kit. The service worker
 // keeps them in quiet time, so that they are there without a network.
 const KIT = {
-  alarms, alarmPlace, alarmText, alertText, clock, Countdown, effect, HoldBar, html, MainFigure,
-  markOf, mayAs, own, pressTap, ring, route, Row, secondMs, signal, silenceAlarm,
-  StateMark, stepState, stepTitle, t, useEffect, useState,
+  alarms, alarmPlace, alarmText, alertText, clock, Countdown, effect, HoldBar, html, later,
+  MainFigure, markOf, mayAs, own, pressTap, ring, route, Row, secondMs, Sheet, signal,
+  silenceAlarm, span, StateMark, stepState, stepTitle, t, Tap, tapper, tn, useEffect,
+  useRef, useState,
   ...acts, ...source,
 };
 const FOLDER = '/js/parts/later/';

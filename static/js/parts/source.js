@@ -13,6 +13,7 @@ export {
   pair, putAside, refresh, retryUnsaved, sendAgain, setPerson, watch,
 } from '../data/actions.js';
 export { signOut } from '../data/sign-out.js';
+export { freshenPins, pins, restorePins, setTries, triesOf } from '../data/pins.js';
 export { nowMs, waitedMs } from '../data/clock.js';
 export { get, post, remove } from '../data/api.js';
 export { uuid7 } from '../data/uuid.js';

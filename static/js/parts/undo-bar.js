@@ -22,7 +22,7 @@ export function UndoBar() {
     ${isOpen
       ? html`<div class="bar">
           <span class="bar-text">${last.said}</span>
-          <${Tap} class="bar-button" onTap=${undo}>${t('undo.button')}</${Tap}>
+          ${last.isFinal ? null : html`<${Tap} class="bar-button" onTap=${undo}>${t('undo.button')}</${Tap}>`}
         </div>`
       : null}
   </div>`;

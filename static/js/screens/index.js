@@ -19,6 +19,7 @@ import { NeedsLookScreen } from './needs-look.js';
 import { NewMakeScreen } from './new-make.js';
 import { MakesScreen, NowScreen } from './now.js';
 import { PairScreen } from './pair.js';
+import { PinScreen } from './pin.js';
 import { PeopleScreen } from './people.js';
 import { RecipesScreen } from './recipes.js';
 import { StoreScreen } from './store/store.js';
@@ -46,6 +47,7 @@ const SCREENS = {
   trends: ([recipe]) => html`<${TrendsScreen} recipe=${recipe} />`,
   who: () => html`<${WhoScreen} />`,
   words: () => html`<${WordsScreen} />`,
+  pin: () => html`<${PinScreen} />`,
   menu: () => html`<${MenuScreen} />`,
   pair: ([code]) => html`<${PairScreen} key=${code} code=${code} />`,
 };

@@ -6,7 +6,7 @@ import { TextField } from '../parts/text-field.js';
 import { Certificate } from '../parts/certificate.js';
 import { useAsked } from '../parts/asked.js';
 import { whyOf } from '../parts/acts.js';
-import { post, remove } from '../parts/source.js';
+import { me, post, remove } from '../parts/source.js';
 import { clock, clockDay } from '../format.js';
 import { t } from '../messages/index.js';
 import { nowMs } from '../parts/source.js';
@@ -16,6 +16,15 @@ const ROLES = ['helper', 'maker', 'owner', 'viewer'];
 
 function roleOptions() {
   return ROLES.map((key) => ({ key, title: t('role.' + key), detail: t('role_detail.' + key) }));
+}
+
+// The owner never sees a PIN, and lets who forgot it choose another.
+function PinRow({ person }) {
+  const [said, setSaid] = useState('');
+  const reset = () => post(`/people/${person.id}/pin/reset`, {})
+    .then(({ until_ms: untilMs }) => setSaid(t('people.pin_until', { name: person.name, at: clock(untilMs) })), (failure) => setSaid(whyOf(failure)));
+  return html`<div class="rows rows-apart"><${Row} title=${t('people.pin')} detail=${t('people.pin_detail')} onTap=${reset} /></div>
+    ${said ? html`<p class="lead" role="status">${said}</p>` : null}`;
 }
 
 function PersonForm({ person, onDone, onBack }) {
@@ -36,6 +45,7 @@ function PersonForm({ person, onDone, onBack }) {
     <h2>${t('people.role')}</h2>
     <${Choices} label=${t('people.role')} options=${roleOptions()} chosen=${role} onChoose=${setRole} />
     ${problem ? html`<p class="is-bad" role="alert">${problem}</p>` : null}
+    ${['maker', 'owner'].includes(person?.role) && person.id !== me.value?.person.id ? html`<${PinRow} person=${person} />` : null}
     ${person ? html`<div class="rows rows-apart"><${Row} class="is-destructive" title=${t('people.retire')} detail=${t('people.retire_detail')} onTap=${() => send({ active: false })} /></div>` : null}
   </${Sheet}>`;
 }

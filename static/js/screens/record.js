@@ -23,6 +23,7 @@ function useLines(make, shown) {
 
 function Marks({ line }) {
   const marks = [
+    line.proved ? t('proved.' + line.proved) : null,
     line.late_entry_s ? t('record.late_entry', { by: span(line.late_entry_s) }) : null,
     line.clock_off_s ? t('record.clock_off', { by: span(line.clock_off_s) }) : null,
     line.later_of ? t('record.later_of') : null,

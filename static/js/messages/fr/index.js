@@ -7,12 +7,13 @@ import { FIRST } from './first.js';
 import { HANDS } from './hands.js';
 import { LIVE } from './live.js';
 import { NOW } from './now.js';
+import { PIN } from './pin.js';
 import { SCREENS } from './screens.js';
 import { SUMS } from './sums.js';
 import { TRADE } from './trade.js';
 import { WORDS } from './words.js';
 
-export const TEXTS = { ...ALARM, ...CERTIFICATE, ...EQUIPMENT, ...FIRST, ...HANDS, ...LIVE, ...NOW, ...SCREENS, ...SUMS, ...TRADE, ...WORDS };
+export const TEXTS = { ...ALARM, ...CERTIFICATE, ...EQUIPMENT, ...FIRST, ...HANDS, ...LIVE, ...NOW, ...PIN, ...SCREENS, ...SUMS, ...TRADE, ...WORDS };
 export { PROSE } from './prose.js';
 export { REASONS } from './reasons.js';
 export { RECIPE } from './recipe.js';

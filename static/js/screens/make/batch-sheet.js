@@ -4,7 +4,7 @@ import { Row, Sheet } from '../../parts/sheet.js';
 import { Tap } from '../../parts/tap.js';
 import { TextField } from '../../parts/text-field.js';
 import { WhyPad } from '../../parts/why-pad.js';
-import { act } from '../../parts/acts.js';
+import { useProof } from '../../parts/pin.js';
 import { nameOf } from '../../parts/people-names.js';
 import { clock } from '../../format.js';
 import { t, whyWords } from '../../messages/index.js';
@@ -16,14 +16,10 @@ const REASONS = {
   make_abandoned: ['milk_bad', 'set_failed', 'equipment_down'],
 };
 
-function SignOff({ make, onBack }) {
+function SignOff({ onSign, onBack }) {
   const [text, setText] = useState(t('batch.statement'));
-  const sign = async () => {
-    const event = await act('signed_off', { make, data: { statement: text.trim() } }, t('said.signed'));
-    if (event) onBack();
-  };
   return html`<${Sheet} title=${t('batch.sign')} onBack=${onBack}
-    foot=${html`<${Tap} class="primary" disabled=${text.trim() === ''} onTap=${sign}>${t('batch.sign_do')}</${Tap}>`}>
+    foot=${html`<${Tap} class="primary" disabled=${text.trim() === ''} onTap=${() => onSign(text.trim())}>${t('batch.sign_do')}</${Tap}>`}>
     <${TextField} isLong label=${t('batch.sign_label')} value=${text} onInput=${setText} longest=${400} />
   </${Sheet}>`;
 }
@@ -32,14 +28,19 @@ function SignOff({ make, onBack }) {
 export function BatchSheet({ make, view, onBack }) {
   const [open, setOpen] = useState(null); // {kind, ref}
   const close = () => setOpen(null);
-  if (open?.kind === 'signed_off') return html`<${SignOff} make=${make} onBack=${close} />`;
+  const [record, over] = useProof(close);
+  if (open?.kind === 'signed_off') {
+    const sign = (statement) => record({
+      kind: 'signed_off', given: { make, data: { statement } }, said: t('said.signed'), title: t('batch.sign'), doWord: t('batch.sign_do') });
+    return over(html`<${SignOff} onSign=${sign} onBack=${close} />`);
+  }
   if (open) {
-    const done = async (why) => {
-      const event = await act(open.kind, { make, ref: open.ref ?? null, data: { why } }, t('said.' + open.kind));
-      if (event) close();
-    };
-    return html`<${WhyPad} title=${t('batch.' + open.kind)} lead=${t('batch.' + open.kind + '_lead')} reasons=${REASONS[open.kind]}
-      isGrave=${open.kind === 'make_abandoned'} isHeld=${open.kind === 'make_abandoned' || open.kind === 'make_closed'} doWord=${t('batch.' + open.kind + '_do')} onDone=${done} onBack=${close} />`;
+    const title = t('batch.' + open.kind);
+    const doWord = t('batch.' + open.kind + '_do');
+    const done = (why) => record({
+      kind: open.kind, given: { make, ref: open.ref ?? null, data: { why } }, said: t('said.' + open.kind), title, doWord });
+    return over(html`<${WhyPad} title=${title} lead=${t('batch.' + open.kind + '_lead')} reasons=${REASONS[open.kind]}
+      isGrave=${open.kind === 'make_abandoned'} isHeld=${open.kind === 'make_abandoned' || open.kind === 'make_closed'} doWord=${doWord} onDone=${done} onBack=${close} />`);
   }
   const state = view.make.state;
   const isOpen = state === 'running' || state === 'held';

@@ -6,8 +6,9 @@ import { Tap } from '../../parts/tap.js';
 import { TextField } from '../../parts/text-field.js';
 import { TimePad } from '../../parts/time-pad.js';
 import { WhyPad } from '../../parts/why-pad.js';
-import { act, problemsText, readField } from '../../parts/acts.js';
+import { problemsText, readField } from '../../parts/acts.js';
 import { mayAs, nameOf } from '../../parts/people-names.js';
+import { useProof } from '../../parts/pin.js';
 import { call, nowMs } from '../../parts/source.js';
 import { amount, amountTyped, clock, day, plain, quantity, typedFrom, unitName, unitRead } from '../../format.js';
 import { t, whyWords } from '../../messages/index.js';
@@ -71,19 +72,20 @@ function TextSheet({ line, onValue, onBack }) {
 /** Ask why, let the core look at the change, and record it beside the first value. */
 function Confirm({ make, line, set, onBack, onDone }) {
   const [refused, setRefused] = useState('');
+  const [record, over] = useProof(onDone);
   const before = Object.fromEntries(Object.keys(set).map((name) => [name, name === 'at_ms' ? line.at_ms : line.data[name]]));
   const done = async (why) => {
     const problems = await call('desk', 'check_correction', [make, line.id, set], { desk: true });
     if (problems.length) return setRefused(problemsText(problems, line.data.quantity));
-    const event = await act('entry_corrected', { make, ref: line.id, data: { set, why } }, t('said.corrected'));
-    if (event) onDone();
-    return undefined;
+    return record({
+      kind: 'entry_corrected', about: line.kind, given: { make, ref: line.id, data: { set, why } }, said: t('said.corrected'),
+      title: t('correct.why'), doWord: t('correct.save') });
   };
-  return html`<${WhyPad} title=${t('correct.why')} reasons=${['mistyped', 'looked_again', 'wrong_step', 'entered_late']}
+  return over(html`<${WhyPad} title=${t('correct.why')} reasons=${['mistyped', 'looked_again', 'wrong_step', 'entered_late']}
     doWord=${t('correct.save')} onDone=${done} onBack=${onBack}>
     <p class="lead">${setText({ set, before }, line)}</p>
     ${refused ? html`<p class="is-bad" role="alert">${refused}</p>` : null}
-  </${WhyPad}>`;
+  </${WhyPad}>`);
 }
 
 // A figure of the equipment is put right on the pad that it was entered on.
@@ -100,18 +102,18 @@ export function EntrySheet({ make, line, steps, canChange, onBack }) {
   const [open, setOpen] = useState(null); // number, time, text, strike
   const [set, setSet] = useState(null);
   const close = () => { setOpen(null); setSet(null); };
+  const [record, over] = useProof(close);
   if (set) return html`<${Confirm} make=${make} line=${line} set=${set} onBack=${close} onDone=${close} />`;
   if (open === 'number') return html`<${NumberPad} line=${line} onValue=${setSet} onBack=${close} />`;
   if (open === 'equipment') return html`<${EquipmentAgain} line=${line} onValue=${setSet} onBack=${close} />`;
   if (open === 'time') return html`<${TimeSheet} line=${line} onValue=${setSet} onBack=${close} />`;
   if (open === 'text') return html`<${TextSheet} line=${line} onValue=${setSet} onBack=${close} />`;
   if (open === 'strike') {
-    const strike = async (why) => {
-      const event = await act('entry_struck', { make, ref: line.id, data: { why } }, t('said.struck'));
-      if (event) close();
-    };
-    return html`<${WhyPad} title=${t('strike.title')} lead=${t('strike.lead')} reasons=${['mistyped', 'wrong_step', 'not_done', 'twice']}
-      isGrave doWord=${t('strike.do')} onDone=${strike} onBack=${close} />`;
+    const strike = (why) => record({
+      kind: 'entry_struck', about: line.kind, given: { make, ref: line.id, data: { why } }, said: t('said.struck'),
+      title: t('strike.title'), doWord: t('strike.do') });
+    return over(html`<${WhyPad} title=${t('strike.title')} lead=${t('strike.lead')} reasons=${['mistyped', 'wrong_step', 'not_done', 'twice']}
+      isGrave doWord=${t('strike.do')} onDone=${strike} onBack=${close} />`);
   }
   const isNumber = line.kind in NUMBERS || (line.kind === 'reading_taken' && typeof line.data.value === 'number');
   const isStruck = Boolean(line.struck);
@@ -119,6 +121,7 @@ export function EntrySheet({ make, line, steps, canChange, onBack }) {
     <p class=${isStruck ? 'lead struck' : 'lead'}>${lineText(line, steps)}</p>
     <p>${t('entry.when', { day: day(line.at_ms), at: clock(line.at_ms), name: nameOf(line.by) })}</p>
     ${line.corrections.map((one) => html`<p key=${one.id}>${t('record.corrected', { what: setText(one, line), why: whyWords(one.why), name: nameOf(one.by), at: clock(one.at_ms) })}</p>`)}
+    ${line.proved ? html`<p>${t('proved.' + line.proved)}</p>` : null}
     ${isStruck ? html`<p>${t('record.struck', { why: whyWords(line.struck.why), name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</p>` : null}
     ${canChange && !isStruck ? html`<div class="rows">
       ${isNumber ? html`<${Row} title=${t('correct.value')} onTap=${() => setOpen('number')} />` : null}

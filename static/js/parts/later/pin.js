@@ -1,0 +1,214 @@
+// Prove an act with a PIN; set one where there is none yet, and change it.
+
+class PinError extends Error {
+  constructor(key, values = {}) {
+    super(key);
+    this.name = 'PinError';
+    Object.assign(this, { key, values });
+  }
+}
+
+/**
+ * @param {object} kit what parts/later.js hands over
+ * @returns {Promise<{PinStep: function, PinScreen: function}>} the ways to be asked
+ */
+export async function make(kit) {
+  const {
+    act, call, freshenPins, html, later, me, nowMs, pins, post, problemsText, restorePins,
+    secondMs, setTries, Sheet, span, t, tapper, tn, triesOf, useEffect, useState, whyOf,
+  } = kit;
+  const [{ PinPad }, seal, rule] = await Promise.all(['pin-pad', 'seal', 'pin-tries'].map(later));
+  // Browsers have cryptography on https and on the box itself alone.
+  const isPlain = !globalThis.crypto?.subtle;
+
+  const pinOf = (who) => pins.value?.pins.find((one) => one.person === who);
+
+  function maySet(who) {
+    const isGranted = pins.value?.granted.some((one) => one.person === who && one.until_ms > nowMs());
+    return who === me.value.person.id || isGranted;
+  }
+
+  function words(problem) {
+    if (problem.name === 'PinError') {
+      const { n } = problem.values;
+      return n === undefined ? t(problem.key, problem.values) : tn(problem.key, n);
+    }
+    if (problem.key === 'wrong_pin' && problem.limit) return tn('pin.wrong', problem.limit);
+    if (problem.retryAfterS) return t('pin.wait', { span: span(problem.retryAfterS) });
+    return problem.status === 0 ? t('pin.no_server') : whyOf(problem);
+  }
+
+  async function onServer(who, path, body) {
+    try {
+      return await post(`/people/${who}/pin${path}`, body);
+    } catch (failure) {
+      if (failure.status === 0) throw new PinError(isPlain ? 'pin.no_server' : 'pin.locked');
+      throw failure;
+    }
+  }
+
+  // Counted as wrong before it is tried: a reload in between forgets nothing.
+  async function opened(who, pin, textOf) {
+    const tries = await triesOf(who);
+    const waitMs = rule.waitMs(tries, Date.now());
+    if (waitMs) throw new PinError('pin.wait', { span: span(waitMs / 1000) });
+    const counted = rule.afterWrong(tries, Date.now());
+    await setTries(who, counted);
+    const tried = pinOf(who);
+    let sig = await seal.sign(tried, pin, textOf(tried));
+    if (!sig) {
+      // It may have been changed on another phone.
+      await freshenPins().catch(() => {});
+      const now = pinOf(who);
+      if (now && now.key !== tried.key) sig = await seal.sign(now, pin, textOf(now));
+    }
+    if (sig) {
+      await setTries(who, null);
+      return { key: pinOf(who).key, sig };
+    }
+    const left = rule.left(counted);
+    if (left) throw new PinError('pin.wrong', { n: left });
+    if (rule.isLocked(counted)) throw new PinError('pin.locked');
+    throw new PinError('pin.wait', { span: span(rule.waitMs(counted, Date.now()) / 1000) });
+  }
+
+  async function prove(event, pin) {
+    const who = event.person;
+    if (!isPlain && !rule.isLocked(await triesOf(who))) {
+      return { by: 'pin', ...(await opened(who, pin, () => seal.actText(event))) };
+    }
+    const { id, make: of, device, at_ms, entered_ms, off_ms, kind, v, ref, data } = event;
+    const content = { id, make: of, device, at_ms, entered_ms, off_ms, kind, v, ref, data };
+    const proof = await onServer(who, '/prove', { pin, act: content });
+    await setTries(who, null);
+    return { by: proof.by, key: proof.key, sig: proof.sig };
+  }
+
+  async function setPin(who, pin, before) {
+    if (isPlain) await onServer(who, '/plain', { pin, before });
+    else {
+      const made = await seal.newSealed(who, pin);
+      const sig = before === null ? null : (await opened(who, before, () => seal.sealedText(made))).sig;
+      const { person, ...body } = made;
+      await post(`/people/${person}/pin`, { ...body, sig });
+    }
+    await freshenPins();
+  }
+
+  // One try at a time; what went wrong stands in words until the next.
+  function useTries(work) {
+    const [state, setState] = useState({ problem: '', tries: 0, isBusy: false });
+    const run = async (pin) => {
+      setState({ ...state, problem: '', isBusy: true });
+      let problem = '';
+      try {
+        await work(pin);
+      } catch (failure) {
+        problem = words(failure);
+      }
+      setState({ problem, tries: state.tries + 1, isBusy: false });
+    };
+    return { ...state, run };
+  }
+
+  function useWait(who, tries) {
+    const [kept, setKept] = useState(null);
+    useEffect(() => { triesOf(who).then(setKept, () => {}); }, [who, tries]);
+    const leftMs = secondMs.value && rule.waitMs(kept, Date.now());
+    return leftMs > 0 && !isPlain ? t('pin.wait', { span: span(Math.ceil(leftMs / 1000)) }) : '';
+  }
+
+  const Plain = () => (isPlain ? html`<p class="quiet">${t('pin.plain')}</p>` : null);
+
+  /** Two screens: choose, and the same again. */
+  function NewPin({ title, name, onSet, onBack, aside }) {
+    const [first, setFirst] = useState(null);
+    const [differs, setDiffers] = useState(false);
+    const choosing = useTries(async (pin) => {
+      setDiffers(false);
+      const problems = await call('pin', 'check_pin', [pin]);
+      if (problems.length) throw Object.assign(new Error(), { problems });
+      setFirst(pin);
+    });
+    const again = useTries(async (pin) => {
+      if (pin === first) return onSet(pin);
+      setDiffers(true);
+      return setFirst(null);
+    });
+    if (first === null) {
+      return html`<${PinPad} key="choose" title=${title} lead=${t('pin.choose', { name })} word=${t('pin.next')} onPin=${choosing.run} onBack=${onBack}
+        problem=${choosing.problem || (differs ? t('pin.differs') : '')} tries=${choosing.tries} isBusy=${choosing.isBusy} aside=${aside}><${Plain} /></${PinPad}>`;
+    }
+    return html`<${PinPad} key="again" title=${title} lead=${t('pin.again')} word=${t('pin.keep')} onPin=${again.run} onBack=${() => setFirst(null)}
+      problem=${again.problem} tries=${again.tries} isBusy=${again.isBusy} aside=${aside} />`;
+  }
+
+  function useKnown() {
+    const [isKnown, setKnown] = useState(false);
+    useEffect(() => {
+      restorePins().then(() => setKnown(true), () => setKnown(true));
+      freshenPins().catch(() => {});
+    }, []);
+    return isKnown && pins.value !== null;
+  }
+
+  function Nothing({ title, text, onBack, aside }) {
+    return html`<${Sheet} title=${title} onBack=${onBack} foot=${aside}><p class="lead" role="status">${text}</p></${Sheet}>`;
+  }
+
+  /** Ask for the PIN of who taps, then record the act; see parts/pin.js. */
+  function PinStep(props) {
+    const { title, doWord, kind, given, said, asked, onDone, onBack, Hurry } = props;
+    const [who] = useState(tapper());
+    const isKnown = useKnown();
+    const record = async (pin) => {
+      const event = await act(kind, { ...given, by: who.id, prove: (made) => prove(made, pin) }, said);
+      if (event) onDone();
+    };
+    const entering = useTries(record);
+    const wait = useWait(who.id, entering.tries);
+    const aside = asked === 'phone' ? html`<${Hurry} ...${props} /><p class="quiet">${t('pin.hurry_detail', { name: me.value.person.name })}</p>` : null;
+    const first = async (pin) => {
+      await setPin(who.id, pin, null);
+      await record(pin);
+    };
+    if (!isKnown) return html`<${Nothing} title=${title} text=${t('pin.opening')} onBack=${onBack} aside=${aside} />`;
+    if (pinOf(who.id)) {
+      return html`<${PinPad} title=${title} lead=${t('pin.enter', { name: who.name })} word=${doWord} onPin=${entering.run} onBack=${onBack}
+        problem=${wait || entering.problem} isOff=${Boolean(wait)} tries=${entering.tries} isBusy=${entering.isBusy} aside=${aside}><${Plain} /></${PinPad}>`;
+    }
+    if (!maySet(who.id)) return html`<${Nothing} title=${title} text=${t('pin.not_here', { name: who.name })} onBack=${onBack} aside=${aside} />`;
+    return html`<${NewPin} title=${title} name=${who.name} onSet=${first} onBack=${onBack} aside=${aside} />`;
+  }
+
+  /** The PIN of who taps: set or changed. */
+  function PinScreen() {
+    const [who] = useState(tapper());
+    const [before, setBefore] = useState(null);
+    const [isSet, setDone] = useState(false);
+    const isKnown = useKnown();
+    const back = () => history.back();
+    const had = pinOf(who.id);
+    // Looked at before two more screens: a slip is told where it was made.
+    const checking = useTries(async (pin) => {
+      if (!isPlain) await opened(who.id, pin, () => new Uint8Array(1));
+      setBefore(pin);
+    });
+    const wait = useWait(who.id, checking.tries);
+    const keep = async (pin) => {
+      await setPin(who.id, pin, had ? before : null);
+      setDone(true);
+    };
+    const title = t('pin.of', { name: who.name });
+    if (isSet) return html`<${Nothing} title=${title} text=${t('pin.done')} onBack=${back} />`;
+    if (!isKnown) return html`<${Nothing} title=${title} text=${t('pin.opening')} onBack=${back} />`;
+    if (had && before === null) {
+      return html`<${PinPad} title=${title} lead=${t('pin.before', { name: who.name })} word=${t('pin.next')} onPin=${checking.run} onBack=${back}
+        problem=${wait || checking.problem} isOff=${Boolean(wait)} tries=${checking.tries} isBusy=${checking.isBusy}><p class="quiet">${t('pin.forgotten')}</p><${Plain} /></${PinPad}>`;
+    }
+    if (!had && !maySet(who.id)) return html`<${Nothing} title=${title} text=${t('pin.not_here', { name: who.name })} onBack=${back} />`;
+    return html`<${NewPin} title=${title} name=${who.name} onSet=${keep} onBack=${back} />`;
+  }
+
+  return { PinStep, PinScreen };
+}
