@@ -11,9 +11,10 @@ from server.app import create_app
 from server.cli import checks, owner, pins, tls
 from server.cli.serve import with_clock
 from server.cli.start import start
-from server.config import DEFAULT_PORT, Clock, Settings, from_environment
+from server.config import DATABASE_NAME, DEFAULT_PORT, Clock, Settings, from_environment
 from server.core.recipe import check_recipe
 from server.store import copies, hold, security_log
+from server.store.move import move
 from server.store.restore import put_back
 from server.store.security_log import SecurityLog
 
@@ -102,6 +103,18 @@ def run_restore(args: argparse.Namespace) -> int:
     return 0
 
 
+def run_move(args: argparse.Namespace) -> int:
+    """Copy the data folder's SQLite into the empty database of DATABASE_URL."""
+    settings = _settings(args)
+    if settings.database_file is not None:
+        raise copies.BackupError("Set DATABASE_URL to the new database first.")
+    file = settings.data_dir / DATABASE_NAME
+    count = move(file, settings.sqlalchemy_url)
+    print(f"Copied {count} events. Start the server with the same DATABASE_URL.")
+    print(f"{file} is left as it was.")
+    return 0
+
+
 def run_recipe_check(args: argparse.Namespace) -> int:
     """Tell what is wrong with a recipe in a file."""
     try:
@@ -171,6 +184,9 @@ def parser() -> argparse.ArgumentParser:
         copying = commands.add_parser(name, parents=[data], help=run.__doc__)
         copying.add_argument("file", type=Path)
         copying.set_defaults(run=run)
+
+    moving = commands.add_parser("move", parents=[data], help=run_move.__doc__)
+    moving.set_defaults(run=run_move)
 
     security = commands.add_parser(
         "security-log", parents=[data], help=run_security_log.__doc__

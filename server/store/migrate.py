@@ -44,6 +44,16 @@ def newest_known() -> str:
     return str(ScriptDirectory(str(MIGRATIONS)).get_current_head())
 
 
+def revision_of(engine: Engine) -> str | None:
+    """Return the state of a database's tables, None where it has none.
+
+    Args:
+        engine: the database.
+    """
+    with engine.connect() as connection:
+        return MigrationContext.configure(connection).get_current_revision()
+
+
 def _require_known(connection: Connection) -> None:
     found = MigrationContext.configure(connection).get_current_revision()
     if found is not None and found not in revisions():

@@ -19,9 +19,9 @@ QUICK = "-c fsync=off -c listen_addresses='' -c max_connections=120"
 def programs():
     """Return the folder of PostgreSQL's programs, None when there are none."""
     on_path = shutil.which("initdb")
-    found = [Path(on_path).parent] if on_path else []
+    found = [Path(on_path).resolve().parent] if on_path else []
     found += sorted(DEBIAN.glob("*/bin"), key=lambda path: -int(path.parent.name))
-    return next((path for path in found if (path / "pg_ctl").exists()), None)
+    return next((path for path in found if (path / "pg_dump").exists()), None)
 
 
 def why_not():
@@ -50,18 +50,18 @@ class Cluster:
         if os.getuid() == 0:
             os.chown(self.folder, _postgres().pw_uid, _postgres().pw_gid)
         data = str(self.folder / "data")
-        self._run("initdb", "-D", data, "-U", "postgres", "-A", "trust", "-N")
+        self.run("initdb", "-D", data, "-U", "postgres", "-A", "trust", "-N")
         options = f"{QUICK} -k {self.folder}"
         log = str(self.folder / "log")
-        self._run("pg_ctl", "-D", data, "-w", "-l", log, "-o", options, "start")
+        self.run("pg_ctl", "-D", data, "-w", "-l", log, "-o", options, "start")
         self.made = 0
         # Migrated once: a copy of it takes less than all the migrations.
-        self._create("pattern")
+        self.create("pattern")
         engine = create_engine(self.url("pattern"))
         bring_up_to_date(engine)
         engine.dispose()
 
-    def _run(self, program, *arguments):
+    def run(self, program, *arguments):
         subprocess.run(
             [str(programs() / program), *arguments],
             check=True,
@@ -73,7 +73,7 @@ class Cluster:
     def url(self, name):
         return f"postgresql+psycopg://postgres@/{name}?host={self.folder}"
 
-    def _create(self, name, pattern="template1"):
+    def create(self, name, pattern="template1"):
         engine = create_engine(self.url("postgres"), isolation_level="AUTOCOMMIT")
         with engine.connect() as connection:
             connection.execute(text(f"CREATE DATABASE {name} TEMPLATE {pattern}"))
@@ -82,12 +82,12 @@ class Cluster:
     def new_database(self):
         """Return the address of a database that holds no entry."""
         self.made += 1
-        self._create(f"vat{self.made}", "pattern")
+        self.create(f"vat{self.made}", "pattern")
         return self.url(f"vat{self.made}")
 
     def close(self):
         data = str(self.folder / "data")
-        self._run("pg_ctl", "-D", data, "-m", "immediate", "-w", "stop")
+        self.run("pg_ctl", "-D", data, "-m", "immediate", "-w", "stop")
         shutil.rmtree(self.folder)
 
 
