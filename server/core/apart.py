@@ -36,6 +36,7 @@ WHATS = (
     "tank_due",
     "start",
     "trends",
+    "learnt",
 )
 STOPS_ALARMS = ("opening", "view", "alarms")
 
@@ -141,11 +142,8 @@ def _of_raw(raw):
 
 def _raw_opening(state):
     """Return the opening of a make that cannot be read, where no other is known."""
-    if not state["raw"]:
+    if not state["raw"] or run.is_opened(state):
         return None
-    for kind in ("make_opened", "tank_opened"):
-        if run.entries(state, kind):
-            return None
     for line in state["log"]:
         raw = state["raw"].get(line["id"])
         if raw is not None and raw["event"]["kind"] in ("make_opened", "tank_opened"):

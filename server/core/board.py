@@ -88,11 +88,12 @@ def _due_of(found, state, now_ms):
 
 
 def _unread(makes):
-    """Return how many entries of makes that are not over cannot be shown here."""
+    """Return how many entries of makes that are shown and not over cannot be."""
     found = {"newer": 0, "unsound": 0}
     for stream in makes:
         state = makes[stream]
-        if state["raw"] and not run.is_over(state):
+        # Of a make whose opening is among them, that is told already.
+        if state["raw"] and run.is_opened(state) and not run.is_over(state):
             told = run.unread(state)
             found["newer"] += told["newer"]
             found["unsound"] += told["unsound"]

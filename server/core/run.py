@@ -210,6 +210,15 @@ def last(state: dict, kind: str, name: "str | None" = None) -> "dict | None":
     return found[-1] if found else None
 
 
+def is_opened(state: dict) -> bool:
+    """Tell whether the opening of a make or tank is known and can be read.
+
+    Args:
+        state: State.
+    """
+    return bool(entries(state, "make_opened") or entries(state, "tank_opened"))
+
+
 def is_over(state: dict) -> bool:
     """Tell whether a make was closed or abandoned.
 

@@ -3,10 +3,12 @@
 from server.shapes import Problem
 from server.store import log, look, people, writing
 from server.store.head import locked_head
+from server.sync.items import read_item
 from server.sync.proofs import accepted_state
 from server.sync.push import new_event_of
 
 WAYS = ("accept", "keep_aside")
+TOO_MUCH = ("too_large", "too_deep")
 
 
 def settle(n: int, way: str, why: str, by: str, now_ms: int) -> list[Problem]:
@@ -47,6 +49,10 @@ def _accept(found: look.Look, now_ms: int) -> list[Problem]:
     event = new_event_of(raw) if isinstance(raw, dict) else None
     if event is None:
         return [{"field": "id", "key": "not_a_uuid", "limit": None}]
+    # Every phone would have to keep it, and none could show it.
+    large = [why for why in read_item(raw).problems if why["key"] in TOO_MUCH]
+    if large:
+        return large
     if log.taken_ids([event.id]):
         return [{"field": "id", "key": "id_taken", "limit": event.id}]
     phone = people.find_device(found.device)

@@ -16,6 +16,7 @@ ASKED = '''
 import json
 
 from . import alarms, apart, board, desk, opening, tanks, trends
+from .sums import known_brine
 
 TOLD = []
 PLACES = {
@@ -26,6 +27,7 @@ PLACES = {
     "tank": (tanks, "_tank", lambda args: args[1]),
     "start": (opening, "_equipment_of", lambda args: args[0]["make"]),
     "trends": (trends, "_figures", lambda args: args[0]["make"]),
+    "learnt": (known_brine, "_wheels_of", lambda args: args[0]["make"]),
     "clashes": (board, "clashes", lambda args: ""),
 }
 
@@ -56,6 +58,8 @@ def of_desk(what, broken, calls):
                 answer = alarms.alarms(kept, *args)
             elif call == "equipment_before":
                 answer = opening.equipment_before(kept, *args)
+            elif call == "wheels":
+                answer = known_brine.analysed_wheels(kept)
             elif call == "told":
                 answer = list(TOLD)
             else:
@@ -322,6 +326,7 @@ def test_a_stored_opening_that_no_longer_passes_is_named_with_its_field(ask):
     (row,) = board["broken"]
     assert (row["name"], row["vat"], row["what"]) == ("Old", "Vat 2", "opening")
     assert (row["why"], row["since_ms"]) == ("unsound", at(0))
+    assert board["unread"] == {"newer": 0, "unsound": 0}  # told once
     assert row["problems"] == [
         {"field": "steps.receive.readings", "key": "not_a_list", "limit": None}
     ]
@@ -412,3 +417,22 @@ def test_nothing_is_broken_in_a_whole_day(ask):
     for minute in (0, 30, 100, 170):
         board = ask.desk(("take", a_day(Phone())), ("board", at(0) + minute * MIN))[1]
         assert board["broken"] == []
+
+
+def test_other_makes_learn_from_those_that_can_be_read(call):
+    phone = Phone(device=1, make=OTHER)
+    analysed = [
+        phone.opened(),
+        phone.event("step_begun", 1, step="store"),
+        phone.reading("brine_salt_frac", 0.2, 2),
+        phone.event("step_ended", 3000, step="store"),
+    ]
+    analysed[0]["data"]["recipe"]["steps"][-1]["place"] = "brine"
+    salt = phone.reading("cheese_salt_frac", 0.02, 3100)
+    salt["data"]["place"] = "small"
+    events = [Phone().opened(), *analysed, salt]
+    *_, wheels, told = asked(
+        call, "learnt", MAKE, ("take", events), ("wheels",), ("told",)
+    )
+    assert [wheel["salt_frac"] for wheel in wheels] == [0.02]
+    assert told == [[MAKE, "learnt"]]

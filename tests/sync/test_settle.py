@@ -92,3 +92,13 @@ def test_an_event_of_an_unknown_kind_can_be_accepted(phone):
     found = keep_aside(phone, kind="whey_tasted", v=7, seq="x", make=None)
     assert settle(found) == []
     assert store.every_event()[0].event == found.event
+
+
+def test_what_is_too_large_for_every_phone_stays_aside(phone):
+    data = {"set": {"text": "w" * 20000}, "why": "mistyped"}
+    ref = note(phone.device, 1, phone.person)["id"]
+    found = keep_aside(phone, kind="entry_corrected", ref=ref, data=data)
+    assert settle(found) == [{"field": "event", "key": "too_large", "limit": 16384}]
+    assert store.count_events() == 0
+    assert [one.n for one in look.open_looks()] == [found.n]
+    assert settle(found, "keep_aside") == []

@@ -1,6 +1,7 @@
 """What a make knows of its brine, and what the creamery's own wheels teach."""
 
 from .. import run
+from ..apart import ask
 from ..figures import scaled_figure
 from ..practice import is_practice
 from .found import from_make, of_figure
@@ -48,11 +49,18 @@ def analysed_wheels(desk: dict) -> "list[dict]":
         if not opened or is_practice(state):
             continue
         recipe = opened[0]["data"]["recipe"]
-        for entry in run.entries(state, "reading_taken", "cheese_salt_frac"):
-            wheel = _analysed(state, recipe, entry)
-            if wheel is not None:
-                found.append(wheel)
+        told = ask(desk, stream, "learnt", None, _wheels_of, state, recipe)
+        found.extend(told or [])
     return found[-MOST_WHEELS:]
+
+
+def _wheels_of(state, recipe):
+    found = []
+    for entry in run.entries(state, "reading_taken", "cheese_salt_frac"):
+        wheel = _analysed(state, recipe, entry)
+        if wheel is not None:
+            found.append(wheel)
+    return found
 
 
 def _analysed(state, recipe, entry):
@@ -142,7 +150,11 @@ def _brine_kg(place):
     """Return the brine of the tank that holds wheels of this make, if one does."""
     from ..tanks import tanks
 
-    for tank in tanks(place["desk"]["makes"], place["now_ms"], {}):
+    def of_one(stream, question, *args):
+        now_ms = place["now_ms"]
+        return ask(place["desk"], stream, "tank", now_ms, question, *args)
+
+    for tank in tanks(place["desk"]["makes"], place["now_ms"], {}, of_one):
         for load in tank["loads"]:
             if load["make"] == place["state"]["make"] and load["out_ms"] is None:
                 return from_make(tank["mass_kg"])

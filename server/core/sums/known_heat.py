@@ -1,6 +1,7 @@
 """What a make knows of its warming: readings, jacket, and how slow this vat is."""
 
 from .. import plan, run
+from ..apart import ask
 from ..facts import readings_in
 from ..practice import is_practice
 from .found import from_make, from_recipe, of_figure
@@ -100,9 +101,10 @@ def _tau_s(place):
     contents_kg = vat_kg_now(place)
     fitted = []
     for earlier in _earlier_makes(place):
-        tau_s = _fitted_tau(place, earlier)
-        if tau_s is not None:
-            fitted.append(heat.tau_at_fill(tau_s, _fill_kg(earlier), contents_kg))
+        make_id = earlier["state"]["make"]
+        told = ask(place["desk"], make_id, "learnt", None, _tau_of, place, earlier)
+        if told is not None:
+            fitted.append(heat.tau_at_fill(told[0], told[1], contents_kg))
     # What another fill says is a guess while this one has been measured.
     near = [told for told in fitted if _is_same_fill(told)]
     fitted = near or fitted
@@ -113,6 +115,15 @@ def _tau_s(place):
     high = max([told["high_s"] for told in fitted])
     # Even at one fill a vat is not known better than a tenth.
     return from_make(middle, min(low, 0.9 * middle), max(high, 1.1 * middle))
+
+
+def _tau_of(place, earlier):
+    """Return (time constant [s], what was in the vat [kg]) of an earlier make."""
+    try:
+        tau_s = _fitted_tau(place, earlier)
+        return None if tau_s is None else (tau_s, _fill_kg(earlier))
+    except (ValueError, ArithmeticError):
+        return None  # entries that contradict each other teach nothing
 
 
 def _fill_kg(earlier):

@@ -21,7 +21,7 @@ function whyText(row) {
 /** One make, tank or part that cannot be shown: which, what is missing, since when. */
 export function BrokenLine({ row, nowMs, children }) {
   return html`<div class="alert alert-act" role="alert">
-    <p class="alert-says"><${StateMark} state="act" /> ${nameText(row)}${row.vat ? ' · ' + row.vat : ''} <${PracticeMark} of=${row} /></p>
+    <p class="alert-says"><${StateMark} state="act" word=${t('broken.mark')} /> ${nameText(row)}${row.vat ? ' · ' + row.vat : ''} <${PracticeMark} of=${row} /></p>
     <p>${t('broken.' + row.what)} ${row.since_ms ? t('broken.since', { at: clockDay(row.since_ms, nowMs) }) : ''}</p>
     ${row.why ? html`<p>${whyText(row)}</p>` : null}
     ${children}

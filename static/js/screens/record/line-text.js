@@ -31,7 +31,7 @@ function equipmentValue(data, value) {
 /** What one entry of the record says, in words and figures. */
 export function lineText(line, steps) {
   const data = line.data;
-  if (line.kind === 'unread') return t('line.unread_' + data.why, { kind: data.said || '–' });
+  if (line.kind === 'unread') return t('line.unread_' + data.why, { kind: tFirst(['kind.' + data.said, data.said || '–']) });
   const values = { step: line.step ? stepName(line.step, steps) : '', why: whyWords(data.why ?? ''), text: data.text ?? '' };
   if (line.kind === 'reading_taken') {
     Object.assign(values, { what: t('quantity.' + data.quantity), value: recordedText(data) });
