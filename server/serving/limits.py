@@ -24,6 +24,7 @@ class Limits:
         idle_s: between two requests; phones ask every 15 s [s].
         take_s: without the client taking a further byte of its answer [s].
         linger_s: for what a client still sends after the last answer [s].
+        look_s: between two looks for those whose time is up [s].
         connections: at once, apart from live streams.
         kept_bytes: of all unfinished requests and untaken answers.
         body_bytes: of one request; a longer one is answered before it has come.
@@ -36,6 +37,7 @@ class Limits:
     idle_s: float = 20.0
     take_s: float = 20.0
     linger_s: float = 2.0
+    look_s: float = 0.5
     connections: int = 1000
     kept_bytes: int = 64 << 20
     body_bytes: int = MAX_BODY_BYTES

@@ -37,7 +37,6 @@ from server.serving.connection import Connection
 from server.serving.exchange import Exchange
 from server.serving.limits import Limits, raise_open_files
 
-LOOK_S = 0.5  # how often what is overdue is looked for
 FULL_S = 0.05
 # A thread that folds a log gives the interpreter up only when asked, by default
 # after 5 ms. While two fold, another request took 13 ms (p95 51 to 56 ms) in the
@@ -88,11 +87,11 @@ class Worker(BaseWorker):  # type: ignore[misc]
             )
         look_s = 0.0
         while self.alive and self.ppid == os.getppid():
-            self._turn(LOOK_S)
+            self._turn(self.limits.look_s)
             if time.monotonic() >= look_s:
                 self.notify()
                 self._exchange.drop_overdue()
-                look_s = time.monotonic() + LOOK_S
+                look_s = time.monotonic() + self.limits.look_s
         self._finish()
 
     def _finish(self) -> None:
@@ -106,7 +105,7 @@ class Worker(BaseWorker):  # type: ignore[misc]
             if not self._in_pool and not len(self._exchange.waiting):
                 break
             self.notify()
-            self._turn(LOOK_S / 5)
+            self._turn(self.limits.look_s / 5)
         self._pool.shutdown(wait=False, cancel_futures=True)
 
     def _turn(self, for_s: float) -> None:
