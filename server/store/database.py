@@ -159,6 +159,9 @@ def _alone(session: scoped_session[Session], writes: bool = False) -> Iterator[N
             _lock_writers(
                 session.connection(execution_options={"vatside_writes": True})
             )
+        elif db.engine.dialect.name != "sqlite":
+            # Or each question would be answered from another state.
+            session.connection(execution_options={"isolation_level": "REPEATABLE READ"})
         yield
     except BaseException:
         session.rollback()

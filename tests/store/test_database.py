@@ -1,5 +1,6 @@
 import sqlite3
 import threading
+from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 import pytest
@@ -70,6 +71,24 @@ def test_a_reader_is_not_kept_out_by_a_writer(app):
         thread.join(timeout=5)
     assert seen == [0]
     assert store.count_events() == 1
+
+
+def test_a_reader_sees_one_state_though_a_writer_comes_between(database_url):
+    app = bare_app(database_url)
+    with app.app_context():
+        with store.reading():
+            before = store.head_n()
+            with ThreadPoolExecutor(1) as pool:
+                pool.submit(add_elsewhere, app).result()
+            assert (store.head_n(), store.count_events()) == (before, 0)
+        assert store.count_events() == 1
+    close_app(app)
+
+
+def add_elsewhere(app):
+    with app.app_context():
+        log.add_events([new_event()], NOON_MS)
+        store.db.session.remove()
 
 
 def add_and_fail():
