@@ -82,6 +82,7 @@ TEXT = {
     "unknown_person": "There is no such person.",
     "unknown_device": "There is no such phone.",
     "unknown_item": "There is no such item.",
+    "not_shown": "This make cannot be shown; the board says why. The others go on.",
     "unknown_make": "There is no such make, or its opening has not come yet.",
     "unknown_recipe": "There is no such recipe.",
     "unsound_recipe": "No make could follow this recipe; see the problems.",

@@ -10,7 +10,7 @@ from server.api.guard import paired
 from server.api.people import server_now
 from server.auth import RefusedError
 from server.config import now_ms
-from server.core import desk
+from server.core import apart, desk
 from server.live.picture import HEARD_MS, glance
 from server.shapes.live import BoardQuery
 
@@ -52,10 +52,14 @@ def _phones() -> list[dict[str, Any]]:
 @blp.get(f"/makes/{ID}/view")
 @blp.response(200)
 def view(make_id: str) -> Response:
-    """Give one make as a screen sees it now. 404 when its opening is not known."""
+    """Give one make as a screen sees it now. 404 when its opening is not known.
+
+    422 for one that cannot be shown: the board names it, and why.
+    """
     found = live.ask(desk.view, make_id, now_ms())
     if found is None:
-        raise RefusedError("unknown_make", "id")
+        broken = [row["make"] for row in live.ask(apart.broken)]
+        raise RefusedError("not_shown" if make_id in broken else "unknown_make", "id")
     return jsonify(found)
 
 

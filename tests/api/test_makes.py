@@ -1,5 +1,10 @@
+import json
+
 import pytest
 
+from server import live
+from server.core import desk
+from tests.api.conftest import HEADERS
 from tests.core import builders
 from tests.sync.phones import NOON_MS, a_uuid, note
 
@@ -78,3 +83,71 @@ def test_a_make_whose_opening_is_still_on_a_phone_has_no_view_but_a_record(paire
     assert paired.get(f"/makes/{make}/view").status_code == 404
     assert len(paired.get(f"/makes/{make}/record").json) == 1
     assert paired.get("/makes").json["makes"] == []
+
+
+@pytest.fixture
+def broken(paired, make):
+    """A make whose opening an earlier check let pass, beside one that is sound."""
+    made = a_uuid()
+    event = opening(paired, made, 3, name="Old vat")
+    event["data"]["recipe"]["steps"][0]["readings"] = None
+    paired.push(event)
+    (look,) = paired.get("/needs-look").json
+    settled = {"as": "accept", "why": "maker_decides"}
+    paired.post(f"/needs-look/{look['n']}/settle", settled)
+    return made
+
+
+def test_a_make_that_cannot_be_shown_leaves_board_and_alarms_to_the_others(
+    paired, make, broken
+):
+    board = paired.get("/makes").json
+    assert [row["id"] for row in board["makes"]] == [make]
+    assert [(row["make"], row["name"]) for row in board["broken"]] == [
+        (broken, "Old vat")
+    ]
+    first = paired.get("/makes?open=true").json
+    assert first["broken"] == board["broken"]
+    rung = paired.get("/alarms")
+    assert rung.status_code == 200
+    assert {row["make"] for row in rung.json["alarms"]} >= {broken}
+    assert paired.get(f"/makes/{make}/view").status_code == 200
+    answer = paired.get(f"/makes/{broken}/view")
+    assert answer.json["error"]["key"] == "not_shown"
+
+
+def test_a_guest_is_told_which_make_cannot_be_shown_and_no_more(
+    pair, client, make, monkeypatch, makes_may_break
+):
+    wanted = {"name": "Vet", "makes": [make], "until_ms": NOON_MS + 86_400_000}
+    url = pair("owner").post("/links", wanted).json["url"]
+    body = json.dumps({"token": url.rsplit("/", 1)[-1]})
+    assert client.post("/api/v1/guest", data=body, headers=HEADERS).status_code == 200
+
+    def wrong(*_):
+        raise KeyError("a fault told by Ada")
+
+    monkeypatch.setattr(desk, "view_of", wrong)
+    with client.application.app_context():
+        live.ask(desk.set_rules, {})  # forgets the views that were kept
+    answer = client.get("/api/v1/guest").json
+    assert answer["makes"] == []
+    assert answer["broken"] == [
+        {
+            "make": make,
+            "name": "Tuesday vat",
+            "batch": "QB-7",
+            "practice": False,
+            "what": "view",
+            "since_ms": NOON_MS,
+        }
+    ]
+
+
+def test_a_make_that_cannot_be_shown_can_be_abandoned(paired, make, broken):
+    event = note(paired.device, 4, paired.person, kind="make_abandoned", make=broken)
+    answer = paired.push(event | {"data": {"why": "milk_bad"}}).json
+    assert [row["st"] for row in answer["results"]] == ["stored"]
+    board = paired.get("/makes").json
+    assert board["broken"] == []
+    assert [row["id"] for row in board["makes"]] == [make]

@@ -2,6 +2,7 @@
 // already written by format.js.
 
 import { EN_ALARM } from './en-alarm.js';
+import { EN_APART } from './en-apart.js';
 import { EN_EQUIPMENT } from './en-equipment.js';
 import { EN_HANDS } from './en-hands.js';
 import { EN_CERTIFICATE } from './en-certificate.js';
@@ -557,4 +558,4 @@ export const EN_PAGE = {
 };
 
 // Marked, so that the packer leaves it and the sums out of the page.
-export const EN = /* @__PURE__ */ Object.assign({}, EN_SUMS, EN_CERTIFICATE, EN_PIN, EN_PAGE);
+export const EN = /* @__PURE__ */ Object.assign({}, EN_SUMS, EN_APART, EN_CERTIFICATE, EN_PIN, EN_PAGE);
