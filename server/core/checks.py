@@ -141,52 +141,35 @@ def check_keys(field: str, rows: "list[dict]", name: str) -> "tuple[list, list, 
     return paths, keys, problems
 
 
-def is_larger(value: object, limit: int) -> bool:
-    """Tell whether a value would be larger than so many bytes, written as JSON.
+def too_much(value: object, most_bytes: int, deepest: int) -> "str | None":
+    """Return "too_large" or "too_deep" for a value that goes beyond, else None.
 
     Args:
         value: JSON types only.
-        limit: bytes of compact text, about.
+        most_bytes: limit of its compact text, about.
+        deepest: how often a value may hold values.
     """
-    # Counted without a JSON writer, which the core does not have: close enough
-    # to the compact text, and without nesting calls.
+    # Counted without a JSON writer, which the core does not have, level by level and
+    # without nesting calls: a phone reads each opening at its start.
     size = 0
-    waiting = [value]
-    while waiting:
-        item = waiting.pop()
-        if isinstance(item, dict):
-            for name in item:
-                waiting.append(name)
-                waiting.append(item[name])
-            size += 2 + 2 * len(item)
-        elif isinstance(item, (list, tuple)):
-            waiting.extend(item)
-            size += 2 + len(item)
-        elif isinstance(item, str):
-            size += 2 + len(bytes(item, "utf-8"))
-        else:
-            size += len(str(item))
-        if size > limit:
-            return True
-    return False
-
-
-def is_deeper(value: object, limit: int) -> bool:
-    """Tell whether a value holds values in values more than so many deep.
-
-    Args:
-        value: JSON types only.
-        limit: how deep; 0 for a value that holds no other.
-    """
     level = [value]
-    for _ in range(limit + 1):
+    for _ in range(deepest + 1):
         inner: "list[object]" = []
         for item in level:
-            if isinstance(item, dict):
+            if isinstance(item, str):
+                size += 2 + len(bytes(item, "utf-8"))
+            elif isinstance(item, dict):
+                size += 2 + 2 * len(item)
+                inner.extend(item)
                 inner.extend(item.values())
             elif isinstance(item, (list, tuple)):
+                size += 2 + len(item)
                 inner.extend(item)
+            else:
+                size += len(str(item))
+        if size > most_bytes:
+            return "too_large"
         if not inner:
-            return False
+            return None
         level = inner
-    return True
+    return "too_deep"

@@ -22,10 +22,10 @@ Envelope:
     proof     how the person proved to be it, or absent; see `proof`
 """
 
-from .checks import MAX_KEY, is_deeper, is_larger
+from .checks import MAX_KEY, too_much
 from .equipment_form import check_entry, check_mapping
 from .quantities import check_number, check_value
-from .recipe import MAX_BYTES, check_recipe
+from .recipe import DEEPEST, check_recipe
 from .recipe_steps import JUDGEMENTS
 
 ROLES = ("viewer", "helper", "maker", "owner")  # each may do what those before may
@@ -40,7 +40,6 @@ MOST_SET = 20  # fields of one correction
 # Of an entry whole, beside the recipe that an opening carries: the longest note in
 # letters of four bytes, with room. Every phone of the creamery keeps every entry.
 MOST_BYTES = 16384
-DEEPEST = 20
 
 
 def _field(name, kind, required=True, low=None, high=None, choices=None, unit=None):
@@ -304,7 +303,7 @@ def check_event(event: dict) -> "list[dict]":
     if not isinstance(event, dict):
         return [{"field": "event", "key": "not_a_mapping", "limit": None}]
     name = event.get("kind")
-    problems = _check_size(event, name)
+    problems = _check_size(event)
     if problems:
         return problems  # nothing else of it is worth the time
     problems = _check_envelope(event)
@@ -380,13 +379,18 @@ def check_data(kind: str, data: dict, only: "dict | None" = None) -> "list[dict]
     return problems
 
 
-def _check_size(event, kind):
-    most = MOST_BYTES + (MAX_BYTES if kind == "make_opened" else 0)
-    if is_larger(event, most):
-        return [{"field": "event", "key": "too_large", "limit": most}]
-    if is_deeper(event, DEEPEST):
-        return [{"field": "event", "key": "too_deep", "limit": DEEPEST}]
-    return []
+def _check_size(event):
+    """Check all but the recipe, which is checked on its own."""
+    rest = event
+    data = event.get("data")
+    if event.get("kind") == "make_opened" and isinstance(data, dict):
+        rest = dict(event)
+        rest["data"] = {name: data[name] for name in data if name != "recipe"}
+    beyond = too_much(rest, MOST_BYTES, DEEPEST)
+    if beyond is None:
+        return []
+    limit = MOST_BYTES if beyond == "too_large" else DEEPEST
+    return [{"field": "event", "key": beyond, "limit": limit}]
 
 
 def _check_envelope(event):

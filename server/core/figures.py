@@ -37,6 +37,8 @@ UNITS = (
 
 STATUSES = ("read", "abstract", "practice", "memory", "derived")
 
+MOST = 1000000000.0  # of a figure in any unit
+
 _PER_LITRE = {"L/L": "L", "kg/L": "kg"}
 
 
@@ -92,7 +94,12 @@ def check_figure(
     """
     if not isinstance(figure, dict):
         return [{"field": field, "key": "missing", "limit": None}]
+    low = -MOST if low is None else low
+    high = MOST if high is None else high
     problems = _check_numbers(field, figure, low, high)
+    note = figure.get("note")
+    if note is not None and not isinstance(note, str):
+        problems.append({"field": field + ".note", "key": "not_text", "limit": None})
     problems.extend(_check_unit(field + ".unit", figure.get("unit"), units))
     source = figure.get("source")
     if not is_text(source):

@@ -12,9 +12,9 @@ from .checks import (
     check_key,
     check_keys,
     check_text,
-    is_larger,
     mappings,
     problem,
+    too_much,
 )
 from .figures import check_figure, check_status, is_text
 from .quantities import check_number
@@ -23,6 +23,7 @@ from .recipe_form import check_form
 from .recipe_steps import check_steps
 
 SCHEMA = 1
+DEEPEST = 20
 MAX_BYTES = 262144  # in three languages; the recipe is frozen whole into each make
 
 DOSE_UNITS = ("mL", "g", "kg", "pack")
@@ -52,8 +53,10 @@ def check_recipe(recipe: dict) -> "list[dict]":
     """
     if not isinstance(recipe, dict):
         return [problem("recipe", "not_a_mapping", None)]
-    if is_larger(recipe, MAX_BYTES):
-        return [problem("recipe", "too_large", MAX_BYTES)]
+    beyond = too_much(recipe, MAX_BYTES, DEEPEST)
+    if beyond is not None:
+        limit = MAX_BYTES if beyond == "too_large" else DEEPEST
+        return [problem("recipe", beyond, limit)]
     problems = _check_head(recipe)
     sources = recipe.get("sources")
     if not isinstance(sources, dict):

@@ -358,9 +358,8 @@ def test_a_correction_has_a_limit_in_every_direction(core, data, expected):
 def test_no_kind_takes_more_than_every_phone_can_keep(core):
     for kind in table.KINDS:
         event = Phone().event(kind, 5, junk=["j" * 100] * 4000)
-        most = 16384 + (262144 if kind == "make_opened" else 0)
         told = core("events", "check_event", event)
-        assert told == [problem("event", "too_large", most)], kind
+        assert told == [problem("event", "too_large", 16384)], kind
 
 
 def test_what_stands_beside_the_envelope_counts_too(core):
@@ -372,3 +371,9 @@ def test_what_stands_beside_the_envelope_counts_too(core):
 def test_the_longest_note_in_the_widest_letters_fits(core):
     event = Phone().event("note_added", 5, text="\U0001f9c0" * 2000)
     assert core("events", "check_event", event) == []
+
+
+def test_a_recipe_as_deep_as_nobody_writes_it_is_refused(core):
+    deep = {**recipe(), "remarks": nested(25)}
+    told = core("events", "check_event", Phone().opened(recipe=deep))
+    assert told == [problem("recipe", "too_deep", 20)]
