@@ -6,6 +6,7 @@ in the database before the next round, so that another worker does not tell it
 again; a push that was sent twice all the same replaces itself by its tag.
 """
 
+import logging
 from collections.abc import Callable, Iterable
 from concurrent.futures import ThreadPoolExecutor
 from typing import Any, NamedTuple
@@ -25,6 +26,8 @@ from server.store.pushes import Subscription
 
 Ask = Callable[..., Any]
 Send = Callable[..., int]
+
+log = logging.getLogger(__name__)
 
 WEEK_MS = 7 * 86_400_000
 DAY_MS = 86_400_000
@@ -58,6 +61,7 @@ class Delivery:
         self._send = send
         self._again: list[Job] = []
         self._told = Told()
+        self._unworded: set[str] = set()
 
     def turn(self, now_ms: int, real_ms: int) -> None:
         """Send what is to be sent now.
@@ -79,15 +83,27 @@ class Delivery:
         for person in dict.fromkeys(row.person for row in live):
             theirs = [row for row in live if row.person == person]
             before = self._told.heard(person) or NEW
-            told, theirs_now = _for_person(
-                before, theirs, standing, (now_ms, real_ms), seconds
-            )
+            try:
+                told, theirs_now = _for_person(
+                    before, theirs, standing, (now_ms, real_ms), seconds
+                )
+            except (LookupError, TypeError, ValueError, AttributeError):
+                # What cannot be worded for one must not silence the others.
+                self._note_unworded(person)
+                continue
+            self._unworded.discard(person)
             if told != before:
                 self._told.save_heard(person, told)
             jobs += theirs_now
         if not self._told.is_behind:  # or each test would be due again at once
             jobs += _weekly_tests(live, real_ms)
         self._send_all(jobs, address, key, real_ms)
+
+    def _note_unworded(self, person: str) -> None:
+        # Once: the next look is a second away.
+        if person not in self._unworded:
+            self._unworded.add(person)
+            log.exception("no push could be worded for person %s", person)
 
     def make_ready(self) -> None:
         """Make what the first push will need, while there is room for it."""

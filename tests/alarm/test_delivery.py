@@ -3,7 +3,7 @@
 import pytest
 
 from server import auth, live, store
-from server.alarm import Delivery
+from server.alarm import Delivery, message
 from server.config import Settings, settings
 from server.store import alarms as kept
 from server.store import pushes
@@ -310,3 +310,30 @@ def test_nobody_counts_as_told_by_a_server_that_has_no_key(app, phone, service):
     (settings().data_dir / "push-key.pem").unlink()
     turn(sends, 6.1)
     assert len(ada.heard()) == 1
+
+
+def test_what_cannot_be_worded_for_one_person_reaches_the_others(
+    app, phone, service, monkeypatch, caplog
+):
+    ada, bo = Listener(service, "Ada"), Listener(service, "Bo", "helper")
+    auth.change_person(bo.person, at(0), language="es")
+    right = message.of_alarms
+
+    def wrong(news, now_ms, language):
+        if language == "es":
+            raise KeyError("a word that is missing")
+        return right(news, now_ms, language)
+
+    monkeypatch.setattr(message, "of_alarms", wrong)
+    add(timer(phone, 1))
+    sends = delivery()
+    for at_min in (6, 6.1, 6.2):
+        turn(sends, at_min)
+    assert [row["body"] for row in ada.heard()] == ["Press: the time is up"]
+    assert bo.heard() == []
+    lines = [row for row in caplog.records if row.name == "server.alarm.delivery"]
+    assert [bo.person in line.getMessage() for line in lines] == [True]
+    # Once it can be worded, it is told: nothing counted as told before.
+    monkeypatch.setattr(message, "of_alarms", right)
+    turn(sends, 7)
+    assert [row["body"] for row in bo.heard()] == ["Press: se acabó el tiempo"]
