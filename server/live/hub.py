@@ -80,8 +80,13 @@ class Hub:
         ends_s = time.monotonic() + self.pace.life_s
         with self._lock:
             place.is_watched = True
-            self._coming.append(Viewer(place, channel, after, ends_s))
-        self._ring()
+            is_served = self._thread is not None
+            if is_served:
+                self._coming.append(Viewer(place, channel, after, ends_s))
+        if is_served:
+            self._ring()
+        else:
+            channel.close()  # the server has stopped meanwhile
 
     def leave(self, place: Place) -> None:
         """Give a place back, and end its stream if it has begun.

@@ -48,7 +48,8 @@ class Pace:
     """How often what is done.
 
     Args:
-        look_s: between two looks at the head of the log [s].
+        look_s: between two looks at the head of the log, each well under a
+            millisecond [s].
         failed_s: before the next look after one that failed [s].
         check_s: between two looks at who may still watch [s].
         comment_s: a viewer without news is told so after this long, for proxies

@@ -210,6 +210,17 @@ def test_all_streams_end_when_the_server_stops(begin):
     assert not hub.enter(Place("eve", "e", "e"))
 
 
+def test_a_stream_that_comes_after_the_stop_is_closed_at_once(begin):
+    hub = begin(Log())
+    late = Place("ada", "ada", "ada")
+    assert hub.enter(late)
+    hub.close()
+    hub.join(LONG_S)
+    mailbox = Mailbox()
+    hub.watch(late, 0, mailbox)
+    assert list(mailbox.parts()) == []
+
+
 def test_a_failed_look_is_logged_and_viewers_stay(begin, caplog):
     log = Log()
     log.is_broken = True
