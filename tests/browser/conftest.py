@@ -21,7 +21,7 @@ import uuid
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Error, sync_playwright
+from playwright.sync_api import Error, Locator, sync_playwright
 
 ROOT = Path(__file__).resolve().parent.parent.parent
 FLAGS = [
@@ -43,6 +43,42 @@ const [state, actions, { record }, db, desk, bridge, { clock, nowMs }, sync] =
     import("/js/data/clock.js"), import("/js/data/sync.js"),
   ]);
 """
+
+
+# As if a person had looked at the screen for a while; see parts/touch-guard.js.
+LOOK = """
+async () => {
+  if (!document.querySelector('script[src="/lib/page.js"]')) {
+    (await import("/js/parts/touch-guard.js")).settle(document.documentElement);
+  }
+  // The packed page shares no modules: there a second has to pass.
+  while (document.querySelector("[data-new]")) await new Promise(requestAnimationFrame);
+}
+"""
+
+
+def looked(page):
+    """Let a second pass for what has just come on the screen, without waiting it."""
+    page.evaluate(LOOK)
+
+
+@pytest.fixture(scope="session", autouse=True)
+def _taps_of_a_person_who_looks():
+    """Let `tap` press what the person has seen; touches by hand come unlooked."""
+    tap = Locator.tap
+
+    def tap_when_seen(locator, **given):
+        locator.wait_for()
+        for _ in range(5):
+            looked(locator.page)
+            tap(locator, **given)
+            # It moved or turned in between and asks for another look.
+            if not locator.page.locator(".is-waiting").count():
+                return
+
+    Locator.tap = tap_when_seen
+    yield
+    Locator.tap = tap
 
 
 def pytest_collection_modifyitems(items):

@@ -30,7 +30,8 @@ FIND = """
     found.scrollIntoView({ block: "center", behavior: "instant" });
     top = document.elementFromPoint(x(), y());
   }
-  const isFree = found.contains(top) && !found.disabled;
+  // What has just come takes no press yet.
+  const isFree = found.contains(top) && !found.disabled && !found.closest("[data-new]");
   window.aimedAt = found;
   return JSON.stringify([isFree, Math.round(x()), Math.round(y())]);
 }

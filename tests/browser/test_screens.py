@@ -12,7 +12,7 @@ from axe_playwright_python.sync_playwright import Axe
 
 from server.core.events import JUDGEMENTS, KINDS, ROLES
 from server.core.quantities import QUANTITIES
-from tests.browser.conftest import ROOT, until
+from tests.browser.conftest import ROOT, looked, until
 
 AXE = {
     "runOnly": {
@@ -34,7 +34,7 @@ TAPS = """
 () => [...document.querySelectorAll("button, input, textarea")].map((one) => {
   const box = one.getBoundingClientRect();
   // What has been scrolled out of sight cannot be hit.
-  const frame = one.closest(".scroll, .keypad-body")?.getBoundingClientRect();
+  const frame = one.closest(".scroll, .keypad-more")?.getBoundingClientRect();
   // Nor can what lies below a foot that stays in its place.
   const foot = one.closest(".foot") ? null : document.querySelector(".main .foot");
   const stays = foot && getComputedStyle(foot).position === "fixed";
@@ -89,6 +89,7 @@ def show(phone, place):
     """Go to a place by its address, as a link or the Back key would."""
     phone.page.evaluate("(place) => { location.hash = '#/' + place; }", place)
     phone.page.wait_for_timeout(350)
+    looked(phone.page)
 
 
 def read_cautions(phone):
@@ -97,6 +98,7 @@ def read_cautions(phone):
         accept.tap()
         # A second tap would land on the step's own button, which comes there next.
         accept.wait_for(state="detached")
+        looked(phone.page)
 
 
 @pytest.fixture
@@ -174,6 +176,8 @@ def problems_of_layout(page, wide, high):
         across = 0.6 * wide if high > wide else 300
         least = (96, across) if one["primary"] else (60, 60)
         least = (72, 72) if one["key"] and "sign" not in one["name"] else least
+        if one["key"] and high < 600:
+            least = (48, 60)  # keys shrink before anything of a pad goes out of sight
         if one["height"] < least[0] - 0.5 or one["width"] < least[1] - 0.5:
             found.append(f"small: {one['name']} {one['width']}x{one['height']}")
         if one["primary"] and high > wide and one["top"] < 0.4 * high:
@@ -322,6 +326,7 @@ class Finger:
         self.cdp = phone.context.new_cdp_session(phone.page)
 
     def middle(self, locator):
+        looked(self.page)
         box = locator.bounding_box()
         return box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
 

@@ -79,6 +79,7 @@ export const EN_PAGE = {
   'status.unsent.one': '1 entry not sent yet, {age} old',
   'status.unsent.many': '{n} entries not sent yet, oldest {age}',
   'status.last_word': 'Last answer {age} ago',
+  'status.just_changed': 'That had just changed. Look, then tap again.',
   'status.two_touches': 'Two touches at once: only the first counted. Wipe the screen.',
   'status.core_failed': 'This phone cannot work out the make yet; it tries again',
   'status.clock': 'The clock of this phone is wrong',
@@ -107,6 +108,8 @@ export const EN_PAGE = {
   'countdown.line_left': '{time} left',
   'countdown.line_over': '{time} over',
 
+  'keypad.wanted': 'Wanted: {band}',
+  'keypad.from_before': 'Typed at {at}, not saved yet.',
   'keypad.last': 'Last: {value}',
   'keypad.no_last': 'No value before',
   'keypad.save': 'Save',

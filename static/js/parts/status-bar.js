@@ -1,6 +1,7 @@
 import { html } from './html.js';
 import { leftOutMs, Tap } from './tap.js';
 import { secondMs } from './ticker.js';
+import { leftOutAsNewMs } from './touch-guard.js';
 import { tapper } from './people-names.js';
 import { LockButton } from './wet-lock.js';
 import {
@@ -32,9 +33,14 @@ function diskWords(person) {
 
 const HINT_MS = 5000;
 
+function isFresh(ms) {
+  return ms !== null && secondMs.value && performance.now() - ms < HINT_MS;
+}
+
 function TouchHint() {
-  const isFresh = leftOutMs.value !== null && secondMs.value && performance.now() - leftOutMs.value < HINT_MS;
-  return isFresh ? html`<span class="hint" role="alert">${t('status.two_touches')}</span>` : null;
+  const [two, asNew] = [leftOutMs.value, leftOutAsNewMs.value];
+  const key = isFresh(two) && !(asNew > two) ? 'status.two_touches' : isFresh(asNew) ? 'status.just_changed' : null;
+  return key ? html`<span class="hint" role="alert">${t(key)}</span>` : null;
 }
 
 /** Always on top: what is not yet on the server, the network, who is tapping. */
@@ -44,9 +50,9 @@ export function StatusBar({ title }) {
   const isCut = net.value !== 'online' && net.value !== 'unknown';
   return html`<header class="status">
     <div class="status-row">
-      <${Tap} class="status-button" onTap=${() => go('menu')}>${t('nav.menu')}</${Tap}>
+      <${Tap} class="status-button" means="menu" onTap=${() => go('menu')}>${t('nav.menu')}</${Tap}>
       <span class="status-title">${title}</span>
-      ${person ? html`<${LockButton} /><${Tap} class="status-button" label=${t('status.person', { name: person.name })} onTap=${() => go('who')}>${person.name}</${Tap}>` : null}
+      ${person ? html`<${LockButton} /><${Tap} class="status-button" means="who" label=${t('status.person', { name: person.name })} onTap=${() => go('who')}>${person.name}</${Tap}>` : null}
     </div>
     <div class=${`status-words ${isCut || disk || unsent.value || core.value === 'failed' ? 'is-check' : ''}`} role="status">
       <${TouchHint} />

@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { html } from './html.js';
+import { isSettled, meaningOf, settle } from './touch-guard.js';
 
 // One button for wet and gloved hands.
 //
@@ -16,6 +17,8 @@ import { html } from './html.js';
 // Two contacts: when the first one lies on a button, the second is ignored (two
 // buttons must never fire at once). When the first lies on nothing, it is water
 // or a thumb on the edge, and the second one is the tap.
+//
+// What has just come under the finger takes no press: see touch-guard.js.
 
 const GUARD_MS = 350; // wet fingers bounce; a second act this soon is no act
 const AFTER_POINTER_MS = 1000; // a click this soon after a pointer belongs to it
@@ -67,11 +70,13 @@ function isInside(event, box) {
 /**
  * A button that takes wet, drifting and double touches as a person meant them.
  *
- * @param {object} props onTap, class, disabled, label (spoken), guardMs, pressed
+ * @param {object} props onTap, class, disabled, label (spoken), guardMs, pressed;
+ *   means: what a press does, where the words do not say it all; steady: a key that
+ *   does the same at all times, so that it may be pressed as soon as it is there
  */
 export function Tap({
   onTap, class: name = '', disabled = false, label, guardMs = GUARD_MS,
-  pressed, children, ...rest
+  pressed, means, steady = false, children, ...rest
 }) {
   const held = useRef(null);
   const lastMs = useRef(-Infinity);
@@ -92,22 +97,25 @@ export function Tap({
       leftOutMs.value = performance.now(); // never silently: the screen says so
       return;
     }
-    const box = event.currentTarget.getBoundingClientRect();
-    held.current = { pointerId: event.pointerId, box };
-    event.currentTarget.setPointerCapture?.(event.pointerId);
-    event.currentTarget.classList.add('is-down');
+    const button = event.currentTarget;
+    if (!isSettled(button, event)) return;
+    if (steady) settle(button.closest('.keypad') ?? button);
+    held.current = { pointerId: event.pointerId, box: button.getBoundingClientRect(), meaning: meaningOf(button) };
+    button.setPointerCapture?.(event.pointerId);
+    button.classList.add('is-down');
   };
   const onPointerUp = (event) => {
     if (held.current?.pointerId !== event.pointerId) return;
-    const { box } = held.current;
+    const { box, meaning } = held.current;
     release(event);
-    if (isInside(event, box)) act();
+    // Another phone's entry may have turned it while the finger lay on it.
+    if (isInside(event, box) && meaning === meaningOf(event.currentTarget)) act();
   };
   const onPointerCancel = (event) => {
     if (held.current?.pointerId === event.pointerId) release(event);
   };
-  const onClick = () => {
-    if (performance.now() - lastPointerMs > AFTER_POINTER_MS) act();
+  const onClick = (event) => {
+    if (performance.now() - lastPointerMs > AFTER_POINTER_MS && isSettled(event.currentTarget, null)) act();
   };
   const onKeyDown = (event) => {
     if (event.repeat && (event.key === 'Enter' || event.key === ' ')) {
@@ -117,7 +125,7 @@ export function Tap({
     }
   };
   return html`<button
-    type="button" data-tap class=${'tap ' + name} disabled=${disabled}
+    type="button" data-tap data-means=${means} data-steady=${steady ? '' : undefined} class=${'tap ' + name} disabled=${disabled}
     aria-label=${label} aria-pressed=${pressed}
     onPointerDown=${onPointerDown} onPointerUp=${onPointerUp}
     onPointerCancel=${onPointerCancel} onClick=${onClick} onKeyDown=${onKeyDown}

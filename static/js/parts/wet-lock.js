@@ -37,7 +37,7 @@ export function unlock() {
 
 /** In the status bar: one tap locks. */
 export function LockButton() {
-  return html`<${Tap} class="status-button" label=${t('lock.button_label')} onTap=${lock}>${t('lock.button')}</${Tap}>`;
+  return html`<${Tap} class="status-button" means="lock" label=${t('lock.button_label')} onTap=${lock}>${t('lock.button')}</${Tap}>`;
 }
 
 /** The cover over every screen while it is locked. */

@@ -58,6 +58,7 @@ export const SCREENS = {
   'status.unsent.one': '1 anotación sin enviar, de hace {age}',
   'status.unsent.many': '{n} anotaciones sin enviar, la más vieja de hace {age}',
   'status.last_word': 'Última respuesta hace {age}',
+  'status.just_changed': 'Eso acaba de cambiar. Mire y vuelva a pulsar.',
   'status.two_touches': 'Dos toques a la vez: solo contó el primero. Seque la pantalla.',
   'status.core_failed': 'Este teléfono aún no puede calcular; lo intenta de nuevo',
   'status.clock': 'El reloj de este teléfono está mal',
@@ -86,6 +87,8 @@ export const SCREENS = {
   'countdown.line_left': 'quedan {time}',
   'countdown.line_over': '{time} de más',
 
+  'keypad.wanted': 'Meta: {band}',
+  'keypad.from_before': 'Tecleado a las {at}, aún sin guardar.',
   'keypad.last': 'Último: {value}',
   'keypad.no_last': 'Sin valor anterior',
   'keypad.save': 'Guardar',

@@ -59,6 +59,7 @@ export const SCREENS = {
   'status.unsent.one': '1 saisie pas encore envoyée, depuis {age}',
   'status.unsent.many': '{n} saisies pas encore envoyées, la première depuis {age}',
   'status.last_word': 'Dernière réponse il y a {age}',
+  'status.just_changed': 'Cela vient de changer. Regardez, puis touchez à nouveau.',
   'status.two_touches': 'Deux doigts à la fois\u00a0: seul le premier a compté. Essuyez l’écran.',
   'status.core_failed': 'Ce téléphone ne peut pas encore calculer ; il réessaie',
   'status.clock': 'L’horloge de ce téléphone est fausse',
@@ -87,6 +88,8 @@ export const SCREENS = {
   'countdown.line_left': 'reste {time}',
   'countdown.line_over': 'retard {time}',
 
+  'keypad.wanted': 'Cible\u00a0: {band}',
+  'keypad.from_before': 'Tapé à {at}, pas encore enregistré.',
   'keypad.last': 'Dernière\u00a0: {value}',
   'keypad.no_last': 'Pas de valeur avant',
   'keypad.save': 'Enregistrer',
