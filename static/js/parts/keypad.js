@@ -1,9 +1,12 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { html } from './html.js';
+import { useDraft } from './draft.js';
 import { Tap } from './tap.js';
+import { WhoseLine } from './whose.js';
 import { problemsText } from './acts.js';
 import { refuse } from './sound.js';
-import { point, typedText } from '../format.js';
+import { nowMs } from './source.js';
+import { clockDay, point, typedText } from '../format.js';
 import { t } from '../messages/index.js';
 
 // The phone's own keyboard covers the screen, gives a comma where a point is
@@ -51,16 +54,19 @@ function keyOf(event) {
  *   problemWords(problems, typed): words of a refusal where a field has its own;
  *   askText(ask, typed): words of a second look; quantity: whose limits are
  *   named in problems; save(value, typed): true when
- *   kept; saveWord; onBack; onTyped(typed): after each key; children: shown above the keys; isBare: a figure
- *   that none came before, so nothing stands beside it; aside: beside Save
+ *   kept; saveWord; onBack; onTyped(typed): after each key, by a pad that keeps what
+ *   is half typed itself; children: shown above the keys; isBare: a figure that none
+ *   came before, so nothing stands beside it; aside: beside Save; wanted: the band in words
  */
 export function Keypad({
   title, unit, decimals, signed = false, start = '', last, read, difference,
-  askText, problemWords, save, saveWord, hint, quantity, onBack, onTyped, isBare = false, aside = null, children,
+  askText, problemWords, save, saveWord, hint, quantity, onBack, onTyped, isBare = false, aside = null, wanted = '', children,
 }) {
-  const [typed, setTyped] = useState(start);
+  const draft = useDraft(onTyped ? null : `${title} ${unit}`, nowMs);
+  const [typed, setTyped] = useState(draft.found?.typed ?? start);
   // A second key may come before the first is painted: it counts from here.
-  const newest = useRef(start);
+  const newest = useRef(typed);
+  const [isFromBefore, setFromBefore] = useState(Boolean(draft.found));
   const [answer, setAnswer] = useState(null);
   const [phase, setPhase] = useState('typing'); // typing, asking, saving, unsaved
   const [denied, setDenied] = useState(null); // the key that could not be taken
@@ -80,6 +86,8 @@ export function Keypad({
     setTyped(next);
     setPhase('typing');
     setDenied(null);
+    setFromBefore(false);
+    draft.hold(next === start ? '' : next);
     onTyped?.(next);
   };
   const press = (key) => {
@@ -97,6 +105,7 @@ export function Keypad({
   const keep = async () => {
     setPhase('saving');
     const isKept = await save(answer.value, typed);
+    if (isKept) draft.drop();
     setPhase(isKept ? 'typing' : 'unsaved');
   };
   const onSave = () => {
@@ -118,7 +127,7 @@ export function Keypad({
     return () => removeEventListener('keydown', onKey);
   });
 
-  const key = (name, shown, spoken, look = '') => html`<${Tap}
+  const key = (name, shown, spoken, look = '') => html`<${Tap} steady
     class=${'key ' + look} guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => press(name)}>${shown}</${Tap}>`;
   const isAsking = phase === 'asking';
   const isRefused = isAnswered && answer.problems.length > 0;
@@ -127,32 +136,37 @@ export function Keypad({
     if (denied === '.' && decimals > 0) return t('keypad.one_point');
     return newest.current.includes('.') || denied === '.' ? t('keypad.decimals', { n: decimals }) : t('keypad.full');
   };
-  const stepKey = (way, shown, spoken) => html`<${Tap}
+  const says = () => {
+    if (phase === 'unsaved') return t('keypad.unsaved');
+    if (isRefused) return refusal();
+    if (denied) return deniedWords();
+    return isFromBefore ? t('keypad.from_before', { at: clockDay(draft.found.at_ms, nowMs()) }) : '';
+  };
+  const stepKey = (way, shown, spoken) => html`<${Tap} steady
     class="key key-step" guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => step(way)}>${shown}</${Tap}>`;
+  // The order is that of giving way: what stands last in .keypad-more is scrolled
+  // out first; title, value, keys and Save never are. See keypad.css.
   return html`<section class="keypad" aria-label=${title}>
     <div class="keypad-title">
-      <${Tap} class="back" onTap=${onBack}>‹ ${t('word.back')}</${Tap}><h2>${title}</h2>
+      <${Tap} class="back" onTap=${onBack}>‹ ${t('word.back')}</${Tap}>
+      <div class="keypad-name"><h2>${title}</h2><${WhoseLine} /></div>
     </div>
-    <div class="keypad-body">
-    <div class="keypad-head">
+    <div class=${`entered ${phase === 'unsaved' || isRefused ? 'is-bad' : ''} ${isFromBefore ? 'is-from-before' : ''}`} aria-live="polite">
+      <span class="entered-value">${typed ? typedText(typed) : '–'}</span>
+      <span class="entered-unit">${unit}</span>
+      ${signed ? key('sign', '+/−', t('keypad.sign'), 'key-sign') : null}
+    </div>
+    <p class=${isRefused || phase === 'unsaved' ? 'keypad-says is-bad' : 'keypad-says'} role="status">${says()}</p>
+    <div class="keypad-more">
+      ${isAsking ? html`<p class="lead is-asking" role="alert">${askText(answer.ask, typed)}</p>` : children}
+      ${wanted ? html`<p>${t('keypad.wanted', { band: wanted })}</p>` : null}
       ${hint ? html`<p class="quiet">${hint}</p>` : null}
-      <div class=${`entered ${phase === 'unsaved' || isRefused ? 'is-bad' : ''}`} aria-live="polite">
-        <span class="entered-value">${typed ? typedText(typed) : '–'}</span>
-        <span class="entered-unit">${unit}</span>
-        ${signed ? key('sign', '+/−', t('keypad.sign'), 'key-sign') : null}
-      </div>
       ${isBare ? null : html`<div class="keypad-last">
         ${stepKey(-1, '−', t('keypad.less'))}
         <p>${last ? t('keypad.last', { value: last.text }) : t('keypad.no_last')}
           ${isReady && last && difference ? html` <b>${difference(answer.value)}</b>` : null}</p>
         ${stepKey(1, '+', t('keypad.more'))}
       </div>`}
-      <p class=${isRefused || phase === 'unsaved' ? 'keypad-says is-bad' : 'keypad-says'} role="status">
-        ${phase === 'unsaved' ? t('keypad.unsaved')
-          : isRefused ? refusal()
-          : denied ? deniedWords() : ''}
-      </p>
-      ${isAsking ? html`<p class="lead is-asking" role="alert">${askText(answer.ask, typed)}</p>` : children}
     </div>
     ${isAsking ? null : html`<div class="keys">
       ${DIGITS.map((digit) => key(digit, digit))}
@@ -160,7 +174,6 @@ export function Keypad({
       ${key('0', '0')}
       ${key('back', '⌫', t('keypad.back'))}
     </div>`}
-    </div>
     <div class="foot">
       ${isAsking
         ? html`<${Tap} key="keep" class="primary is-check" onTap=${keep}>${t('keypad.keep_it', { value: typedText(typed), unit })}</${Tap}>

@@ -16,7 +16,7 @@ export function TimePad({ startMs, latestMs, onChange }) {
   };
   return html`<div class="time-pad">
     <div class="entered"><span class="entered-value">${clock(ms)}</span><span class="entered-unit">${day(ms)}</span></div>
-    <div class="time-keys">${STEPS_MIN.map((minutes) => html`<${Tap} key=${minutes} class="key" guardMs=${75}
+    <div class="time-keys">${STEPS_MIN.map((minutes) => html`<${Tap} key=${minutes} class="key" steady guardMs=${75}
       label=${t(minutes < 0 ? 'time.earlier' : 'time.later', { n: Math.abs(minutes) })}
       onTap=${() => move(minutes)}>${minutes < 0 ? '−' : '+'}${Math.abs(minutes)}</${Tap}>`)}</div>
   </div>`;

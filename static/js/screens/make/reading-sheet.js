@@ -6,7 +6,7 @@ import { Tap } from '../../parts/tap.js';
 import { act } from '../../parts/acts.js';
 import { readingText } from '../../parts/reading-text.js';
 import { call } from '../../parts/source.js';
-import { bare, change, formOf, quantity, typedFrom, typedText, unitName } from '../../format.js';
+import { band, bare, change, formOf, quantity, typedFrom, typedText, unitName } from '../../format.js';
 import { t } from '../../messages/index.js';
 
 /** The form that a pad keeps while it is open: figures half typed keep their unit. */
@@ -41,7 +41,7 @@ function ChoiceReading({ name, onSave, onBack }) {
 const CHOICES = ['drug_test', 'phosphatase_test'];
 
 /** Enter one reading of a quantity into the make. */
-export function ReadingSheet({ make, step, name, last, hint, place, onBack }) {
+export function ReadingSheet({ make, step, name, last, hint, place, target, onBack }) {
   const form = useForm(name);
   const save = async (value, typed) => {
     const data = { quantity: name, value, typed, typed_unit: form.typed };
@@ -57,6 +57,7 @@ export function ReadingSheet({ make, step, name, last, hint, place, onBack }) {
     <${Keypad} onBack=${onBack} title=${t('quantity.' + name)} quantity=${name} unit=${unitName(form.unit)} decimals=${form.decimals}
       signed=${form.signed} hint=${hint} read=${readQuantity(name, form, last?.value)} save=${save}
       last=${last ? { typed: typedFrom(name, last.value), text: quantity(name, last.value) } : null}
+      wanted=${target ? band(name, target.low, target.high) : ''}
       difference=${last ? (value) => change(name, value, last.value) : null}
       askText=${askWords(name, last)} />
   </div>`;

@@ -1,0 +1,37 @@
+import { useState } from 'preact/hooks';
+
+// What was typed and not saved, for whoever comes back to the same pad. It lives as
+// long as the app is open on this phone, and says when it was typed.
+
+const HEAD = 'typed:';
+
+function read(place) {
+  try {
+    return JSON.parse(sessionStorage.getItem(HEAD + place));
+  } catch {
+    return null;
+  }
+}
+
+function keep(place, draft) {
+  try {
+    if (draft) sessionStorage.setItem(HEAD + place, JSON.stringify(draft));
+    else sessionStorage.removeItem(HEAD + place);
+  } catch { /* a full disk: it lives as long as the pad is open */ }
+}
+
+/**
+ * A draft of what a pad at this address asks for.
+ *
+ * @param {?string} name of the pad; null for a pad that keeps its own
+ * @returns {{found: ?{typed: string, at_ms: number}, hold: function(string), drop: function()}}
+ */
+export function useDraft(name, nowMs) {
+  const [place] = useState(() => name && `${location.hash} ${name}`);
+  const [found] = useState(() => (place ? read(place) : null));
+  return {
+    found,
+    hold: (typed) => place && keep(place, typed === '' ? null : { typed, at_ms: nowMs() }),
+    drop: () => place && keep(place, null),
+  };
+}
