@@ -5,7 +5,7 @@ import { lookFirst } from "./data/live.js";
 import { begin, remember } from "./data/start.js";
 import { startHands } from "./parts/hands.js";
 import { startScreens } from "./screens/index.js";
-import { stepShown } from "./screens/make/chosen.js";
+import { stepShown } from "./parts/chosen.js";
 import { buttonWords } from "./screens/make/primary.js";
 
 const LOOK_FIRST_MS = 3000;

@@ -17,7 +17,7 @@ LOOK = """
     place: location.hash,
     step: one(".step-title"),
     title: one(".keypad-title h2, .sheet-head h1"),
-    button: one(".foot .primary"),
+    button: one(".foot .primary-does") || one(".foot .primary"),
     cautions: all(".cautions li").length,
     hasPad: document.querySelector(".keypad") !== null,
     isAsking: document.querySelector(".is-asking") !== null,

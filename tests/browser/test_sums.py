@@ -99,7 +99,7 @@ def open_step(phone, make, step):
     phone.page.evaluate(script, [f"{make}:{step}"])
     phone.reload()
     choose = """
-      const { chooseStep } = await import("/js/screens/make/chosen.js");
+      const { chooseStep } = await import("/js/parts/chosen.js");
       chooseStep(args[0], args[1]);
     """
     phone.run(choose, make, step)

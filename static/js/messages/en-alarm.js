@@ -23,6 +23,8 @@ export const EN_ALARM = {
   'alarm.more.many': '{n} more',
   'alarm.none': 'No alarm stands.',
   'alarm.ahead': 'What rings next',
+  'alarm.other_vat': 'Other vat: {whose}',
+  'alarm.other_make': 'Other make: {whose}',
   'alarm.no_shift': 'silent here: no shift started',
   'alarm.sound_off': 'The sound is not unlocked yet.',
   'alarm.sound_interrupted': 'The phone took the sound away. Tap the screen.',

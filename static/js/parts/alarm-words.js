@@ -1,5 +1,6 @@
 import { alertText } from './alert-line.js';
 import { secondMs } from './ticker.js';
+import { whoseOf } from './whose.js';
 import { foundLate } from '../data/alarm.js';
 import { age, span } from '../format.js';
 import { own, t } from '../messages/index.js';
@@ -17,9 +18,21 @@ export function alarmText(alarm) {
   return alertText({ ...alarm.numbers, key: alarm.key, step: alarm.step }, [{ key: alarm.step, title: alarm.title }]);
 }
 
-/** Where it is: the make and its vat. */
+/** Where it is: the vat, then the make. */
 export function alarmPlace(alarm) {
-  return [alarm.make_name, alarm.vat].filter(Boolean).join(' · ');
+  return [alarm.vat, alarm.make_name].filter(Boolean).join(' · ');
+}
+
+function madeOf(alarm) {
+  return { id: alarm.make, name: alarm.make_name, vat: alarm.vat };
+}
+
+/** Whose it is, and clearly so where that is another make than the open one. */
+export function alarmWhose(alarm, openMake) {
+  const whose = whoseOf(madeOf(alarm));
+  if (!openMake || openMake === alarm.make) return whose;
+  const isOtherVat = alarm.vat && whose === alarm.vat;
+  return t(isOtherVat ? 'alarm.other_vat' : 'alarm.other_make', { whose });
 }
 
 /** How long ago it began, and whether this screen was asleep then. */

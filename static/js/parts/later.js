@@ -3,7 +3,7 @@ import { effect, signal } from '@preact/signals';
 import { html } from './html.js';
 import * as acts from './acts.js';
 import { silenceAlarm } from './alarm-bar.js';
-import { alarmPlace, alarmText, markOf } from './alarm-words.js';
+import { alarmText, alarmWhose, markOf } from './alarm-words.js';
 import { alertText } from './alert-line.js';
 import { Countdown } from './countdown.js';
 import { HoldBar } from './hold-bar.js';
@@ -14,6 +14,7 @@ import { StateMark } from './state-mark.js';
 import { stepTitle } from './step-title.js';
 import { pressTap, Tap } from './tap.js';
 import { secondMs } from './ticker.js';
+import { whoseOf } from './whose.js';
 import * as source from './source.js';
 import { alarms, ring } from '../data/alarm.js';
 import { clock, span } from '../format.js';
@@ -25,10 +26,10 @@ import { route } from '../router.js';
 // have signals of its own. So each is a function of this kit. The service worker
 // keeps them in quiet time, so that they are there without a network.
 const KIT = {
-  alarms, alarmPlace, alarmText, alertText, clock, Countdown, effect, HoldBar, html, later,
+  alarms, alarmText, alarmWhose, alertText, clock, Countdown, effect, HoldBar, html, later,
   MainFigure, markOf, mayAs, own, pressTap, ring, route, Row, secondMs, Sheet, signal,
   silenceAlarm, span, StateMark, stepState, stepTitle, t, Tap, tapper, tn, useEffect,
-  useRef, useState,
+  useRef, useState, whoseOf,
   ...acts, ...source,
 };
 const FOLDER = '/js/parts/later/';

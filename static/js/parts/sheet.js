@@ -1,5 +1,6 @@
 import { html } from './html.js';
 import { Tap } from './tap.js';
+import { WhoseLine } from './whose.js';
 import { t } from '../messages/index.js';
 
 /** A screen opened over another: a title, a way back, its content and its foot. */
@@ -7,7 +8,7 @@ export function Sheet({ title, onBack, backWord, foot, children, class: name = '
   // Where nothing is to be tapped, the keys of a keyboard need a place to scroll from.
   return html`<div class=${'sheet ' + name}>
     <div class="sheet-head">
-      <${Tap} class="back" onTap=${onBack}>‹ ${backWord ?? t('word.back')}</${Tap}>
+      <${Tap} class="back" onTap=${onBack}>‹ ${backWord ?? t('word.back')}</${Tap}><${WhoseLine} />
       ${title ? html`<h1>${title}</h1>` : null}
     </div>
     <div class="scroll" tabindex=${isReadOnly ? 0 : undefined}>${children}</div>

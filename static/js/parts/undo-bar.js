@@ -3,6 +3,7 @@ import { Tap } from './tap.js';
 import { secondMs } from './ticker.js';
 import { lastAct, trouble, undo } from './acts.js';
 import { unsaved } from './source.js';
+import { whoseId } from './whose.js';
 import { t, tn } from '../messages/index.js';
 import { go } from '../router.js';
 
@@ -21,8 +22,8 @@ export function UndoBar() {
       : null}
     ${isOpen
       ? html`<div class="bar">
-          <span class="bar-text">${last.said}</span>
-          ${last.isFinal ? null : html`<${Tap} class="bar-button" onTap=${undo}>${t('undo.button')}</${Tap}>`}
+          <span class="bar-text">${last.said} ${whoseId(last.event.make) ? html`<b class="whose">${whoseId(last.event.make)}</b>` : null}</span>
+          ${last.isFinal ? null : html`<${Tap} class="bar-button" means=${'undo/' + last.event.id} onTap=${undo}>${t('undo.button')}</${Tap}>`}
         </div>`
       : null}
   </div>`;

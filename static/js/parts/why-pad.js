@@ -4,6 +4,7 @@ import { html } from './html.js';
 import { Tap } from './tap.js';
 import { Choices, Sheet } from './sheet.js';
 import { TextField } from './text-field.js';
+import { WhoseLine } from './whose.js';
 import { t } from '../messages/index.js';
 
 const HOLD_MS = 900;
@@ -29,7 +30,7 @@ export function WhyPad({ title, lead, reasons = [], doWord, onDone, onBack, isGr
   return html`<${Sheet} title=${title} onBack=${onBack}
     foot=${isHeld
       ? html`<${HoldBar} class=${isGrave ? 'is-act' : ''} holdMs=${HOLD_MS} isTwice words=${doWord} hint=${t('hold.hint')} disabled=${isOff} onDone=${done} />`
-      : html`<${Tap} class=${isGrave ? 'primary is-act' : 'primary'} disabled=${isOff} onTap=${done}>${doWord}</${Tap}>`}>
+      : html`<${Tap} class=${isGrave ? 'primary is-act' : 'primary'} disabled=${isOff} onTap=${done}>${doWord}<${WhoseLine} /></${Tap}>`}>
     ${lead ? html`<p class="lead">${lead}</p>` : null}
     ${children}
     <h2>${t('why.title')}</h2>

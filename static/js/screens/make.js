@@ -7,6 +7,7 @@ import { Tap } from '../parts/tap.js';
 import { TaskLine } from '../parts/task-line.js';
 import { BrokenLines, UnreadLines } from '../parts/broken-lines.js';
 import { ClashLines } from '../parts/clash-lines.js';
+import { Whose, whoseOf } from '../parts/whose.js';
 import { board, keepAwake, openMake, view } from '../parts/source.js';
 import { mayAs } from '../parts/people-names.js';
 import { clockDay, span } from '../format.js';
@@ -18,7 +19,7 @@ import { BatchSheet } from './make/batch-sheet.js';
 import { Adds, Curd, Moulds, Readings, Timers } from './make/blocks.js';
 import { BrokenMake } from './make/broken-make.js';
 import { Cautions, hasUnreadCautions } from './make/cautions.js';
-import { chooseStep, stepShown } from './make/chosen.js';
+import { chooseStep, leaveMake, stepShown } from '../parts/chosen.js';
 import { JudgeSheet } from './make/curd.js';
 import { EquipmentSheet } from './make/equipment-sheet.js';
 import { useFullStep } from './make/full-step.js';
@@ -65,7 +66,8 @@ function sheetFor(make, shown, rest, step) {
   if (name === 'other') return html`<${OtherReading} make=${make} step=${key} onBack=${onBack} />`;
   if (name === 'timer') return html`<${TimerSheet} make=${make} step=${key} onBack=${onBack} />`;
   if (name === 'reading' && arg === 'wheel_mass_kg') return html`<${WeighSheet} make=${make} shown=${shown} step=${step} size=${size} onBack=${onBack} />`;
-  if (name === 'reading') return html`<${ReadingSheet} make=${make} step=${step?.key} name=${arg} last=${lastOf(shown, step, arg)} onBack=${onBack} />`;
+  if (name === 'reading') return html`<${ReadingSheet} make=${make} step=${step?.key} name=${arg} last=${lastOf(shown, step, arg)}
+    target=${step?.targets.find((one) => one.quantity === arg)} onBack=${onBack} />`;
   if (!step) return null;
   const add = step.adds.find((one) => one.ingredient === arg);
   if (name === 'add' && add) return html`<${AddSheet} make=${make} step=${step.key} add=${add} onBack=${onBack} />`;
@@ -79,13 +81,14 @@ function sheetFor(make, shown, rest, step) {
 }
 
 function MakeHead({ shown }) {
-  const late = shown.day.late_s;
-  const endMs = shown.day.expected_end_ms;
-  const words = t(endMs > shown.now_ms ? 'make.day_end' : 'make.day_ended', { at: clockDay(endMs, shown.now_ms) });
+  const { make, day } = shown;
+  const late = day.late_s;
+  const words = t(day.expected_end_ms > shown.now_ms ? 'make.day_end' : 'make.day_ended', { at: clockDay(day.expected_end_ms, shown.now_ms) });
   return html`<div class="make-head">
-    <b class="make-name">${shown.make.name}</b>
-    <span>${t('make.batch', { batch: shown.make.batch })}${shown.make.vat ? ' · ' + shown.make.vat : ''}</span>
-    <span>${words}${late > 60 ? ', ' + t('make.late', { by: span(late) }) : late < -60 ? ', ' + t('make.early', { by: span(late) }) : ''}</span>
+    <b class="make-whose">${whoseOf(make)}</b>
+    ${make.vat ? html`<span class="make-name make-more">${make.name}</span>` : null}
+    <span class="make-more">${t('make.batch', { batch: make.batch })}</span>
+    <span class="make-more">${words}${late > 60 ? ', ' + t('make.late', { by: span(late) }) : late < -60 ? ', ' + t('make.early', { by: span(late) }) : ''}</span>
   </div>`;
 }
 
@@ -97,14 +100,7 @@ function Tabs({ make, shown, step }) {
     onTap=${() => chooseStep(make, one.key)}>${own(one.title)}</${Tap}>`)}</div>`;
 }
 
-/** One step at a time: what to do, its number, and one large button. */
-export function MakeScreen({ make, rest }) {
-  useEffect(() => { openMake(make); }, [make]);
-  useEffect(() => {
-    keepAwake(true); // wet hands cannot unlock a phone
-    return () => { keepAwake(false); };
-  }, []);
-  const shown = view.value?.make.id === make ? view.value : null;
+function MakePage({ make, rest, shown }) {
   const [sheetName, sheetKey] = rest;
   const isAbout = shown?.steps.some((one) => one.key === sheetKey);
   const key = isAbout ? sheetKey : shown && stepShown(shown)?.key;
@@ -151,4 +147,16 @@ export function MakeScreen({ make, rest }) {
     </div>
     ${step && canAct ? html`<div class="foot"><${PrimaryButton} make=${make} step=${step} /></div>` : null}
   </div>`;
+}
+
+/** One step at a time: what to do, its number, and one large button. */
+export function MakeScreen({ make, rest }) {
+  useEffect(() => { openMake(make); }, [make]);
+  useEffect(() => {
+    keepAwake(true); // wet hands cannot unlock a phone
+    return () => { keepAwake(false); };
+  }, []);
+  useEffect(() => () => leaveMake(make), [make]);
+  const shown = view.value?.make.id === make ? view.value : null;
+  return html`<${Whose.Provider} value=${shown && whoseOf(shown.make)}><${MakePage} make=${make} rest=${rest} shown=${shown} /></${Whose.Provider}>`;
 }

@@ -17,7 +17,7 @@ import { mayAs } from '../parts/people-names.js';
 import { clockDay, count, span } from '../format.js';
 import { inside, own, t, tn } from '../messages/index.js';
 import { go } from '../router.js';
-import { chooseStep } from './make/chosen.js';
+import { chooseStep } from '../parts/chosen.js';
 
 const LATER_SHOWN = 6;
 const HOUR_MS = 3600000;

@@ -8,7 +8,7 @@ import { TaskWords } from '../parts/task-line.js';
 import { clockSpan, span } from '../format.js';
 import { own, t, whyWords } from '../messages/index.js';
 import { go, swap } from '../router.js';
-import { chooseStep } from './make/chosen.js';
+import { chooseStep } from '../parts/chosen.js';
 
 function Times({ step, nowMs }) {
   const begun = step.begun?.at_ms ?? step.expected_begin_ms;

@@ -23,6 +23,8 @@ export const ALARM = {
   'alarm.more.many': '{n} más',
   'alarm.none': 'No hay ninguna alarma.',
   'alarm.ahead': 'Qué suena después',
+  'alarm.other_vat': 'Otra cuba: {whose}',
+  'alarm.other_make': 'Otra elaboración: {whose}',
   'alarm.no_shift': 'aquí en silencio: turno sin empezar',
   'alarm.sound_off': 'El sonido aún no está activado.',
   'alarm.sound_interrupted': 'El teléfono cortó el sonido. Toque la pantalla.',

@@ -23,6 +23,8 @@ export const ALARM = {
   'alarm.more.many': '{n} autres',
   'alarm.none': 'Aucune alarme.',
   'alarm.ahead': 'Ce qui sonne ensuite',
+  'alarm.other_vat': 'Autre cuve\u00a0: {whose}',
+  'alarm.other_make': 'Autre fabrication\u00a0: {whose}',
   'alarm.no_shift': 'muet ici\u00a0: aucun poste commencé',
   'alarm.sound_off': 'Le son n’est pas encore débloqué.',
   'alarm.sound_interrupted': 'Le téléphone a pris le son. Touchez l’écran.',

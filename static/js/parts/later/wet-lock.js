@@ -10,9 +10,9 @@ const ALERTS_SHOWN = 2;
  */
 export function make(kit) {
   const {
-    alarms, alarmPlace, alarmText, alertText, clock, Countdown, HoldBar, html, lastAct,
+    alarms, alarmText, alarmWhose, alertText, clock, Countdown, HoldBar, html, lastAct,
     MainFigure, markOf, mayAs, own, ring, route, secondMs, silenceAlarm, StateMark,
-    stepShown, stepState, stepTitle, t, trouble, view,
+    stepShown, stepState, stepTitle, t, trouble, view, whoseOf,
   } = kit;
 
   function topAlarm() {
@@ -23,9 +23,11 @@ export function make(kit) {
     const mark = markOf(alarm.priority);
     const isRinging = ring.value.ids.length > 0;
     return html`<section class=${`alarm-bar alarm-${mark}`} data-ringing=${isRinging ? alarm.priority : undefined} role="alert">
-      <div class="alarm-text"><p><${StateMark} state=${mark} /> <b>${alarmText(alarm)}</b></p>
-        <p class="alarm-where">${alarmPlace(alarm)}</p></div></section>`;
+      <div class="alarm-text"><p class="alarm-head"><b class="alarm-whose">${alarmWhose(alarm, openMake())}</b> <${StateMark} state=${mark} /></p>
+        <p><b>${alarmText(alarm)}</b></p></div></section>`;
   }
+
+  const openMake = () => (route.value[0] === 'make' ? route.value[1] : null);
 
   // Everything that runs: the open make's steps and timers, then other makes'.
   function running(shown, step) {
@@ -34,7 +36,7 @@ export function make(kit) {
     const timers = (shown?.timers ?? []).filter((one) => one.stopped_ms === null)
       .map((one) => ({ key: one.id, title: one.label, dueMs: one.due_ms }));
     const others = (alarms.value?.deadlines ?? []).filter((one) => one.make !== shown?.make.id)
-      .map((one) => ({ key: one.id, title: `${one.title ? own(one.title) : one.numbers?.value ?? ''} · ${one.make_name}`, dueMs: one.due_ms }));
+      .map((one) => ({ key: one.id, title: `${one.title ? own(one.title) : one.numbers?.value ?? ''} · ${whoseOf({ id: one.make, name: one.make_name, vat: one.vat })}`, dueMs: one.due_ms }));
     return [...[...steps, ...timers].sort((a, b) => a.dueMs - b.dueMs), ...others].slice(0, ROWS_SHOWN);
   }
 
@@ -49,7 +51,7 @@ export function make(kit) {
       ${alarm ? html`<${Alarm} alarm=${alarm} />` : null}
       ${trouble.value ? html`<p class="bar bar-act" role="alert">${trouble.value}</p>` : null}
       ${step ? html`<div class="lock-step">
-        <p class="lock-title"><${StateMark} state=${stepState(step)} word=${t('step.' + step.status)} /> <b>${stepTitle(step)}</b></p>
+        <p class="lock-title"><${StateMark} state=${stepState(step)} word=${t('step.' + step.status)} /> <b>${stepTitle(step)}</b> <b class="whose">${whoseOf(shown.make)}</b></p>
         <${MainFigure} step=${step} alerts=${shown.alerts} />
         ${step.status === 'running' && step.due_ms && step.main?.kind !== 'countdown' ? html`<${Countdown} dueMs=${step.due_ms} />` : null}
       </div>` : null}

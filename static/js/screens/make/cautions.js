@@ -1,6 +1,7 @@
 import { html } from '../../parts/html.js';
 import { StateMark } from '../../parts/state-mark.js';
 import { Tap } from '../../parts/tap.js';
+import { WhoseLine } from '../../parts/whose.js';
 import { act } from '../../parts/acts.js';
 import { signal } from '@preact/signals';
 import { own, t } from '../../messages/index.js';
@@ -34,7 +35,7 @@ export function Cautions({ make, step }) {
   const acceptAndBegin = async () => { if (await accept()) await begin(make, step); };
   return html`<div class="sheet">
     <div class="scroll">
-      <p class="quiet">${t('caution.before', { step: own(step.title) })}</p>
+      <p class="quiet">${t('caution.before', { step: own(step.title) })}<${WhoseLine} /></p>
       <h1>${t('caution.title')}</h1>
       <ul class="cautions">${step.cautions.map((key) => html`<li key=${key}>
         <${StateMark} state="check" word=${t('caution.' + key)} />
@@ -42,7 +43,7 @@ export function Cautions({ make, step }) {
       </li>`)}</ul>
       ${canBegin ? html`<${Tap} class="second wide" onTap=${accept}>${t('caution.read')}</${Tap}>` : null}
     </div>
-    <div class="foot">${canBegin ? html`<${Tap} class="primary" onTap=${acceptAndBegin}>${t('caution.begin')}</${Tap}>`
+    <div class="foot">${canBegin ? html`<${Tap} class="primary" onTap=${acceptAndBegin}><span class="primary-does">${t('caution.begin')}</span><${WhoseLine} /></${Tap}>`
       : html`<${Tap} class="primary" onTap=${accept}>${t('caution.read')}</${Tap}>`}</div>
   </div>`;
 }

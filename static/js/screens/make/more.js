@@ -1,6 +1,7 @@
 import { html } from '../../parts/html.js';
 import { Row } from '../../parts/sheet.js';
 import { Tap } from '../../parts/tap.js';
+import { WhoseLine } from '../../parts/whose.js';
 import { act } from '../../parts/acts.js';
 import { CalendarRow } from '../../parts/calendar-row.js';
 import { mayAs } from '../../parts/people-names.js';
@@ -28,8 +29,8 @@ function Rare({ make, step, canAct }) {
   const next = step?.button?.act;
   const isRunning = step?.status === 'running';
   return html`<div class="rows rows-apart">
-    ${canAct && isRunning && next !== 'end' ? html`<${Row} title=${t('more.end')} onTap=${() => end(make, step)} />` : null}
-    ${canAct && step && !isRunning && next !== 'begin' ? html`<${Row} title=${t('more.begin', { step: own(step.title) })} onTap=${() => begin(make, step)} />` : null}
+    ${canAct && isRunning && next !== 'end' ? html`<${Row} title=${t('more.end')} detail=${html`${own(step.title)}<${WhoseLine} />`} onTap=${() => end(make, step)} />` : null}
+    ${canAct && step && !isRunning && next !== 'begin' ? html`<${Row} title=${t('more.begin', { step: own(step.title) })} detail=${html`<${WhoseLine} />`} onTap=${() => begin(make, step)} />` : null}
     ${canAct && step && !isRunning && mayAs('maker') ? html`<${Row} title=${t('more.skip')} onTap=${() => go('make', make, 'skip', step.key)} />` : null}
     ${mayAs('maker') ? html`<${Row} title=${t('more.batch')} detail=${t('more.batch_detail')} onTap=${() => go('make', make, 'batch')} />` : null}
   </div>`;

@@ -4,7 +4,7 @@ import { StateMark } from '../../parts/state-mark.js';
 import { clock, clockDay } from '../../format.js';
 import { own, t } from '../../messages/index.js';
 import { go } from '../../router.js';
-import { chooseStep } from './chosen.js';
+import { chooseStep } from '../../parts/chosen.js';
 
 const SHOWN = 3;
 

@@ -1,6 +1,8 @@
 import { html } from '../../parts/html.js';
 import { Tap } from '../../parts/tap.js';
+import { WhoseLine } from '../../parts/whose.js';
 import { act } from '../../parts/acts.js';
+import { stayAt } from '../../parts/chosen.js';
 import { amount } from '../../format.js';
 import { inside, own, t } from '../../messages/index.js';
 import { go } from '../../router.js';
@@ -21,6 +23,7 @@ export function buttonWords(step) {
 /** Begin a step; one that still waits on others asks why first. */
 export function begin(make, step) {
   if (step.waits_on.length > 0) return go('make', make, 'begin', step.key);
+  stayAt(make, step.key);
   return act('step_begun', { make, data: { step: step.key } }, t('said.begun', { step: own(step.title) }));
 }
 
@@ -33,7 +36,7 @@ export function end(make, step) {
 /** The one large button: what to do next in this step. */
 export function PrimaryButton({ make, step }) {
   const button = step.button ?? { act: 'none' };
-  if (button.act === 'none') return html`<p class="foot-words">${t('button.none')}</p>`;
+  if (button.act === 'none') return html`<div class="foot-words"><${WhoseLine} /><span class="foot-none">${t('button.none')}</span></div>`;
   const acts = {
     begin: () => begin(make, step),
     end: () => end(make, step),
@@ -42,5 +45,7 @@ export function PrimaryButton({ make, step }) {
     judge: () => go('make', make, 'judge', step.key),
     mould: () => go('make', make, 'mould', step.key, ...(button.arg ? [button.arg] : [])),
   };
-  return html`<${Tap} class="primary" key=${step.key + button.act + button.arg} onTap=${acts[button.act]}>${buttonWords(step)}</${Tap}>`;
+  const means = [make, step.key, button.act, button.arg].join('/');
+  return html`<${Tap} class="primary" key=${means} means=${means} onTap=${acts[button.act]}>
+    <span class="primary-does">${buttonWords(step)}</span><${WhoseLine} /></${Tap}>`;
 }

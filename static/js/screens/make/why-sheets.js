@@ -3,6 +3,7 @@ import { mayAs } from '../../parts/people-names.js';
 import { Sheet } from '../../parts/sheet.js';
 import { WhyPad } from '../../parts/why-pad.js';
 import { act } from '../../parts/acts.js';
+import { stayAt } from '../../parts/chosen.js';
 import { Tap } from '../../parts/tap.js';
 import { own, t } from '../../messages/index.js';
 import { swap } from '../../router.js';
@@ -40,6 +41,7 @@ export function EndWhy({ make, step, onBack }) {
 export function BeginWhy({ make, step, view, onBack }) {
   const waits = view.steps.filter((one) => step.waits_on.includes(one.key));
   const done = async (why) => {
+    stayAt(make, step.key);
     const event = await act('step_begun', { make, data: { step: step.key, why } }, t('said.begun', { step: own(step.title) }));
     if (event) onBack();
   };

@@ -3,9 +3,24 @@ import { signal } from '@preact/signals';
 // Which step is looked at: by itself the one the core puts in focus; another
 // while a person has chosen it, until that step is over.
 const chosen = signal({});
+// Makes whose chosen step was chosen by beginning it.
+const begun = new Set();
 
 export function chooseStep(make, key) {
+  begun.delete(make);
   chosen.value = { ...chosen.value, [make]: key };
+}
+
+/** Keep the step that was just begun in front: the next one's cautions must not
+    take its place while hands are at it. */
+export function stayAt(make, key) {
+  chooseStep(make, key);
+  begun.add(make);
+}
+
+/** Whoever comes back to a make sees again what wants a hand first. */
+export function leaveMake(make) {
+  if (begun.delete(make)) chosen.value = { ...chosen.value, [make]: undefined };
 }
 
 /** The step shown for a make: the chosen one while open, else the focus. */
