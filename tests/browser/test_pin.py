@@ -50,7 +50,7 @@ def begin_to_hold(phone, make):
     phone.page.evaluate(f"location.hash = '#/make/{make}/batch'")
     phone.page.locator(".row", has_text="Put on hold").first.tap()
     phone.page.locator(".choice").first.tap()
-    tap(phone, "Put it on hold")
+    phone.page.locator(".foot .primary", has_text="Put it on hold").tap()
 
 
 def entries(creamery, kind):

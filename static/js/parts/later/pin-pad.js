@@ -42,24 +42,21 @@ export function make({ html, Tap, t, tn, useEffect, useRef, useState }) {
       addEventListener('keydown', onKey);
       return () => removeEventListener('keydown', onKey);
     });
-    const key = (name, shown, spoken) => html`<${Tap} class="key" guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => press(name)}>${shown}</${Tap}>`;
+    const key = (name, shown, spoken) => html`<${Tap} steady class="key" guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => press(name)}>${shown}</${Tap}>`;
     const isReady = pin.length > 0 && !isBusy && !isOff;
     return html`<section class="keypad pin-pad" aria-label=${title}>
-      <div class="keypad-title"><${Tap} class="back" onTap=${onBack}>‹ ${t('word.back')}</${Tap}><h2>${title}</h2></div>
-      <div class="keypad-body"><div class="keypad-head">
-        <p>${lead}</p>
-        <div class=${problem ? 'entered is-bad' : 'entered'} aria-live="polite">
-          <span class="entered-value" role="img" aria-label=${isSeen ? pin : tn('pin.digits', pin.length)}>${isSeen ? pin || '–' : '●'.repeat(pin.length) || '–'}</span>
-        </div>
-        <p class=${problem ? 'keypad-says is-bad' : 'keypad-says'} role="status">${isBusy ? t('pin.checking') : problem}</p>
-        ${children}
+      <div class="keypad-title"><${Tap} class="back" onTap=${onBack}>‹ ${t('word.back')}</${Tap}><div class="keypad-name"><h2>${title}</h2></div></div>
+      <div class=${problem ? 'entered is-bad' : 'entered'} aria-live="polite">
+        <span class="entered-value" role="img" aria-label=${isSeen ? pin : tn('pin.digits', pin.length)}>${isSeen ? pin || '–' : '●'.repeat(pin.length) || '–'}</span>
       </div>
+      <p class=${problem ? 'keypad-says is-bad' : 'keypad-says'} role="status">${isBusy ? t('pin.checking') : problem}</p>
+      <div class="keypad-more"><p>${lead}</p>${children}</div>
       <div class="keys">
         ${DIGITS.map((digit) => key(digit, digit))}
-        <${Tap} class="key key-peek" pressed=${isSeen} label=${t('pin.peek')} onTap=${() => setSeen(!isSeen)}>${isSeen ? '●●●' : '123'}</${Tap}>
+        <${Tap} steady class="key key-peek" pressed=${isSeen} label=${t('pin.peek')} onTap=${() => setSeen(!isSeen)}>${isSeen ? '●●●' : '123'}</${Tap}>
         ${key('0', '0')}
         ${key('back', '⌫', t('keypad.back'))}
-      </div></div>
+      </div>
       <div class="foot"><${Tap} class="primary" disabled=${!isReady} onTap=${() => onPin(newest.current)}>${word}</${Tap}>${aside}</div>
     </section>`;
   }
