@@ -12,6 +12,7 @@ another machine there is no proof, and what phones give back waits for a person.
 import base64
 import hashlib
 import hmac
+import logging
 import secrets
 
 from flask import current_app
@@ -21,16 +22,23 @@ from server.store.files import made_once
 
 NAME = "receipt-key"
 KEY = "vatside_receipt_key"
+SAID = "vatside_receipt_key_said"
+LENGTH = 32
 BYTES = 16  # nobody tries 2^127 of them
+
+log = logging.getLogger(__name__)
 
 
 def receipt_of(text: str) -> str:
-    """Return the proof of an event that is in the log now.
+    """Return the proof of an event that is in the log now; "" while there is no key.
 
     Args:
         text: its canonical text.
     """
-    digest = hmac.new(_key(), text.encode("ascii"), hashlib.sha256).digest()
+    key = _key()
+    if key is None:
+        return ""
+    digest = hmac.new(key, text.encode("ascii"), hashlib.sha256).digest()
     return base64.urlsafe_b64encode(digest[:BYTES]).decode().rstrip("=")
 
 
@@ -43,13 +51,34 @@ def is_receipt(text: str, said: object) -> bool:
     """
     if not isinstance(said, str) or not said.isascii():
         return False
-    return hmac.compare_digest(receipt_of(text), said)
+    right = receipt_of(text)
+    return right != "" and hmac.compare_digest(right, said)
 
 
-def _key() -> bytes:
+def _key() -> bytes | None:
     key: bytes | None = current_app.extensions.get(KEY)
     if key is None:
-        file = settings().data_dir / NAME
-        key = made_once(file, lambda: secrets.token_bytes(32))
-        current_app.extensions[KEY] = key
+        key = _read_key()
+        if key is not None:
+            current_app.extensions[KEY] = key
     return key
+
+
+def _read_key() -> bytes | None:
+    """Return the key, None where it is not to be had: the log is told without it."""
+    file = settings().data_dir / NAME
+    try:
+        key = made_once(file, lambda: secrets.token_bytes(LENGTH))
+        problem = None if len(key) >= LENGTH else "it is cut short"
+    except OSError as failure:  # a full disk: what is known must still be shown
+        key, problem = b"", str(failure.strerror)
+    if problem is not None:
+        _say_once(f"there is no {file}: {problem}")
+        return None
+    return key
+
+
+def _say_once(words: str) -> None:
+    if not current_app.extensions.get(SAID):
+        current_app.extensions[SAID] = True
+        log.error("%s; what phones give back will wait for a person", words)
