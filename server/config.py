@@ -25,6 +25,11 @@ DEFAULT_HTTPS_PORT = 8443
 THREADS = 32  # per worker; a client that is waited for holds none
 VIEWERS = 500  # live streams per worker; none of them holds a thread
 MAX_BODY_BYTES = 1 << 20
+# A make has about 200 entries of half a kilobyte; a phone that sends all of a
+# fortnight again after a restore stays below, too.
+PHONE_EVENTS = 20_000
+PHONE_MB = 50
+PHONE_REQUESTS = 1200
 
 Network = IPv4Network | IPv6Network
 LOOPBACK: tuple[Network, ...] = (ip_network("127.0.0.0/8"), ip_network("::1/128"))
@@ -107,6 +112,9 @@ class Settings:
         proxy_from: networks that the nearest of them speaks from.
         hosts: host names this server answers to besides its own; one that begins
             with a point stands for all below it.
+        phone_events: entries that one phone may send in a day.
+        phone_mb: their size [MB].
+        phone_requests: requests that one phone may make in a minute of each worker.
         public_url: address that phones use, for links; empty to take the request's.
         push_contact: who answers for this server's pushes, mailto: or https:.
         push_hosts: further hosts that pushes may go to, plain http allowed.
@@ -125,6 +133,9 @@ class Settings:
     proxy_hops: int = 0
     proxy_from: tuple[Network, ...] = LOOPBACK
     hosts: tuple[str, ...] = ()
+    phone_events: int = PHONE_EVENTS
+    phone_mb: int = PHONE_MB
+    phone_requests: int = PHONE_REQUESTS
     public_url: str = ""
     push_contact: str = ""
     push_hosts: tuple[str, ...] = ()
@@ -169,6 +180,9 @@ def from_environment(environ: Mapping[str, str] | None = None) -> Settings:
         viewers=_whole(values, "VATSIDE_VIEWERS", VIEWERS, low=1),
         proxy_hops=_whole(values, "VATSIDE_PROXY_HOPS", 0, low=0),
         proxy_from=_networks(values, "VATSIDE_PROXY_FROM"),
+        phone_events=_whole(values, "VATSIDE_PHONE_EVENTS", PHONE_EVENTS, low=200),
+        phone_mb=_whole(values, "VATSIDE_PHONE_MB", PHONE_MB, low=2),
+        phone_requests=_whole(values, "VATSIDE_PHONE_REQUESTS", PHONE_REQUESTS, low=60),
         hosts=_names(values, "VATSIDE_HOSTS"),
         public_url=values.get("VATSIDE_URL", "").rstrip("/"),
         push_contact=values.get("VATSIDE_PUSH_CONTACT", "").strip(),

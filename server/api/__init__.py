@@ -17,6 +17,7 @@ from server.api import (
     people,
     pins,
     push,
+    rate,
     recipes,
     security,
     static,
@@ -52,6 +53,7 @@ def init_app(app: Flask) -> None:
         OPENAPI_URL_PREFIX=guard.PREFIX,
         OPENAPI_JSON_PATH="openapi.json",
     )
+    rate.init_app(app)
     security.init_app(app)
     hosts.init_app(app)
     documented = errors.DocumentedApi(app)

@@ -58,6 +58,8 @@ STATUS = {
     "pin_not_here": 403,
     "own_pin": 409,
     "too_many_pins": 429,
+    "too_many_requests": 429,
+    "over_quota": 429,
     "busy": 503,
     "disk_full": 507,
     "disk_read_only": 507,
@@ -111,6 +113,11 @@ TEXT = {
     "pin_too_long": "{field} must have at most {limit} digits.",
     "pin_too_easy": "{field} is one that is tried first. Choose another.",
     "not_a_key": "{field} is not a new key.",
+    "too_many_requests": "This phone asks more than {limit} times a minute. It must "
+    "wait; what it has to send stays on it.",
+    "over_quota": "This phone has sent its {limit} entries of a day, or their size. "
+    "What waits stays on it and is sent later; if real days need more, raise "
+    "VATSIDE_PHONE_EVENTS or VATSIDE_PHONE_MB.",
     "busy": "The database is busy. Nothing was changed; try again.",
     "disk_full": "The server's disk is full. Nothing was changed; the phone keeps its "
     "entries. Make room on the server.",

@@ -12,6 +12,7 @@ from typing import ParamSpec, TypeVar
 from flask import Flask, Response, g, request
 
 from server import auth
+from server.api import rate
 from server.auth import links
 from server.config import settings
 from server.store.links import StoredLink
@@ -51,9 +52,10 @@ def _check() -> None:
         return
     if path == GUEST or path.startswith(GUEST + "/"):
         if (request.method, path) != ("POST", GUEST):
-            guest()
+            rate.count(guest().id)
         return
     session = paired()
+    rate.count(session.device.id)
     if path in REMOVED_MAY:
         return
     if session.is_removed:

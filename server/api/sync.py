@@ -54,7 +54,12 @@ def push() -> Response:
     sender = sync.Sender(session.device.id, session.person.id, session.is_removed)
     # First, so that what is said of the entries below finds them.
     taken = sync.take_back(kept, sender, clock.now_ms()) if kept else []
-    done = sync.push(items, body.get("t0"), sender, clock.now_ms())
+    quota = sync.Quota(settings().phone_events, settings().phone_mb * 1_000_000)
+    try:
+        done = sync.push(items, body.get("t0"), sender, clock.now_ms(), quota)
+    except sync.OverQuotaError as over:
+        wait_s = int(over.wait_ms / (1000 * clock.rate)) + 1
+        raise auth.RefusedError("over_quota", None, quota.events, wait_s) from over
     auth.note_seen(session, clock.now_ms(), clock.rate)
     return jsonify(
         epoch=done.epoch,

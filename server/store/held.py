@@ -10,6 +10,9 @@ import json
 from collections.abc import Iterable
 from typing import NamedTuple
 
+from flask_sqlalchemy.session import Session
+from sqlalchemy.orm import scoped_session
+
 from server.store.database import reading, writing
 from server.store.models import Held
 
@@ -43,10 +46,7 @@ def count_held(device: str, seqs: Iterable[int]) -> Have:
         seqs: its numbers of events not counted before.
     """
     with writing() as session:
-        held = session.get(Held, device)
-        if held is None:
-            held = Held(device=device, upto_seq=0, missing="[]", repeated="[]")
-            session.add(held)
+        held = _found(session, device)
         gaps: list[list[int]] = json.loads(held.missing)
         repeated = set(json.loads(held.repeated))
         for seq in seqs:
@@ -59,6 +59,46 @@ def count_held(device: str, seqs: Iterable[int]) -> Have:
         held.missing = json.dumps(gaps)
         held.repeated = json.dumps(sorted(repeated)[:MOST_LISTED])
         return _have(held)
+
+
+def used_until(device: str) -> tuple[int, int]:
+    """Return when all that a phone may send is free again, by number and size [ms].
+
+    Args:
+        device: id of the phone.
+    """
+    with writing() as session:
+        held = _found(session, device)
+        return held.events_until_ms, held.bytes_until_ms
+
+
+def use_until(device: str, events_ms: int, bytes_ms: int) -> None:
+    """Write down when all that a phone may send is free again.
+
+    Args:
+        device: id of the phone.
+        events_ms: by number [ms].
+        bytes_ms: by size [ms].
+    """
+    with writing() as session:
+        held = _found(session, device)
+        held.events_until_ms, held.bytes_until_ms = events_ms, bytes_ms
+
+
+def _found(session: scoped_session[Session], device: str) -> Held:
+    # Within one transaction the session knows the row: it is read once.
+    held = session.get(Held, device)
+    if held is None:
+        held = Held(
+            device=device,
+            upto_seq=0,
+            missing="[]",
+            repeated="[]",
+            events_until_ms=0,
+            bytes_until_ms=0,
+        )
+        session.add(held)
+    return held
 
 
 def _fill(gaps: list[list[int]], seq: int) -> bool:

@@ -77,6 +77,9 @@ class Held(Base):
     upto_seq: Mapped[int] = mapped_column(BigInteger)
     missing: Mapped[str] = mapped_column(Text)
     repeated: Mapped[str] = mapped_column(Text)
+    # When all that it may send in a day is free again, by number and by size.
+    events_until_ms: Mapped[int] = mapped_column(BigInteger, server_default="0")
+    bytes_until_ms: Mapped[int] = mapped_column(BigInteger, server_default="0")
 
 
 class PersonRow(Base):

@@ -13,12 +13,15 @@ from server.sync.have import have
 from server.sync.kept import take_back
 from server.sync.pull import MOST_BYTES, WrongEpoch, pull
 from server.sync.push import MAX_EVENTS, PushAnswer, Sender, push
+from server.sync.quota import OverQuotaError, Quota
 from server.sync.settle import settle
 
 __all__ = [
     "MAX_EVENTS",
     "MOST_BYTES",
+    "OverQuotaError",
     "PushAnswer",
+    "Quota",
     "Sender",
     "WrongEpoch",
     "have",

@@ -22,6 +22,7 @@ from server.store import held, log, look, people, writing
 from server.store.head import locked_head
 from server.sync.items import Item, read_item, whole
 from server.sync.proofs import judge_proof
+from server.sync.quota import Quota, Used, after
 
 MAX_EVENTS = 200
 CLOCK_S = 120  # a phone's clock this wrong is told about
@@ -46,7 +47,13 @@ class PushAnswer:
     notes: list[Note]
 
 
-def push(items: list[Any], t0_ms: Any, sender: Sender, now_ms: int) -> PushAnswer:
+def push(
+    items: list[Any],
+    t0_ms: Any,
+    sender: Sender,
+    now_ms: int,
+    quota: Quota | None = None,
+) -> PushAnswer:
     """Keep every item of a batch, in the log or aside.
 
     Args:
@@ -54,15 +61,21 @@ def push(items: list[Any], t0_ms: Any, sender: Sender, now_ms: int) -> PushAnswe
         t0_ms: the phone's clock when it sent [ms]; anything else is ignored.
         sender: the phone.
         now_ms: server time [ms].
+        quota: what a phone may send in a day; None for any amount.
 
     Returns:
         One verdict an item, in the same order, and what is here of this phone.
+
+    Raises:
+        OverQuotaError: the batch does not fit into the phone's day; nothing is kept.
     """
     batch = [read_item(raw) for raw in items]
     with writing():
         head = locked_head()
         desk = Desk(batch, _as_now(sender))
         results = [desk.judge(item) for item in batch]
+        if quota is not None:
+            _spend(desk, quota, now_ms)
         desk.keep(results, now_ms)
         answer = PushAnswer(
             epoch=head.epoch,
@@ -76,6 +89,16 @@ def push(items: list[Any], t0_ms: Any, sender: Sender, now_ms: int) -> PushAnswe
         if notes:
             result["notes"] = notes
     return answer
+
+
+def _spend(desk: "Desk", quota: Quota, now_ms: int) -> None:
+    texts = [item.text for item in desk.new.values()]
+    texts += [row.text for row in desk.new_aside.values()]
+    if not texts:
+        return
+    device, size_bytes = desk.sender.device, sum(map(len, texts))
+    used = Used(*held.used_until(device))
+    held.use_until(device, *after(used, quota, len(texts), size_bytes, now_ms))
 
 
 def _as_now(sender: Sender) -> Sender:

@@ -1,7 +1,7 @@
 // How long to wait before asking again. Jitter, so that all phones of a room
 // do not come back in the same second.
 
-const LONGEST_S = 60;
+export const LONGEST_S = 60;
 
 /**
  * Return the wait before the next try.

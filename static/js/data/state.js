@@ -31,7 +31,7 @@ export const unsaved = signal([]);
 /** Number of entries that the server put aside for a person to judge. */
 export const needsLook = signal(0);
 
-/** "unknown|online|offline|server_gone|not_paired|removed". */
+/** "unknown|online|offline|server_gone|slowed|not_paired|removed". */
 export const net = signal(navigator.onLine === false ? "offline" : "unknown");
 /** Last failure of an exchange: {key, text} or null. */
 export const netProblem = signal(null);

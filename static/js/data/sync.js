@@ -6,7 +6,7 @@
 // its log was read also what others had told and it lacks.
 
 import { ApiError, get, post } from "./api.js";
-import { waitMs } from "./backoff.js";
+import { LONGEST_S, waitMs } from "./backoff.js";
 import { clock } from "./clock.js";
 import * as db from "./db.js";
 import { rebuild, refreshBoard, refreshView, take } from "./desk.js";
@@ -28,6 +28,7 @@ const PAGE = 500;
 const EVERY_MS = 15000;
 const ROUNDS = 50;
 const REMOVED = ["removed_device", "inactive_person"];
+const OVER_QUOTA = "over_quota";
 const DISK = { disk_full: "full", disk_read_only: "read_only" };
 
 let app = "unknown";
@@ -37,6 +38,7 @@ let timer = null;
 let again = false;
 let notBeforeMs = 0;
 let selfChecked = false;
+let heldBack = null; // {failure, untilMs}: this phone's day is full on the server
 let touched = false; // the make on the screen, by entries not shown yet
 
 /** Name this app's version in each exchange. */
@@ -212,12 +214,17 @@ async function exchange() {
 
 // What is known there can still be read where nothing more can be recorded.
 async function offer(device) {
+  if (heldBack && Date.now() < heldBack.untilMs) return heldBack.failure;
+  heldBack = null;
   try {
     await push();
     if (await selfCheck(device)) await push();
     return null;
   } catch (failure) {
-    if (!DISK[failure.key]) throw failure;
+    if (failure.key === OVER_QUOTA) {
+      const waitS = failure.retryAfterS ?? LONGEST_S;
+      heldBack = { failure, untilMs: Date.now() + waitS * 1000 };
+    } else if (!DISK[failure.key]) throw failure;
     return failure;
   }
 }
@@ -229,8 +236,14 @@ function failed(failure) {
   if (DISK[failure.key]) {
     net.value = "online";
     serverDisk.value = DISK[failure.key];
+  } else if (failure.key === OVER_QUOTA) {
+    // Only sending waits, perhaps for hours; what others did is read as ever.
+    failures = 0;
+    net.value = "slowed";
+    return EVERY_MS / 1000;
   } else if (failure.status === 401) net.value = "not_paired";
   else if (REMOVED.includes(failure.key)) net.value = "removed";
+  else if (failure.key === "too_many_requests") net.value = "slowed";
   else net.value = navigator.onLine === false ? "offline" : "server_gone";
   if (failure.retryAfterS) notBeforeMs = Date.now() + failure.retryAfterS * 1000;
   return failure.retryAfterS;
@@ -270,6 +283,7 @@ function tick() {
  * @param {string} why "start|tap|online|visible|poll|asked"
  */
 export function kick(why) {
+  if (why === "asked") heldBack = null;
   if (syncing.value) {
     again = true;
     return;

@@ -70,6 +70,7 @@ export const EN_PAGE = {
   'net.unknown': 'Connecting',
   'net.offline': 'No network, entries are kept here',
   'net.server_gone': 'Server silent, entries are kept here',
+  'net.slowed': 'Much was sent: the rest waits here',
   'net.not_paired': 'This phone has not joined',
   'net.removed': 'This phone was taken off: entries are kept here',
   'disk.nearly_full': 'The disk of the server is nearly full: make room soon',
@@ -159,6 +160,8 @@ export const EN_PAGE = {
 
   'error.unreachable': 'The server cannot be reached.',
   'error.no_answer': 'The server gives no answer.',
+  'error.over_quota': 'This phone has sent all that one phone may send in a day. The rest stays here and is sent later by itself.',
+  'error.too_many_requests': 'This phone asks too often. What it has to send stays here and is sent in a moment.',
   'error.unsent_wait': 'Entries wait on this phone. Send them or save them first.',
   'error.disk_full': 'The disk of the server is full. This phone keeps its entries and sends them when there is room. On the server, remove what is not needed, old copies first.',
   'error.disk_read_only': 'The disk of the server takes no entries. This phone keeps them. The disk may be failing: on the server, copy the data elsewhere.',

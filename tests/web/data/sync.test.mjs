@@ -296,3 +296,31 @@ test("a server with a full disk is still read, and what waits goes when it can",
   assert.equal((await page.db.pending()).count, 0);
   assert.deepEqual(state.pushes, [["mine"]]);
 });
+
+test("a phone whose day is full still reads, and sends when there is room", async () => {
+  const world = phone();
+  const page = await paired(world);
+  const state = server(world, { log: [told("others", 1)] });
+  const full = ({ path }) =>
+    path === "/sync/push" && {
+      status: 429,
+      headers: { "Retry-After": "7200" },
+      body: { error: { key: "over_quota" } },
+    };
+  state.faults = [full];
+  await page.db.enqueue(entry("mine"));
+  await exchanged(page);
+  assert.deepEqual(ids(await page.db.everything()), ["mine", "others"]);
+  assert.equal(page.state.net.value, "slowed");
+  assert.equal((await page.db.pending()).count, 1);
+  // Within the two hours it does not knock again, but reads on.
+  state.log.push(told("later", 2));
+  world.asked.length = 0;
+  page.sync.kick("visible");
+  await until(async () => (await page.db.everything()).length === 3, "what others did");
+  assert.deepEqual(world.asked.filter(({ path }) => path === "/sync/push"), []);
+  // A person who asks is taken at their word.
+  await exchanged(page);
+  assert.equal((await page.db.pending()).count, 0);
+  assert.deepEqual(state.pushes, [["mine"]]);
+});

@@ -49,6 +49,7 @@ export const SCREENS = {
   'net.unknown': 'Conectando',
   'net.offline': 'Sin red: lo anotado se guarda aquí',
   'net.server_gone': 'El servidor calla: lo anotado se guarda aquí',
+  'net.slowed': 'Ya se envió mucho: el resto espera aquí',
   'net.not_paired': 'Este teléfono no se ha unido',
   'net.removed': 'Este teléfono se dio de baja: lo anotado se guarda aquí',
   'disk.nearly_full': 'El disco del servidor está casi lleno: haga sitio pronto',
@@ -138,6 +139,8 @@ export const SCREENS = {
 
   'error.unreachable': 'No se llega al servidor.',
   'error.no_answer': 'El servidor no contesta.',
+  'error.over_quota': 'Este teléfono ya envió todo lo que un teléfono puede enviar en un día. El resto queda aquí y se envía solo más tarde.',
+  'error.too_many_requests': 'Este teléfono pregunta demasiado a menudo. Lo que falta por enviar queda aquí y se envía en un momento.',
   'error.unsent_wait': 'En este teléfono esperan anotaciones. Envíelas o guárdelas antes.',
   'error.disk_full': 'El disco del servidor está lleno. Este teléfono guarda lo anotado y lo enviará cuando haya sitio. En el servidor, quite lo que no haga falta, primero las copias viejas.',
   'error.disk_read_only': 'El disco del servidor no admite anotaciones. Este teléfono las guarda. Puede que el disco esté fallando: en el servidor, copie los datos a otro lugar.',

@@ -50,6 +50,7 @@ export const SCREENS = {
   'net.unknown': 'Connexion',
   'net.offline': 'Pas de réseau, les saisies sont gardées ici',
   'net.server_gone': 'Serveur muet, les saisies sont gardées ici',
+  'net.slowed': 'Beaucoup est déjà parti\u00a0: le reste attend ici',
   'net.not_paired': 'Ce téléphone n’est pas associé',
   'net.removed': 'Ce téléphone a été retiré\u00a0: les saisies sont gardées ici',
   'disk.nearly_full': 'Le disque du serveur est presque plein\u00a0: faites vite de la place',
@@ -139,6 +140,8 @@ export const SCREENS = {
 
   'error.unreachable': 'Impossible de joindre le serveur.',
   'error.no_answer': 'Le serveur ne répond pas.',
+  'error.over_quota': 'Ce téléphone a envoyé tout ce qu’un téléphone peut envoyer en un jour. Le reste demeure ici et part plus tard de lui-même.',
+  'error.too_many_requests': 'Ce téléphone demande trop souvent. Ce qui reste à envoyer demeure ici et part dans un instant.',
   'error.unsent_wait': 'Des saisies attendent sur ce téléphone. Envoyez-les ou gardez-les d’abord.',
   'error.disk_full': 'Le disque du serveur est plein. Ce téléphone garde ses saisies et les envoie dès qu’il y a de la place. Sur le serveur, retirez ce qui ne sert plus, d’abord les vieilles copies.',
   'error.disk_read_only': 'Le disque du serveur ne prend plus de saisies. Ce téléphone les garde. Le disque est peut-être en panne\u00a0: sur le serveur, copiez les données ailleurs.',
