@@ -3,9 +3,9 @@
 from typing import Any
 
 from flask import Response, jsonify
-from flask_smorest import Blueprint
 
 from server.api import security
+from server.api.body import Blueprint
 from server.api.guard import paired, require
 from server.auth import RefusedError, pins
 from server.config import now_ms, settings
