@@ -122,7 +122,7 @@ def _of_leaf(folder: Folder, leaf: x509.Certificate, now_ms: int) -> list[Findin
         renew = "Run: vatside tls; it says what keeps it from being renewed."
         return validity(leaf, now_ms, renew)
     renew = "Bring the root's key: vatside tls --root-key FILE."
-    found = validity(leaf, now_ms, renew)
+    found = [one for one in validity(leaf, now_ms, renew) if one.key != "ends_soon"]
     end_ms = ends_ms(leaf)
     if found or now_ms < end_ms - KEY_AWAY_DAYS * DAY_MS:
         return found

@@ -8,6 +8,7 @@ import json
 import re
 import shutil
 import subprocess
+from types import MappingProxyType
 
 from selenium.webdriver.remote.websocket_connection import WebSocketConnection
 
@@ -38,16 +39,17 @@ class Firefox(Hand):
     """
 
     name = "Firefox"
+    settings = MappingProxyType({})  # further preferences of a subclass
 
     @staticmethod
     def is_here():
         return any(shutil.which(name) for name in NAMES)
 
     def __init__(self, folder):
-        folder.mkdir()
+        folder.mkdir(exist_ok=True)
         lines = [
             f"user_pref({json.dumps(key)}, {json.dumps(value)});"
-            for key, value in SETTINGS.items()
+            for key, value in {**SETTINGS, **self.settings}.items()
         ]
         (folder / "user.js").write_text("\n".join(lines))
         program = next(filter(None, map(shutil.which, NAMES)))

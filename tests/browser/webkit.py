@@ -51,7 +51,7 @@ class WebKit(Hand):
         display = self._show()
         # The driver's own session bus, so that nothing of a desk is asked.
         script = folder / "driver"
-        script.write_text(f'#!/bin/sh\nexec dbus-run-session -- {DRIVER} "$@"\n')
+        script.write_text(f'#!/bin/sh\nexec {self.driver_command()} "$@"\n')
         script.chmod(0o755)
         own = {
             "DISPLAY": display,
@@ -69,6 +69,10 @@ class WebKit(Hand):
         )
         self.driver.set_window_size(*PHONE)
         self.driver.set_script_timeout(30)
+
+    def driver_command(self):
+        """Return how a shell starts the driver."""
+        return f"dbus-run-session -- {DRIVER}"
 
     def _show(self):
         """Start a screen in memory; it tells its own number."""

@@ -42,8 +42,8 @@ def test_a_root_key_that_is_away_is_called_for_two_months_ahead(folder):
     soon_ms = end_ms - 60 * DAY_MS
     assert keys(folder, at_ms=soon_ms) == ["root_key_away"]
     assert "vatside tls --root-key FILE" in text(folder, "root_key_away", at_ms=soon_ms)
-    late = text(folder, "ends_soon", at_ms=end_ms - DAY_MS)
-    assert "vatside tls --root-key FILE" in late
+    assert keys(folder, at_ms=end_ms - DAY_MS) == ["root_key_away"]
+    assert "vatside tls --root-key FILE" in text(folder, "ended", at_ms=end_ms)
 
 
 def test_an_address_that_moved_asks_for_a_fixed_one_for_two_weeks(folder):
@@ -144,5 +144,5 @@ def test_the_state_tells_the_end_and_what_to_see_to_but_not_who_reads_keys(
     assert NOW_MS < told["renews_ms"] < told["ends_ms"]
     folder.root_key.unlink()
     late = state(settings, told["ends_ms"] - DAY_MS)
-    assert late["findings"] == ["ends_soon"]
+    assert late["findings"] == ["root_key_away"]
     assert late["renews_ms"] is None

@@ -3,6 +3,7 @@ import threading
 import pytest
 
 from server.store.security_log import lines
+from server.tls import watch as watching
 from server.tls.folder import Folder
 from server.tls.made import names_of
 from server.tls.refused import TlsError
@@ -217,3 +218,17 @@ def test_two_do_not_make_certificates_at_once(folder):
         assert serial(folder) == before
     other.join(30)
     assert done == ["address"]
+
+
+def test_the_watch_looks_again_and_again_until_it_is_told_to_stop(folder, monkeypatch):
+    monkeypatch.setattr(watching, "EVERY_S", 0.001)
+    asked, stop = threading.Semaphore(0), threading.Event()
+
+    def addresses():
+        asked.release()
+        return LAN
+
+    Watch(folder, addresses, lambda: NOW_MS).start(stop)
+    for _ in range(3):
+        assert asked.acquire(timeout=30)
+    stop.set()
