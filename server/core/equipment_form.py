@@ -53,7 +53,10 @@ def check_mapping(field: str, equipment: dict) -> "list[dict]":
             problems.append({"field": field, "key": "too_long", "limit": MAX_KEY})
         elif key == "typed":
             problems.extend(_check_typed(path, equipment[key]))
-        elif equipment[key] is not None:  # as good as left out
+        elif isinstance(equipment[key], str):
+            # Words that say nothing are as good as left out, and so is null.
+            problems.extend(_check_told(path, equipment[key]))
+        elif equipment[key] is not None:
             problems.extend(check_plain(path, equipment[key]))
     return problems
 
