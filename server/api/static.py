@@ -42,10 +42,19 @@ def _guard(response: Response) -> Response:
         response.headers.setdefault(name, value)
     response.headers.setdefault("Content-Security-Policy", POLICY.format(hashes=""))
     if request.is_secure:
-        response.headers["Strict-Transport-Security"] = f"max-age={YEAR_S}"
+        response.headers["Strict-Transport-Security"] = f"max-age={_strict_s()}"
     if request.path.startswith("/api/"):
         response.headers["Cache-Control"] = "no-store"
     return response
+
+
+def _strict_s() -> int:
+    # Beside a set-up page 0, which also takes back what was said before: a browser
+    # holds plain http for forbidden on every port of a name, and would never reach
+    # that page again, nor the app under --no-tls.
+    here = current_app.extensions["vatside"]
+    assert isinstance(here, Settings)
+    return YEAR_S if here.setup_port is None else 0
 
 
 def _shell() -> Shell:
