@@ -3,7 +3,7 @@ export const TEXTS = {
   'page.language': 'Idioma',
   'page.device': '¿Qué teléfono es?',
   'page.iphone': 'iPhone o iPad',
-  'page.android': 'Teléfono Android',
+  'page.android': 'Android',
   'page.back': 'Atrás',
   'page.again': 'Comprobar otra vez',
   'page.browser_iphone': 'Abra esta página en Safari: solo Safari puede tomar el perfil.',
