@@ -17,6 +17,7 @@ GONE = "(left out)"
 WRONG = (None, 0, -1, False, True, "", [], {}, "word", 1e300, [None], [0], GONE)
 # How many to go on; without a factor in common with the values, so each is tried.
 SAMPLE = {"server": 41, "phone": 97}
+LONG_SAMPLE = {"server": 1, "phone": 7}
 
 ASKED = '''
 import json
@@ -160,8 +161,10 @@ def test_a_field_of_a_wrong_kind_is_refused_by_name_or_harms_nobody(put):
 
 @pytest.mark.long
 def test_no_field_of_the_shipped_recipe_can_break_an_answer(put):
-    for path, value in CASES:
-        check(put[1], path, value)
+    where, ask = put
+    # The same code runs on both; the phone's interpreter takes twenty times as long.
+    for path, value in CASES[:: LONG_SAMPLE[where]]:
+        check(ask, path, value)
 
 
 @pytest.mark.parametrize("name", ["readings", "targets", "drift", "adds", "sums"])
