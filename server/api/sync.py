@@ -52,10 +52,12 @@ def push() -> Response:
         raise auth.RefusedError("too_many_events", "events", sync.MAX_EVENTS)
     clock = settings().clock
     sender = sync.Sender(session.device.id, session.person.id, session.is_removed)
-    # First, so that what is said of the entries below finds them.
-    taken = sync.take_back(kept, sender, clock.now_ms()) if kept else []
     quota = sync.Quota(settings().phone_events, settings().phone_mb * 1_000_000)
+    taken = []
     try:
+        # First, so that what is said of the entries below finds them.
+        if kept:
+            taken = sync.take_back(kept, sender, clock.now_ms(), quota)
         done = sync.push(items, body.get("t0"), sender, clock.now_ms(), quota)
     except sync.OverQuotaError as over:
         wait_s = int(over.wait_ms / (1000 * clock.rate)) + 1

@@ -8,10 +8,13 @@ from server.store import held, writing
 from server.store.head import locked_head
 from server.store.told import is_told
 from server.sync.items import Item, read_item
-from server.sync.push import Desk, Sender
+from server.sync.push import Desk, Sender, as_now, spend
+from server.sync.quota import Quota
 
 
-def take_back(kept: list[Any], sender: Sender, now_ms: int) -> list[Verdict]:
+def take_back(
+    kept: list[Any], sender: Sender, now_ms: int, quota: Quota | None = None
+) -> list[Verdict]:
     """Keep what a phone gives back of others' events, in the log or aside.
 
     Args:
@@ -19,9 +22,14 @@ def take_back(kept: list[Any], sender: Sender, now_ms: int) -> list[Verdict]:
             them; any JSON values.
         sender: the phone, which need not be who made them.
         now_ms: server time [ms].
+        quota: what the phone may send in a day; None for any amount. What was here
+            once costs it nothing, however much was lost.
 
     Returns:
         One verdict an item, in the same order.
+
+    Raises:
+        OverQuotaError: what is to be put aside does not fit into the phone's day.
     """
     batch = [read_item(_of(row, "event")) for row in kept]
     proven = {
@@ -31,11 +39,12 @@ def take_back(kept: list[Any], sender: Sender, now_ms: int) -> list[Verdict]:
     }
     with writing():
         locked_head()
-        desk = _ProvenDesk(batch, sender, proven)
+        desk = _ProvenDesk(batch, as_now(sender), proven)
         for item, row in zip(batch, kept, strict=True):
             if item.id is not None and item.sha256 in proven:
                 desk.proof_states[item.id] = _state(row)
         results = [desk.judge(item) for item in batch]
+        spend(sender.device, desk.texts_aside(), quota, now_ms)
         desk.keep(results, now_ms)
         for device, seqs in desk.seqs.items():
             held.count_held(device, seqs)

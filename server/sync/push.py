@@ -72,10 +72,10 @@ def push(
     batch = [read_item(raw) for raw in items]
     with writing():
         head = locked_head()
-        desk = Desk(batch, _as_now(sender))
+        desk = Desk(batch, as_now(sender))
         results = [desk.judge(item) for item in batch]
-        if quota is not None:
-            _spend(desk, quota, now_ms)
+        texts = [item.text for item in desk.new.values()]
+        spend(sender.device, texts + desk.texts_aside(), quota, now_ms)
         desk.keep(results, now_ms)
         answer = PushAnswer(
             epoch=head.epoch,
@@ -91,18 +91,31 @@ def push(
     return answer
 
 
-def _spend(desk: "Desk", quota: Quota, now_ms: int) -> None:
-    texts = [item.text for item in desk.new.values()]
-    texts += [row.text for row in desk.new_aside.values()]
-    if not texts:
+def spend(device: str, texts: list[str], quota: Quota | None, now_ms: int) -> None:
+    """Count what is new of a batch against its phone's day.
+
+    Args:
+        device: id of the phone.
+        texts: canonical texts of what is new here.
+        quota: what the phone may send in a day; None for any amount.
+        now_ms: server time [ms].
+
+    Raises:
+        OverQuotaError: the batch does not fit into the phone's day.
+    """
+    if quota is None or not texts:
         return
-    device, size_bytes = desk.sender.device, sum(map(len, texts))
+    size_bytes = sum(map(len, texts))
     used = Used(*held.used_until(device))
     held.use_until(device, *after(used, quota, len(texts), size_bytes, now_ms))
 
 
-def _as_now(sender: Sender) -> Sender:
-    # It may have been removed while this push waited for its turn.
+def as_now(sender: Sender) -> Sender:
+    """Return the sender as it is by now: a push may have waited for its turn.
+
+    Args:
+        sender: the phone, as it asked.
+    """
     device = people.find_device(sender.device)
     is_removed = device is not None and device.removed_ms is not None
     return sender._replace(removed=sender.removed or is_removed)
@@ -163,6 +176,10 @@ class Desk:
         for result in results:
             if result["st"] != "needs_look" and result["id"]:
                 result["n"] = where[result["id"]]
+
+    def texts_aside(self) -> list[str]:
+        """Return what is to be put aside and was not before."""
+        return [row.text for row in self.new_aside.values()]
 
     def _kept_hash(self, id_: str | None) -> str | None:
         if id_ is None:

@@ -117,3 +117,23 @@ def test_a_read_stops_at_its_bytes_and_goes_on_after_them(either_app):
     assert found == events
     assert len(store.events_after(0, 500, 1)) == 1
     assert len(store.events_after(0, 500)) == 120
+
+
+def test_what_was_here_once_costs_a_phone_nothing_of_its_day(either_app, reader):
+    quota = sync.Quota(3, 100_000)
+    events = [note(a_uuid(), seq, "ada") for seq in range(1, 11)]
+    told = sync.take_back([row(event) for event in events], reader, NOON_MS, quota)
+    assert {one["st"] for one in told} == {"stored"}
+
+
+def test_what_nobody_can_prove_counts_like_any_other_entry(either_app, reader):
+    quota = sync.Quota(3, 100_000)
+
+    def give(seqs):
+        rows = [{"event": note(a_uuid(), seq, "ada")} for seq in seqs]
+        return sync.take_back(rows, reader, NOON_MS, quota)
+
+    assert len(give(range(3))) == 3
+    with pytest.raises(sync.OverQuotaError):
+        give(range(3, 6))
+    assert len(look.open_looks()) == 3
