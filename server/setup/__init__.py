@@ -48,8 +48,6 @@ def create_setup_app(facts: Callable[[], SetupFacts]) -> Flask:
             while the server runs; it must not fail.
     """
     app = Flask("server.setup", static_folder=None)
-    # Merging them is a redirect of the router's own, which names the host asked for.
-    app.url_map.merge_slashes = False
 
     @app.get("/")
     def page() -> Response:

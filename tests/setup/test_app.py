@@ -88,7 +88,9 @@ def test_every_other_path_leads_to_the_page(http, path):
     assert (answer.status_code, answer.headers["Location"]) == (302, "/")
 
 
-@pytest.mark.parametrize("path", ["/", "/else//where", "/facts.json", "/root.crt"])
+@pytest.mark.parametrize(
+    "path", ["/", "/else//where", "/root.crt/", "/facts.json", "/root.crt"]
+)
 def test_the_name_asked_for_is_not_repeated(http, path):
     answer = http.get(path, headers={"Host": "evil.example"})
     assert "evil" not in str(answer.headers)
