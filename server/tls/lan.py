@@ -29,7 +29,12 @@ def lan_addresses() -> list[str]:
     The first is the one that the default route uses; a room without a way to
     the internet may have none, so every interface is asked too. Nothing is sent.
     """
-    found = [*_routed(), *_of_interfaces(), *_of_host_name()]
+    # Looking the host's own name up comes last: a room without a name service
+    # would wait seconds for each answer.
+    return _outer([*_routed(), *_of_interfaces()]) or _outer(_of_host_name())
+
+
+def _outer(found: list[str]) -> list[str]:
     outer = [address for address in found if not address.startswith("127.")]
     return list(dict.fromkeys(outer))
 

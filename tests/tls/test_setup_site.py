@@ -134,3 +134,17 @@ def test_a_network_that_does_not_answer_holds_no_start_up(monkeypatch):
 
 def test_the_addresses_of_this_box_hold_no_loopback():
     assert [one for one in lan_addresses() if one.startswith("127.")] == []
+
+
+def test_a_room_without_a_name_service_waits_for_none(monkeypatch):
+    def hangs():
+        pytest.fail("the host's own name was looked up")
+
+    monkeypatch.setattr(lan, "_of_host_name", hangs)
+    monkeypatch.setattr(lan, "_routed", list)
+    found = ["127.0.0.1", "192.168.1.20", "10.8.0.1", "192.168.1.20"]
+    monkeypatch.setattr(lan, "_of_interfaces", lambda: found)
+    assert lan_addresses() == ["192.168.1.20", "10.8.0.1"]
+    monkeypatch.setattr(lan, "_of_interfaces", lambda: ["127.0.0.1"])
+    monkeypatch.setattr(lan, "_of_host_name", lambda: ["127.0.1.1", "10.0.0.5"])
+    assert lan_addresses() == ["10.0.0.5"]
