@@ -25,7 +25,7 @@ export const leftOutAsNewMs = signal(null);
 const WATCHED = ['class', 'style', 'hidden', 'inert', 'disabled', 'aria-label', 'data-means'];
 const SLACK_PX = 1;
 
-let known = new Map(); // button -> {name, sinceMs, boxes: [{box, fromMs}]}, boxes oldest first
+let known = new Map(); // button -> {name, sinceMs, wasCovered, boxes: [{box, fromMs}]}, the oldest first
 let isDirty = true;
 let settling = null;
 
@@ -88,13 +88,17 @@ function look() {
   known = new Map();
   let isAnyYoung = false;
   for (const button of document.querySelectorAll('[data-tap]')) {
-    if (button.closest('[inert]') || !button.getClientRects().length) continue;
+    if (!button.getClientRects().length) continue;
     const [name, box] = [nameOf(button), placeOf(button)];
     const old = before.get(button) ?? byMeans.get(name);
     const row = old?.name === name ? old : { name, sinceMs: nowMs, boxes: [{ box, fromMs: nowMs }] };
-    if (row === old) follow(row, box, nowMs);
+    // Under the wet lock a pedal goes on pressing; a finger meets all of it anew.
+    const isCovered = button.closest('[inert]') !== null;
+    if (isCovered || row.wasCovered) row.boxes = [{ box, fromMs: nowMs }];
+    else if (row === old) follow(row, box, nowMs);
+    row.wasCovered = isCovered;
     known.set(button, row);
-    isAnyYoung = show(button, row, nowMs) || isAnyYoung;
+    isAnyYoung = (!isCovered && show(button, row, nowMs)) || isAnyYoung;
   }
   clearTimeout(settling);
   if (isAnyYoung) settling = setTimeout(look, SETTLE_MS / 4);
