@@ -16,6 +16,13 @@ from demo.small_png import small
 
 START_S = 30
 DAY_MS = 86_400_000
+# Resolves once a button takes a press, see static/js/parts/touch-guard.js.
+SETTLED = """
+async (one) => {
+  const frame = () => new Promise(requestAnimationFrame);
+  for (await frame(), await frame(); one.closest("[data-new]");) await frame();
+}
+"""
 PAINTED_MS = 800  # the core confirms what was painted
 # What a picture's page is: width, height [px], whether it is touched.
 PHONE = (412, 839, True)
@@ -158,9 +165,20 @@ class Camera:
             see: name of a make that is in sight then.
         """
         self.page.goto(creamery.link_for(name))
-        self.page.get_by_role("button", name="Join").click()
+        self.tap(self.page.get_by_role("button", name="Join"))
         self.page.get_by_text(see).first.wait_for()
         return self
+
+    def tap(self, locator):
+        """Press what has stood still for a second: sooner it takes no press.
+
+        Args:
+            locator: of what to press; the first of several.
+        """
+        one = locator.first
+        one.wait_for()
+        one.evaluate(SETTLED)
+        one.click()
 
     def show(self, *parts, see):
         """Open a place and wait for what should be in sight there.
@@ -182,7 +200,7 @@ class Camera:
         self.show("make", make, see=".foot .primary")
         read = self.page.get_by_role("button", name="I have read this")
         if read.count():
-            read.click()
+            self.tap(read)
         self.page.locator(".step-title").wait_for()
 
     def bring(self, see):

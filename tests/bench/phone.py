@@ -165,7 +165,7 @@ def join(phone, code):
     page = phone.page
     page.goto(f"{phone.url}/#/pair/{code}")
     page.locator("input").nth(1).fill("Bench phone")
-    page.locator(".primary").tap()
+    page.locator(".primary:not([data-new])").tap()
     page.wait_for_url("**/#/now")
     page.evaluate("navigator.serviceWorker.ready.then(() => null)")
     page.reload()
@@ -184,12 +184,12 @@ def tap_times(phone, make, taps, rate):
     session = slow_down(phone, rate)
     for _ in range(taps):
         before = page.evaluate("answers.length")
-        page.locator(".primary").tap()
+        page.locator(".primary:not([data-new])").tap()
         page.wait_for_function("n => answers.length > n", arg=before)
         page.wait_for_timeout(450)  # longer than the guard against repeats
         if page.locator(".undo-area .bar-button").count():
             before = page.evaluate("answers.length")
-            page.locator(".undo-area .bar-button").first.tap()
+            page.locator(".undo-area .bar-button:not([data-new])").first.tap()
             page.wait_for_function("n => answers.length > n", arg=before)
             page.wait_for_timeout(450)
     page.wait_for_timeout(700)

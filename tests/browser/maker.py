@@ -19,6 +19,7 @@ LOOK = """
     title: one(".keypad-title h2, .sheet-head h1"),
     button: one(".foot .primary-does") || one(".foot .primary"),
     cautions: all(".cautions li").length,
+    others: all(".tabs .tab:not(.is-chosen)").length,
     hasPad: document.querySelector(".keypad") !== null,
     isAsking: document.querySelector(".is-asking") !== null,
     isOver: document.querySelector(".step-card .countdown.is-over") !== null,
@@ -229,6 +230,9 @@ class Maker:
             self.judge()
         elif seen["step"] in self.early:
             self.end_early(seen)
+        elif seen["others"]:
+            # A step that was begun stays in front; what else runs is one tap away.
+            self.hand.tap(".tabs .tab:not(.is-chosen)")
         else:
             self.hand.wait(100)
 
