@@ -62,19 +62,28 @@ function follow(row, box, nowMs) {
   while (row.boxes.length > 1 && nowMs - row.boxes[1].fromMs >= SETTLE_MS) row.boxes.shift();
 }
 
-function isYoung(row, nowMs) {
-  return row.boxes.length > 1 || nowMs - row.boxes[0].fromMs < SETTLE_MS;
+function isInside(box, { clientX, clientY }) {
+  return clientX >= box.left && clientX <= box.right && clientY >= box.top && clientY <= box.bottom;
 }
 
-// The class only shows that it waits; whether a press counts is asked of `known`.
-function show(button, row, nowMs) {
-  const young = isYoung(row, nowMs) && !('steady' in button.dataset);
-  if (young) button.dataset.new = '';
-  else {
+function hasStood(row, at, nowMs) {
+  return nowMs - row.boxes[0].fromMs >= SETTLE_MS && row.boxes.every(({ box }) => isInside(box, at));
+}
+
+// By its middle: a button that a ticking clock makes a little wider is not new.
+function isYoung(row, nowMs) {
+  const { left, top, right, bottom } = row.boxes[row.boxes.length - 1].box;
+  return !hasStood(row, { clientX: (left + right) / 2, clientY: (top + bottom) / 2 }, nowMs);
+}
+
+// The mark only shows that it waits; whether a press counts is asked of `known`.
+function show(button, young) {
+  if (young && !('steady' in button.dataset)) {
+    button.dataset.new = '';
+  } else if ('new' in button.dataset || button.classList.contains('is-waiting')) {
     delete button.dataset.new;
     button.classList.remove('is-waiting');
   }
-  return young;
 }
 
 function look() {
@@ -88,7 +97,10 @@ function look() {
   known = new Map();
   let isAnyYoung = false;
   for (const button of document.querySelectorAll('[data-tap]')) {
-    if (!button.getClientRects().length) continue;
+    if (!button.getClientRects().length) {
+      show(button, false);
+      continue;
+    }
     const [name, box] = [nameOf(button), placeOf(button)];
     const old = before.get(button) ?? byMeans.get(name);
     const row = old?.name === name ? old : { name, sinceMs: nowMs, boxes: [{ box, fromMs: nowMs }] };
@@ -98,7 +110,9 @@ function look() {
     else if (row === old) follow(row, box, nowMs);
     row.wasCovered = isCovered;
     known.set(button, row);
-    isAnyYoung = (!isCovered && show(button, row, nowMs)) || isAnyYoung;
+    const young = !isCovered && isYoung(row, nowMs);
+    show(button, young);
+    isAnyYoung = isAnyYoung || young;
   }
   clearTimeout(settling);
   if (isAnyYoung) settling = setTimeout(look, SETTLE_MS / 4);
@@ -108,10 +122,6 @@ function mark() {
   if (isDirty) return;
   isDirty = true;
   requestAnimationFrame(() => { if (isDirty) look(); });
-}
-
-function isInside(box, { clientX, clientY }) {
-  return clientX >= box.left && clientX <= box.right && clientY >= box.top && clientY <= box.bottom;
 }
 
 function leaveOut(button, row, nowMs) {
@@ -135,8 +145,7 @@ export function isSettled(button, at) {
   const row = known.get(button);
   if (!row) return leaveOut(button, row, nowMs);
   if (!at) return nowMs - row.sinceMs >= SETTLE_MS || leaveOut(button, row, nowMs);
-  const wasThere = nowMs - row.boxes[0].fromMs >= SETTLE_MS && row.boxes.every(({ box }) => isInside(box, at));
-  return wasThere || leaveOut(button, row, nowMs);
+  return hasStood(row, at, nowMs) || leaveOut(button, row, nowMs);
 }
 
 /** What a button means now: a press counts only if it means the same when let go. */
@@ -151,7 +160,7 @@ export function settle(within) {
     if (!within.contains(button)) continue;
     row.sinceMs = -Infinity;
     row.boxes = [{ ...row.boxes[row.boxes.length - 1], fromMs: -Infinity }];
-    show(button, row, performance.now());
+    show(button, false);
   }
 }
 
