@@ -1,12 +1,15 @@
 """Put the server together."""
 
 import json
+import logging
 from pathlib import Path
 
 from flask import Flask
 
 from server import alarm, api, auth, live, store
+from server.alarm import keys
 from server.api.peers import believe_proxies
+from server.auth import code_key
 from server.config import (
     MAX_BODY_BYTES,
     RECIPES_DIR,
@@ -15,8 +18,11 @@ from server.config import (
     now_ms,
 )
 from server.core.recipe import check_recipe
+from server.store import receipts
 from server.store.files import make_folder
 from server.store.recipes import store_recipe
+
+log = logging.getLogger(__name__)
 
 
 def create_app(settings: Settings | None = None) -> Flask:
@@ -50,8 +56,24 @@ def create_app(settings: Settings | None = None) -> Flask:
     alarm.init_app(app, live.ask)
     api.init_app(app)
     with app.app_context():
+        make_keys(settings)
         import_recipes(RECIPES_DIR)
     return app
+
+
+def make_keys(settings: Settings) -> None:
+    """Make the keys of the data folder now: at their first use it may be full.
+
+    Args:
+        settings: what the app runs with.
+    """
+    try:
+        keys.private_key(settings.data_dir)
+        code_key.key_of(settings.data_dir)
+        receipts.make_ready()
+    except (OSError, ValueError) as problem:
+        # Whoever needs the key says so again; all else works without.
+        log.error("a key of the data folder is not ready: %s", problem)
 
 
 def import_recipes(folder: Path) -> None:

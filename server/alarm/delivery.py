@@ -105,10 +105,6 @@ class Delivery:
             self._unworded.add(person)
             log.exception("no push could be worded for person %s", person)
 
-    def make_ready(self) -> None:
-        """Make what the first push will need, while there is room for it."""
-        self._key()
-
     def _key(self) -> ec.EllipticCurvePrivateKey:
         return keys.private_key(self._settings.data_dir)
 

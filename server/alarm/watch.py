@@ -70,10 +70,6 @@ class Watch:
             return True
 
     def _run(self) -> None:
-        try:
-            self.delivery.make_ready()
-        except (OSError, ValueError):
-            log.exception("the key for pushes is not ready")
         while not self._closed:
             pause_s = self._poll_s
             try:

@@ -2,16 +2,19 @@
 
 Two things tell: how much the file system has left, and what the database said
 when it was last asked to write. The second also knows of limits that the first
-does not see, such as a quota or another machine's disk, and counts until a
-write goes well again.
+does not see, such as a quota or another machine's disk. It counts until a write
+goes well again, and no longer than BELIEVED_S: this worker may have no more to
+write.
 """
 
 import logging
 import os
+import time
 from pathlib import Path
 from typing import Any, NamedTuple
 
 from flask import current_app
+from sqlalchemy import make_url
 from sqlalchemy.exc import DBAPIError
 
 from server.config import settings
@@ -30,6 +33,8 @@ _SQLITE_READONLY, _SQLITE_IOERR, _SQLITE_FULL, _SQLITE_CANTOPEN = 8, 10, 13, 14
 _POSTGRES = {"53100": FULL, "25006": READ_ONLY}
 
 _TROUBLE = "vatside_disk"
+BELIEVED_S = 60  # phones try again within half a minute, so a lasting one is renewed
+_now_s = time.monotonic  # a clock that nobody can set
 
 
 class Disk(NamedTuple):
@@ -56,15 +61,38 @@ _TEXT = {
 }
 
 
+class Trouble(NamedTuple):
+    """What the database last said, when [s], and whether the disk showed it too."""
+
+    state: str
+    at_s: float
+    is_seen: bool
+
+
 def look() -> Disk:
     """Return how the disk of the app that is answering stands."""
-    file = settings().database_file
-    folder = settings().data_dir if file is None else file.resolve().parent
-    found = of_folder(folder)
-    said = current_app.extensions.get(_TROUBLE)
-    if file is None:  # the database lies elsewhere; only its own word counts
-        return Disk(said or found.state, found.free_bytes)
+    folder = _folder()
+    found = of_folder(folder or settings().data_dir)
+    said = _said()
+    if folder is None:  # the database lies elsewhere; only its own word counts
+        return Disk(said or FINE, None)
     return found if found.state in STOPPED else Disk(said or found.state, found[1])
+
+
+def _said() -> str | None:
+    said: Trouble | None = current_app.extensions.get(_TROUBLE)
+    # What the disk showed by itself is over as soon as it shows room.
+    if said is None or said.is_seen or _now_s() - said.at_s > BELIEVED_S:
+        return None
+    return said.state
+
+
+def _folder() -> Path | None:
+    """Return SQLite's folder, None for another database."""
+    url = make_url(current_app.config["SQLALCHEMY_DATABASE_URI"])
+    if url.get_backend_name() != "sqlite" or not url.database:
+        return None
+    return Path(url.database).resolve().parent
 
 
 def of_folder(folder: Path) -> Disk:
@@ -102,10 +130,14 @@ def trouble_of(error: DBAPIError) -> str | None:
     if code == _SQLITE_READONLY:
         return READ_ONLY
     if code in (_SQLITE_IOERR, _SQLITE_CANTOPEN):
-        file = Path(current_app.config["SQLALCHEMY_DATABASE_URI"].split("///")[-1])
-        state = of_folder(file.resolve().parent).state
-        return state if state in STOPPED else None
+        return _seen()
     return None
+
+
+def _seen() -> str | None:
+    folder = _folder()
+    state = of_folder(folder).state if folder else FINE
+    return state if state in STOPPED else None
 
 
 def note(error: DBAPIError | None) -> None:
@@ -118,6 +150,7 @@ def note(error: DBAPIError | None) -> None:
     found = None if error is None else trouble_of(error)
     if error is not None and found is None:
         return  # of another kind, such as a lock: it says nothing of the disk
-    current_app.extensions[_TROUBLE] = found
-    if found != before:
+    trouble = Trouble(found, _now_s(), _seen() == found) if found else None
+    current_app.extensions[_TROUBLE] = trouble
+    if found != (before.state if before else None):
         log.error("%s", Disk(found or FINE, None).text)

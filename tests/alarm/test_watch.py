@@ -17,9 +17,6 @@ class Counting:
         self.turns = 0
         self.broken = broken
 
-    def make_ready(self):
-        pass
-
     def turn(self, now_ms, real_ms):
         self.turns += 1
         if self.turns <= self.broken:

@@ -45,6 +45,24 @@ def test_what_the_database_said_counts_until_a_write_goes_well(app):
     assert disk.look().state in ("fine", "nearly_full")
 
 
+def test_a_worker_that_writes_no_more_does_not_keep_on_saying_so(app, monkeypatch):
+    now_s = [1000.0]
+    monkeypatch.setattr(disk, "_now_s", lambda: now_s[0])
+    disk.note(OperationalError("", {}, SimpleNamespace(sqlite_errorcode=13)))
+    now_s[0] += disk.BELIEVED_S
+    assert disk.look().state == "full"
+    now_s[0] += 1
+    assert disk.look().state in ("fine", "nearly_full")
+
+
+def test_what_the_disk_showed_by_itself_is_over_once_it_shows_room(app, monkeypatch):
+    monkeypatch.setattr(os, "statvfs", file_system(0))
+    disk.note(OperationalError("", {}, SimpleNamespace(sqlite_errorcode=13)))
+    assert disk.look().state == "full"
+    monkeypatch.setattr(os, "statvfs", file_system(10**12))
+    assert disk.look().state == "fine"
+
+
 def test_a_lock_says_nothing_of_the_disk(app):
     locked = OperationalError("", {}, SimpleNamespace(sqlite_errorcode=5))
     disk.note(locked)
