@@ -1,11 +1,13 @@
 """What a person types, and what they are told."""
 
+import errno
 import socket
 import time
 
 import pytest
 
 from server import cli
+from server.cli.serve import require_port
 from server.tls.folder import Folder, read_key, write_whole
 from server.tls.renewal import DAY_MS
 from tests.tls.conftest import verified
@@ -240,3 +242,15 @@ def test_serve_refuses_a_key_that_does_not_fit(run, room, data, tmp_path, capsys
     command = ["serve", "--data", str(data), "--tls-cert", str(room.root)]
     assert cli.main([*command, "--tls-key", str(room.leaf)]) == 1
     assert "does not fit" in capsys.readouterr().err
+
+
+def test_a_port_that_this_user_may_not_use_says_who_may_allow_it(monkeypatch):
+    class Forbidden(socket.socket):
+        def bind(self, address):
+            raise PermissionError(errno.EACCES, "Permission denied")
+
+    monkeypatch.setattr("server.cli.serve.socket.socket", Forbidden)
+    with pytest.raises(ValueError, match=r"Port 443 .*Permission denied") as refused:
+        require_port("0.0.0.0", 443, "--https-port")
+    assert "try --https-port N" in str(refused.value)
+    assert "AmbientCapabilities=CAP_NET_BIND_SERVICE" in str(refused.value)
