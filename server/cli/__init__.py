@@ -4,6 +4,7 @@ import argparse
 import json
 import sys
 from collections.abc import Sequence
+from contextlib import nullcontext
 from dataclasses import replace
 from pathlib import Path
 
@@ -59,8 +60,20 @@ def run_check(args: argparse.Namespace) -> int:
 
 
 def run_tls(args: argparse.Namespace) -> int:
-    """Make, renew and show the certificates of this room, for https."""
-    return tls.run_tls(_settings(args), args)
+    """Make, renew and show the certificates of this room, and serve over https."""
+    settings = _settings(args)
+    code = tls.run_tls(settings, args)
+    if args.only or args.take_root_key is not None:
+        return code
+    try:
+        with hold.hold(settings.database_file, hold.SERVER) or nullcontext():
+            pass
+    except hold.InUseError as running:
+        print(f"{running}\nIf it is the server, it takes the certificate up by itself.")
+        return code
+    print()
+    start(settings, args.host, args.port, args.workers, args.https_port)
+    return 0
 
 
 def run_owner_code(args: argparse.Namespace) -> int:
@@ -150,10 +163,14 @@ def parser() -> argparse.ArgumentParser:
     data = argparse.ArgumentParser(add_help=False)
     data.add_argument("--data", metavar="DIR", help="folder of the data")
 
-    serving = commands.add_parser("serve", parents=[data], help=run_serve.__doc__)
-    serving.add_argument("--host", default="0.0.0.0")
-    serving.add_argument("--port", type=tls.port, default=DEFAULT_PORT)
-    serving.add_argument("--workers", type=int, default=WORKERS)
+    where = argparse.ArgumentParser(add_help=False)
+    where.add_argument("--host", default="0.0.0.0")
+    where.add_argument("--port", type=tls.port, default=DEFAULT_PORT)
+    where.add_argument("--workers", type=int, default=WORKERS)
+
+    serving = commands.add_parser(
+        "serve", parents=[data, where], help=run_serve.__doc__
+    )
     serving.add_argument(
         "--replay",
         type=_rate,
@@ -169,7 +186,7 @@ def parser() -> argparse.ArgumentParser:
     tls.add_options(check)
     check.set_defaults(run=run_check)
 
-    making = commands.add_parser("tls", parents=[data], help=run_tls.__doc__)
+    making = commands.add_parser("tls", parents=[data, where], help=run_tls.__doc__)
     tls.add_arguments(making)
     making.set_defaults(run=run_tls)
 

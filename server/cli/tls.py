@@ -1,4 +1,4 @@
-"""The command `vatside tls`: make, renew and show the room's certificates."""
+"""What `vatside tls` does before it serves: make, renew and show the certificates."""
 
 import argparse
 import getpass
@@ -35,16 +35,20 @@ def add_options(serving: argparse.ArgumentParser) -> None:
     Args:
         serving: the command's parser.
     """
+    _add_https_port(serving)
     serving.add_argument(
+        "--no-tls", action="store_true", help="serve plain http, certificate or not"
+    )
+    add_own(serving)
+
+
+def _add_https_port(command: argparse.ArgumentParser) -> None:
+    command.add_argument(
         "--https-port",
         type=port,
         default=DEFAULT_HTTPS_PORT,
         help="where https is served, beside the set-up page on --port",
     )
-    serving.add_argument(
-        "--no-tls", action="store_true", help="serve plain http, certificate or not"
-    )
-    add_own(serving)
 
 
 def add_own(command: argparse.ArgumentParser) -> None:
@@ -70,6 +74,8 @@ def add_arguments(command: argparse.ArgumentParser) -> None:
     add("--take-root-key", type=Path, metavar="FILE", help="move the root's key there")
     add("--root-key", type=Path, metavar="FILE", help="use the root's key from there")
     add("--passphrase", action="store_true", help="ask for what locks that FILE")
+    add("--only", action="store_true", help="make and show them, and do not serve")
+    _add_https_port(command)
     add_own(command)
 
 
@@ -235,7 +241,7 @@ def _next(folder: Folder) -> str:
         f"  1. In the router, give this box a fixed address ({address}).\n"
         f"     {known}\n"
         "  2. Phones that used the plain address: let each send what waits first.\n"
-        "  3. vatside serve, then scan its picture with each phone."
+        "  3. Scan the picture that the server prints with each phone."
     )
 
 

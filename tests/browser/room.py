@@ -36,7 +36,8 @@ class RoomCreamery(Creamery):
         self.setup_url = f"http://{NAME}:{self.port}"
         self.room_url = f"https://{NAME}:{self.https_port}"
         self.url = f"https://127.0.0.1:{self.https_port}"
-        command = [sys.executable, "-m", "server.cli", "tls", "--data", str(self.data)]
+        command = [sys.executable, "-m", "server.cli", "tls", "--only"]
+        command += ["--data", str(self.data)]
         subprocess.run(command, cwd=program, check=True, stdout=subprocess.DEVNULL)
 
     def start(self):

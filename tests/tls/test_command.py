@@ -36,7 +36,7 @@ def run(data, capsys):
     """Give a function that runs `vatside tls`; return its code, and all it said."""
 
     def tls(*options):
-        code = cli.main(["tls", "--data", str(data), *map(str, options)])
+        code = cli.main(["tls", "--only", "--data", str(data), *map(str, options)])
         said = capsys.readouterr()
         return code, said.out + said.err
 

@@ -17,6 +17,7 @@ import pytest
 
 from server import cli
 from server.tls.folder import Folder, read_certificate
+from server.tls.made import fingerprint
 from server.tls.renewal import Asked, tend
 from tests.conftest import ROOT
 from tests.sync.phones import a_uuid, note
@@ -38,12 +39,9 @@ class Server:
     """A server over https, and a client that trusts the room's root alone."""
 
     def __init__(self, data):
-        assert cli.main(["tls", "--data", str(data)]) == 0
-        self.room = Folder(data / "tls")
-        self.trust = ssl.SSLContext(ssl.PROTOCOL_TLS_CLIENT)
-        self.trust.load_verify_locations(self.room.root)
+        self.data, self.room = data, Folder(data / "tls")
         self.port, self.https_port = free_ports(2)
-        command = [sys.executable, "-m", "server.cli", "serve", "--data", str(data)]
+        command = [sys.executable, "-m", "server.cli", "tls", "--data", str(data)]
         command += ["--host", "127.0.0.1", "--port", str(self.port)]
         command += ["--https-port", str(self.https_port)]
         self.process = subprocess.Popen(
@@ -58,6 +56,8 @@ class Server:
             line = self.process.stdout.readline()
             assert line, self.said + self.process.stderr.read()
             self.said += line
+        self.trust = ssl.SSLContext(ssl.PROTOCOL_TLS_CLIENT)
+        self.trust.load_verify_locations(self.room.root)
         self.headers = dict(HEADERS)
 
     def connect(self, name=NAME):
@@ -187,6 +187,17 @@ def test_the_live_stream_comes_over_https(owner):
     while not (line := answer.readline()).startswith(b"id: "):
         assert line
     connection.close()
+
+
+def test_the_command_given_again_shows_the_certificate_and_lets_the_server_be(
+    owner, capsys
+):
+    before = owner.serial()
+    assert cli.main(["tls", "--data", str(owner.data)]) == 0
+    said = capsys.readouterr().out
+    assert fingerprint(owner.room.read_root()) in said
+    assert "it takes the certificate up by itself" in said
+    assert owner.serial() == before
 
 
 def test_a_renewed_certificate_is_shown_without_a_restart(owner):
