@@ -45,6 +45,7 @@ PLACES = {
     "trends": ["trends", "trends/washed-wheel"],
     "who": ["who"],
     "words": ["words"],
+    "pin": ["pin"],
     "menu": ["menu"],
     "pair": ["pair"],
     "guest": ["guest"],

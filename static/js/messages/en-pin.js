@@ -27,7 +27,7 @@ export const EN_PIN = {
   'pin.not_here': '{name} has no PIN yet. Set it on the phone of {name}, under Who; or let the owner allow it here for half an hour, under People.',
   'pin.plain': 'At this address others on the network could read the PIN. The https address keeps it secret.',
   'pin.hurry': 'Hold now, without PIN',
-  'pin.hurry_detail': 'Recorded for {name}, whose phone this is, and marked as not proved.',
+  'pin.hurry_detail': 'Without it: recorded for {name}, whose phone this is, and marked as not proved.',
   'proved.pin': 'Proved by PIN',
   'proved.phone': 'Not proved by PIN; recorded on the person’s own phone',
   'proved.none': 'Not proved; recorded before there were PINs',

@@ -26,7 +26,7 @@ export function Hurry({ kind, given, said, onDone }) {
   const go = async () => {
     if (await act(kind, { ...given, by: me.value.person.id, prove }, said)) onDone();
   };
-  return html`<${Tap} class="second tall" onTap=${go}>${t('pin.hurry')}</${Tap}>`;
+  return html`<${Tap} class="second" onTap=${go}>${t('pin.hurry')}</${Tap}>`;
 }
 
 /**

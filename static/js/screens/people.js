@@ -23,8 +23,7 @@ function PinRow({ person }) {
   const [said, setSaid] = useState('');
   const reset = () => post(`/people/${person.id}/pin/reset`, {})
     .then(({ until_ms: untilMs }) => setSaid(t('people.pin_until', { name: person.name, at: clock(untilMs) })), (failure) => setSaid(whyOf(failure)));
-  return html`<div class="rows rows-apart"><${Row} title=${t('people.pin')} detail=${t('people.pin_detail')} onTap=${reset} /></div>
-    ${said ? html`<p class="lead" role="status">${said}</p>` : null}`;
+  return html`<div class="rows rows-apart"><${Row} title=${t('people.pin')} detail=${html`<span role="status">${said || t('people.pin_detail')}</span>`} onTap=${reset} /></div>`;
 }
 
 function PersonForm({ person, onDone, onBack }) {

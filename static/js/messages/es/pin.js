@@ -27,7 +27,7 @@ export const PIN = {
   'pin.not_here': '{name} aún no tiene PIN. Póngalo en el teléfono de {name}, en Quién; o que el dueño lo permita aquí por media hora, en Personas.',
   'pin.plain': 'En esta dirección otros de la red podrían leer el PIN. La dirección https lo mantiene secreto.',
   'pin.hurry': 'En espera ya, sin PIN',
-  'pin.hurry_detail': 'Se anota a nombre de {name}, de quien es este teléfono, y marcado como sin comprobar.',
+  'pin.hurry_detail': 'Sin él: se anota a nombre de {name}, de quien es este teléfono, y marcado como sin comprobar.',
   'proved.pin': 'Comprobado con PIN',
   'proved.phone': 'Sin comprobar con PIN; anotado en el teléfono propio de la persona',
   'proved.none': 'Sin comprobar; anotado antes de que hubiera PIN',

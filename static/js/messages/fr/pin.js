@@ -27,7 +27,7 @@ export const PIN = {
   'pin.not_here': '{name} n’a pas encore de code PIN. Choisissez-le sur le téléphone de {name}, sous Qui\u00a0; ou que le responsable le permette ici une demi-heure, sous Équipe.',
   'pin.plain': 'À cette adresse, d’autres sur le réseau pourraient lire le code PIN. L’adresse https le garde secret.',
   'pin.hurry': 'Bloquer tout de suite, sans code',
-  'pin.hurry_detail': 'Noté pour {name}, à qui est ce téléphone, et marqué comme non prouvé.',
+  'pin.hurry_detail': 'Sans lui\u00a0: noté pour {name}, à qui est ce téléphone, et marqué comme non prouvé.',
   'proved.pin': 'Prouvé par code PIN',
   'proved.phone': 'Non prouvé par code PIN\u00a0; noté sur le téléphone de la personne',
   'proved.none': 'Non prouvé\u00a0; noté avant les codes PIN',

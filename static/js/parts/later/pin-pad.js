@@ -12,7 +12,7 @@ export function make({ html, Tap, t, tn, useEffect, useRef, useState }) {
   /**
    * @param {object} props title, lead; word: of the large key; onPin(pin); onBack;
    *   problem: in words; tries: a count, the pad is emptied when it moves; isBusy;
-   *   isOff: nothing is taken now; aside: under the large key
+   *   isOff: nothing is taken now; aside: beside the large key
    */
   function PinPad({ title, lead, word, onPin, onBack, problem, tries = 0, isBusy, isOff, aside, children }) {
     const [pin, setPin] = useState('');

@@ -167,7 +167,8 @@ export async function make(kit) {
     };
     const entering = useTries(record);
     const wait = useWait(who.id, entering.tries);
-    const aside = asked === 'phone' ? html`<${Hurry} ...${props} /><p class="quiet">${t('pin.hurry_detail', { name: me.value.person.name })}</p>` : null;
+    const aside = asked === 'phone' ? html`<${Hurry} ...${props} />` : null;
+    const hint = aside ? html`<p class="quiet">${t('pin.hurry_detail', { name: me.value.person.name })}</p>` : null;
     const first = async (pin) => {
       await setPin(who.id, pin, null);
       await record(pin);
@@ -175,7 +176,7 @@ export async function make(kit) {
     if (!isKnown) return html`<${Nothing} title=${title} text=${t('pin.opening')} onBack=${onBack} aside=${aside} />`;
     if (pinOf(who.id)) {
       return html`<${PinPad} title=${title} lead=${t('pin.enter', { name: who.name })} word=${doWord} onPin=${entering.run} onBack=${onBack}
-        problem=${wait || entering.problem} isOff=${Boolean(wait)} tries=${entering.tries} isBusy=${entering.isBusy} aside=${aside}><${Plain} /></${PinPad}>`;
+        problem=${wait || entering.problem} isOff=${Boolean(wait)} tries=${entering.tries} isBusy=${entering.isBusy} aside=${aside}>${hint}<${Plain} /></${PinPad}>`;
     }
     if (!maySet(who.id)) return html`<${Nothing} title=${title} text=${t('pin.not_here', { name: who.name })} onBack=${onBack} aside=${aside} />`;
     return html`<${NewPin} title=${title} name=${who.name} onSet=${first} onBack=${onBack} aside=${aside} />`;
