@@ -8,7 +8,7 @@ NOTE = 'return record("note_added", {make: args[0], data: {text: "Still here"}})
 
 
 def tap(phone, words):
-    phone.page.get_by_role("button", name=words).first.click()
+    phone.page.get_by_role("button", name=words).first.tap()
 
 
 def shot(phone, name):
