@@ -29,7 +29,10 @@ def contact(settings: Settings) -> tuple[str | None, str | None]:
 
 
 def _is_reachable(address: str) -> bool:
-    parts = urlsplit(address)
+    try:
+        parts = urlsplit(address)
+    except ValueError:  # a bracket that is not closed, and the like
+        return False
     if parts.scheme == "mailto":
         user, at, host = parts.path.rpartition("@")
         if not (user and at):

@@ -37,6 +37,7 @@ def test_without_an_address_there_are_no_pushes(url):
         "https://floor.invalid",
         "https://192.168.1.4",
         "https://[::1]/",
+        "https://[::1",  # no address at all
         "http://creamery.org",
         "owner@creamery.org",
     ],

@@ -70,9 +70,9 @@ function Devices({ devices, again }) {
   return html`<h2>${t('people.devices')}</h2>
     ${problem ? html`<p class="is-bad" role="alert">${problem}</p>` : null}
     <div class="rows">${devices.map((device) => html`<div class="row row-still" key=${device.id}>
-      <span class="row-main"><span class="row-title">${device.name ?? device.device_name}</span>
-        <span class="row-detail">${device.last_seen_ms ? t('people.seen', { at: clockDay(device.last_seen_ms, nowMs()) }) : ''}</span></span>
-      ${device.removed_ms || device.revoked ? html`<span class="row-side">${t('people.removed')}</span>`
+      <span class="row-main"><span class="row-title">${device.name}</span>
+        <span class="row-detail">${device.seen_ms ? t('people.seen', { at: clockDay(device.seen_ms, nowMs()) }) : ''}</span></span>
+      ${device.removed_ms ? html`<span class="row-side">${t('people.removed')}</span>`
         : asked === device.id
           ? html`<${Tap} class="second is-destructive" onTap=${() => take(device)}>${t('people.remove_sure')}</${Tap}>`
           : html`<${Tap} class="second" onTap=${() => setAsked(device.id)}>${t('people.remove')}</${Tap}>`}
