@@ -100,7 +100,7 @@ def pack() -> None:
 
 
 def squeeze_core() -> None:
-    """Bring the smallest copy of the core up to date with its files.
+    """Bring the smallest copies of the core's parts up to date with its files.
 
     Raises:
         PackError: there is no Node.js to compress with, or it failed.
@@ -109,16 +109,20 @@ def squeeze_core() -> None:
     texts = document.core_texts(
         STATIC, ROOT / "server" / "core", lambda path: bare(path.read_text("utf-8"))
     )
-    body = document.body_of(texts, document.rules_of(ROOT / "server" / "rules"))
-    if document.squeezed(STATIC, body) is not None:
-        return
-    (STATIC / document.STAMP).unlink(missing_ok=True)
+    bodies = document.bodies_of(texts, document.rules_of(ROOT / "server" / "rules"))
+    for name, body in bodies.items():
+        if document.squeezed(STATIC, name, body) is None:
+            _squeeze_document(document, name, body)
+
+
+def _squeeze_document(document: Any, name: str, body: bytes) -> None:
+    (STATIC / document.stamp_of(name)).unlink(missing_ok=True)
     with tempfile.TemporaryDirectory(prefix="vatside-core-") as scratch:
-        plain = Path(scratch) / "core.json"
+        plain = Path(scratch) / name
         plain.write_bytes(body)
         _squeeze([plain])
-        shutil.copy(f"{plain}.br", STATIC / document.SQUEEZED)
-    (STATIC / document.STAMP).write_text(document.mark_of(body), "utf-8")
+        shutil.copy(f"{plain}.br", STATIC / document.copy_of(name))
+    (STATIC / document.stamp_of(name)).write_text(document.mark_of(body), "utf-8")
 
 
 # Node.js has the compressor within; Python would need one more package.

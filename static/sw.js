@@ -67,7 +67,9 @@ self.addEventListener("activate", (event) => event.waitUntil(forgetOld()));
 
 self.addEventListener("message", (event) => {
   if (event.data === "activate") self.skipWaiting();
-  if (event.data === "later") event.waitUntil(keepLater().catch(() => {}));
+  if (event.data !== "later") return;
+  const tell = () => event.ports?.[0]?.postMessage("kept");
+  event.waitUntil(keepLater().then(tell, tell));
 });
 
 self.addEventListener("fetch", (event) => {

@@ -1,19 +1,51 @@
-"""The core as a phone gets it: all its files, and the rules, in one JSON document.
+"""The core as a phone gets it: its files, and the rules, in two JSON documents.
 
-It is the second largest thing that a phone loads. Set-up squeezes it as small as
-can be, which takes seconds, and a stamp ties that copy to the very bytes that the
+The first holds what Now and Make need to start; what is asked for later (the sums,
+trends, the course of a make) comes in quiet time, or when it is asked for. Which
+file goes where is read off the imports: what `FIRST` loads by being loaded is first.
+
+They are the second largest thing that a phone loads. Set-up squeezes them as small
+as can be, which takes seconds, and a stamp ties each copy to the very bytes that the
 server would send; an edited checkout sends its own. It needs the standard library
 alone, because set-up loads it by its place.
 """
 
+import ast
 import hashlib
 import json
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
 
-SQUEEZED = "lib/core.json.br"
-STAMP = "lib/.core-stamp"
+CORE, LATER = "core.json", "core-later.json"
+# What a page asks at its start, and what the desk loads itself to lead a make.
+FIRST = (
+    "desk",
+    "alarms",
+    "alarm_sound",
+    "sums.units",
+    "acid_watch",
+    "formulas.rennet",
+    "formulas.pasteurisation",
+)
+
+
+def copy_of(name: str) -> str:
+    """Return where set-up keeps the squeezed copy of a document.
+
+    Args:
+        name: CORE or LATER.
+    """
+    return f"lib/{name}.br"
+
+
+def stamp_of(name: str) -> str:
+    """Return where set-up keeps the stamp of a squeezed copy.
+
+    Args:
+        name: CORE or LATER.
+    """
+    return f"lib/.{name}-stamp"
 
 
 def core_texts(
@@ -46,7 +78,7 @@ def rules_of(rules_dir: Path) -> dict[str, Any]:
 
 
 def version_of(texts: dict[str, str], rules: dict[str, Any]) -> str:
-    """Return the document's own fingerprint.
+    """Return the fingerprint of the whole core.
 
     Args:
         texts: as from `core_texts`.
@@ -56,34 +88,75 @@ def version_of(texts: dict[str, str], rules: dict[str, Any]) -> str:
     return hashlib.sha256(whole.encode()).hexdigest()[:16]
 
 
-def body_of(texts: dict[str, str], rules: dict[str, Any]) -> bytes:
-    """Return the document as it is sent, before it is compressed.
+def bodies_of(texts: dict[str, str], rules: dict[str, Any]) -> dict[str, bytes]:
+    """Return the documents as they are sent, before they are compressed.
+
+    Both carry the version of the whole, so that a phone never joins the parts of
+    two cores.
 
     Args:
         texts: as from `core_texts`.
         rules: as from `rules_of`.
     """
-    version = version_of(texts, rules)
-    return json.dumps({"version": version, "files": texts, "rules": rules}).encode()
+    version, first = version_of(texts, rules), first_files(texts)
+    parts = {
+        CORE: {"files": {name: texts[name] for name in texts if name in first}},
+        LATER: {"files": {name: texts[name] for name in texts if name not in first}},
+    }
+    parts[CORE]["rules"] = rules
+    return {
+        name: json.dumps({"version": version, **part}).encode()
+        for name, part in parts.items()
+    }
+
+
+def first_files(texts: dict[str, str]) -> set[str]:
+    """Return the names of the files that the first document holds.
+
+    Args:
+        texts: as from `core_texts`.
+    """
+    found = {"host.py"}
+    asked = ["core/" + name.replace(".", "/") + ".py" for name in FIRST]
+    while asked:
+        name = asked.pop()
+        if name in found or name not in texts:
+            continue
+        found.add(name)
+        folders = Path(name).parents
+        asked += [f"{folder.as_posix()}/__init__.py" for folder in folders]
+        asked += _imported(name, texts[name])
+    return found
+
+
+def _imported(name: str, text: str) -> Iterator[str]:
+    """Yield what may be the files that a module loads by being loaded."""
+    for node in ast.parse(text).body:
+        if isinstance(node, ast.ImportFrom) and node.level:
+            folder = Path(name).parents[node.level - 1]
+            path = folder.joinpath(*(node.module or "").split("."))
+            yield f"{path.as_posix()}.py"
+            yield from (f"{(path / one.name).as_posix()}.py" for one in node.names)
 
 
 def mark_of(body: bytes) -> str:
     """Return what the stamp says of a squeezed copy.
 
     Args:
-        body: as from `body_of`.
+        body: one of `bodies_of`.
     """
     return hashlib.sha256(body).hexdigest()
 
 
-def squeezed(static_dir: Path, body: bytes) -> bytes | None:
+def squeezed(static_dir: Path, name: str, body: bytes) -> bytes | None:
     """Return the copy that set-up squeezed, when it is of these very bytes.
 
     Args:
         static_dir: folder of the page.
-        body: as from `body_of`.
+        name: CORE or LATER.
+        body: what `bodies_of` gives under that name.
     """
-    stamp, copy = static_dir / STAMP, static_dir / SQUEEZED
+    stamp, copy = static_dir / stamp_of(name), static_dir / copy_of(name)
     if not stamp.is_file() or not copy.is_file():
         return None
     return copy.read_bytes() if stamp.read_text("utf-8") == mark_of(body) else None

@@ -15,8 +15,9 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from stat import S_ISREG
 
+from server.api import core_document
 from server.api.bare_python import bare
-from server.api.core_document import body_of, core_texts, squeezed, version_of
+from server.api.core_document import bodies_of, core_texts, squeezed, version_of
 from server.api.page_stamp import LANGUAGES, PACK, SOURCES, is_packed
 from server.config import read_rules
 
@@ -53,6 +54,7 @@ APART = (
 # first load need not wait for what one screen alone shows. The large icon is the
 # browser's, for when the app is put on the home screen.
 LATER = (
+    "/" + core_document.LATER,
     "/lib/uplot.js",
     "/lib/uplot.css",
     *("/" + name for name in LANGUAGES),
@@ -160,7 +162,7 @@ class Shell:
         else:
             kept = [name for name in kept if name[1:] not in PACK]
         kept = [name for name in kept if name not in LATER]
-        return ["/", *kept, "/core.json"]
+        return ["/", *kept, "/" + core_document.CORE]
 
     def is_packed(self) -> bool:
         """Tell whether phones get the packed page: it must match its sources."""
@@ -220,11 +222,14 @@ class Shell:
                 self._kept[path] = kept
         return kept[1]
 
-    def core(self) -> Page:
-        """Return the core's files and the rules as one JSON document, for the phone.
+    def core(self, name: str = core_document.CORE) -> Page:
+        """Return the core's files and the rules as JSON, in two parts for the phone.
 
         The files go without docstrings and comments, see `bare_python`. The rules
         are the legal figures: the core reads no file, so they are handed to it.
+
+        Args:
+            name: the part, see `core_document`.
         """
         # One thread at a time: CPython 3.11 fails with SystemError ("recursion
         # depth mismatch") when two threads read Python into syntax trees at once.
@@ -232,12 +237,13 @@ class Shell:
             texts = core_texts(self.static_dir, self.core_dir, self._bare)
             rules = read_rules()
             version = version_of(texts, rules)
-            made = self._made.get("core")
+            made = self._made.get(name)
             if made is None or made[0] != version:
-                body = body_of(texts, rules)
-                page = make_page(body, ".json")
-                made = (version, replace(page, brotli=squeezed(self.static_dir, body)))
-                self._made["core"] = made
+                for part, body in bodies_of(texts, rules).items():
+                    copy = squeezed(self.static_dir, part, body)
+                    page = replace(make_page(body, ".json"), brotli=copy)
+                    self._made[part] = (version, page)
+                made = self._made[name]
         return made[1]
 
     def _bare(self, path: Path) -> str:
@@ -261,7 +267,8 @@ class Shell:
         names = self.kept_files()
         etags = [f"{name} {self._etag(name)}" for name in (*names, *LATER)]
         version = _fingerprint("\n".join([*etags, file.etag]))
-        later = [name for name in LATER if name in self.files()]
+        held = {*self.files(), "/" + core_document.LATER}
+        later = [name for name in LATER if name in held]
         line = json.dumps({"version": version, "files": names, "later": later})
         made = self._made.get("worker")
         if made is None or made[0] != version:
@@ -274,8 +281,8 @@ class Shell:
         return made[1]
 
     def _etag(self, name: str) -> str:
-        if name == "/core.json":
-            return self.core().etag
+        if name[1:] in (core_document.CORE, core_document.LATER):
+            return self.core(name[1:]).etag
         page = self.index() if name == "/" else self.file(name[1:])
         return page.etag if page else "none"
 

@@ -2,6 +2,7 @@
 
 from flask import Blueprint, Flask, Response, abort, current_app, request
 
+from server.api import core_document
 from server.api.shell import Page, Shell, import_map_hashes
 from server.config import CORE_DIR, Settings
 
@@ -117,6 +118,12 @@ def probe() -> Response:
 def core() -> Response:
     """Send the core's files, for the interpreter on the phone."""
     return _send(_shell().core())
+
+
+@pages.get("/core-later.json")
+def core_later() -> Response:
+    """Send the files of the core that a phone starts without."""
+    return _send(_shell().core(core_document.LATER))
 
 
 @pages.get("/sw.js")

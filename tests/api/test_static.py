@@ -118,10 +118,11 @@ def test_core_json_holds_the_legal_figures_by_their_id(http):
     assert rules["us_heat_treatment"]["rows"][0]["min_temp"]["F"]["value"] == 145
 
 
-def test_core_json_holds_every_file_of_the_core_and_its_host(http):
-    document = http.get("/core.json").json
+def test_the_core_s_two_parts_hold_every_file_of_it_and_its_host(http):
+    document, later = http.get("/core.json").json, http.get("/core-later.json").json
     on_disk = {f"core/{path.relative_to(CORE_DIR)}" for path in CORE_DIR.rglob("*.py")}
-    assert set(document["files"]) == on_disk | {"host.py"}
+    assert {*document["files"], *later["files"]} == on_disk | {"host.py"}
+    assert later["version"] == document["version"]
     events = (CORE_DIR / "events.py").read_text()
     assert document["files"]["core/events.py"] == bare(events)
     assert document["files"]["host.py"] == FILES["js/core/host.py"]
@@ -318,16 +319,17 @@ def test_what_one_screen_alone_needs_is_kept_later(http, folder):
     (folder / "lib" / "uplot.js").write_text("export default 1;\n")
     listed, _ = shell(http)
     assert "/lib/uplot.js" not in listed["files"]
-    assert listed["later"] == ["/lib/uplot.js"]
+    assert listed["later"] == ["/core-later.json", "/lib/uplot.js"]
     assert http.get("/lib/uplot.js").status_code == 200
 
 
 def test_a_squeezed_core_goes_out_only_while_it_is_of_these_very_files(
     tmp_path, http, folder
 ):
+    name = core_document.CORE
     body = http.get("/core.json").data
-    (folder / core_document.SQUEEZED).write_bytes(b"squeezed core")
-    stamp = folder / core_document.STAMP
+    (folder / core_document.copy_of(name)).write_bytes(b"squeezed core")
+    stamp = folder / core_document.stamp_of(name)
     asked = {"Accept-Encoding": "gzip, br"}
     for mark, coding in (
         ("of an older core", "gzip"),

@@ -23,6 +23,7 @@ import uuid
 from playwright.sync_api import sync_playwright
 
 from demo.recorded import MIN_MS, Crew, Phone, Recorder
+from server.api import core_document
 from server.api.shell import Shell
 from tests.bench.table import percentile
 from tests.browser.conftest import FLAGS, ROOT
@@ -44,7 +45,11 @@ const start = async () => {
   const python = await loadMicroPython({
     url: "/lib/micropython.wasm", heapsize: 16 * 1024 * 1024,
   });
-  const shipped = await (await fetch("/core.json")).json();
+  const parts = ["/core.json", "/core-later.json"];
+  const [shipped, later] = await Promise.all(
+    parts.map(async (part) => (await fetch(part)).json()),
+  );
+  Object.assign(shipped.files, later.files);
   const unpacked = await timed(() => {
     for (const [path, text] of Object.entries(shipped.files)) {
       python.FS.mkdirTree(`/lib/${path.slice(0, path.lastIndexOf("/"))}`);
@@ -99,8 +104,9 @@ class Files(http.server.BaseHTTPRequestHandler):
         elif self.path == "/bench.js":
             body, mime = SCRIPT, "text/javascript"
         else:
-            core = self.path == "/core.json"
-            page = self.shell.core() if core else self.shell.file(self.path[1:])
+            name = self.path[1:]
+            is_core = name in (core_document.CORE, core_document.LATER)
+            page = self.shell.core(name) if is_core else self.shell.file(name)
             if page is None:
                 self.send_error(404)
                 return

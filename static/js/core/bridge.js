@@ -1,4 +1,5 @@
-// The page's way to the core. Calls are answered in the order they were made.
+// The page's way to the core. Calls are answered in the order they were made, but
+// for those that must wait for a part of the core that comes later.
 
 import { scriptAddress } from "../trusted.js";
 
@@ -88,6 +89,11 @@ export function start() {
 export function restart() {
   if (running) stop(running, new CoreError("Lost", "started anew"));
   return start();
+}
+
+/** Let the core take the rest of its files, now that there is time for it. */
+export function takeRest() {
+  running?.worker.postMessage({ later: true });
 }
 
 /**

@@ -27,7 +27,8 @@ def find(module, name):
         name: the function's name.
 
     Raises:
-        ValueError: no such module or function, or a private one.
+        ImportError: no such module, or one that the phone has not got yet.
+        ValueError: no such function, or a private name.
     """
     for part in module.split(".") + [name]:
         if not part or part.startswith("_"):
@@ -35,9 +36,12 @@ def find(module, name):
     path = "core." + module
     try:
         found = __import__(path)
+    except ImportError as problem:
+        raise ImportError("the core has no %s: %s" % (module, problem))
+    try:
         for part in path.split(".")[1:] + [name]:
             found = getattr(found, part)
-    except (ImportError, AttributeError) as problem:
+    except AttributeError as problem:
         raise ValueError("the core has no %s.%s: %s" % (module, name, problem))
     return found
 
@@ -83,5 +87,7 @@ def call(request_text):
     except Exception as problem:
         # The page must always get an answer: a call that raised through the
         # bridge would leave the screen waiting.
-        error = {"type": type(problem).__name__, "text": str(problem)}
-        return json.dumps({"error": error})
+        error = json.dumps(str(problem))
+        name = json.dumps(type(problem).__name__)
+        # Dicts have no order here, and the worker looks at how an answer begins.
+        return '{"error": {"type": %s, "text": %s}}' % (name, error)

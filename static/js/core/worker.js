@@ -1,8 +1,9 @@
 // The core's home on the phone: MicroPython in a worker, so that folding a long
 // make never holds up a finger. It talks in text only; host.py reads it.
 //
-// In: {n, text}. Out: {ready, version} once, or {failed: text} once, and then
-// {n, text} for each call, in the order asked.
+// In: {n, text}, or {later: true} when there is time for the rest of the core.
+// Out: {ready, version} once, or {failed: text} once, and then {n, text} for each
+// call, in the order asked; one that needs the rest of the core waits for it alone.
 
 import { loadMicroPython } from "/lib/micropython.mjs";
 
@@ -14,10 +15,18 @@ function folderOf(path) {
   return path.slice(0, path.lastIndexOf("/"));
 }
 
-async function files() {
-  const answer = await fetch("/core.json");
-  if (!answer.ok) throw new Error(`core.json: ${answer.status}`);
+async function fetched(address) {
+  const answer = await fetch(address);
+  if (!answer.ok) throw new Error(`${address}: ${answer.status}`);
   return answer.json();
+}
+
+function putIn(python, files) {
+  for (const [path, text] of Object.entries(files)) {
+    const place = `/lib/${path}`;
+    python.FS.mkdirTree(folderOf(place));
+    python.FS.writeFile(place, text);
+  }
 }
 
 async function boot() {
@@ -28,17 +37,13 @@ async function boot() {
       stdout: (line) => console.log(line),
       stderr: (line) => console.error(line),
     }),
-    files(),
+    fetched("/core.json"),
   ]);
-  for (const [path, text] of Object.entries(shipped.files)) {
-    const place = `/lib/${path}`;
-    python.FS.mkdirTree(folderOf(place));
-    python.FS.writeFile(place, text);
-  }
+  putIn(python, shipped.files);
   const host = python.pyimport("host");
   // A phone may still hold files of before the rules were sent along.
   host.take_rules(JSON.stringify(shipped.rules ?? {}));
-  return { host, version: shipped.version };
+  return { python, host, version: shipped.version };
 }
 
 const booted = boot();
@@ -47,10 +52,47 @@ booted.then(
   (problem) => postMessage({ failed: String(problem) }),
 );
 
-addEventListener("message", async ({ data: { n, text } }) => {
+// How host.py begins to say that a module is not here (yet).
+const LACKING = '{"error": {"type": "ImportError"';
+let rest = null;
+
+async function fetchRest() {
+  const { python, version } = await booted;
+  const shipped = await fetched("/core-later.json");
+  // Parts of two cores would be a third one that nobody has tested.
+  if (shipped.version !== version) throw new Error("a new version of the app waits");
+  putIn(python, shipped.files);
+}
+
+function theRest() {
+  rest ??= fetchRest().catch((problem) => {
+    rest = null; // no network: the next question asks again
+    throw problem;
+  });
+  return rest;
+}
+
+async function answer(n, text) {
   const { host } = await booted;
+  const told = host.call(text);
+  // Not read as a whole: a View is long, and the page reads it anyway.
+  if (!told.startsWith(LACKING)) return told;
+  // Modules are loaded before anything is changed, so the question can be put again.
   try {
-    postMessage({ n, text: host.call(text) });
+    await theRest();
+  } catch {
+    return told;
+  }
+  return host.call(text);
+}
+
+addEventListener("message", async ({ data: { n, text, later } }) => {
+  if (later) {
+    theRest().catch(() => {});
+    return;
+  }
+  try {
+    postMessage({ n, text: await answer(n, text) });
   } catch (problem) {
     // host.call answers for every Python failure; what comes here is the
     // interpreter itself giving up, and it cannot be used again.

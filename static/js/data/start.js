@@ -6,7 +6,7 @@ import { clock } from "./clock.js";
 import { deviceId, getFirst, getSaved, probe, prune } from "./db.js";
 import { refresh, showMake } from "./desk.js";
 import { readMe } from "./actions.js";
-import { start as startCore } from "../core/bridge.js";
+import { start as startCore, takeRest } from "../core/bridge.js";
 import { learnUnits, restoreReads, retryLanguage, sendReads } from "./reads.js";
 import { freshenPins } from "./pins.js";
 import { freshenRecipes } from "./recipes.js";
@@ -26,7 +26,7 @@ import {
 import { showNobody } from "./sign-out.js";
 import { fromOtherTab, kick, setAppVersion } from "./sync.js";
 import { listen } from "./tabs.js";
-import { keepOffline } from "./update.js";
+import { keepLater, keepOffline } from "./update.js";
 import { uuid4 } from "./uuid.js";
 
 const CLOCK_LOOK_MS = 5000;
@@ -135,6 +135,5 @@ export async function begin() {
   if (openMakeId.value) showMake(openMakeId.value).catch(() => {});
   await refresh();
   await prune(clock.nowMs(), board.value?.makes ?? []).catch(() => {});
-  // What one screen or one person alone needs is kept once all else runs.
-  navigator.serviceWorker?.ready.then(({ active }) => active.postMessage("later"));
+  keepLater(takeRest);
 }

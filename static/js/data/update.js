@@ -8,6 +8,8 @@ import { get } from "./api.js";
 import { isWriting } from "./record.js";
 import { core, offlineReady, syncing, unsaved, updateReady } from "./state.js";
 
+// What a phone starts without and cannot do without once the network is gone.
+const REST = "/core-later.json";
 const HOUR_MS = 3600000;
 const HEARD_MS = 8000;
 
@@ -24,6 +26,30 @@ function watchFor(worker) {
       updateReady.value = true;
     }
   });
+}
+
+async function lookForRest() {
+  // Vary names the compression, which is undone by now.
+  if (await caches.match(REST, { ignoreVary: true })) offlineReady.value = "ready";
+}
+
+/**
+ * Keep what one screen or one person alone needs, once all else runs.
+ *
+ * @param {() => void} then called when it was tried: the core may take its rest
+ */
+export async function keepLater(then) {
+  if (!navigator.serviceWorker || offlineReady.value === "unavailable") {
+    then();
+    return;
+  }
+  const { active } = await navigator.serviceWorker.ready;
+  const { port1, port2 } = new MessageChannel();
+  port1.onmessage = () => {
+    then();
+    lookForRest();
+  };
+  active.postMessage("later", [port2]);
 }
 
 /** Keep the app for offline use; plain http on a network cannot. */
@@ -54,9 +80,7 @@ export async function keepOffline() {
   if (registration.waiting && workers.controller) updateReady.value = true;
   watchFor(registration.installing);
   registration.addEventListener("updatefound", () => watchFor(registration.installing));
-  workers.ready.then(() => {
-    offlineReady.value = "ready";
-  });
+  workers.ready.then(lookForRest);
   setInterval(look, HOUR_MS);
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "visible") look();
