@@ -77,6 +77,32 @@ def test_value_vat_keys_and_save_are_in_sight_with_undo_and_an_alarm(at_pad):
     assert hidden_at(phone, SIZES) == {}
 
 
+def test_a_server_that_is_silent_for_long_leaves_the_pad_whole(at_pad):
+    # Three lines of what waits, and that the wall does not know of a deadline.
+    phone, make = at_pad
+    receive = {"quantity": "drug_test", "value": "negative", "step": "receive"}
+    phone.record("step_begun", make=make, data={"step": "receive"})
+    phone.record("reading_taken", make=make, data=receive)
+    show(phone, f"make/{make}/add/starter/starter")
+    phone.page.context.set_offline(True)
+    rinse = {"label": "Rinse the moulds", "lasts_s": 3600}
+    phone.record("timer_started", make=make, data=rinse)
+    phone.page.locator(".alarm-note").wait_for(state="attached")
+    lot_is_reached = """
+      () => {
+        const row = document.querySelector(".keypad-more .row");
+        row.scrollIntoView();
+        const box = row.getBoundingClientRect();
+        const at = [box.left + box.width / 2, box.top + 10];
+        return row.contains(document.elementFromPoint(...at));
+      }
+    """
+    for size in SIZES:
+        sized(phone, *size, "125%")
+        assert phone.page.evaluate(HIDDEN, KEY_PX) == [], size
+        assert phone.page.evaluate(lot_is_reached), size
+
+
 @pytest.mark.long
 @pytest.mark.parametrize("code", ["en", "es", "fr"])
 def test_they_are_at_every_size_in_every_language(at_pad, code):

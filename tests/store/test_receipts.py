@@ -5,6 +5,9 @@ from server.store import receipts
 
 @pytest.fixture
 def folder(app, tmp_path):
+    """Give the data folder of an app that has not made its key yet."""
+    app.extensions.pop(receipts.KEY)
+    (tmp_path / receipts.NAME).unlink()
     with app.app_context():
         yield tmp_path
 
