@@ -91,7 +91,7 @@ def routes():
     table = re.search(r"^const SCREENS = \{\n(.*?)^\};", text, re.M | re.S)[1]
     # A guest's page has an address of its own, beside the table.
     return re.findall(r"^  (\w+):", table, re.M) + re.findall(
-        r"asked === '(\w+)'\) return", text
+        r"asked === ['\"](\w+)['\"]\)\s+return", text
     )
 
 

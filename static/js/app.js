@@ -20,4 +20,5 @@ if (!isGuest()) startHands({ buttonWords, stepShown });
 // After the painting, not before: the core takes half a second on an old phone.
 // A guest's page needs neither core nor exchange, until it is left.
 if (isGuest()) addEventListener("hashchange", () => isGuest() || location.reload());
-else requestAnimationFrame(() => setTimeout(() => (first ? first.then(begin) : begin())));
+else
+  requestAnimationFrame(() => setTimeout(() => (first ? first.then(begin) : begin())));

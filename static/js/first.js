@@ -23,11 +23,17 @@ function languageOf() {
   } catch {
     // A browser that keeps nothing.
   }
-  return navigator.languages.map((one) => one.slice(0, 2)).find((one) => one in TEXTS) ?? "en";
+  return (
+    navigator.languages.map((one) => one.slice(0, 2)).find((one) => one in TEXTS) ??
+    "en"
+  );
 }
 
 function say(key, values = {}) {
-  return TEXTS[language][key].replace(/\{(\w+)\}/g, (whole, name) => values[name] ?? whole);
+  return TEXTS[language][key].replace(
+    /\{(\w+)\}/g,
+    (whole, name) => values[name] ?? whole,
+  );
 }
 
 function add(parent, tag, text = "", name = "") {
@@ -39,11 +45,15 @@ function add(parent, tag, text = "", name = "") {
 }
 
 function own(title) {
-  return title[language] ?? recipe[title.en] ?? title.en ?? Object.values(title)[0] ?? "";
+  return (
+    title[language] ?? recipe[title.en] ?? title.en ?? Object.values(title)[0] ?? ""
+  );
 }
 
 function endText({ expected_end_ms: endMs, late_s: lateS }, nowMs) {
-  const end = say(endMs > nowMs ? "first.end" : "first.ended", { at: clockDay(endMs, nowMs) });
+  const end = say(endMs > nowMs ? "first.end" : "first.ended", {
+    at: clockDay(endMs, nowMs),
+  });
   return lateS > LATE_S ? say("first.end_late", { end, by: span(lateS) }) : end;
 }
 
@@ -57,7 +67,11 @@ function card(parent, make, nowMs) {
   for (const step of make.running) {
     const title = own(step.title);
     const isLate = step.timing?.state === "late";
-    add(made, "p", isLate ? say("first.late", { step: title, by: span(step.timing.by_s) }) : title);
+    add(
+      made,
+      "p",
+      isLate ? say("first.late", { step: title, by: span(step.timing.by_s) }) : title,
+    );
   }
   add(made, "p", endText(make.day, nowMs));
   if (make.last_word_ms) {
@@ -79,7 +93,8 @@ function paint(told) {
 
 async function ask() {
   const answer = await fetch("/api/v1/makes?open=true", {
-    cache: "no-store", headers: { Accept: "application/json" },
+    cache: "no-store",
+    headers: { Accept: "application/json" },
   });
   return answer.ok ? answer.json() : null;
 }
@@ -87,7 +102,9 @@ async function ask() {
 // The page needs the same file, and a phone that was here before has it already.
 async function learnRecipe() {
   const isPacked = import.meta.url.includes("/lib/");
-  const file = isPacked ? `/lib/lang-${language}.js` : `/js/messages/${language}/index.js`;
+  const file = isPacked
+    ? `/lib/lang-${language}.js`
+    : `/js/messages/${language}/index.js`;
   recipe = (await import(file)).RECIPE;
 }
 
@@ -97,5 +114,9 @@ if (location.hash.startsWith("#/live")) {
   const asked = ask().catch(() => null);
   globalThis.vatsidePicture = asked; // data/live.js takes it over, once
   asked.then(paint);
-  if (language !== "en") learnRecipe().then(() => asked.then(paint), () => {});
+  if (language !== "en")
+    learnRecipe().then(
+      () => asked.then(paint),
+      () => {},
+    );
 }

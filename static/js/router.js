@@ -1,4 +1,4 @@
-import { signal } from '@preact/signals';
+import { signal } from "@preact/signals";
 
 // Routes live in the hash, so a reload or the system's Back key works with no
 // server and no network.
@@ -6,22 +6,22 @@ import { signal } from '@preact/signals';
 /** Split "#/make/ID/reading" into its parts. */
 export function partsOf(hash) {
   return hash
-    .replace(/^#\/?/, '')
-    .split('/')
-    .filter((part) => part !== '')
+    .replace(/^#\/?/, "")
+    .split("/")
+    .filter((part) => part !== "")
     .map((part) => decodeURIComponent(part));
 }
 
 /** The parts of the address shown now. */
 export const route = signal(partsOf(location.hash));
 
-addEventListener('hashchange', () => {
+addEventListener("hashchange", () => {
   route.value = partsOf(location.hash);
 });
 
 /** Write an address from parts: to('make', id) is "#/make/ID". */
 export function to(...parts) {
-  return '#/' + parts.map((part) => encodeURIComponent(part)).join('/');
+  return "#/" + parts.map((part) => encodeURIComponent(part)).join("/");
 }
 
 /** Open an address; the system's Back key returns from it. */

@@ -3,7 +3,14 @@
 import { get } from "/js/data/api.js";
 import { el, languagePick, show } from "./dom.js";
 import { fieldsOf, join, newForm } from "./join-form.js";
-import { isIphoneTab, lookAtAlarms, lookAtClock, lookAtKept, lookAtWorker, playTone } from "./measure.js";
+import {
+  isIphoneTab,
+  lookAtAlarms,
+  lookAtClock,
+  lookAtKept,
+  lookAtWorker,
+  playTone,
+} from "./measure.js";
 import { mark } from "./mark.js";
 import { needsOf } from "./needs.js";
 import { home, share } from "./pictures.js";
@@ -11,7 +18,11 @@ import { codeOf, deviceOf } from "./state.js";
 import { language, languageOf, setLanguage, t } from "./texts.js";
 
 const seen = {
-  isSecure: globalThis.isSecureContext, worker: "wait", kept: null, sound: "try", offMs: null,
+  isSecure: globalThis.isSecureContext,
+  worker: "wait",
+  kept: null,
+  sound: "try",
+  offMs: null,
   alarms: lookAtAlarms(),
 };
 const known = { joined: null, isHere: !isIphoneTab, isCopied: false };
@@ -23,9 +34,15 @@ function button(key, onclick, name) {
 
 function soundButtons() {
   if (seen.sound === "none" || seen.sound === "heard") return null;
-  if (seen.sound !== "asked") return el("div", { class: "answers" }, button("sound.play", play));
+  if (seen.sound !== "asked")
+    return el("div", { class: "answers" }, button("sound.play", play));
   const say = (sound) => () => see({ sound });
-  return el("div", { class: "answers" }, button("sound.yes", say("heard")), button("sound.no", say("unheard")));
+  return el(
+    "div",
+    { class: "answers" },
+    button("sound.yes", say("heard")),
+    button("sound.no", say("unheard")),
+  );
 }
 
 function play() {
@@ -33,10 +50,13 @@ function play() {
 }
 
 function needRow({ key, state, says, values }) {
-  return el("li", { "data-need": key, "data-state": state },
+  return el(
+    "li",
+    { "data-need": key, "data-state": state },
     el("div", { class: "need" }, el("b", {}, t(key)), mark(state)),
     el("p", {}, t(says, values)),
-    key === "sound" && soundButtons());
+    key === "sound" && soundButtons(),
+  );
 }
 
 // The list is painted alone: what is being typed below it stays as it is.
@@ -44,7 +64,9 @@ function paintNeeds() {
   const needs = needsOf(seen);
   const isAll = needs.every((one) => one.state === "good");
   show(document.getElementById("needs"), needs.map(needRow));
-  show(document.getElementById("verdict"), [el("p", { class: "lead" }, t(isAll ? "check.all_good" : "check.not_all"))]);
+  show(document.getElementById("verdict"), [
+    el("p", { class: "lead" }, t(isAll ? "check.all_good" : "check.not_all")),
+  ]);
 }
 
 function see(more) {
@@ -64,23 +86,43 @@ function homeGuide() {
   return [
     el("h2", {}, t("home.title")),
     el("p", {}, t("home.why")),
-    el("ol", { class: "steps" },
+    el(
+      "ol",
+      { class: "steps" },
       step("home.share", share(t("home.share"), "")),
       step("home.add", home(t("home.add"), t("home.add_row"))),
-      step("home.open", form.code ? el("p", { class: "code" }, form.code) : el("p", {}, t("home.ask_code")))),
-    button("home.here", () => { known.isHere = true; paint(); }),
+      step(
+        "home.open",
+        form.code
+          ? el("p", { class: "code" }, form.code)
+          : el("p", {}, t("home.ask_code")),
+      ),
+    ),
+    button("home.here", () => {
+      known.isHere = true;
+      paint();
+    }),
   ];
 }
 
 function wayIn() {
-  if (known.joined) return [el("h2", {}, t("joined.title")), el("p", {}, t("joined.as", { name: known.joined.name }))];
+  if (known.joined)
+    return [
+      el("h2", {}, t("joined.title")),
+      el("p", {}, t("joined.as", { name: known.joined.name })),
+    ];
   if (!known.isHere) return homeGuide();
   return [el("h2", {}, t("join.title")), ...fieldsOf(form)];
 }
 
 function footOf() {
-  if (known.joined) return el("a", { class: "primary", href: "/#/now" }, t("joined.go"));
-  if (!known.isHere) return form.code && button(known.isCopied ? "home.copied" : "home.copy", copyCode, "primary");
+  if (known.joined)
+    return el("a", { class: "primary", href: "/#/now" }, t("joined.go"));
+  if (!known.isHere)
+    return (
+      form.code &&
+      button(known.isCopied ? "home.copied" : "home.copy", copyCode, "primary")
+    );
   return button(form.isBusy ? "join.joining" : "join.go", goIn, "primary");
 }
 
@@ -108,11 +150,14 @@ function paint() {
   document.title = "Vatside: " + t("check.title");
   show(document.getElementById("app"), [
     el("header", { class: "head" }, languagePick(pickLanguage)),
-    el("main", { class: "main" },
+    el(
+      "main",
+      { class: "main" },
       el("h1", {}, t("check.title")),
       el("div", { id: "verdict" }),
       el("ul", { class: "needs", id: "needs" }),
-      ...wayIn()),
+      ...wayIn(),
+    ),
     foot && el("footer", { class: "foot" }, foot),
   ]);
   paintNeeds();
@@ -128,12 +173,21 @@ function begin() {
   }
   setLanguage(languageOf(location.search, [kept, ...navigator.languages]));
   keepLanguage();
-  form = newForm(codeOf(location.hash), t(device === "iphone" ? "join.iphone" : "join.android"));
+  form = newForm(
+    codeOf(location.hash),
+    t(device === "iphone" ? "join.iphone" : "join.android"),
+  );
   paint();
   lookAtWorker((worker) => see({ worker })).catch(() => see({ worker: "bad" }));
   lookAtKept((is) => see({ kept: is }));
   lookAtClock((offMs) => see({ offMs }));
-  get("/me").then(({ person }) => { known.joined = person; paint(); }, () => {});
+  get("/me").then(
+    ({ person }) => {
+      known.joined = person;
+      paint();
+    },
+    () => {},
+  );
 }
 
 begin();

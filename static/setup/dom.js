@@ -8,10 +8,13 @@ function fill(made, attributes, children) {
   Object.keys(attributes).forEach((name) => {
     const value = attributes[name];
     if (name === "onclick") made.addEventListener("click", value);
-    else if (value !== false && value !== null) made.setAttribute(name, value === true ? "" : value);
+    else if (value !== false && value !== null)
+      made.setAttribute(name, value === true ? "" : value);
   });
   children.filter(Boolean).forEach((child) => {
-    made.appendChild(typeof child === "string" ? document.createTextNode(child) : child);
+    made.appendChild(
+      typeof child === "string" ? document.createTextNode(child) : child,
+    );
   });
   return made;
 }
@@ -35,8 +38,17 @@ export function show(parent, children) {
 /** A row of buttons of which one is chosen. */
 export function choice(label, names, chosen, onPick) {
   const buttons = Object.keys(names).map((key) =>
-    el("button", { type: "button", class: "pick", lang: key in LANGUAGES ? key : null,
-      "aria-pressed": String(key === chosen), onclick: () => onPick(key) }, names[key]),
+    el(
+      "button",
+      {
+        type: "button",
+        class: "pick",
+        lang: key in LANGUAGES ? key : null,
+        "aria-pressed": String(key === chosen),
+        onclick: () => onPick(key),
+      },
+      names[key],
+    ),
   );
   return el("div", { class: "picks", role: "group", "aria-label": label }, ...buttons);
 }

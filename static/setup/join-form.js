@@ -7,24 +7,47 @@ import { language, t } from "./texts.js";
 
 /** What is typed, kept while the page is painted anew. */
 export function newForm(code, device) {
-  return { code, name: "", device, fault: null, isBusy: false, wantsName: isOwnersCode(code) };
+  return {
+    code,
+    name: "",
+    device,
+    fault: null,
+    isBusy: false,
+    wantsName: isOwnersCode(code),
+  };
 }
 
 function fieldOf(form, key, longest) {
   const fault = form.fault && form.fault.field === key ? form.fault : null;
   const input = el("input", {
-    id: "field-" + key, class: "text-field", type: "text", maxlength: String(longest),
-    autocomplete: "off", autocapitalize: key === "code" ? "characters" : "sentences", spellcheck: "false",
-    "aria-describedby": fault ? "fault-" + key : "hint-" + key, "aria-invalid": fault ? "true" : null,
+    id: "field-" + key,
+    class: "text-field",
+    type: "text",
+    maxlength: String(longest),
+    autocomplete: "off",
+    autocapitalize: key === "code" ? "characters" : "sentences",
+    spellcheck: "false",
+    "aria-describedby": fault ? "fault-" + key : "hint-" + key,
+    "aria-invalid": fault ? "true" : null,
   });
   input.value = form[key];
-  input.addEventListener("input", () => { form[key] = input.value; });
-  return el("div", { class: "field" },
+  input.addEventListener("input", () => {
+    form[key] = input.value;
+  });
+  return el(
+    "div",
+    { class: "field" },
     el("label", { for: "field-" + key }, t("join." + key)),
     // Above the field: below it lies the keyboard.
-    fault && el("p", { class: "fault", id: "fault-" + key, role: "alert" }, t(fault.says, fault.values)),
+    fault &&
+      el(
+        "p",
+        { class: "fault", id: "fault-" + key, role: "alert" },
+        t(fault.says, fault.values),
+      ),
     input,
-    el("p", { class: "hint", id: "hint-" + key }, t("join." + key + "_hint")));
+    el("p", { class: "hint", id: "hint-" + key }, t("join." + key + "_hint")),
+  );
 }
 
 /** The fields, in the order in which they are filled in. */

@@ -52,8 +52,14 @@ export async function lookAtClock(tell) {
 
 /** Whether alarms can come here, see `alarmsOf`. */
 export function lookAtAlarms() {
-  const hasPush = "Notification" in globalThis && ("PushManager" in globalThis || "pushManager" in globalThis);
-  return alarmsOf({ isIphoneTab, hasPush, permission: hasPush && Notification.permission });
+  const hasPush =
+    "Notification" in globalThis &&
+    ("PushManager" in globalThis || "pushManager" in globalThis);
+  return alarmsOf({
+    isIphoneTab,
+    hasPush,
+    permission: hasPush && Notification.permission,
+  });
 }
 
 const TONE_S = 1.2;

@@ -6,7 +6,9 @@ function clockOf(offMs) {
   if (offMs === null) return ["wait", "clock.wait"];
   if (offMs === undefined) return ["bad", "clock.unknown"];
   const minutes = Math.round(Math.abs(offMs) / 60000);
-  return Math.abs(offMs) > CLOCK_OFF_MS ? ["bad", "clock.bad", { minutes }] : ["good", "clock.good"];
+  return Math.abs(offMs) > CLOCK_OFF_MS
+    ? ["bad", "clock.bad", { minutes }]
+    : ["good", "clock.good"];
 }
 
 const SOUND = {

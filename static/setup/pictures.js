@@ -13,7 +13,22 @@ const CHOSEN = "#004c80";
 const CHOSEN_SOFT = "#e3eef6";
 
 function box(x, y, wide, high, more) {
-  return draw("rect", Object.assign({ x, y, width: wide, height: high, rx: 8, fill: "none", stroke: GREY, "stroke-width": 2 }, more));
+  return draw(
+    "rect",
+    Object.assign(
+      {
+        x,
+        y,
+        width: wide,
+        height: high,
+        rx: 8,
+        fill: "none",
+        stroke: GREY,
+        "stroke-width": 2,
+      },
+      more,
+    ),
+  );
 }
 
 function bar(x, y, wide) {
@@ -21,18 +36,55 @@ function bar(x, y, wide) {
 }
 
 function words(text, x, y, more) {
-  return draw("text", Object.assign({ x, y, fill: INK, "font-size": 18, "font-weight": 650, "font-family": "system-ui, sans-serif" }, more), text);
+  return draw(
+    "text",
+    Object.assign(
+      {
+        x,
+        y,
+        fill: INK,
+        "font-size": 18,
+        "font-weight": 650,
+        "font-family": "system-ui, sans-serif",
+      },
+      more,
+    ),
+    text,
+  );
 }
 
 function path(d, more) {
-  return draw("path", Object.assign({ d, fill: "none", stroke: INK, "stroke-width": 3, "stroke-linecap": "round", "stroke-linejoin": "round" }, more));
+  return draw(
+    "path",
+    Object.assign(
+      {
+        d,
+        fill: "none",
+        stroke: INK,
+        "stroke-width": 3,
+        "stroke-linecap": "round",
+        "stroke-linejoin": "round",
+      },
+      more,
+    ),
+  );
 }
 
 // A fingertip: where to tap.
 function finger(x, y) {
-  return draw("g", {},
-    draw("circle", { cx: x, cy: y, r: 15, fill: "none", stroke: CHOSEN, "stroke-width": 3 }),
-    draw("circle", { cx: x, cy: y, r: 7, fill: CHOSEN }));
+  return draw(
+    "g",
+    {},
+    draw("circle", {
+      cx: x,
+      cy: y,
+      r: 15,
+      fill: "none",
+      stroke: CHOSEN,
+      "stroke-width": 3,
+    }),
+    draw("circle", { cx: x, cy: y, r: 7, fill: CHOSEN }),
+  );
 }
 
 function linesOf(text, letters) {
@@ -49,18 +101,31 @@ function chosen(text, x, y, wide, icon) {
   const lines = linesOf(text, icon ? LETTERS - 4 : LETTERS);
   const high = ROW + (lines.length - 1) * LINE;
   const left = x + (icon ? 44 : 14);
-  return { high, parts: [
-    box(x, y, wide, high, { fill: CHOSEN_SOFT, stroke: CHOSEN, "stroke-width": 3 }),
-    icon && icon(x + 24, y + high / 2),
-    ...lines.map((line, at) => words(line, left, y + 28 + at * LINE)),
-    finger(x + wide - 24, y + high / 2),
-  ] };
+  return {
+    high,
+    parts: [
+      box(x, y, wide, high, { fill: CHOSEN_SOFT, stroke: CHOSEN, "stroke-width": 3 }),
+      icon && icon(x + 24, y + high / 2),
+      ...lines.map((line, at) => words(line, left, y + 28 + at * LINE)),
+      finger(x + wide - 24, y + high / 2),
+    ],
+  };
 }
 
 function glass(x, y) {
-  return draw("g", {},
-    draw("circle", { cx: x - 2, cy: y - 2, r: 7, fill: "none", stroke: INK, "stroke-width": 3 }),
-    path(`M${x + 4} ${y + 4}l6 6`));
+  return draw(
+    "g",
+    {},
+    draw("circle", {
+      cx: x - 2,
+      cy: y - 2,
+      r: 7,
+      fill: "none",
+      stroke: INK,
+      "stroke-width": 3,
+    }),
+    path(`M${x + 4} ${y + 4}l6 6`),
+  );
 }
 
 function paper(x, y) {
@@ -68,17 +133,40 @@ function paper(x, y) {
 }
 
 function arrowUp(x, y) {
-  return draw("g", {}, path(`M${x - 5} ${y - 4}h-5v15h20v-15h-5`), path(`M${x} ${y + 3}v-14m-5 5l5-5l5 5`));
+  return draw(
+    "g",
+    {},
+    path(`M${x - 5} ${y - 4}h-5v15h20v-15h-5`),
+    path(`M${x} ${y + 3}v-14m-5 5l5-5l5 5`),
+  );
 }
 
 function plus(x, y) {
-  return draw("g", {}, box(x - 10, y - 10, 20, 20, { rx: 5, stroke: INK, "stroke-width": 3 }), path(`M${x - 5} ${y}h10m-5-5v10`));
+  return draw(
+    "g",
+    {},
+    box(x - 10, y - 10, 20, 20, { rx: 5, stroke: INK, "stroke-width": 3 }),
+    path(`M${x - 5} ${y}h10m-5-5v10`),
+  );
 }
 
 function sheet(label, high, parts) {
-  return draw("svg", { class: "picture", viewBox: `0 0 ${WIDE} ${high}`, role: "img", "aria-label": label },
-    box(2, 2, WIDE - 4, high - 4, { rx: 18, fill: "#ffffff", stroke: INK, "stroke-width": 3 }),
-    ...parts);
+  return draw(
+    "svg",
+    {
+      class: "picture",
+      viewBox: `0 0 ${WIDE} ${high}`,
+      role: "img",
+      "aria-label": label,
+    },
+    box(2, 2, WIDE - 4, high - 4, {
+      rx: 18,
+      fill: "#ffffff",
+      stroke: INK,
+      "stroke-width": 3,
+    }),
+    ...parts,
+  );
 }
 
 /** A list of settings: rows of bars, the row to tap in words. */
@@ -86,18 +174,29 @@ export function rows(label, text, { before = 1, after = 1, icon = null } = {}) {
   const top = 18 + before * ROW;
   const row = chosen(text, 14, top - 4, WIDE - 28, icon);
   const bars = [];
-  for (let n = 0; n < before; n += 1) bars.push(bar(28, 30 + n * ROW, 120 + ((n * 47) % 90)));
+  for (let n = 0; n < before; n += 1)
+    bars.push(bar(28, 30 + n * ROW, 120 + ((n * 47) % 90)));
   const below = top + row.high + 6;
-  for (let n = 0; n < after; n += 1) bars.push(bar(28, below + 12 + n * ROW, 150 - ((n * 37) % 80)));
+  for (let n = 0; n < after; n += 1)
+    bars.push(bar(28, below + 12 + n * ROW, 150 - ((n * 37) % 80)));
   return sheet(label, below + after * ROW + 8, bars.concat(row.parts));
 }
 
 /** A search field with words typed, and the settings' wheel above. */
 export function search(label, text) {
   const row = chosen(text, 14, 72, WIDE - 28, glass);
-  const wheel = draw("g", { transform: "translate(160 38)" },
-    draw("circle", { r: 12, fill: "none", stroke: INK, "stroke-width": 6, "stroke-dasharray": "6.3 3.1" }),
-    draw("circle", { r: 4, fill: INK }));
+  const wheel = draw(
+    "g",
+    { transform: "translate(160 38)" },
+    draw("circle", {
+      r: 12,
+      fill: "none",
+      stroke: INK,
+      "stroke-width": 6,
+      "stroke-dasharray": "6.3 3.1",
+    }),
+    draw("circle", { r: 4, fill: INK }),
+  );
   return sheet(label, 72 + row.high + 16, [wheel, ...row.parts]);
 }
 
@@ -108,25 +207,48 @@ export function question(label, text, { isWarning = false, other = "" } = {}) {
     ? draw("g", {}, path("M160 20l22 38h-44z"), path("M160 33v11m0 6v0.5"))
     : path("M160 20v26m-10-10l10 10l10-10M142 56h36");
   const below = 96 + row.high + 34;
-  return sheet(label, below + 16, [mark, bar(60, 72, 200), ...row.parts, other ? words(other, 28, below, { fill: "#454e57", "font-weight": 400 }) : bar(28, below - 10, 110)]);
+  return sheet(label, below + 16, [
+    mark,
+    bar(60, 72, 200),
+    ...row.parts,
+    other
+      ? words(other, 28, below, { fill: "#454e57", "font-weight": 400 })
+      : bar(28, below - 10, 110),
+  ]);
 }
 
 /** A button at the top right. */
 export function corner(label, text) {
   const wide = Math.max(120, text.length * 12 + 70);
   const row = chosen(text, WIDE - 14 - wide, 16, wide);
-  return sheet(label, 150, [...row.parts, box(28, 80, 36, 36), bar(80, 82, 180), bar(80, 104, 110)]);
+  return sheet(label, 150, [
+    ...row.parts,
+    box(28, 80, 36, 36),
+    bar(80, 82, 180),
+    bar(80, 104, 110),
+  ]);
 }
 
 /** A switch that is to be on. */
 export function switched(label, text) {
   return sheet(label, 130, [
     bar(28, 26, 190),
-    box(14, 56, WIDE - 28, 56, { fill: CHOSEN_SOFT, stroke: CHOSEN, "stroke-width": 3 }),
+    box(14, 56, WIDE - 28, 56, {
+      fill: CHOSEN_SOFT,
+      stroke: CHOSEN,
+      "stroke-width": 3,
+    }),
     words(text, 28, 91),
     draw("rect", { x: 218, y: 68, width: 62, height: 32, rx: 16, fill: CHOSEN }),
     draw("circle", { cx: 264, cy: 84, r: 12, fill: "#ffffff" }),
-    draw("circle", { cx: 264, cy: 84, r: 20, fill: "none", stroke: CHOSEN, "stroke-width": 3 }),
+    draw("circle", {
+      cx: 264,
+      cy: 84,
+      r: 20,
+      fill: "none",
+      stroke: CHOSEN,
+      "stroke-width": 3,
+    }),
   ]);
 }
 

@@ -3,14 +3,26 @@
 import { choice, el, languagePick, show } from "./dom.js";
 import { askFacts, probe } from "./probe.js";
 import { SCREENS } from "./screens.js";
-import { deviceOf, isWrongBrowser, nextAddress, screenOf, stepsOf, trustedOf } from "./state.js";
+import {
+  deviceOf,
+  isWrongBrowser,
+  nextAddress,
+  screenOf,
+  stepsOf,
+  trustedOf,
+} from "./state.js";
 import { language, languageOf, setLanguage, t } from "./texts.js";
 
 const WAIT_MS = 4000;
 const GOING_MS = 1200;
 
 const known = {
-  facts: null, probes: null, offMs: 0, isClockSkipped: false, step: 0, hasAsked: false,
+  facts: null,
+  probes: null,
+  offMs: 0,
+  isClockSkipped: false,
+  step: 0,
+  hasAsked: false,
   device: deviceOf(navigator.userAgent, navigator.maxTouchPoints || 0),
 };
 let painted = "";
@@ -25,7 +37,10 @@ function change(more) {
 
 // One look at a time; a phone that comes back asks anew.
 function look() {
-  if (!asking) asking = lookOnce().then(() => { asking = null; });
+  if (!asking)
+    asking = lookOnce().then(() => {
+      asking = null;
+    });
   return asking;
 }
 
@@ -33,15 +48,19 @@ function lookOnce() {
   return askFacts(fetcher, WAIT_MS).then((facts) => {
     if (!facts) return change({ facts });
     const offMs = Date.now() - facts.now_ms;
-    return Promise.all(facts.secure_urls.map((url) => probe(fetcher, url, location.port, WAIT_MS)))
-      .then((probes) => change({ facts, probes, offMs }));
+    return Promise.all(
+      facts.secure_urls.map((url) => probe(fetcher, url, location.port, WAIT_MS)),
+    ).then((probes) => change({ facts, probes, offMs }));
   });
 }
 
 // Who comes back from the settings and is trusted now has nothing left to decide.
 function goByItself() {
   const hasWorked = known.step > 0;
-  if (!document.hidden && hasWorked) setTimeout(() => { location.href = next(); }, GOING_MS);
+  if (!document.hidden && hasWorked)
+    setTimeout(() => {
+      location.href = next();
+    }, GOING_MS);
 }
 
 function next() {
@@ -50,15 +69,28 @@ function next() {
 
 function head() {
   const names = { iphone: t("page.iphone"), android: t("page.android") };
-  return el("header", { class: "head" },
-    languagePick((code) => { setLanguage(code); change({}); }),
-    known.device && choice(t("page.device"), names, known.device, (device) => change({ device, step: 0, hasAsked: false })));
+  return el(
+    "header",
+    { class: "head" },
+    languagePick((code) => {
+      setLanguage(code);
+      change({});
+    }),
+    known.device &&
+      choice(t("page.device"), names, known.device, (device) =>
+        change({ device, step: 0, hasAsked: false }),
+      ),
+  );
 }
 
 const acts = {
   pick: (device) => change({ device }),
   forward: () => change({ step: known.step + 1 }),
-  back: () => change({ step: Math.max(0, Math.min(known.step, stepsOf(known.device).length - 1) - 1), hasAsked: false }),
+  back: () =>
+    change({
+      step: Math.max(0, Math.min(known.step, stepsOf(known.device).length - 1) - 1),
+      hasAsked: false,
+    }),
   skipClock: () => change({ isClockSkipped: true }),
   again: () => look().then(() => change({ hasAsked: true })),
 };
@@ -68,7 +100,10 @@ function paint() {
   const isNew = painted !== name;
   painted = name;
   const agent = navigator.userAgent;
-  const told = Object.assign({ isWrongBrowser: isWrongBrowser(agent, known.device) }, known);
+  const told = Object.assign(
+    { isWrongBrowser: isWrongBrowser(agent, known.device) },
+    known,
+  );
   if (name === "open") told.next = next();
   const { title, body, foot } = SCREENS[name](told, acts);
   const heading = el("h1", { tabindex: "-1" }, title);

@@ -18,7 +18,11 @@ function inTime(promise, waitMs) {
 }
 
 function answers(fetcher, address, waitMs) {
-  const asked = fetcher(address, { mode: "no-cors", cache: "no-store", credentials: "omit" });
+  const asked = fetcher(address, {
+    mode: "no-cors",
+    cache: "no-store",
+    credentials: "omit",
+  });
   return inTime(asked, waitMs);
 }
 
@@ -39,7 +43,8 @@ export function probe(fetcher, url, port, waitMs) {
   const secure = answers(fetcher, url.replace(/\/+$/, "") + FILE, waitMs);
   const plain = answers(fetcher, plainAddress(url, port), waitMs);
   return Promise.all([secure, plain]).then(([isTrusted, isFound]) => ({
-    url, is: isTrusted ? "trusted" : isFound ? "untrusted" : "unreachable",
+    url,
+    is: isTrusted ? "trusted" : isFound ? "untrusted" : "unreachable",
   }));
 }
 

@@ -15,7 +15,9 @@ function button(key, onclick, name) {
 }
 
 function steps(rows) {
-  const items = rows.filter(Boolean).map(([key, picture]) => el("li", {}, text(key), picture && picture(t(key))));
+  const items = rows
+    .filter(Boolean)
+    .map(([key, picture]) => el("li", {}, text(key), picture && picture(t(key))));
   return el("ol", { class: "steps" }, ...items);
 }
 
@@ -34,7 +36,9 @@ function wrongBrowser(known) {
 // Eight signs of two in a row: two people can read them to each other.
 function fingerprint(value) {
   const pairs = value.split(":");
-  const lines = [0, 8, 16, 24].map((from) => el("span", {}, pairs.slice(from, from + 8).join(" ")));
+  const lines = [0, 8, 16, 24].map((from) =>
+    el("span", {}, pairs.slice(from, from + 8).join(" ")),
+  );
   return el("p", { class: "signs" }, ...lines);
 }
 
@@ -60,7 +64,15 @@ function take(known, acts) {
     foot: [
       button("take.have", acts.forward),
       // The download goes on while the page shows what comes next.
-      el("a", { class: "primary", href: isIphone ? "/root.mobileconfig" : "/root.crt", onclick: () => setTimeout(acts.forward, 300) }, t("take.go")),
+      el(
+        "a",
+        {
+          class: "primary",
+          href: isIphone ? "/root.mobileconfig" : "/root.crt",
+          onclick: () => setTimeout(acts.forward, 300),
+        },
+        t("take.go"),
+      ),
     ],
   };
 }
@@ -73,7 +85,14 @@ function install(known, acts) {
       steps([
         ["android.search", (label) => search(label, t("android.search_typed"))],
         ["android.found", (label) => rows(label, t("android.search_typed"))],
-        ["android.anyway", (label) => question(label, t("android.anyway_button"), { isWarning: true, other: t("android.cancel_button") })],
+        [
+          "android.anyway",
+          (label) =>
+            question(label, t("android.anyway_button"), {
+              isWarning: true,
+              other: t("android.cancel_button"),
+            }),
+        ],
         ["android.file", (label) => file(label, "vatside-root.crt")],
         ["android.back"],
       ]),
@@ -93,7 +112,10 @@ function profile(known, acts) {
       ]),
       text("iphone.no_row"),
     ],
-    foot: [button("page.back", acts.back), button("iphone.done", acts.forward, "primary")],
+    foot: [
+      button("page.back", acts.back),
+      button("iphone.done", acts.forward, "primary"),
+    ],
   };
 }
 
@@ -103,7 +125,10 @@ function trust(known, acts) {
     body: [
       notYet(known),
       steps([
-        ["trust.about", (label) => rows(label, t("trust.about_row"), { before: 2, after: 0 })],
+        [
+          "trust.about",
+          (label) => rows(label, t("trust.about_row"), { before: 2, after: 0 }),
+        ],
         ["trust.switch", (label) => switched(label, "Vatside")],
         ["trust.back"],
       ]),
@@ -119,28 +144,46 @@ function which(known, acts) {
       text("which.lead"),
       button("page.iphone", () => acts.pick("iphone"), "primary"),
       button("page.android", () => acts.pick("android"), "primary"),
-      el("details", {}, el("summary", {}, t("which.computer")), text("which.computer_how"),
-        fingerprint(known.facts.fingerprint), text("take.only"),
-        el("p", {}, el("a", { href: "/root.crt" }, "vatside-root.crt")), button("page.again", acts.again)),
+      el(
+        "details",
+        {},
+        el("summary", {}, t("which.computer")),
+        text("which.computer_how"),
+        fingerprint(known.facts.fingerprint),
+        text("take.only"),
+        el("p", {}, el("a", { href: "/root.crt" }, "vatside-root.crt")),
+        button("page.again", acts.again),
+      ),
     ],
   };
 }
 
 function clockTime(ms) {
-  return new Date(ms).toLocaleString(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" });
+  return new Date(ms).toLocaleString(document.documentElement.lang, {
+    dateStyle: "medium",
+    timeStyle: "short",
+  });
 }
 
 function clock(known, acts) {
   const phone = Date.now();
-  const row = (key, ms) => el("p", { class: "pair" }, el("span", {}, t(key)), el("b", {}, clockTime(ms)));
+  const row = (key, ms) =>
+    el("p", { class: "pair" }, el("span", {}, t(key)), el("b", {}, clockTime(ms)));
   return {
     title: t("clock.title"),
     body: [
-      row("clock.phone", phone), row("clock.server", phone - known.offMs), text("clock.why"),
-      ...(known.device ? [known.device] : ["android", "iphone"]).map((one) => text("clock.how_" + one)),
+      row("clock.phone", phone),
+      row("clock.server", phone - known.offMs),
+      text("clock.why"),
+      ...(known.device ? [known.device] : ["android", "iphone"]).map((one) =>
+        text("clock.how_" + one),
+      ),
       text("clock.other"),
     ],
-    foot: [button("clock.skip", acts.skipClock), button("page.again", acts.again, "primary")],
+    foot: [
+      button("clock.skip", acts.skipClock),
+      button("page.again", acts.again, "primary"),
+    ],
   };
 }
 
@@ -149,8 +192,14 @@ function lost(known, acts) {
     title: t("lost.title"),
     body: [
       text("lost.lead"),
-      el("ul", {}, ...known.probes.map((one) => el("li", { class: "address" }, one.url))),
-      text("lost.wifi"), known.device !== "iphone" && text("lost.dns"), text("lost.ask"),
+      el(
+        "ul",
+        {},
+        ...known.probes.map((one) => el("li", { class: "address" }, one.url)),
+      ),
+      text("lost.wifi"),
+      known.device !== "iphone" && text("lost.dns"),
+      text("lost.ask"),
     ],
     foot: [button("page.again", acts.again, "primary")],
   };
@@ -181,4 +230,15 @@ function asking() {
 }
 
 /** By the names of `screenOf`. */
-export const SCREENS = { asking, silent, clock, lost, which, take, install, profile, trust, open };
+export const SCREENS = {
+  asking,
+  silent,
+  clock,
+  lost,
+  which,
+  take,
+  install,
+  profile,
+  trust,
+  open,
+};

@@ -20,7 +20,9 @@ let shown = "en";
  */
 export function languageOf(search, languages) {
   const asked = new URLSearchParams(search).get("lang");
-  const all = [asked || ""].concat(languages).map((one) => one.slice(0, 2).toLowerCase());
+  const all = [asked || ""]
+    .concat(languages)
+    .map((one) => one.slice(0, 2).toLowerCase());
   return all.find((one) => one in LANGUAGES) || "en";
 }
 

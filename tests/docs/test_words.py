@@ -159,8 +159,9 @@ WORDS_JS = ROOT / "static" / "js" / "screens" / "sums" / "words.js"
 
 def listed(name):
     """Return the names in a list of the page's own words for answers."""
-    found = re.search(rf"^const {name} = \[(.*?)\]", WORDS_JS.read_text("utf-8"), re.M)
-    return set(re.findall(r"'(\w+)'", found[1]))
+    text = WORDS_JS.read_text("utf-8")
+    found = re.search(rf"^const {name} = \[(.*?)\]", text, re.M | re.S)
+    return set(re.findall(r"[\"'](\w+)[\"']", found[1]))
 
 
 def test_no_answer_is_a_bare_number():

@@ -63,10 +63,16 @@ test("volumes, masses and pressures follow too, percent and pH do not", () => {
 });
 
 test("the keypad types in the unit that is shown, and tells the core which", () => {
-  assert.deepEqual([format.formOf("milk_temp_c").typed, format.typedFrom("milk_temp_c", 31.5)], ["", "31.5"]);
+  assert.deepEqual(
+    [format.formOf("milk_temp_c").typed, format.typedFrom("milk_temp_c", 31.5)],
+    ["", "31.5"],
+  );
   read("es", AMERICAN);
   // Typed text keeps the point, which the core and every colleague reads.
-  assert.deepEqual([format.formOf("milk_temp_c").typed, format.typedFrom("milk_temp_c", 31.5)], ["F", "88.7"]);
+  assert.deepEqual(
+    [format.formOf("milk_temp_c").typed, format.typedFrom("milk_temp_c", 31.5)],
+    ["F", "88.7"],
+  );
   assert.equal(format.formOf("fat_frac").typed, "%");
 });
 
@@ -85,12 +91,32 @@ test("decimals, days and dates follow the language", () => {
   const at = Date.UTC(2026, 10, 25, 12);
   const told = (language) => {
     read(language);
-    return [format.number(-1234567.5, 1), format.plain(6.45), format.span(3 * 86400), format.day(at)];
+    return [
+      format.number(-1234567.5, 1),
+      format.plain(6.45),
+      format.span(3 * 86400),
+      format.day(at),
+    ];
   };
   // Names of days and months: the browser's own (Unicode CLDR).
-  assert.deepEqual(told("en"), ["−1\u202f234\u202f567.5", "6.45", `3${NB}days`, "Wed 25 Nov"]);
-  assert.deepEqual(told("es"), ["−1\u202f234\u202f567,5", "6,45", `3${NB}días`, "mié, 25 nov"]);
-  assert.deepEqual(told("fr"), ["−1\u202f234\u202f567,5", "6,45", `3${NB}jours`, "mer. 25 nov."]);
+  assert.deepEqual(told("en"), [
+    "−1\u202f234\u202f567.5",
+    "6.45",
+    `3${NB}days`,
+    "Wed 25 Nov",
+  ]);
+  assert.deepEqual(told("es"), [
+    "−1\u202f234\u202f567,5",
+    "6,45",
+    `3${NB}días`,
+    "mié, 25 nov",
+  ]);
+  assert.deepEqual(told("fr"), [
+    "−1\u202f234\u202f567,5",
+    "6,45",
+    `3${NB}jours`,
+    "mer. 25 nov.",
+  ]);
   assert.equal(format.sumValue(2.5, "d"), `2,5${NB}jours`);
 });
 
@@ -102,10 +128,16 @@ test("comma and point are the same to a field without a quantity", () => {
 
 test("whoever shows a figure is told what it rests on", () => {
   let asked = 0;
-  format.setReads({ language: "en", units: AMERICAN, lines: LINES }, () => { asked += 1; });
+  format.setReads({ language: "en", units: AMERICAN, lines: LINES }, () => {
+    asked += 1;
+  });
   for (const write of [
-    () => format.number(1.5, 1), () => format.quantity("milk_temp_c", 31), () => format.clockDay(0, 1e12),
-    () => format.amount(1, "kg"), () => format.span(1e6), () => format.typedText("1.5"),
+    () => format.number(1.5, 1),
+    () => format.quantity("milk_temp_c", 31),
+    () => format.clockDay(0, 1e12),
+    () => format.amount(1, "kg"),
+    () => format.span(1e6),
+    () => format.typedText("1.5"),
   ]) {
     asked = 0;
     write();

@@ -13,14 +13,32 @@ import * as fr from "../../static/js/messages/fr/index.js";
 const ENGLISH = { ...EN_FIRST, ...EN };
 const PACKS = { es, fr };
 // Alike in every language: signs, figures, and what has one name everywhere.
-const SAME = /^(?:[^A-Za-zÀ-ÖØ-öø-ÿ]|\{\w+\}|pH|OK|Dornic|Thörner|Soxhlet-Henkel|Codex Alimentarius|Codex|CFR part|CFR|Regulation \(EC\))*$/;
-const CHEESE = /^pick\.(gouda|edam|cheddar|colby|monterey|brick|muenster|gruyere|gorgonzola|parmesan|romano|limburger|mozzarella|provolone|neufchatel)$/;
+const SAME =
+  /^(?:[^A-Za-zÀ-ÖØ-öø-ÿ]|\{\w+\}|pH|OK|Dornic|Thörner|Soxhlet-Henkel|Codex Alimentarius|Codex|CFR part|CFR|Regulation \(EC\))*$/;
+const CHEESE =
+  /^pick\.(gouda|edam|cheddar|colby|monterey|brick|muenster|gruyere|gorgonzola|parmesan|romano|limburger|mozzarella|provolone|neufchatel)$/;
 // Words that the two languages share.
 const SHARED = {
   es: ["{name}: {value}", "No", "no", "plan {span}", "Animal", "usual: {value}"],
   fr: [
-    "Silence", "Menu", "Code", "Lot", "lot {lot}", "Note", "Notes", "note", "Version {n}", "Source", "Sources",
-    "Animal", "Solution", "Force", "correction", "signature", "Dose", "Volume",
+    "Silence",
+    "Menu",
+    "Code",
+    "Lot",
+    "lot {lot}",
+    "Note",
+    "Notes",
+    "note",
+    "Version {n}",
+    "Source",
+    "Sources",
+    "Animal",
+    "Solution",
+    "Force",
+    "correction",
+    "signature",
+    "Dose",
+    "Volume",
   ],
 };
 
@@ -38,7 +56,9 @@ function recipeTexts(value) {
 
 // "2,5" and "2.5" are one figure; so are 1,000 and 1 000.
 function figures(text) {
-  return (text.match(/\d+(?:[.,\u202f\u00a0 ]\d+)*/g) ?? []).map((one) => one.replace(/[.,\s]/g, ""));
+  return (text.match(/\d+(?:[.,\u202f\u00a0 ]\d+)*/g) ?? []).map((one) =>
+    one.replace(/[.,\s]/g, ""),
+  );
 }
 
 for (const [code, { TEXTS, RECIPE }] of Object.entries(PACKS)) {
@@ -50,27 +70,41 @@ for (const [code, { TEXTS, RECIPE }] of Object.entries(PACKS)) {
 
   test(`${code} fills the same figures into each text`, () => {
     const unlike = Object.keys(TEXTS).filter(
-      (key) => key in ENGLISH && String(names(TEXTS[key])) !== String(names(ENGLISH[key])),
+      (key) =>
+        key in ENGLISH && String(names(TEXTS[key])) !== String(names(ENGLISH[key])),
     );
     assert.deepEqual(unlike, []);
   });
 
   test(`${code} says nothing in English`, () => {
     const left = Object.keys(TEXTS).filter(
-      (key) => TEXTS[key] === ENGLISH[key] && !SAME.test(TEXTS[key]) && !CHEESE.test(key) && !SHARED[code].includes(TEXTS[key]),
+      (key) =>
+        TEXTS[key] === ENGLISH[key] &&
+        !SAME.test(TEXTS[key]) &&
+        !CHEESE.test(key) &&
+        !SHARED[code].includes(TEXTS[key]),
     );
     assert.deepEqual(left, []);
   });
 
   test(`${code} leaves no text empty that English fills`, () => {
-    assert.deepEqual(Object.keys(ENGLISH).filter((key) => ENGLISH[key].trim() && !TEXTS[key]?.trim()), []);
+    assert.deepEqual(
+      Object.keys(ENGLISH).filter((key) => ENGLISH[key].trim() && !TEXTS[key]?.trim()),
+      [],
+    );
   });
 
   test(`${code} has every file in its pack`, async () => {
     const folder = new URL(`../../static/js/messages/${code}/`, import.meta.url);
-    for (const file of readdirSync(folder).filter((name) => !["index.js", "prose.js", "reasons.js", "recipe.js"].includes(name))) {
+    for (const file of readdirSync(folder).filter(
+      (name) => !["index.js", "prose.js", "reasons.js", "recipe.js"].includes(name),
+    )) {
       const [texts] = Object.values(await import(new URL(file, folder)));
-      assert.deepEqual(Object.keys(texts).filter((key) => TEXTS[key] !== texts[key]), [], file);
+      assert.deepEqual(
+        Object.keys(texts).filter((key) => TEXTS[key] !== texts[key]),
+        [],
+        file,
+      );
     }
     assert.ok(Object.keys(RECIPE).length > 0);
   });
@@ -78,12 +112,19 @@ for (const [code, { TEXTS, RECIPE }] of Object.entries(PACKS)) {
 
 for (const [code, { RECIPE }] of Object.entries(PACKS)) {
   const files = readdirSync(RECIPES).filter((name) => name.endsWith(".json"));
-  const texts = files.flatMap((name) => recipeTexts(JSON.parse(readFileSync(new URL(name, RECIPES), "utf8"))));
+  const texts = files.flatMap((name) =>
+    recipeTexts(JSON.parse(readFileSync(new URL(name, RECIPES), "utf8"))),
+  );
 
   test(`${code} has each text of the recipes, with its figures`, () => {
     const told = texts.map((text) => [text.en, text[code] ?? RECIPE[text.en]]);
-    assert.deepEqual(told.filter(([, own]) => !own).map(([english]) => english), []);
-    const unlike = told.filter(([english, own]) => String(figures(english)) !== String(figures(own)));
+    assert.deepEqual(
+      told.filter(([, own]) => !own).map(([english]) => english),
+      [],
+    );
+    const unlike = told.filter(
+      ([english, own]) => String(figures(english)) !== String(figures(own)),
+    );
     assert.deepEqual(unlike, []);
   });
 }
@@ -94,15 +135,24 @@ const UNSAID = ["figure", "figures", "steps", "ingredients", "moulds"];
 function figurePaths(value, path = []) {
   if (value === null || typeof value !== "object") return [];
   if ("value" in value && "unit" in value && "source" in value) return [path];
-  return Object.entries(value).flatMap(([name, part]) => figurePaths(part, [...path, name]));
+  return Object.entries(value).flatMap(([name, part]) =>
+    figurePaths(part, [...path, name]),
+  );
 }
 
 test("each figure of the recipes has a name in words", () => {
   const files = readdirSync(RECIPES).filter((name) => name.endsWith(".json"));
-  const paths = files.flatMap((name) => figurePaths(JSON.parse(readFileSync(new URL(name, RECIPES), "utf8"))));
-  const names = new Set(paths.flat().filter((name) => !/^\d+$/.test(name) && !UNSAID.includes(name)));
+  const paths = files.flatMap((name) =>
+    figurePaths(JSON.parse(readFileSync(new URL(name, RECIPES), "utf8"))),
+  );
+  const names = new Set(
+    paths.flat().filter((name) => !/^\d+$/.test(name) && !UNSAID.includes(name)),
+  );
   assert.ok(names.has("hold_floor_c"));
-  assert.deepEqual([...names].filter((name) => !ENGLISH[`figure_name.${name}`]), []);
+  assert.deepEqual(
+    [...names].filter((name) => !ENGLISH[`figure_name.${name}`]),
+    [],
+  );
 });
 
 test("a text within a sentence begins small, with its accents", () => {
@@ -110,7 +160,8 @@ test("a text within a sentence begins small, with its accents", () => {
   assert.equal(within("Última lectura", [], "es"), "última lectura");
   assert.equal(within("A vat", [], "en"), "a vat");
   assert.equal(within("L’eau", [], "fr"), "l’eau");
-  for (const kept of ["pH", "IMCU", "D-value", ""]) assert.equal(within(kept, [], "en"), kept);
+  for (const kept of ["pH", "IMCU", "D-value", ""])
+    assert.equal(within(kept, [], "en"), kept);
 });
 
 test("a text at the head of a line begins large, with its accents", () => {
@@ -119,21 +170,43 @@ test("a text at the head of a line begins large, with its accents", () => {
 });
 
 test("a name keeps its capital within a sentence", () => {
-  for (const [code, texts] of [["en", ENGLISH], ["es", es.TEXTS], ["fr", fr.TEXTS]]) {
+  for (const [code, texts] of [
+    ["en", ENGLISH],
+    ["es", es.TEXTS],
+    ["fr", fr.TEXTS],
+  ]) {
     const names = texts["word.names"].split(" ");
-    const keys = Object.keys(texts).filter((key) => CHEESE.test(key) || ["pick.us", "pick.eu_uk", "pick.codex"].includes(key));
-    assert.deepEqual(keys.filter((key) => within(texts[key], names, code) !== texts[key]), []);
-    assert.equal(within(texts["pick.cow"], names, code), texts["pick.cow"].toLowerCase());
+    const keys = Object.keys(texts).filter(
+      (key) =>
+        CHEESE.test(key) || ["pick.us", "pick.eu_uk", "pick.codex"].includes(key),
+    );
+    assert.deepEqual(
+      keys.filter((key) => within(texts[key], names, code) !== texts[key]),
+      [],
+    );
+    assert.equal(
+      within(texts["pick.cow"], names, code),
+      texts["pick.cow"].toLowerCase(),
+    );
   }
 });
 
 test("a ready reason is known again in each language that it may be recorded in", () => {
-  const keys = [...Object.keys(ENGLISH).filter((key) => key.startsWith("reason.")), "undo.why"];
+  const keys = [
+    ...Object.keys(ENGLISH).filter((key) => key.startsWith("reason.")),
+    "undo.why",
+  ];
   assert.ok(keys.length > 10);
   for (const texts of [ENGLISH, es.TEXTS, fr.TEXTS]) {
-    assert.deepEqual(keys.filter((key) => WHY[texts[key]] !== key), []);
+    assert.deepEqual(
+      keys.filter((key) => WHY[texts[key]] !== key),
+      [],
+    );
   }
-  assert.deepEqual(Object.values(WHY).filter((key) => !keys.includes(key)), []);
+  assert.deepEqual(
+    Object.values(WHY).filter((key) => !keys.includes(key)),
+    [],
+  );
 });
 
 test("a text with a count has both its forms", () => {
@@ -141,7 +214,9 @@ test("a text with a count has both its forms", () => {
   const stems = [...new Set(counted.map((key) => key.replace(/\.\w+$/, "")))];
   assert.ok(stems.length > 5);
   for (const texts of [ENGLISH, es.TEXTS, fr.TEXTS]) {
-    const half = stems.filter((stem) => !(`${stem}.one` in texts && `${stem}.many` in texts));
+    const half = stems.filter(
+      (stem) => !(`${stem}.one` in texts && `${stem}.many` in texts),
+    );
     assert.deepEqual(half, []);
   }
 });

@@ -5,14 +5,21 @@ import { test } from "node:test";
 import vm from "node:vm";
 
 const SOURCE = readFileSync(new URL("../../static/sw.js", import.meta.url), "utf8");
-const LATER = ["/lib/uplot.js", "/lib/lang-es.js", "/lib/lang-fr.js", "/icons/vatside-512.png"];
+const LATER = [
+  "/lib/uplot.js",
+  "/lib/lang-es.js",
+  "/lib/lang-fr.js",
+  "/icons/vatside-512.png",
+];
 
 function path(asked) {
   return new URL(asked.url ?? asked, "https://floor.creamery.org").pathname;
 }
 
 function fakeCaches(held) {
-  const boxes = new Map(Object.entries(held).map(([name, files]) => [name, new Set(files)]));
+  const boxes = new Map(
+    Object.entries(held).map(([name, files]) => [name, new Set(files)]),
+  );
   const box = (name) => {
     if (!boxes.has(name)) boxes.set(name, new Set());
     return boxes.get(name);
@@ -21,7 +28,8 @@ function fakeCaches(held) {
     boxes,
     keys: async () => [...boxes.keys()],
     delete: async (name) => boxes.delete(name),
-    match: async (file) => [...boxes.values()].some((one) => one.has(path(file))) || undefined,
+    match: async (file) =>
+      [...boxes.values()].some((one) => one.has(path(file))) || undefined,
     open: async (name) => ({
       addAll: async (requests) => requests.forEach((one) => box(name).add(path(one))),
       add: async (file) => box(name).add(path(file)),
@@ -36,14 +44,18 @@ function worker(version, held = {}, fetch = undefined) {
   const caches = fakeCaches(held);
   const self = {
     location: { origin: "https://floor.creamery.org" },
-    addEventListener: (kind, listener) => { listeners[kind] = listener; },
+    addEventListener: (kind, listener) => {
+      listeners[kind] = listener;
+    },
     skipWaiting: () => {},
     clients: { claim: async () => {} },
   };
   const shell = JSON.stringify({ version, files: ["/", "/lib/page.js"], later: LATER });
   const text = SOURCE.replace(/^const SHELL = .*;/, `const SHELL = ${shell};`);
   class Request {
-    constructor(url) { this.url = url; }
+    constructor(url) {
+      this.url = url;
+    }
   }
   vm.runInNewContext(text, { self, caches, fetch, Request, URL });
   return {
@@ -60,7 +72,10 @@ test("a new version brings the languages along that the old one had", async () =
   const old = ["/", "/lib/page.js", "/lib/lang-es.js"];
   const { caches, tell } = worker("2", { "vatside-shell-1": old });
   await tell("install");
-  assert.deepEqual([...caches.boxes.get("vatside-shell-2")], ["/", "/lib/page.js", "/lib/lang-es.js"]);
+  assert.deepEqual(
+    [...caches.boxes.get("vatside-shell-2")],
+    ["/", "/lib/page.js", "/lib/lang-es.js"],
+  );
   await tell("activate");
   assert.deepEqual(await caches.keys(), ["vatside-shell-2"]);
 });
@@ -76,7 +91,11 @@ test("in quiet time every language is kept, and no large icon", async () => {
   await tell("install");
   await tell("message", { data: "later" });
   const kept = [...caches.boxes.get("vatside-shell-1")];
-  assert.deepEqual(kept.slice(2), ["/lib/uplot.js", "/lib/lang-es.js", "/lib/lang-fr.js"]);
+  assert.deepEqual(kept.slice(2), [
+    "/lib/uplot.js",
+    "/lib/lang-es.js",
+    "/lib/lang-fr.js",
+  ]);
 });
 
 function asked(path, mode) {
@@ -89,7 +108,10 @@ const HELD = { "vatside-shell-1": ["/", "/lib/page.js"] };
 
 test("the self-check comes from the server, not from what is kept", async () => {
   const { tell } = worker("1", HELD, async () => "from the server");
-  for (const [path, mode] of [["/setup", "navigate"], ["/setup/check.js", "cors"]]) {
+  for (const [path, mode] of [
+    ["/setup", "navigate"],
+    ["/setup/check.js", "cors"],
+  ]) {
     const { event, answers } = asked(path, mode);
     await tell("fetch", event);
     assert.equal(await answers[0], "from the server");
@@ -97,7 +119,9 @@ test("the self-check comes from the server, not from what is kept", async () => 
 });
 
 test("with no network the self-check's address opens the app", async () => {
-  const { tell } = worker("1", HELD, async () => { throw new TypeError("failed"); });
+  const { tell } = worker("1", HELD, async () => {
+    throw new TypeError("failed");
+  });
   const page = asked("/setup", "navigate");
   await tell("fetch", page.event);
   assert.equal(await page.answers[0], true);

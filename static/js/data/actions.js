@@ -115,9 +115,7 @@ export async function exportQueue() {
   const day = new Date(clock.nowMs()).toISOString().slice(0, 10);
   const file = { name: `vatside-unsent-${day}.json`, text: JSON.stringify(kept) };
   const link = document.createElement("a");
-  link.href = URL.createObjectURL(
-    new Blob([file.text], { type: "application/json" }),
-  );
+  link.href = URL.createObjectURL(new Blob([file.text], { type: "application/json" }));
   link.download = file.name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 60000);

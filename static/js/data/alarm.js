@@ -165,7 +165,10 @@ export async function setEscalation(minutes) {
 /** Open a make's deadlines, or one step's, in the phone's own calendar. */
 export function openCalendar(make, step = null) {
   const link = document.createElement("a");
-  const wanted = new URLSearchParams({ language: reads.value.language, ...(step ? { step } : {}) });
+  const wanted = new URLSearchParams({
+    language: reads.value.language,
+    ...(step ? { step } : {}),
+  });
   link.href = `/api/v1/makes/${make}/calendar.ics?${wanted}`;
   link.download = "make.ics";
   link.click();

@@ -24,9 +24,7 @@ export class ApiError extends Error {
 }
 
 async function pack(text) {
-  const stream = new Blob([text])
-    .stream()
-    .pipeThrough(new CompressionStream("gzip"));
+  const stream = new Blob([text]).stream().pipeThrough(new CompressionStream("gzip"));
   return new Response(stream).arrayBuffer();
 }
 

@@ -21,5 +21,6 @@ export async function askToJoin(code, names) {
 export async function keepJoined(mine, language) {
   await setSaved("me", mine);
   await setSaved("person", mine.person.id);
-  if (!mine.person.language) await setSaved("reads", { [mine.person.id]: { language } });
+  if (!mine.person.language)
+    await setSaved("reads", { [mine.person.id]: { language } });
 }

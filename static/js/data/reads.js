@@ -96,7 +96,11 @@ effect(() => {
 const units = computed(() => JSON.stringify(unitsOf(reads.value)));
 
 effect(() => {
-  const next = { language: language.value, units: JSON.parse(units.value), lines: lines.value };
+  const next = {
+    language: language.value,
+    units: JSON.parse(units.value),
+    lines: lines.value,
+  };
   setReads(next, () => shown.value);
   shown.value = shown.peek() + 1;
 });
@@ -142,7 +146,8 @@ export async function changeReads(change) {
 export async function adoptPicked() {
   const code = picked.value;
   picked.value = null;
-  if (code && person.value && !told(person.value).language) await changeReads({ language: code });
+  if (code && person.value && !told(person.value).language)
+    await changeReads({ language: code });
 }
 
 // A phone speaks for its own person, an owner's for everyone; what another person
@@ -160,7 +165,9 @@ export async function sendReads() {
     if (!way) continue;
     try {
       const answer = await way[0](way[1], change);
-      people.value = people.value.map((one) => (one.id === id ? { ...one, ...answer } : one));
+      people.value = people.value.map((one) =>
+        one.id === id ? { ...one, ...answer } : one,
+      );
       await setSaved("people", people.value);
     } catch (failure) {
       if (failure instanceof ApiError) continue; // asked again each minute

@@ -2,15 +2,15 @@
 // over a thin link before anything else.
 
 export const EN_FIRST = {
-  'first.title': 'Live',
-  'first.as_of': 'As the server sees it at {at}. The rest is on its way.',
-  'first.batch': 'Batch {batch}',
-  'first.act': 'ACT NOW',
-  'first.check': 'CHECK',
-  'first.ok': 'OK',
-  'first.late': '{step}: LATE by {by}',
-  'first.end': 'Day ends about {at}',
-  'first.ended': 'Day ended {at}',
-  'first.end_late': '{end}, {by} late',
-  'first.word': 'Last entry from the room {age} ago',
+  "first.title": "Live",
+  "first.as_of": "As the server sees it at {at}. The rest is on its way.",
+  "first.batch": "Batch {batch}",
+  "first.act": "ACT NOW",
+  "first.check": "CHECK",
+  "first.ok": "OK",
+  "first.late": "{step}: LATE by {by}",
+  "first.end": "Day ends about {at}",
+  "first.ended": "Day ended {at}",
+  "first.end_late": "{end}, {by} late",
+  "first.word": "Last entry from the room {age} ago",
 };

@@ -1,24 +1,24 @@
-import { signal } from '@preact/signals';
-import { EN_PAGE } from './en.js';
-import { capital as atHead, within } from './inside.js';
+import { signal } from "@preact/signals";
+import { EN_PAGE } from "./en.js";
+import { capital as atHead, within } from "./inside.js";
 
 // English comes with the page and stays the fallback; its texts of the sums, half
 // of all, follow once the page is painted. The other catalogues are fetched when a
 // person needs them: the first load has no room for any of it.
 
 /** Every language, by the name that it gives itself. */
-export const LANGUAGES = { en: 'English', es: 'Español', fr: 'Français' };
+export const LANGUAGES = { en: "English", es: "Español", fr: "Français" };
 const packs = { en: { TEXTS: EN_PAGE, RECIPE: {} } };
 // Phones load one packed file of each; a checkout has the plain modules.
-const isPacked = import.meta.url.includes('/lib/');
-let wanted = 'en';
+const isPacked = import.meta.url.includes("/lib/");
+let wanted = "en";
 
 // The English texts that came after the page; none until then.
 const rest = signal(null);
 const NOTHING = {};
 
 /** The language of the screens. Whoever asks for a text is painted anew with it. */
-export const language = signal('en');
+export const language = signal("en");
 
 function load(code) {
   return import(isPacked ? `/lib/lang-${code}.js` : `/js/messages/${code}/index.js`);
@@ -28,7 +28,7 @@ function load(code) {
 export async function loadRest() {
   if (rest.value && rest.value !== NOTHING) return;
   try {
-    const { TEXTS, WHY } = await load('en');
+    const { TEXTS, WHY } = await load("en");
     packs.en.WHY = WHY;
     rest.value = TEXTS;
   } catch {
@@ -43,7 +43,7 @@ export async function loadRest() {
  *     shown before stays
  */
 export async function setLanguage(code) {
-  wanted = code in LANGUAGES ? code : 'en';
+  wanted = code in LANGUAGES ? code : "en";
   const mine = wanted;
   try {
     packs[mine] ??= await load(mine);
@@ -71,15 +71,16 @@ export function has(key) {
  * nothing while that is not known yet.
  */
 export function t(key, values = {}) {
-  return (textOf(key) ?? (rest.value ? key : '')).replace(/\{(\w+)\}/g, (whole, name) =>
-    name in values ? String(values[name]) : whole,
+  return (textOf(key) ?? (rest.value ? key : "")).replace(
+    /\{(\w+)\}/g,
+    (whole, name) => (name in values ? String(values[name]) : whole),
   );
 }
 
 /** As t, with ".one" or ".many" added to the key by the count `n`. */
 export function tn(key, n, values = {}) {
-  const isOne = new Intl.PluralRules(language.value).select(n) === 'one';
-  return t(`${key}.${isOne ? 'one' : 'many'}`, { n, ...values });
+  const isOne = new Intl.PluralRules(language.value).select(n) === "one";
+  return t(`${key}.${isOne ? "one" : "many"}`, { n, ...values });
 }
 
 /** The first of these keys that has a text, or the last one's words. */
@@ -90,10 +91,12 @@ export function tFirst(keys, values = {}) {
 
 /** A recipe's own text in the language shown: its own words first, then ours. */
 export function own(text) {
-  if (!text) return '';
+  if (!text) return "";
   const { RECIPE } = packs[language.value];
-  if (typeof text === 'string') return RECIPE[text] ?? text;
-  return text[language.value] ?? RECIPE[text.en] ?? text.en ?? Object.values(text)[0] ?? '';
+  if (typeof text === "string") return RECIPE[text] ?? text;
+  return (
+    text[language.value] ?? RECIPE[text.en] ?? text.en ?? Object.values(text)[0] ?? ""
+  );
 }
 
 /** What a figure rests on, as the core says it in English, in the language shown. */
@@ -109,15 +112,19 @@ export function reasons() {
 /** A recorded reason: a ready one in the language shown, own words as they are. */
 export function whyWords(why) {
   const known = packs[language.value].WHY ?? (rest.value ? packs.en.WHY : null) ?? {};
-  const ready = Object.keys(known).find((one) => why === one || why?.startsWith(one + ': '));
+  const ready = Object.keys(known).find(
+    (one) => why === one || why?.startsWith(one + ": "),
+  );
   if (!ready) return why;
   const more = why.slice(ready.length + 2);
-  return more ? t('word.told', { name: t(known[ready]), value: more }) : t(known[ready]);
+  return more
+    ? t("word.told", { name: t(known[ready]), value: more })
+    : t(known[ready]);
 }
 
 /** A text for use inside a sentence: "Curd" becomes "curd"; "pH" and "Gouda" stay. */
 export function inside(text) {
-  return within(text, t('word.names').split(' '), language.value);
+  return within(text, t("word.names").split(" "), language.value);
 }
 
 /** A text at the head of a line. */
@@ -127,6 +134,6 @@ export function capital(text) {
 
 /** A key that came without a text, as readable words: "clean_break". */
 export function words(key) {
-  const last = String(key).split('.').pop().replace(/_/g, ' ');
+  const last = String(key).split(".").pop().replace(/_/g, " ");
   return last.charAt(0).toUpperCase() + last.slice(1);
 }

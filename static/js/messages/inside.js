@@ -12,5 +12,7 @@ export function within(text, names, code) {
 
 /** A text at the head of a line; "pH" stays. */
 export function capital(text, code) {
-  return /^\p{Ll}(?!\p{Lu})/u.test(text) ? text.charAt(0).toLocaleUpperCase(code) + text.slice(1) : text;
+  return /^\p{Ll}(?!\p{Lu})/u.test(text)
+    ? text.charAt(0).toLocaleUpperCase(code) + text.slice(1)
+    : text;
 }

@@ -1,7 +1,7 @@
-import { signal } from '@preact/signals';
-import { call, dropUnsaved, nowMs, record, unsaved } from './source.js';
-import { plain, quantity, readNumber } from '../format.js';
-import { has, inside, t, tFirst, words } from '../messages/index.js';
+import { signal } from "@preact/signals";
+import { call, dropUnsaved, nowMs, record, unsaved } from "./source.js";
+import { plain, quantity, readNumber } from "../format.js";
+import { has, inside, t, tFirst, words } from "../messages/index.js";
 
 export const UNDO_MS = 12000;
 
@@ -16,19 +16,37 @@ export const trouble = signal(null);
  * @returns the event, or null when it could not be saved (then `trouble` says why);
  *   rejects when `prove` does, and nothing was recorded
  */
-export async function act(kind, { make, data = {}, ref = null, by = null, prove = null }, said) {
+export async function act(
+  kind,
+  { make, data = {}, ref = null, by = null, prove = null },
+  said,
+) {
   let refusal = null;
-  const proof = prove && ((event) => prove(event).catch((problem) => { throw (refusal = problem); }));
+  const proof =
+    prove &&
+    ((event) =>
+      prove(event).catch((problem) => {
+        throw (refusal = problem);
+      }));
   try {
     const event = await record(kind, { make, data, ref, by, prove: proof });
     forget(kind, make, data);
     trouble.value = null;
     // What a person proved is struck out with a reason and a proof, not undone.
-    if (said) lastAct.value = { event, said, untilMs: nowMs() + UNDO_MS, isFinal: Boolean(event.proof) };
+    if (said)
+      lastAct.value = {
+        event,
+        said,
+        untilMs: nowMs() + UNDO_MS,
+        isFinal: Boolean(event.proof),
+      };
     return event;
   } catch (problem) {
     if (refusal) throw refusal; // the pad says so, and the value still stands there
-    trouble.value = t('trouble.not_saved', { what: said ?? t('kind.' + kind), why: whyOf(problem) });
+    trouble.value = t("trouble.not_saved", {
+      what: said ?? t("kind." + kind),
+      why: whyOf(problem),
+    });
     return null;
   }
 }
@@ -37,7 +55,8 @@ export async function act(kind, { make, data = {}, ref = null, by = null, prove 
 function forget(kind, make, data) {
   const text = JSON.stringify(data);
   for (const row of unsaved.value) {
-    const isSame = row.kind === kind && row.make === make && JSON.stringify(row.data) === text;
+    const isSame =
+      row.kind === kind && row.make === make && JSON.stringify(row.data) === text;
     if (isSame) dropUnsaved(row.id);
   }
 }
@@ -47,36 +66,48 @@ export async function undo() {
   const last = lastAct.value;
   lastAct.value = null;
   if (!last || last.isFinal) return;
-  await act('entry_struck', {
-    make: last.event.make, ref: last.event.id, data: { why: t('undo.why') },
+  await act("entry_struck", {
+    make: last.event.make,
+    ref: last.event.id,
+    data: { why: t("undo.why") },
   });
 }
 
 /** Why something failed, in words: the core's problems, the server's, or the text. */
 export function whyOf(problem) {
   if (Array.isArray(problem?.problems)) return problemsText(problem.problems);
-  if (has('error.' + problem?.key)) return t('error.' + problem.key, { seconds: problem.limit });
+  if (has("error." + problem?.key))
+    return t("error." + problem.key, { seconds: problem.limit });
   return problem?.text ?? problem?.message ?? String(problem);
 }
 
 /** A list of {field, key, limit} as one line of words. */
 export function problemsText(problems, name) {
-  return problems.map((problem) => problemText(problem, name)).join(' ');
+  return problems.map((problem) => problemText(problem, name)).join(" ");
 }
 
 function limitText(field, limit, name) {
-  if (Array.isArray(limit)) return limit.map(words).join(', ');
-  if (typeof limit !== 'number') return limit ?? '';
-  return name && field === 'value' ? quantity(name, limit) : plain(limit);
+  if (Array.isArray(limit)) return limit.map(words).join(", ");
+  if (typeof limit !== "number") return limit ?? "";
+  return name && field === "value" ? quantity(name, limit) : plain(limit);
 }
 
 /** One problem in words; `name` is the quantity that a "value" is of. */
 export function problemText({ field, key, limit }, name) {
-  const path = String(field).split('.');
-  const label = name && field === 'value' ? t('quantity.' + name) : tFirst(['field.' + path.at(-1)]);
+  const path = String(field).split(".");
+  const label =
+    name && field === "value"
+      ? t("quantity." + name)
+      : tFirst(["field." + path.at(-1)]);
   // Of many rows that have such a field: which one.
-  const what = path.length > 2 ? t('problem.field_in', { field: label, path: field }) : label;
-  return t('problem.' + key, { field: what, limit: has('role.' + limit) ? inside(t('role.' + limit)) : limitText(field, limit, name) });
+  const what =
+    path.length > 2 ? t("problem.field_in", { field: label, path: field }) : label;
+  return t("problem." + key, {
+    field: what,
+    limit: has("role." + limit)
+      ? inside(t("role." + limit))
+      : limitText(field, limit, name),
+  });
 }
 
 /**
@@ -84,16 +115,32 @@ export function problemText({ field, key, limit }, name) {
  *
  * @param {object} how whole: without decimals; unit: typed in; kept: unit of the field
  */
-export async function readField(kind, field, typed, { whole = false, unit, kept } = {}) {
+export async function readField(
+  kind,
+  field,
+  typed,
+  { whole = false, unit, kept } = {},
+) {
   const number = readNumber(typed);
-  const value = number !== null && unit !== kept ? await call('sums.units', 'convert', [number, unit, kept]) : number;
+  const value =
+    number !== null && unit !== kept
+      ? await call("sums.units", "convert", [number, unit, kept])
+      : number;
   if (value === null) {
-    return { value: null, problems: [{ field, key: 'not_a_number', limit: null }], ask: null };
+    return {
+      value: null,
+      problems: [{ field, key: "not_a_number", limit: null }],
+      ask: null,
+    };
   }
   if (whole && !Number.isInteger(value)) {
-    return { value: null, problems: [{ field, key: 'not_whole', limit: null }], ask: null };
+    return {
+      value: null,
+      problems: [{ field, key: "not_whole", limit: null }],
+      ask: null,
+    };
   }
-  const all = await call('events', 'check_data', [kind, { [field]: value }]);
-  const problems = all.filter((one) => one.field === field && one.key !== 'missing');
+  const all = await call("events", "check_data", [kind, { [field]: value }]);
+  const problems = all.filter((one) => one.field === field && one.key !== "missing");
   return { value: problems.length ? null : value, problems, ask: null };
 }

@@ -1,66 +1,75 @@
-import { html } from './html.js';
-import { StateMark } from './state-mark.js';
-import { Tap } from './tap.js';
-import { act } from './acts.js';
-import { alarmText, alarmWhose, markOf, sinceText } from './alarm-words.js';
-import { mayAs } from './people-names.js';
-import { shift } from './shift.js';
-import { sound } from './sound.js';
-import { chooseStep, stepShown } from './chosen.js';
-import { view } from './source.js';
-import { alarms, lookAgain, notOnWall, ring } from '../data/alarm.js';
-import { count } from '../format.js';
-import { t, tn } from '../messages/index.js';
-import { go, route } from '../router.js';
+import { html } from "./html.js";
+import { StateMark } from "./state-mark.js";
+import { Tap } from "./tap.js";
+import { act } from "./acts.js";
+import { alarmText, alarmWhose, markOf, sinceText } from "./alarm-words.js";
+import { mayAs } from "./people-names.js";
+import { shift } from "./shift.js";
+import { sound } from "./sound.js";
+import { chooseStep, stepShown } from "./chosen.js";
+import { view } from "./source.js";
+import { alarms, lookAgain, notOnWall, ring } from "../data/alarm.js";
+import { count } from "../format.js";
+import { t, tn } from "../messages/index.js";
+import { go, route } from "../router.js";
 
 /** Silence one alarm: recorded with who and when, and it stays listed. */
 export async function silenceAlarm(alarm) {
-  await act('alert_acknowledged', { make: alarm.make, data: { alert: alarm.matter } });
+  await act("alert_acknowledged", { make: alarm.make, data: { alert: alarm.matter } });
   lookAgain();
 }
 
 function soundWords() {
-  if (!shift.value) return t('alarm.no_shift');
-  return sound.value === 'ready' ? null : t('alarm.sound_' + sound.value);
+  if (!shift.value) return t("alarm.no_shift");
+  return sound.value === "ready" ? null : t("alarm.sound_" + sound.value);
 }
 
 /** Open the very step that an alarm is about. */
 function showStep(alarm) {
   if (alarm.step) chooseStep(alarm.make, alarm.step);
-  go('make', alarm.make);
+  go("make", alarm.make);
 }
 
 // There already, without a pad or sheet before it: nothing would change.
 function isShown(alarm, [screen, make, ...rest]) {
   const shown = view.value;
-  if (screen !== 'make' || make !== alarm.make || rest.length || shown?.make.id !== make) return false;
+  if (
+    screen !== "make" ||
+    make !== alarm.make ||
+    rest.length ||
+    shown?.make.id !== make
+  )
+    return false;
   return !alarm.step || stepShown(shown)?.key === alarm.step;
 }
 
 function Buttons({ alarm, more }) {
   return html`<div class="alarm-buttons">
-    ${mayAs('helper') ? html`<${Tap} key=${alarm.id} class="bar-button alarm-silence" onTap=${() => silenceAlarm(alarm)}>${t('alarm.silence')}</${Tap}>` : null}
-    ${isShown(alarm, route.value) ? null : html`<${Tap} key=${'show' + alarm.id} class="bar-button alarm-show" onTap=${() => showStep(alarm)}>${t('word.show')}</${Tap}>`}
-    ${more ? html`<${Tap} key="more" class="bar-button alarm-more" label=${tn('alarm.more', more)} onTap=${() => go('alarms')}>+${count(more)}</${Tap}>` : null}
+    ${mayAs("helper") ? html`<${Tap} key=${alarm.id} class="bar-button alarm-silence" onTap=${() => silenceAlarm(alarm)}>${t("alarm.silence")}</${Tap}>` : null}
+    ${isShown(alarm, route.value) ? null : html`<${Tap} key=${"show" + alarm.id} class="bar-button alarm-show" onTap=${() => showStep(alarm)}>${t("word.show")}</${Tap}>`}
+    ${more ? html`<${Tap} key="more" class="bar-button alarm-more" label=${tn("alarm.more", more)} onTap=${() => go("alarms")}>+${count(more)}</${Tap}>` : null}
   </div>`;
 }
 
 /** On every screen while an alarm waits for an answer: the most urgent, and silence. */
 export function AlarmBar() {
-  const waiting = (alarms.value?.alarms ?? []).filter((one) => one.state === 'unacknowledged');
+  const waiting = (alarms.value?.alarms ?? []).filter(
+    (one) => one.state === "unacknowledged",
+  );
   const top = waiting[0];
   const isRinging = ring.value.ids.length > 0 && Boolean(shift.value);
   const offWall = notOnWall.value
-    ? html`<p class="alarm-note" role="status">${tn('alarm.not_on_wall', notOnWall.value)}</p>` : null;
+    ? html`<p class="alarm-note" role="status">${tn("alarm.not_on_wall", notOnWall.value)}</p>`
+    : null;
   const [screen, openMake] = route.value;
-  if (!top || screen === 'alarms') return offWall; // listed there in full
+  if (!top || screen === "alarms") return offWall; // listed there in full
   const muted = soundWords();
-  return html`<section class=${`alarm-bar alarm-${markOf(top.priority)}`} data-ringing=${isRinging ? top.priority : undefined} aria-label=${t('nav.alarms')}>
+  return html`<section class=${`alarm-bar alarm-${markOf(top.priority)}`} data-ringing=${isRinging ? top.priority : undefined} aria-label=${t("nav.alarms")}>
     <div class="alarm-text" role="alert">
-      <p class="alarm-head"><b class="alarm-whose">${alarmWhose(top, screen === 'make' ? openMake : null)}</b> <${StateMark} state=${markOf(top.priority)} /></p>
+      <p class="alarm-head"><b class="alarm-whose">${alarmWhose(top, screen === "make" ? openMake : null)}</b> <${StateMark} state=${markOf(top.priority)} /></p>
       <p class="alarm-says"><b>${alarmText(top)}</b></p>
       ${muted ? html`<p class="alarm-muted">${muted}</p>` : null}
-      <p class="alarm-where">${top.vat ? top.make_name + ' · ' : ''}${sinceText(top)}</p>
+      <p class="alarm-where">${top.vat ? top.make_name + " · " : ""}${sinceText(top)}</p>
     </div>
     <${Buttons} alarm=${top} more=${waiting.length - 1} />
   </section>${offWall}`;

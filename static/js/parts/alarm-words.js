@@ -1,26 +1,32 @@
-import { alertText } from './alert-line.js';
-import { secondMs } from './ticker.js';
-import { whoseOf } from './whose.js';
-import { foundLate } from '../data/alarm.js';
-import { age, span } from '../format.js';
-import { own, t } from '../messages/index.js';
+import { alertText } from "./alert-line.js";
+import { secondMs } from "./ticker.js";
+import { whoseOf } from "./whose.js";
+import { foundLate } from "../data/alarm.js";
+import { age, span } from "../format.js";
+import { own, t } from "../messages/index.js";
 
 /** What an alarm says, without how late it is: that moves with the clock. */
 export function alarmText(alarm) {
-  if (alarm.kind === 'timer') return t('alarm.timer', { label: alarm.numbers.value ?? t('due.timer') });
-  if (alarm.kind === 'unshown') return t('alarm.unshown');
-  const title = alarm.title ? own(alarm.title) : t('alert.the_make');
-  if (alarm.kind === 'step_due') return t('alarm.step_due', { step: title });
-  if (alarm.kind === 'step_late') return t('alarm.step_late', { step: title });
-  if (alarm.kind === 'reading_overdue') {
-    return t('alarm.reading_overdue', { what: t('quantity.' + alarm.numbers.quantity), step: title });
+  if (alarm.kind === "timer")
+    return t("alarm.timer", { label: alarm.numbers.value ?? t("due.timer") });
+  if (alarm.kind === "unshown") return t("alarm.unshown");
+  const title = alarm.title ? own(alarm.title) : t("alert.the_make");
+  if (alarm.kind === "step_due") return t("alarm.step_due", { step: title });
+  if (alarm.kind === "step_late") return t("alarm.step_late", { step: title });
+  if (alarm.kind === "reading_overdue") {
+    return t("alarm.reading_overdue", {
+      what: t("quantity." + alarm.numbers.quantity),
+      step: title,
+    });
   }
-  return alertText({ ...alarm.numbers, key: alarm.key, step: alarm.step }, [{ key: alarm.step, title: alarm.title }]);
+  return alertText({ ...alarm.numbers, key: alarm.key, step: alarm.step }, [
+    { key: alarm.step, title: alarm.title },
+  ]);
 }
 
 /** Where it is: the vat, then the make. */
 export function alarmPlace(alarm) {
-  return [alarm.vat, alarm.make_name].filter(Boolean).join(' · ');
+  return [alarm.vat, alarm.make_name].filter(Boolean).join(" · ");
 }
 
 function madeOf(alarm) {
@@ -32,17 +38,19 @@ export function alarmWhose(alarm, openMake) {
   const whose = whoseOf(madeOf(alarm));
   if (!openMake || openMake === alarm.make) return whose;
   const isOtherVat = alarm.vat && whose === alarm.vat;
-  return t(isOtherVat ? 'alarm.other_vat' : 'alarm.other_make', { whose });
+  return t(isOtherVat ? "alarm.other_vat" : "alarm.other_make", { whose });
 }
 
 /** How long ago it began, and whether this screen was asleep then. */
 export function sinceText(alarm) {
-  const since = t('alarm.since', { age: age(secondMs.value - alarm.rings_ms) });
+  const since = t("alarm.since", { age: age(secondMs.value - alarm.rings_ms) });
   const lateMs = foundLate.value[alarm.id];
-  return lateMs ? `${since} ${t('alarm.found_late', { by: span(lateMs / 1000) })}` : since;
+  return lateMs
+    ? `${since} ${t("alarm.found_late", { by: span(lateMs / 1000) })}`
+    : since;
 }
 
 /** The state mark of a priority. */
 export function markOf(priority) {
-  return priority === 1 ? 'act' : 'check';
+  return priority === 1 ? "act" : "check";
 }

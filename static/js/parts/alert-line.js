@@ -1,50 +1,62 @@
-import { html } from './html.js';
-import { Tap } from './tap.js';
-import { StateMark } from './state-mark.js';
-import { act } from './acts.js';
-import { nameOf } from './people-names.js';
-import { band, bandIn, clock, inUnit, quantity, span } from '../format.js';
-import { has, inside, own, t, words } from '../messages/index.js';
+import { html } from "./html.js";
+import { Tap } from "./tap.js";
+import { StateMark } from "./state-mark.js";
+import { act } from "./acts.js";
+import { nameOf } from "./people-names.js";
+import { band, bandIn, clock, inUnit, quantity, span } from "../format.js";
+import { has, inside, own, t, words } from "../messages/index.js";
 
 function isText(value) {
-  return typeof value === 'string';
+  return typeof value === "string";
 }
 
 function figures(alert, steps) {
-  const isQuantity = Boolean(alert.quantity) && has('quantity.' + alert.quantity);
-  const value = isText(alert.value) ? alert.value
-    : isQuantity ? quantity(alert.quantity, alert.value) : inUnit(alert.value, alert.unit);
+  const isQuantity = Boolean(alert.quantity) && has("quantity." + alert.quantity);
+  const value = isText(alert.value)
+    ? alert.value
+    : isQuantity
+      ? quantity(alert.quantity, alert.value)
+      : inUnit(alert.value, alert.unit);
   const limits = isQuantity
     ? band(alert.quantity, alert.low, alert.high)
     : bandIn(alert.low, alert.high, alert.unit);
   const step = (steps ?? []).find((one) => one.key === alert.step);
-  const what = isQuantity ? t('quantity.' + alert.quantity) : alert.quantity ? words(alert.quantity) : '';
+  const what = isQuantity
+    ? t("quantity." + alert.quantity)
+    : alert.quantity
+      ? words(alert.quantity)
+      : "";
   return {
-    what, what_in: inside(what),
-    step: step ? own(step.title) : alert.step ? words(alert.step) : t('alert.the_make'),
-    value, band: limits,
-    by: alert.by_s === null || alert.by_s === undefined ? '' : span(alert.by_s),
+    what,
+    what_in: inside(what),
+    step: step ? own(step.title) : alert.step ? words(alert.step) : t("alert.the_make"),
+    value,
+    band: limits,
+    by: alert.by_s === null || alert.by_s === undefined ? "" : span(alert.by_s),
   };
 }
 
 /** The sentence of an alert, from its key and figures. */
 export function alertText(alert, steps) {
   const values = figures(alert, steps);
-  return has(alert.key) ? t(alert.key, values) : t('alert.other', { ...values, name: words(alert.key) });
+  return has(alert.key)
+    ? t(alert.key, values)
+    : t("alert.other", { ...values, name: words(alert.key) });
 }
 
 /** One alert: the figure, its band, what the recipe says to do, and "seen". */
 export function AlertLine({ alert, make, steps, isReadOnly = false }) {
   const { band: limits } = figures(alert, steps);
   const seen = alert.acknowledged;
-  const acknowledge = () => act('alert_acknowledged', { make, data: { alert: alert.id } });
-  return html`<div class=${`alert alert-${alert.level} ${seen ? 'is-seen' : ''}`} role=${seen ? 'note' : 'alert'}>
+  const acknowledge = () =>
+    act("alert_acknowledged", { make, data: { alert: alert.id } });
+  return html`<div class=${`alert alert-${alert.level} ${seen ? "is-seen" : ""}`} role=${seen ? "note" : "alert"}>
     <div class="alert-text">
       <p class="alert-says"><${StateMark} state=${alert.level} /> ${alertText(alert, steps)}
-        ${limits ? html` <span class="alert-band">${t('alert.band', { band: limits })}</span>` : null}</p>
-      ${alert.do ? html`<p class="alert-do"><b>${t('alert.do')}</b> ${own(alert.do)}</p>` : null}
-      ${seen ? html`<p>${t('alert.seen_by', { name: nameOf(seen.by), at: clock(seen.at_ms) })}</p>` : null}
+        ${limits ? html` <span class="alert-band">${t("alert.band", { band: limits })}</span>` : null}</p>
+      ${alert.do ? html`<p class="alert-do"><b>${t("alert.do")}</b> ${own(alert.do)}</p>` : null}
+      ${seen ? html`<p>${t("alert.seen_by", { name: nameOf(seen.by), at: clock(seen.at_ms) })}</p>` : null}
     </div>
-    ${seen || isReadOnly ? null : html`<${Tap} class="second alert-button" onTap=${acknowledge}>${t('alert.seen')}</${Tap}>`}
+    ${seen || isReadOnly ? null : html`<${Tap} class="second alert-button" onTap=${acknowledge}>${t("alert.seen")}</${Tap}>`}
   </div>`;
 }

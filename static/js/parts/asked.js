@@ -1,6 +1,6 @@
-import { useEffect, useState } from 'preact/hooks';
-import { whyOf } from './acts.js';
-import { get } from './source.js';
+import { useEffect, useState } from "preact/hooks";
+import { whyOf } from "./acts.js";
+import { get } from "./source.js";
 
 /**
  * Ask the server for something that this phone does not keep.
@@ -16,7 +16,9 @@ export function useAsked(path) {
       (value) => isCurrent && setAnswer({ value, problem: null }),
       (problem) => isCurrent && setAnswer({ value: null, problem: whyOf(problem) }),
     );
-    return () => { isCurrent = false; };
+    return () => {
+      isCurrent = false;
+    };
   }, [path, round]);
   return { ...answer, again: () => setRound(round + 1) };
 }

@@ -1,4 +1,4 @@
-import { signal } from '@preact/signals';
+import { signal } from "@preact/signals";
 
 // Which step is looked at: by itself the one the core puts in focus; another
 // while a person has chosen it, until that step is over.
@@ -27,6 +27,6 @@ export function leaveMake(make) {
 export function stepShown(view) {
   const key = chosen.value[view.make.id];
   const picked = view.steps.find((one) => one.key === key);
-  if (picked && picked.status !== 'ended' && picked.status !== 'skipped') return picked;
+  if (picked && picked.status !== "ended" && picked.status !== "skipped") return picked;
   return view.steps.find((one) => one.key === view.focus) ?? null;
 }

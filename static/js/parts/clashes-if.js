@@ -1,22 +1,31 @@
-import { useEffect, useState } from 'preact/hooks';
-import { html } from './html.js';
-import { ClashLines } from './clash-lines.js';
-import { Row } from './sheet.js';
-import { Tap } from './tap.js';
-import { board, call, nowMs } from './source.js';
-import { clockDay } from '../format.js';
-import { t, tn } from '../messages/index.js';
+import { useEffect, useState } from "preact/hooks";
+import { html } from "./html.js";
+import { ClashLines } from "./clash-lines.js";
+import { Row } from "./sheet.js";
+import { Tap } from "./tap.js";
+import { board, call, nowMs } from "./source.js";
+import { clockDay } from "../format.js";
+import { t, tn } from "../messages/index.js";
 
 const MIN_MS = 60000;
-const SHIFTS = [['sooner', -15], ['after', 15], ['hour', 60], ['day', 1440]];
+const SHIFTS = [
+  ["sooner", -15],
+  ["after", 15],
+  ["hour", 60],
+  ["day", 1440],
+];
 
 function useClashesIf(recipe, startMs) {
   const [found, setFound] = useState(null);
   useEffect(() => {
     let isCurrent = true;
-    call('desk', 'clashes_if', [recipe, startMs, nowMs()], { desk: true })
-      .then((answer) => isCurrent && setFound(answer), () => isCurrent && setFound(null));
-    return () => { isCurrent = false; };
+    call("desk", "clashes_if", [recipe, startMs, nowMs()], { desk: true }).then(
+      (answer) => isCurrent && setFound(answer),
+      () => isCurrent && setFound(null),
+    );
+    return () => {
+      isCurrent = false;
+    };
   }, [recipe, startMs, board.value]);
   return found;
 }
@@ -28,18 +37,29 @@ export function ClashesIf({ recipe }) {
   const startMs = Math.max(nowMs(), baseMs + laterMin * MIN_MS);
   const asked = laterMin > 0 ? startMs : baseMs;
   const found = useClashesIf(recipe, asked);
-  const isBeside = board.value?.makes.some((one) => one.state === 'running' || one.state === 'held');
+  const isBeside = board.value?.makes.some(
+    (one) => one.state === "running" || one.state === "held",
+  );
   if (!found || !isBeside) return null;
   const at = clockDay(asked, nowMs());
   const better = found.better;
-  return html`<section class="block clashes-if"><h2>${t('clash.if_title')}</h2>
-    <p role="status">${found.count ? tn('clash.if', found.count, { at }) : t('clash.if_none', { at })}</p>
+  return html`<section class="block clashes-if"><h2>${t("clash.if_title")}</h2>
+    <p role="status">${found.count ? tn("clash.if", found.count, { at }) : t("clash.if_none", { at })}</p>
     <${ClashLines} clashes=${found.clashes} count=${found.count} nowMs=${nowMs()} title="" />
-    ${better ? html`<div class="rows"><${Row} title=${t('clash.better', { at: clockDay(better.start_ms, nowMs()) })}
-      detail=${better.count ? tn('clash.better_some', better.count) : t('clash.better_none')}
-      onTap=${() => setLaterMin(Math.max(0, Math.round((better.start_ms - baseMs) / MIN_MS)))} /></div>` : null}
-    <div class="clash-shifts">${SHIFTS.map(([name, min]) => html`<${Tap} key=${name} class="second" disabled=${laterMin + min < 0}
-      onTap=${() => setLaterMin(laterMin + min)}>${t('clash.' + name)}</${Tap}>`)}</div>
-    <p class="quiet">${t('clash.if_hint')}</p>
+    ${
+      better
+        ? html`<div class="rows"><${Row} title=${t("clash.better", { at: clockDay(better.start_ms, nowMs()) })}
+      detail=${better.count ? tn("clash.better_some", better.count) : t("clash.better_none")}
+      onTap=${() => setLaterMin(Math.max(0, Math.round((better.start_ms - baseMs) / MIN_MS)))} /></div>`
+        : null
+    }
+    <div class="clash-shifts">${SHIFTS.map(
+      ([
+        name,
+        min,
+      ]) => html`<${Tap} key=${name} class="second" disabled=${laterMin + min < 0}
+      onTap=${() => setLaterMin(laterMin + min)}>${t("clash." + name)}</${Tap}>`,
+    )}</div>
+    <p class="quiet">${t("clash.if_hint")}</p>
   </section>`;
 }

@@ -1,7 +1,7 @@
-import { html } from './html.js';
-import { secondMs } from './ticker.js';
-import { clock, clockDay, ticks } from '../format.js';
-import { t } from '../messages/index.js';
+import { html } from "./html.js";
+import { secondMs } from "./ticker.js";
+import { clock, clockDay, ticks } from "../format.js";
+import { t } from "../messages/index.js";
 
 /** How many figures wide a text is: points and spaces are about half as wide. */
 export function widthOf(text) {
@@ -9,16 +9,16 @@ export function widthOf(text) {
 }
 
 /** Time left to an instant, or how far past it: absolute, never a tick count. */
-export function Countdown({ dueMs, lowMs, class: name = '' }) {
+export function Countdown({ dueMs, lowMs, class: name = "" }) {
   const leftS = (dueMs - secondMs.value) / 1000;
   const isOver = leftS <= 0;
   const shown = isOver ? Math.floor(-leftS) : Math.ceil(leftS);
-  const text = (isOver ? '+' : '') + ticks(shown);
-  return html`<div class=${`countdown ${isOver ? 'is-over' : ''} ${name}`} role="timer">
-    <div class="timer" style=${{ '--letters': widthOf(text) + (isOver ? 1 : 0) }}>${text}</div>
+  const text = (isOver ? "+" : "") + ticks(shown);
+  return html`<div class=${`countdown ${isOver ? "is-over" : ""} ${name}`} role="timer">
+    <div class="timer" style=${{ "--letters": widthOf(text) + (isOver ? 1 : 0) }}>${text}</div>
     <div class="timer-words">
-      ${t(isOver ? 'countdown.over' : 'countdown.left', { at: clockDay(dueMs, secondMs.value) })}
-      ${!isOver && lowMs ? html`<span> ${t('countdown.from', { at: clock(lowMs) })}</span>` : null}
+      ${t(isOver ? "countdown.over" : "countdown.left", { at: clockDay(dueMs, secondMs.value) })}
+      ${!isOver && lowMs ? html`<span> ${t("countdown.from", { at: clock(lowMs) })}</span>` : null}
     </div>
   </div>`;
 }
@@ -27,6 +27,6 @@ export function Countdown({ dueMs, lowMs, class: name = '' }) {
 export function CountdownWords({ dueMs }) {
   const leftS = (dueMs - secondMs.value) / 1000;
   return leftS > 0
-    ? t('countdown.line_left', { time: ticks(Math.ceil(leftS)) })
-    : t('countdown.line_over', { time: ticks(-leftS) });
+    ? t("countdown.line_left", { time: ticks(Math.ceil(leftS)) })
+    : t("countdown.line_over", { time: ticks(-leftS) });
 }

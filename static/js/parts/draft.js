@@ -1,9 +1,9 @@
-import { useState } from 'preact/hooks';
+import { useState } from "preact/hooks";
 
 // What was typed and not saved, for whoever comes back to the same pad. It lives as
 // long as the app is open on this phone, and says when it was typed.
 
-const HEAD = 'typed:';
+const HEAD = "typed:";
 
 function read(place) {
   try {
@@ -17,7 +17,9 @@ function keep(place, draft) {
   try {
     if (draft) sessionStorage.setItem(HEAD + place, JSON.stringify(draft));
     else sessionStorage.removeItem(HEAD + place);
-  } catch { /* a full disk: it lives as long as the pad is open */ }
+  } catch {
+    /* a full disk: it lives as long as the pad is open */
+  }
 }
 
 /**
@@ -31,7 +33,8 @@ export function useDraft(name, nowMs) {
   const [found] = useState(() => (place ? read(place) : null));
   return {
     found,
-    hold: (typed) => place && keep(place, typed === '' ? null : { typed, at_ms: nowMs() }),
+    hold: (typed) =>
+      place && keep(place, typed === "" ? null : { typed, at_ms: nowMs() }),
     drop: () => place && keep(place, null),
   };
 }

@@ -1,7 +1,7 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
-import { html } from './html.js';
-import { touchMs } from './tap.js';
-import { t } from '../messages/index.js';
+import { useEffect, useRef, useState } from "preact/hooks";
+import { html } from "./html.js";
+import { touchMs } from "./tap.js";
+import { t } from "../messages/index.js";
 
 // A finger lets go when it is told to; a drop stays, and is no finger.
 const LONGEST_MS = 6000;
@@ -17,9 +17,16 @@ const AFTER_TOUCH_MS = 1000; // a click this soon after a touch belongs to it
  * @param {object} props words, hint, onDone, holdMs, class, disabled, isTwice, isFocused
  */
 export function HoldBar({
-  words, hint, onDone, holdMs, class: name = '', disabled = false, isTwice = false, isFocused = false,
+  words,
+  hint,
+  onDone,
+  holdMs,
+  class: name = "",
+  disabled = false,
+  isTwice = false,
+  isFocused = false,
 }) {
-  const [phase, setPhase] = useState('rest'); // rest, held, full, water, again
+  const [phase, setPhase] = useState("rest"); // rest, held, full, water, again
   const contacts = useRef(new Set());
   const sinceMs = useRef(null);
   const button = useRef(null);
@@ -33,8 +40,12 @@ export function HoldBar({
   };
   const isInside = (event) => {
     const box = button.current.getBoundingClientRect();
-    return event.clientX >= box.left && event.clientX <= box.right
-      && event.clientY >= box.top && event.clientY <= box.bottom;
+    return (
+      event.clientX >= box.left &&
+      event.clientX <= box.right &&
+      event.clientY >= box.top &&
+      event.clientY <= box.bottom
+    );
   };
   useEffect(() => {
     if (isFocused) button.current.focus({ preventScroll: true });
@@ -44,43 +55,43 @@ export function HoldBar({
     if (disabled || event.button > 0) return;
     contacts.current.add(event.pointerId);
     if (contacts.current.size > 1) {
-      settle('water');
+      settle("water");
       return;
     }
-    settle('held');
+    settle("held");
     sinceMs.current = performance.now();
     clocks.current = [
-      setTimeout(() => setPhase('full'), holdMs),
-      setTimeout(() => settle('water'), LONGEST_MS),
+      setTimeout(() => setPhase("full"), holdMs),
+      setTimeout(() => settle("water"), LONGEST_MS),
     ];
   };
   const onPointerMove = (event) => {
-    if (sinceMs.current !== null && !isInside(event)) settle('rest');
+    if (sinceMs.current !== null && !isInside(event)) settle("rest");
   };
   const onPointerEnd = (event) => {
     contacts.current.delete(event.pointerId);
     const heldMs = sinceMs.current === null ? 0 : performance.now() - sinceMs.current;
-    const isHeld = event.type === 'pointerup' && isInside(event) && heldMs >= holdMs;
-    if (contacts.current.size === 0) settle('rest');
+    const isHeld = event.type === "pointerup" && isInside(event) && heldMs >= holdMs;
+    if (contacts.current.size === 0) settle("rest");
     if (isHeld) onDone();
   };
   const onClick = () => {
     const isTouch = !isByKey.current && performance.now() - touchMs() <= AFTER_TOUCH_MS;
     isByKey.current = false;
     if (disabled || isTouch) return;
-    const isAsked = isTwice && phase !== 'again';
-    settle(isAsked ? 'again' : 'rest');
+    const isAsked = isTwice && phase !== "again";
+    settle(isAsked ? "again" : "rest");
     if (!isAsked) onDone();
-    else clocks.current = [setTimeout(() => settle('rest'), AGAIN_MS)];
+    else clocks.current = [setTimeout(() => settle("rest"), AGAIN_MS)];
   };
   const onKeyDown = (event) => {
     if (event.repeat) event.preventDefault();
-    else isByKey.current = event.key === 'Enter' || event.key === ' ';
+    else isByKey.current = event.key === "Enter" || event.key === " ";
   };
-  const said = { full: 'lock.let_go', water: 'lock.water', again: 'hold.again' }[phase];
+  const said = { full: "lock.let_go", water: "lock.water", again: "hold.again" }[phase];
   return html`<p class="hold-hint" id="hold-hint">${hint}</p>
     <button type="button" class=${`hold-bar is-${phase} ${name}`} ref=${button} disabled=${disabled}
-      style=${{ '--hold': `${holdMs}ms` }} aria-describedby="hold-hint"
+      style=${{ "--hold": `${holdMs}ms` }} aria-describedby="hold-hint"
       onPointerDown=${onPointerDown} onPointerMove=${onPointerMove} onPointerUp=${onPointerEnd}
       onPointerCancel=${onPointerEnd} onClick=${onClick} onKeyDown=${onKeyDown}
       onContextMenu=${(event) => event.preventDefault()}>

@@ -1,47 +1,47 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
-import { html } from './html.js';
-import { useDraft } from './draft.js';
-import { Tap } from './tap.js';
-import { WhoseLine } from './whose.js';
-import { problemsText } from './acts.js';
-import { refuse } from './sound.js';
-import { nowMs } from './source.js';
-import { clockDay, point, typedText } from '../format.js';
-import { t } from '../messages/index.js';
+import { useEffect, useRef, useState } from "preact/hooks";
+import { html } from "./html.js";
+import { useDraft } from "./draft.js";
+import { Tap } from "./tap.js";
+import { WhoseLine } from "./whose.js";
+import { problemsText } from "./acts.js";
+import { refuse } from "./sound.js";
+import { nowMs } from "./source.js";
+import { clockDay, point, typedText } from "../format.js";
+import { t } from "../messages/index.js";
 
 // The phone's own keyboard covers the screen, gives a comma where a point is
 // meant, and takes its focus from a wet drop. This pad is the whole entry.
 
 const BOUNCE_MS = 75; // a key bounces within this; a real double digit is slower
-const DIGITS = ['7', '8', '9', '4', '5', '6', '1', '2', '3'];
+const DIGITS = ["7", "8", "9", "4", "5", "6", "1", "2", "3"];
 
 /** What the typed text becomes when a key is pressed; null refuses the key. */
 export function pressed(typed, key, { decimals, signed, longest = 9 }) {
-  if (key === 'back') return typed.slice(0, -1);
-  if (key === 'sign') {
+  if (key === "back") return typed.slice(0, -1);
+  if (key === "sign") {
     if (!signed) return null;
-    return typed.startsWith('-') ? typed.slice(1) : '-' + typed;
+    return typed.startsWith("-") ? typed.slice(1) : "-" + typed;
   }
-  if (key === '.') {
-    if (decimals === 0 || typed.includes('.')) return null;
-    return /\d$/.test(typed) ? typed + '.' : typed + '0.';
+  if (key === ".") {
+    if (decimals === 0 || typed.includes(".")) return null;
+    return /\d$/.test(typed) ? typed + "." : typed + "0.";
   }
-  const part = typed.split('.')[1];
+  const part = typed.split(".")[1];
   if (part !== undefined && part.length >= decimals) return null;
-  if (typed.replace(/\D/g, '').length >= longest) return null;
-  return typed === '0' || typed === '-0' ? typed.slice(0, -1) + key : typed + key;
+  if (typed.replace(/\D/g, "").length >= longest) return null;
+  return typed === "0" || typed === "-0" ? typed.slice(0, -1) + key : typed + key;
 }
 
 /** The typed text moved by one step of its last decimal; starts from `last`. */
 export function stepped(typed, way, decimals, last) {
-  const from = typed === '' || typed === '-' ? Number(last ?? 0) : Number(typed);
+  const from = typed === "" || typed === "-" ? Number(last ?? 0) : Number(typed);
   return (from + way / 10 ** decimals).toFixed(decimals);
 }
 
-const KEY_OF = { ',': '.', '.': '.', Backspace: 'back', '-': 'sign', Decimal: '.' };
+const KEY_OF = { ",": ".", ".": ".", Backspace: "back", "-": "sign", Decimal: "." };
 
 function keyOf(event) {
-  return /^\d$/.test(event.key) ? event.key : KEY_OF[event.key] ?? null;
+  return /^\d$/.test(event.key) ? event.key : (KEY_OF[event.key] ?? null);
 }
 
 /**
@@ -59,8 +59,26 @@ function keyOf(event) {
  *   came before, so nothing stands beside it; aside: beside Save; wanted: the band in words
  */
 export function Keypad({
-  title, unit, decimals, signed = false, start = '', last, read, difference,
-  askText, problemWords, save, saveWord, hint, quantity, onBack, onTyped, isBare = false, aside = null, wanted = '', children,
+  title,
+  unit,
+  decimals,
+  signed = false,
+  start = "",
+  last,
+  read,
+  difference,
+  askText,
+  problemWords,
+  save,
+  saveWord,
+  hint,
+  quantity,
+  onBack,
+  onTyped,
+  isBare = false,
+  aside = null,
+  wanted = "",
+  children,
 }) {
   const draft = useDraft(onTyped ? null : `${title} ${unit}`, nowMs);
   const [typed, setTyped] = useState(draft.found?.typed ?? start);
@@ -68,31 +86,33 @@ export function Keypad({
   const newest = useRef(typed);
   const [isFromBefore, setFromBefore] = useState(Boolean(draft.found));
   const [answer, setAnswer] = useState(null);
-  const [phase, setPhase] = useState('typing'); // typing, asking, saving, unsaved
+  const [phase, setPhase] = useState("typing"); // typing, asking, saving, unsaved
   const [denied, setDenied] = useState(null); // the key that could not be taken
 
   useEffect(() => {
     let isCurrent = true;
-    if (typed === '' || typed === '-') {
+    if (typed === "" || typed === "-") {
       setAnswer(null);
       return undefined;
     }
     read(typed).then((found) => isCurrent && setAnswer({ ...found, typed, unit }));
-    return () => { isCurrent = false; };
+    return () => {
+      isCurrent = false;
+    };
   }, [typed, unit]);
 
   const become = (next) => {
     newest.current = next;
     setTyped(next);
-    setPhase('typing');
+    setPhase("typing");
     setDenied(null);
     setFromBefore(false);
-    draft.hold(next === start ? '' : next);
+    draft.hold(next === start ? "" : next);
     onTyped?.(next);
   };
   const press = (key) => {
     const next = pressed(newest.current, key, { decimals, signed });
-    if (phase === 'saving') return;
+    if (phase === "saving") return;
     if (next !== null) return become(next);
     // A digit that vanishes in silence would be a value silently changed.
     refuse();
@@ -103,44 +123,51 @@ export function Keypad({
   const isAnswered = answer?.typed === typed && answer.unit === unit;
   const isReady = isAnswered && answer.value !== null && answer.problems.length === 0;
   const keep = async () => {
-    setPhase('saving');
+    setPhase("saving");
     const isKept = await save(answer.value, typed);
     if (isKept) draft.drop();
-    setPhase(isKept ? 'typing' : 'unsaved');
+    setPhase(isKept ? "typing" : "unsaved");
   };
   const onSave = () => {
-    if (!isReady || phase === 'saving' || newest.current !== typed) return;
+    if (!isReady || phase === "saving" || newest.current !== typed) return;
     // The answer to this lies above, never where Save was just tapped.
-    if (answer.ask) setPhase('asking');
+    if (answer.ask) setPhase("asking");
     else keep();
   };
   useEffect(() => {
     const onKey = (event) => {
-      if (event.target.matches?.('input, textarea')) return;
+      if (event.target.matches?.("input, textarea")) return;
       const key = keyOf(event);
       if (key) {
         event.preventDefault();
         press(key);
       }
     };
-    addEventListener('keydown', onKey);
-    return () => removeEventListener('keydown', onKey);
+    addEventListener("keydown", onKey);
+    return () => removeEventListener("keydown", onKey);
   });
 
-  const key = (name, shown, spoken, look = '') => html`<${Tap} steady
-    class=${'key ' + look} guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => press(name)}>${shown}</${Tap}>`;
-  const isAsking = phase === 'asking';
+  const key = (name, shown, spoken, look = "") => html`<${Tap} steady
+    class=${"key " + look} guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => press(name)}>${shown}</${Tap}>`;
+  const isAsking = phase === "asking";
   const isRefused = isAnswered && answer.problems.length > 0;
-  const refusal = () => (problemWords ? problemWords(answer.problems, typed) : problemsText(answer.problems, quantity));
+  const refusal = () =>
+    problemWords
+      ? problemWords(answer.problems, typed)
+      : problemsText(answer.problems, quantity);
   const deniedWords = () => {
-    if (denied === '.' && decimals > 0) return t('keypad.one_point');
-    return newest.current.includes('.') || denied === '.' ? t('keypad.decimals', { n: decimals }) : t('keypad.full');
+    if (denied === "." && decimals > 0) return t("keypad.one_point");
+    return newest.current.includes(".") || denied === "."
+      ? t("keypad.decimals", { n: decimals })
+      : t("keypad.full");
   };
   const says = () => {
-    if (phase === 'unsaved') return t('keypad.unsaved');
+    if (phase === "unsaved") return t("keypad.unsaved");
     if (isRefused) return refusal();
     if (denied) return deniedWords();
-    return isFromBefore ? t('keypad.from_before', { at: clockDay(draft.found.at_ms, nowMs()) }) : '';
+    return isFromBefore
+      ? t("keypad.from_before", { at: clockDay(draft.found.at_ms, nowMs()) })
+      : "";
   };
   const stepKey = (way, shown, spoken) => html`<${Tap} steady
     class="key key-step" guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => step(way)}>${shown}</${Tap}>`;
@@ -148,37 +175,47 @@ export function Keypad({
   // out first; title, value, keys and Save never are. See keypad.css.
   return html`<section class="keypad" aria-label=${title}>
     <div class="keypad-title">
-      <${Tap} class="back" onTap=${onBack}>‹ ${t('word.back')}</${Tap}>
+      <${Tap} class="back" onTap=${onBack}>‹ ${t("word.back")}</${Tap}>
       <div class="keypad-name"><h2>${title}</h2><${WhoseLine} /></div>
     </div>
-    <div class=${`entered ${phase === 'unsaved' || isRefused ? 'is-bad' : ''} ${isFromBefore ? 'is-from-before' : ''}`} aria-live="polite">
-      <span class="entered-value">${typed ? typedText(typed) : '–'}</span>
+    <div class=${`entered ${phase === "unsaved" || isRefused ? "is-bad" : ""} ${isFromBefore ? "is-from-before" : ""}`} aria-live="polite">
+      <span class="entered-value">${typed ? typedText(typed) : "–"}</span>
       <span class="entered-unit">${unit}</span>
-      ${signed ? key('sign', '+/−', t('keypad.sign'), 'key-sign') : null}
+      ${signed ? key("sign", "+/−", t("keypad.sign"), "key-sign") : null}
     </div>
-    <p class=${isRefused || phase === 'unsaved' ? 'keypad-says is-bad' : 'keypad-says'} role="status">${says()}</p>
+    <p class=${isRefused || phase === "unsaved" ? "keypad-says is-bad" : "keypad-says"} role="status">${says()}</p>
     <div class="keypad-more">
       ${isAsking ? html`<p class="lead is-asking" role="alert">${askText(answer.ask, typed)}</p>` : children}
-      ${wanted ? html`<p>${t('keypad.wanted', { band: wanted })}</p>` : null}
+      ${wanted ? html`<p>${t("keypad.wanted", { band: wanted })}</p>` : null}
       ${hint ? html`<p class="quiet">${hint}</p>` : null}
-      ${isBare ? null : html`<div class="keypad-last">
-        ${stepKey(-1, '−', t('keypad.less'))}
-        <p>${last ? t('keypad.last', { value: last.text }) : t('keypad.no_last')}
+      ${
+        isBare
+          ? null
+          : html`<div class="keypad-last">
+        ${stepKey(-1, "−", t("keypad.less"))}
+        <p>${last ? t("keypad.last", { value: last.text }) : t("keypad.no_last")}
           ${isReady && last && difference ? html` <b>${difference(answer.value)}</b>` : null}</p>
-        ${stepKey(1, '+', t('keypad.more'))}
-      </div>`}
+        ${stepKey(1, "+", t("keypad.more"))}
+      </div>`
+      }
     </div>
-    ${isAsking ? null : html`<div class="keys">
+    ${
+      isAsking
+        ? null
+        : html`<div class="keys">
       ${DIGITS.map((digit) => key(digit, digit))}
-      ${decimals > 0 ? key('.', point(), t('keypad.point')) : html`<span></span>`}
-      ${key('0', '0')}
-      ${key('back', '⌫', t('keypad.back'))}
-    </div>`}
+      ${decimals > 0 ? key(".", point(), t("keypad.point")) : html`<span></span>`}
+      ${key("0", "0")}
+      ${key("back", "⌫", t("keypad.back"))}
+    </div>`
+    }
     <div class="foot">
-      ${isAsking
-        ? html`<${Tap} key="keep" class="primary is-check" onTap=${keep}>${t('keypad.keep_it', { value: typedText(typed), unit })}</${Tap}>
-          <${Tap} key="again" class="second tall" onTap=${() => setPhase('typing')}>${t('keypad.change')}</${Tap}>`
-        : html`<${Tap} key="save" class="primary" disabled=${!isReady || phase === 'saving'} onTap=${onSave}>${saveWord ?? t('keypad.save')}</${Tap}>${aside}`}
+      ${
+        isAsking
+          ? html`<${Tap} key="keep" class="primary is-check" onTap=${keep}>${t("keypad.keep_it", { value: typedText(typed), unit })}</${Tap}>
+          <${Tap} key="again" class="second tall" onTap=${() => setPhase("typing")}>${t("keypad.change")}</${Tap}>`
+          : html`<${Tap} key="save" class="primary" disabled=${!isReady || phase === "saving"} onTap=${onSave}>${saveWord ?? t("keypad.save")}</${Tap}>${aside}`
+      }
     </div>
   </section>`;
 }

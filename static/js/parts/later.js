@@ -1,38 +1,69 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
-import { effect, signal } from '@preact/signals';
-import { html } from './html.js';
-import * as acts from './acts.js';
-import { silenceAlarm } from './alarm-bar.js';
-import { alarmText, alarmWhose, markOf } from './alarm-words.js';
-import { alertText } from './alert-line.js';
-import { Countdown } from './countdown.js';
-import { HoldBar } from './hold-bar.js';
-import { mayAs, tapper } from './people-names.js';
-import { Row, Sheet } from './sheet.js';
-import { MainFigure, stepState } from './step-card.js';
-import { StateMark } from './state-mark.js';
-import { stepTitle } from './step-title.js';
-import { pressTap, Tap } from './tap.js';
-import { secondMs } from './ticker.js';
-import { whoseOf } from './whose.js';
-import * as source from './source.js';
-import { alarms, ring } from '../data/alarm.js';
-import { clock, span } from '../format.js';
-import { own, t, tn } from '../messages/index.js';
-import { route } from '../router.js';
+import { useEffect, useRef, useState } from "preact/hooks";
+import { effect, signal } from "@preact/signals";
+import { html } from "./html.js";
+import * as acts from "./acts.js";
+import { silenceAlarm } from "./alarm-bar.js";
+import { alarmText, alarmWhose, markOf } from "./alarm-words.js";
+import { alertText } from "./alert-line.js";
+import { Countdown } from "./countdown.js";
+import { HoldBar } from "./hold-bar.js";
+import { mayAs, tapper } from "./people-names.js";
+import { Row, Sheet } from "./sheet.js";
+import { MainFigure, stepState } from "./step-card.js";
+import { StateMark } from "./state-mark.js";
+import { stepTitle } from "./step-title.js";
+import { pressTap, Tap } from "./tap.js";
+import { secondMs } from "./ticker.js";
+import { whoseOf } from "./whose.js";
+import * as source from "./source.js";
+import { alarms, ring } from "../data/alarm.js";
+import { clock, span } from "../format.js";
+import { own, t, tn } from "../messages/index.js";
+import { route } from "../router.js";
 
 // Parts that the first screen does without are files of their own. They import
 // nothing: phones load one packed page, and a second copy of its modules would
 // have signals of its own. So each is a function of this kit. The service worker
 // keeps them in quiet time, so that they are there without a network.
 const KIT = {
-  alarms, alarmText, alarmWhose, alertText, clock, Countdown, effect, HoldBar, html, later,
-  MainFigure, markOf, mayAs, own, pressTap, ring, route, Row, secondMs, Sheet, signal,
-  silenceAlarm, span, StateMark, stepState, stepTitle, t, Tap, tapper, tn, useEffect,
-  useRef, useState, whoseOf,
-  ...acts, ...source,
+  alarms,
+  alarmText,
+  alarmWhose,
+  alertText,
+  clock,
+  Countdown,
+  effect,
+  HoldBar,
+  html,
+  later,
+  MainFigure,
+  markOf,
+  mayAs,
+  own,
+  pressTap,
+  ring,
+  route,
+  Row,
+  secondMs,
+  Sheet,
+  signal,
+  silenceAlarm,
+  span,
+  StateMark,
+  stepState,
+  stepTitle,
+  t,
+  Tap,
+  tapper,
+  tn,
+  useEffect,
+  useRef,
+  useState,
+  whoseOf,
+  ...acts,
+  ...source,
 };
-const FOLDER = '/js/parts/later/';
+const FOLDER = "/js/parts/later/";
 
 const asked = new Map();
 
@@ -56,8 +87,13 @@ export function Later({ part, name, children = null, onFail, ...rest }) {
   const [found, setFound] = useState(null);
   useEffect(() => {
     let isCurrent = true;
-    later(part).then((made) => isCurrent && setFound(made), () => isCurrent && onFail?.());
-    return () => { isCurrent = false; };
+    later(part).then(
+      (made) => isCurrent && setFound(made),
+      () => isCurrent && onFail?.(),
+    );
+    return () => {
+      isCurrent = false;
+    };
   }, [part]);
   return found ? html`<${found[name]} ...${rest} />` : children;
 }

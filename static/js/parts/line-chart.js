@@ -1,4 +1,4 @@
-import { html } from './html.js';
+import { html } from "./html.js";
 
 // Drawn here, with no library: a few dozen points, one line, three levels. The
 // figures stand in the table beside it, so nothing is told by the drawing alone.
@@ -37,18 +37,31 @@ export function LineChart({ values, limits, marked = [], averages = [], text, la
   const y = scale([...values, ...levels]);
   const step = values.length > 1 ? (WIDE - LEFT - 2 * PAD) / (values.length - 1) : 0;
   const x = (place) => LEFT + PAD / 2 + place * step;
-  const path = (line) => line.map((value, place) => `${x(place)},${y(value)}`).join(' ');
+  const path = (line) =>
+    line.map((value, place) => `${x(place)},${y(value)}`).join(" ");
   // A make far off draws the limits together: their figures stand in the words above.
-  const isRoomy = limits && (limits.low === limits.high || y(limits.low) - y(limits.high) >= 2 * TEXT_HIGH);
+  const isRoomy =
+    limits &&
+    (limits.low === limits.high || y(limits.low) - y(limits.high) >= 2 * TEXT_HIGH);
   const ends = [...new Set([Math.min(...values), Math.max(...values)])];
   return html`<svg class="chart" viewBox=${`0 0 ${WIDE} ${HIGH}`} role="img" aria-label=${label}>
-    ${limits
-      ? html`<${Level} value=${limits.mean} y=${y} look="middle" text=${text} />
+    ${
+      limits
+        ? html`<${Level} value=${limits.mean} y=${y} look="middle" text=${text} />
         ${limits.low === limits.high ? null : html`<${Level} value=${limits.low} y=${y} look="limit" text=${text} isTold=${isRoomy} /><${Level} value=${limits.high} y=${y} look="limit" text=${text} isTold=${isRoomy} />`}`
-      : ends.map((value) => html`<text key=${value} x=${LEFT - 8} y=${y(value) + 7} text-anchor="end">${text(value)}</text>`)}
+        : ends.map(
+            (value) =>
+              html`<text key=${value} x=${LEFT - 8} y=${y(value) + 7} text-anchor="end">${text(value)}</text>`,
+          )
+    }
     ${averages.length ? html`<polyline class="trace is-average" points=${path(averages)} />` : null}
     <polyline class="trace" points=${path(values)} />
-    ${values.map((value, place) => html`<circle key=${place} class=${marked.includes(place) ? 'point is-marked' : 'point'}
-      cx=${x(place)} cy=${y(value)} r=${marked.includes(place) ? 9 : 5} />`)}
+    ${values.map(
+      (
+        value,
+        place,
+      ) => html`<circle key=${place} class=${marked.includes(place) ? "point is-marked" : "point"}
+      cx=${x(place)} cy=${y(value)} r=${marked.includes(place) ? 9 : 5} />`,
+    )}
   </svg>`;
 }

@@ -1,7 +1,7 @@
-import { me, people, person } from './source.js';
-import { t } from '../messages/index.js';
+import { me, people, person } from "./source.js";
+import { t } from "../messages/index.js";
 
-const RANKS = ['viewer', 'helper', 'maker', 'owner'];
+const RANKS = ["viewer", "helper", "maker", "owner"];
 
 function byId(personId) {
   return (people.value ?? []).find((one) => one.id === personId) ?? null;
@@ -9,8 +9,10 @@ function byId(personId) {
 
 /** The name of a person by id; a short id while names are not known yet. */
 export function nameOf(personId) {
-  if (!personId) return '';
-  return byId(personId)?.name ?? t('people.unknown', { id: String(personId).slice(0, 6) });
+  if (!personId) return "";
+  return (
+    byId(personId)?.name ?? t("people.unknown", { id: String(personId).slice(0, 6) })
+  );
 }
 
 /** Who taps on this phone now. */
@@ -22,6 +24,6 @@ export function tapper() {
 
 /** Tell whether this phone and who taps on it may both do what this role may. */
 export function mayAs(role) {
-  const rank = (who) => RANKS.indexOf(who?.role ?? 'viewer');
+  const rank = (who) => RANKS.indexOf(who?.role ?? "viewer");
   return Math.min(rank(tapper()), rank(me.value?.person)) >= RANKS.indexOf(role);
 }

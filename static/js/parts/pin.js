@@ -1,11 +1,11 @@
-import { useState } from 'preact/hooks';
-import { html } from './html.js';
-import { Later } from './later.js';
-import { Sheet } from './sheet.js';
-import { Tap } from './tap.js';
-import { act } from './acts.js';
-import { call, me } from './source.js';
-import { t } from '../messages/index.js';
+import { useState } from "preact/hooks";
+import { html } from "./html.js";
+import { Later } from "./later.js";
+import { Sheet } from "./sheet.js";
+import { Tap } from "./tap.js";
+import { act } from "./acts.js";
+import { call, me } from "./source.js";
+import { t } from "../messages/index.js";
 
 // Which acts ask for a PIN is the core's word; the pad itself comes when needed.
 
@@ -17,16 +17,16 @@ import { t } from '../messages/index.js';
  * @returns {Promise<"person" | "phone" | null>}
  */
 function proofFor(kind, about = null) {
-  return call('proof', 'proof_for', [kind, about]).catch(() => null);
+  return call("proof", "proof_for", [kind, about]).catch(() => null);
 }
 
 /** Under the pad, for an act that must not wait for a memory: done by whose phone this is. */
 export function Hurry({ kind, given, said, onDone }) {
-  const prove = async () => ({ by: 'phone' });
+  const prove = async () => ({ by: "phone" });
   const go = async () => {
     if (await act(kind, { ...given, by: me.value.person.id, prove }, said)) onDone();
   };
-  return html`<${Tap} class="second" onTap=${go}>${t('pin.hurry')}</${Tap}>`;
+  return html`<${Tap} class="second" onTap=${go}>${t("pin.hurry")}</${Tap}>`;
 }
 
 /**
@@ -38,10 +38,10 @@ export function Hurry({ kind, given, said, onDone }) {
 function Proved(props) {
   const [isMissing, setMissing] = useState(false);
   const { title, onBack, asked } = props;
-  const hurry = asked === 'phone' ? html`<${Hurry} ...${props} />` : null;
+  const hurry = asked === "phone" ? html`<${Hurry} ...${props} />` : null;
   return html`<${Later} part="pin" name="PinStep" ...${props} Hurry=${Hurry} onFail=${() => setMissing(true)}>
     <${Sheet} title=${title} onBack=${onBack} foot=${hurry}>
-      <p class="lead" role="status">${t(isMissing ? 'pin.missing' : 'pin.opening')}</p>
+      <p class="lead" role="status">${t(isMissing ? "pin.missing" : "pin.opening")}</p>
     </${Sheet}>
   </${Later}>`;
 }
@@ -65,7 +65,9 @@ export function useProof(onDone) {
     close();
     onDone();
   };
-  const over = (sheet) => html`${asking ? html`<${Proved} ...${asking} onDone=${done} onBack=${close} />` : null}
+  const over = (
+    sheet,
+  ) => html`${asking ? html`<${Proved} ...${asking} onDone=${done} onBack=${close} />` : null}
     <div class="behind" hidden=${Boolean(asking)}>${sheet}</div>`;
   return [record, over];
 }

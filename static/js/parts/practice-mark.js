@@ -1,7 +1,9 @@
-import { html } from './html.js';
-import { t } from '../messages/index.js';
+import { html } from "./html.js";
+import { t } from "../messages/index.js";
 
 /** The word beside a make that is opened for practice; nothing beside a real one. */
 export function PracticeMark({ of }) {
-  return of?.practice ? html`<span class="practice">${t('practice.mark')}</span>` : null;
+  return of?.practice
+    ? html`<span class="practice">${t("practice.mark")}</span>`
+    : null;
 }

@@ -1,9 +1,9 @@
-import { amount, formOf, quantity, typedValue, unitRead } from '../format.js';
-import { t } from '../messages/index.js';
+import { amount, formOf, quantity, typedValue, unitRead } from "../format.js";
+import { t } from "../messages/index.js";
 
 /** The value of a reading in words: a figure with its unit, or the choice made. */
 export function readingText(name, value) {
-  return typeof value === 'string' ? t('choice.' + value) : quantity(name, value);
+  return typeof value === "string" ? t("choice." + value) : quantity(name, value);
 }
 
 /** A recorded reading: as it was typed, where that was in another unit than is read. */
@@ -11,12 +11,15 @@ export function recordedText({ quantity: name, value, typed, typed_unit: unit })
   const text = readingText(name, value);
   const form = formOf(name);
   const typedIn = unit || form.kept;
-  if (typeof value !== 'number' || !typed || typedIn === (form.typed || form.kept)) return text;
+  if (typeof value !== "number" || !typed || typedIn === (form.typed || form.kept))
+    return text;
   return `${typedValue(typed, typedIn)} (${text})`;
 }
 
 /** A recorded mass: as it was typed, where that was by volume or in another unit. */
 export function recordedMass({ mass_kg: value, typed, typed_unit: unit }) {
-  const text = amount(value, 'kg');
-  return !typed || !unit || unit === unitRead('kg') ? text : `${typedValue(typed, unit)} (${text})`;
+  const text = amount(value, "kg");
+  return !typed || !unit || unit === unitRead("kg")
+    ? text
+    : `${typedValue(typed, unit)} (${text})`;
 }

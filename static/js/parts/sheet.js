@@ -1,14 +1,22 @@
-import { html } from './html.js';
-import { Tap } from './tap.js';
-import { WhoseLine } from './whose.js';
-import { t } from '../messages/index.js';
+import { html } from "./html.js";
+import { Tap } from "./tap.js";
+import { WhoseLine } from "./whose.js";
+import { t } from "../messages/index.js";
 
 /** A screen opened over another: a title, a way back, its content and its foot. */
-export function Sheet({ title, onBack, backWord, foot, children, class: name = '', isReadOnly = false }) {
+export function Sheet({
+  title,
+  onBack,
+  backWord,
+  foot,
+  children,
+  class: name = "",
+  isReadOnly = false,
+}) {
   // Where nothing is to be tapped, the keys of a keyboard need a place to scroll from.
-  return html`<div class=${'sheet ' + name}>
+  return html`<div class=${"sheet " + name}>
     <div class="sheet-head">
-      <${Tap} class="back" onTap=${onBack}>‹ ${backWord ?? t('word.back')}</${Tap}><${WhoseLine} />
+      <${Tap} class="back" onTap=${onBack}>‹ ${backWord ?? t("word.back")}</${Tap}><${WhoseLine} />
       ${title ? html`<h1>${title}</h1>` : null}
     </div>
     <div class="scroll" tabindex=${isReadOnly ? 0 : undefined}>${children}</div>
@@ -17,8 +25,8 @@ export function Sheet({ title, onBack, backWord, foot, children, class: name = '
 }
 
 /** A row of a list that opens something. */
-export function Row({ onTap, title, detail, side, class: name = '', disabled }) {
-  return html`<${Tap} class=${'row ' + name} onTap=${onTap} disabled=${disabled}>
+export function Row({ onTap, title, detail, side, class: name = "", disabled }) {
+  return html`<${Tap} class=${"row " + name} onTap=${onTap} disabled=${disabled}>
     <span class="row-main"><span class="row-title">${title}</span>
       ${detail ? html`<span class="row-detail">${detail}</span>` : null}</span>
     ${side ? html`<span class="row-side">${side}</span>` : null}
@@ -28,11 +36,13 @@ export function Row({ onTap, title, detail, side, class: name = '', disabled }) 
 /** One choice among several, as large rows. */
 export function Choices({ options, chosen, onChoose, label }) {
   return html`<div class="choices" role="group" aria-label=${label}>
-    ${options.map((option) => html`<${Tap}
-      key=${option.key} class=${'choice ' + (option.key === chosen ? 'is-chosen' : '')}
+    ${options.map(
+      (option) => html`<${Tap}
+      key=${option.key} class=${"choice " + (option.key === chosen ? "is-chosen" : "")}
       pressed=${option.key === chosen} onTap=${() => onChoose(option.key)}>
       <span class="choice-title">${option.title}</span>
       ${option.detail ? html`<span class="row-detail">${option.detail}</span>` : null}
-    </${Tap}>`)}
+    </${Tap}>`,
+    )}
   </div>`;
 }

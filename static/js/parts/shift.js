@@ -1,8 +1,8 @@
-import { effect, signal } from '@preact/signals';
-import { ring } from '../data/alarm.js';
-import { keepAwake } from '../data/wake.js';
-import { ringOn, silence, sound, unlock } from './sound.js';
-import { nowMs } from './source.js';
+import { effect, signal } from "@preact/signals";
+import { ring } from "../data/alarm.js";
+import { keepAwake } from "../data/wake.js";
+import { ringOn, silence, sound, unlock } from "./sound.js";
+import { nowMs } from "./source.js";
 
 /** The shift on this screen: {heardMs: the test was heard, or null}; null before it. */
 export const shift = signal(null);
@@ -13,7 +13,7 @@ const TEST_PRIORITY = 2;
 
 /** Start the shift: within a tap, since only a tap unlocks the sound. */
 export async function startShift() {
-  keepAwake(true, 'shift');
+  keepAwake(true, "shift");
   await unlock();
   shift.value = shift.value ?? { heardMs: null };
   return sound.value;
@@ -22,7 +22,7 @@ export async function startShift() {
 export function endShift() {
   testing.value = false;
   shift.value = null;
-  keepAwake(false, 'shift');
+  keepAwake(false, "shift");
   silence();
 }
 
@@ -38,7 +38,7 @@ export function endTest(wasHeard) {
 
 /** Tell whether this screen rings: a shift, a sound, and a test that was heard. */
 export function isArmed() {
-  return Boolean(shift.value?.heardMs) && sound.value === 'ready';
+  return Boolean(shift.value?.heardMs) && sound.value === "ready";
 }
 
 effect(() => {

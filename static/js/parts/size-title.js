@@ -1,9 +1,11 @@
-import { recipes } from './source.js';
-import { own, words } from '../messages/index.js';
+import { recipes } from "./source.js";
+import { own, words } from "../messages/index.js";
 
 /** What a size of mould is called: as the recipes say, where they agree; else its key's words. */
 export function sizeTitle(size) {
-  const moulds = recipes.value.flatMap((one) => one.moulds).filter((one) => one.size === size);
+  const moulds = recipes.value
+    .flatMap((one) => one.moulds)
+    .filter((one) => one.size === size);
   const titles = [...new Set(moulds.map((one) => own(one.title)))];
   return titles.length === 1 ? titles[0] : words(size);
 }

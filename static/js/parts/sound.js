@@ -1,11 +1,11 @@
-import { signal } from '@preact/signals';
+import { signal } from "@preact/signals";
 
 // The noise itself. A browser makes none before a tap has unlocked it, and a
 // phone may take it away again: for a call, or when it is locked. So what is
 // shown is what the sound really is, never what was asked for.
 
 /** "off" until unlocked by a tap, "ready", "interrupted" (by the phone), "none". */
-export const sound = signal('AudioContext' in globalThis ? 'off' : 'none');
+export const sound = signal("AudioContext" in globalThis ? "off" : "none");
 
 const PEAK = 0.9;
 const BEEP_S = 0.18;
@@ -22,29 +22,35 @@ let ringing = null; // {priority, timer}
 
 function follow() {
   // WebKit has a state of its own, "interrupted", besides "suspended".
-  sound.value = context.state === 'running' ? 'ready' : 'interrupted';
-  if (context.state !== 'running') delete document.documentElement.dataset.ringing;
+  sound.value = context.state === "running" ? "ready" : "interrupted";
+  if (context.state !== "running") delete document.documentElement.dataset.ringing;
 }
 
 /** Unlock the sound; only within a tap. Resolves with the state it has then. */
 export async function unlock() {
-  if (sound.value === 'none') return sound.value;
+  if (sound.value === "none") return sound.value;
   if (navigator.audioSession) {
     // Otherwise the switch at a phone's side mutes it.
-    try { navigator.audioSession.type = 'playback'; } catch { /* an older one */ }
+    try {
+      navigator.audioSession.type = "playback";
+    } catch {
+      /* an older one */
+    }
   }
   if (!context) {
     context = new AudioContext();
-    context.addEventListener('statechange', follow);
+    context.addEventListener("statechange", follow);
   }
   await resume();
   return sound.value;
 }
 
 async function resume() {
-  if (!context || context.state === 'closed') return;
+  if (!context || context.state === "closed") return;
   // Without a tap this may stay pending for ever: never waited for long.
-  const late = new Promise((resolve) => { setTimeout(resolve, 1000); });
+  const late = new Promise((resolve) => {
+    setTimeout(resolve, 1000);
+  });
   await Promise.race([context.resume().catch(() => {}), late]);
   follow();
 }
@@ -52,7 +58,7 @@ async function resume() {
 function beep(hertz, atS) {
   const tone = context.createOscillator();
   const volume = context.createGain();
-  tone.type = 'square'; // carries through a noisy room
+  tone.type = "square"; // carries through a noisy room
   tone.frequency.value = hertz;
   volume.gain.setValueAtTime(0, atS);
   volume.gain.linearRampToValueAtTime(PEAK, atS + 0.01);
@@ -68,7 +74,7 @@ function play() {
   const { beeps, hertz, everyMs, shakes } = PATTERNS[priority];
   ringing.timer = setTimeout(play, everyMs);
   navigator.vibrate?.(shakes); // Android only; others have no such thing
-  if (context?.state !== 'running') {
+  if (context?.state !== "running") {
     resume();
     return;
   }
@@ -89,7 +95,7 @@ export function ringOn(priority) {
 /** Tell hands that a key was not taken: a low tick, where the sound is unlocked. */
 export function refuse() {
   navigator.vibrate?.(60);
-  if (!ringing && context?.state === 'running') beep(220, context.currentTime);
+  if (!ringing && context?.state === "running") beep(220, context.currentTime);
 }
 
 /** Be silent at once. */
@@ -102,9 +108,13 @@ export function silence() {
 }
 
 // A phone that comes back from a call or a lock gives the sound back, or a tap does.
-document.addEventListener('visibilitychange', () => {
-  if (document.visibilityState === 'visible') resume();
+document.addEventListener("visibilitychange", () => {
+  if (document.visibilityState === "visible") resume();
 });
-addEventListener('pointerup', () => {
-  if (sound.value === 'interrupted') resume();
-}, true);
+addEventListener(
+  "pointerup",
+  () => {
+    if (sound.value === "interrupted") resume();
+  },
+  true,
+);

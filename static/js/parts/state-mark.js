@@ -1,5 +1,5 @@
-import { html } from './html.js';
-import { t } from '../messages/index.js';
+import { html } from "./html.js";
+import { t } from "../messages/index.js";
 
 // Each state differs in shape, word and colour, so that a grey print, a colour-
 // blind eye or a fogged screen still tells them apart.
@@ -15,6 +15,6 @@ const SHAPES = {
 export function StateMark({ state, word }) {
   return html`<span class=${`mark mark-${state}`}>
     <svg class="mark-shape" viewBox="0 0 24 24" aria-hidden="true">${SHAPES[state]}</svg>
-    <span class="mark-word">${word ?? t('state.' + state)}</span>
+    <span class="mark-word">${word ?? t("state." + state)}</span>
   </span>`;
 }

@@ -1,53 +1,71 @@
-import { html } from './html.js';
-import { Countdown, widthOf } from './countdown.js';
-import { StateMark } from './state-mark.js';
-import { amount, amountBand, band, bandIn, clock, inUnit, quantity, span } from '../format.js';
-import { own, t } from '../messages/index.js';
+import { html } from "./html.js";
+import { Countdown, widthOf } from "./countdown.js";
+import { StateMark } from "./state-mark.js";
+import {
+  amount,
+  amountBand,
+  band,
+  bandIn,
+  clock,
+  inUnit,
+  quantity,
+  span,
+} from "../format.js";
+import { own, t } from "../messages/index.js";
 
 /** Which of the four states a step is in for the person beside it. */
 export function stepState(step) {
-  if (step.status === 'running') return step.timing?.state === 'late' ? 'check' : 'do';
-  if (step.status === 'ready') return 'due';
-  return 'ok';
+  if (step.status === "running") return step.timing?.state === "late" ? "check" : "do";
+  if (step.status === "ready") return "due";
+  return "ok";
 }
 
-const OFF = ['alert.reading_below', 'alert.reading_above'];
+const OFF = ["alert.reading_below", "alert.reading_above"];
 
 // A reading out of its band may merely be on its way: the core's alerts tell.
 function isAlerted(alerts, step, target) {
-  return alerts.some((one) => one.step === step.key && one.quantity === target.quantity && OFF.includes(one.key));
+  return alerts.some(
+    (one) =>
+      one.step === step.key &&
+      one.quantity === target.quantity &&
+      OFF.includes(one.key),
+  );
 }
 
 function FigureValue({ text }) {
-  return html`<div class="figure-value" style=${{ '--letters': widthOf(text) }}>${text}</div>`;
+  return html`<div class="figure-value" style=${{ "--letters": widthOf(text) }}>${text}</div>`;
 }
 
 function Target({ target, off }) {
   return html`<div class="figure">
-    <div class="figure-label">${t('target.label', { what: t('quantity.' + target.quantity) })}</div>
+    <div class="figure-label">${t("target.label", { what: t("quantity." + target.quantity) })}</div>
     <${FigureValue} text=${quantity(target.quantity, target.value)} />
     <div class="figure-band">${band(target.quantity, target.low, target.high)}</div>
-    ${target.last ? html`<div class=${off ? 'figure-last is-off' : 'figure-last'}>
-      ${off && target.last.verdict !== 'in_band' ? html`<${StateMark} state="check" word=${t('verdict.' + target.last.verdict)} />` : null}
-      ${t('target.last', { value: quantity(target.quantity, target.last.value), at: clock(target.last.at_ms) })}
-    </div>` : null}
+    ${
+      target.last
+        ? html`<div class=${off ? "figure-last is-off" : "figure-last"}>
+      ${off && target.last.verdict !== "in_band" ? html`<${StateMark} state="check" word=${t("verdict." + target.last.verdict)} />` : null}
+      ${t("target.last", { value: quantity(target.quantity, target.last.value), at: clock(target.last.at_ms) })}
+    </div>`
+        : null
+    }
   </div>`;
 }
 
 /** The one number that matters in this step now. */
 export function MainFigure({ step, alerts = [] }) {
-  const main = step.main ?? { kind: 'instruction' };
-  if (main.kind === 'countdown') {
+  const main = step.main ?? { kind: "instruction" };
+  if (main.kind === "countdown") {
     return html`<${Countdown} dueMs=${main.due_ms} lowMs=${step.floc?.low_ms} />`;
   }
-  if (main.kind === 'target') {
+  if (main.kind === "target") {
     const target = step.targets.find((one) => one.quantity === main.quantity) ?? main;
     return html`<${Target} target=${target} off=${isAlerted(alerts, step, target)} />`;
   }
-  if (main.kind === 'dose') {
+  if (main.kind === "dose") {
     const add = step.adds.find((one) => one.ingredient === main.ingredient);
     return html`<div class="figure">
-      <div class="figure-label">${t('dose.label', { what: own(add?.title) })}</div>
+      <div class="figure-label">${t("dose.label", { what: own(add?.title) })}</div>
       <${FigureValue} text=${amount(main.value, main.unit)} />
       <div class="figure-band">${amountBand(add?.planned?.low, add?.planned?.high, main.unit)}</div>
     </div>`;
@@ -58,42 +76,48 @@ export function MainFigure({ step, alerts = [] }) {
 function OtherTargets({ step }) {
   const rest = step.targets.filter((one) => step.main?.quantity !== one.quantity);
   if (rest.length === 0) return null;
-  return html`<ul class="facts">${rest.map((one) => html`<li key=${one.quantity}>
-    <span>${t('quantity.' + one.quantity)}</span>
+  return html`<ul class="facts">${rest.map(
+    (one) => html`<li key=${one.quantity}>
+    <span>${t("quantity." + one.quantity)}</span>
     <b>${quantity(one.quantity, one.value)}</b>
-    <span>${one.last ? t('target.last', { value: quantity(one.quantity, one.last.value), at: clock(one.last.at_ms) }) : band(one.quantity, one.low, one.high)}</span>
-  </li>`)}</ul>`;
+    <span>${one.last ? t("target.last", { value: quantity(one.quantity, one.last.value), at: clock(one.last.at_ms) }) : band(one.quantity, one.low, one.high)}</span>
+  </li>`,
+  )}</ul>`;
 }
 
 /** How a step ends, in words. */
 export function endWords(step) {
-  const end = step.end ?? { by: 'person' };
-  const what = end.quantity ? t('quantity.' + end.quantity) : '';
-  if (end.by === 'time' && step.lasts) {
-    return t('end.time', { span: span(step.lasts.value_s), band: bandIn(step.lasts.low_s, step.lasts.high_s, 's') });
+  const end = step.end ?? { by: "person" };
+  const what = end.quantity ? t("quantity." + end.quantity) : "";
+  if (end.by === "time" && step.lasts) {
+    return t("end.time", {
+      span: span(step.lasts.value_s),
+      band: bandIn(step.lasts.low_s, step.lasts.high_s, "s"),
+    });
   }
-  if (end.by === 'reading') {
+  if (end.by === "reading") {
     const atLeast = end.at_least?.value ?? end.at_least;
     const atMost = end.at_most?.value ?? end.at_most;
     return atLeast !== undefined && atLeast !== null
-      ? t('end.at_least', { what, value: quantity(end.quantity, atLeast) })
-      : t('end.at_most', { what, value: quantity(end.quantity, atMost) });
+      ? t("end.at_least", { what, value: quantity(end.quantity, atLeast) })
+      : t("end.at_most", { what, value: quantity(end.quantity, atMost) });
   }
-  if (end.by === 'judged') return t('end.judged');
-  if (end.by === 'floc') return t('end.floc', { factor: inUnit(end.factor ?? step.floc?.factor, '') });
-  return t('end.person');
+  if (end.by === "judged") return t("end.judged");
+  if (end.by === "floc")
+    return t("end.floc", { factor: inUnit(end.factor ?? step.floc?.factor, "") });
+  return t("end.person");
 }
 
 /** What to do now, and the number that goes with it; children stand below the number. */
 export function StepCard({ step, place, total, alerts, children }) {
   return html`<article class="step-card" aria-label=${own(step.title)}>
     <div class="step-head">
-      <${StateMark} state=${stepState(step)} word=${t(stepState(step) === 'check' ? 'step.late' : 'step.' + step.status)} />
-      <span class="quiet">${t('step.place', { n: place, total })}${step.rounds ? ' · ' + t('step.round', { n: step.round, total: step.rounds }) : ''}</span>
+      <${StateMark} state=${stepState(step)} word=${t(stepState(step) === "check" ? "step.late" : "step." + step.status)} />
+      <span class="quiet">${t("step.place", { n: place, total })}${step.rounds ? " · " + t("step.round", { n: step.round, total: step.rounds }) : ""}</span>
     </div>
     <h1 class="step-title">${own(step.title)}</h1>
     <${MainFigure} step=${step} alerts=${alerts} />
-    ${step.status === 'running' && step.due_ms && step.main?.kind !== 'countdown' ? html`<${Countdown} dueMs=${step.due_ms} />` : null}
+    ${step.status === "running" && step.due_ms && step.main?.kind !== "countdown" ? html`<${Countdown} dueMs=${step.due_ms} />` : null}
     ${children}
     ${step.do.length ? html`<ul class="instruction">${step.do.map((line, index) => html`<li key=${index}>${own(line)}</li>`)}</ul>` : null}
     <${OtherTargets} step=${step} />

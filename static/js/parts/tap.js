@@ -1,7 +1,7 @@
-import { signal } from '@preact/signals';
-import { useRef } from 'preact/hooks';
-import { html } from './html.js';
-import { isSettled, meaningOf, settle } from './touch-guard.js';
+import { signal } from "@preact/signals";
+import { useRef } from "preact/hooks";
+import { html } from "./html.js";
+import { isSettled, meaningOf, settle } from "./touch-guard.js";
 
 // One button for wet and gloved hands.
 //
@@ -37,14 +37,14 @@ export function touchMs() {
 /** Press a button as a key does: at once, whatever touched the screen before. */
 export function pressTap(button) {
   lastPointerMs = -Infinity;
-  button.classList.add('is-down');
-  setTimeout(() => button.classList.remove('is-down'), 150);
+  button.classList.add("is-down");
+  setTimeout(() => button.classList.remove("is-down"), 150);
   button.click();
 }
 
 function noteDown(event) {
   lastPointerMs = performance.now();
-  holders.set(event.pointerId, Boolean(event.target.closest?.('[data-tap]')));
+  holders.set(event.pointerId, Boolean(event.target.closest?.("[data-tap]")));
 }
 
 function noteUp(event) {
@@ -52,9 +52,9 @@ function noteUp(event) {
   holders.delete(event.pointerId);
 }
 
-addEventListener('pointerdown', noteDown, true);
-addEventListener('pointerup', noteUp, true);
-addEventListener('pointercancel', noteUp, true);
+addEventListener("pointerdown", noteDown, true);
+addEventListener("pointerup", noteUp, true);
+addEventListener("pointercancel", noteUp, true);
 
 function isAnotherTapHeld(pointerId) {
   return [...holders].some(([id, onTap]) => id !== pointerId && onTap);
@@ -62,8 +62,10 @@ function isAnotherTapHeld(pointerId) {
 
 function isInside(event, box) {
   return (
-    event.clientX >= box.left && event.clientX <= box.right &&
-    event.clientY >= box.top && event.clientY <= box.bottom
+    event.clientX >= box.left &&
+    event.clientX <= box.right &&
+    event.clientY >= box.top &&
+    event.clientY <= box.bottom
   );
 }
 
@@ -75,8 +77,16 @@ function isInside(event, box) {
  *   does the same at all times, so that it may be pressed as soon as it is there
  */
 export function Tap({
-  onTap, class: name = '', disabled = false, label, guardMs = GUARD_MS,
-  pressed, means, steady = false, children, ...rest
+  onTap,
+  class: name = "",
+  disabled = false,
+  label,
+  guardMs = GUARD_MS,
+  pressed,
+  means,
+  steady = false,
+  children,
+  ...rest
 }) {
   const held = useRef(null);
   const lastMs = useRef(-Infinity);
@@ -88,7 +98,7 @@ export function Tap({
     onTap();
   };
   const release = (event) => {
-    event.currentTarget.classList.remove('is-down');
+    event.currentTarget.classList.remove("is-down");
     held.current = null;
   };
   const onPointerDown = (event) => {
@@ -99,10 +109,14 @@ export function Tap({
     }
     const button = event.currentTarget;
     if (!isSettled(button, event)) return;
-    if (steady) settle(button.closest('.keypad') ?? button);
-    held.current = { pointerId: event.pointerId, box: button.getBoundingClientRect(), meaning: meaningOf(button) };
+    if (steady) settle(button.closest(".keypad") ?? button);
+    held.current = {
+      pointerId: event.pointerId,
+      box: button.getBoundingClientRect(),
+      meaning: meaningOf(button),
+    };
     button.setPointerCapture?.(event.pointerId);
-    button.classList.add('is-down');
+    button.classList.add("is-down");
   };
   const onPointerUp = (event) => {
     if (held.current?.pointerId !== event.pointerId) return;
@@ -115,17 +129,21 @@ export function Tap({
     if (held.current?.pointerId === event.pointerId) release(event);
   };
   const onClick = (event) => {
-    if (performance.now() - lastPointerMs > AFTER_POINTER_MS && isSettled(event.currentTarget, null)) act();
+    if (
+      performance.now() - lastPointerMs > AFTER_POINTER_MS &&
+      isSettled(event.currentTarget, null)
+    )
+      act();
   };
   const onKeyDown = (event) => {
-    if (event.repeat && (event.key === 'Enter' || event.key === ' ')) {
+    if (event.repeat && (event.key === "Enter" || event.key === " ")) {
       event.preventDefault(); // a held key is one press
-    } else if (event.key === 'Enter' || event.key === ' ') {
+    } else if (event.key === "Enter" || event.key === " ") {
       lastPointerMs = -Infinity; // the click that follows is the key's own
     }
   };
   return html`<button
-    type="button" data-tap data-means=${means} data-steady=${steady ? '' : undefined} class=${'tap ' + name} disabled=${disabled}
+    type="button" data-tap data-means=${means} data-steady=${steady ? "" : undefined} class=${"tap " + name} disabled=${disabled}
     aria-label=${label} aria-pressed=${pressed}
     onPointerDown=${onPointerDown} onPointerUp=${onPointerUp}
     onPointerCancel=${onPointerCancel} onClick=${onClick} onKeyDown=${onKeyDown}

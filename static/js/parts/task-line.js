@@ -1,17 +1,17 @@
-import { html } from './html.js';
-import { Tap } from './tap.js';
-import { act } from './acts.js';
-import { nameOf, tapper } from './people-names.js';
-import { people } from './source.js';
-import { clock } from '../format.js';
-import { t } from '../messages/index.js';
+import { html } from "./html.js";
+import { Tap } from "./tap.js";
+import { act } from "./acts.js";
+import { nameOf, tapper } from "./people-names.js";
+import { people } from "./source.js";
+import { clock } from "../format.js";
+import { t } from "../messages/index.js";
 
 function holders(task) {
   return task ? [task, ...task.others] : [];
 }
 
 function nameIn(one) {
-  return one.by === tapper()?.id ? t('task.you') : nameOf(one.by);
+  return one.by === tapper()?.id ? t("task.you") : nameOf(one.by);
 }
 
 function holding(task) {
@@ -21,37 +21,47 @@ function holding(task) {
 /** Who has a step in hand, in one line; '' when nobody has. */
 export function taskWords(task) {
   const all = holders(task);
-  if (!all.length) return '';
-  if (all.length > 1) return t('task.both', { names: all.map(nameIn).join(', ') });
-  if (task.stale) return t('task.stale', { name: nameIn(task), at: clock(task.at_ms) });
-  if (task.from?.by === tapper()?.id) return t('task.from_you', { name: nameOf(task.by), at: clock(task.at_ms) });
-  return holding(task) ? t('task.mine') : t('task.by', { name: nameOf(task.by) });
+  if (!all.length) return "";
+  if (all.length > 1) return t("task.both", { names: all.map(nameIn).join(", ") });
+  if (task.stale) return t("task.stale", { name: nameIn(task), at: clock(task.at_ms) });
+  if (task.from?.by === tapper()?.id)
+    return t("task.from_you", { name: nameOf(task.by), at: clock(task.at_ms) });
+  return holding(task) ? t("task.mine") : t("task.by", { name: nameOf(task.by) });
 }
 
 /** The same as an element: what can hardly be true any more looks old. */
 export function TaskWords({ task }) {
   const said = taskWords(task);
-  return said ? html`<span class=${holders(task).every((one) => one.stale) ? 'task-words is-old' : 'task-words'}>${said}</span>` : null;
+  return said
+    ? html`<span class=${holders(task).every((one) => one.stale) ? "task-words is-old" : "task-words"}>${said}</span>`
+    : null;
 }
 
 /** True where more than one person does the work: else nobody needs to ask. */
 export function sharesWork() {
-  return people.value.filter((one) => one.role !== 'viewer').length > 1;
+  return people.value.filter((one) => one.role !== "viewer").length > 1;
 }
 
 /** Take a step in one tap, leave it, or take it over from who has it. */
-export function TaskButton({ make, step, task, class: name = 'second' }) {
+export function TaskButton({ make, step, task, class: name = "second" }) {
   const mine = holding(task);
-  const word = mine ? 'task.release' : task ? 'task.over' : 'task.take';
-  const onTap = () => act(mine ? 'task_released' : 'task_taken', {
-    make, data: { step }, ref: mine ? mine.id : task?.id ?? null,
-  }, t(mine ? 'said.task_released' : 'said.task_taken'));
+  const word = mine ? "task.release" : task ? "task.over" : "task.take";
+  const onTap = () =>
+    act(
+      mine ? "task_released" : "task_taken",
+      {
+        make,
+        data: { step },
+        ref: mine ? mine.id : (task?.id ?? null),
+      },
+      t(mine ? "said.task_released" : "said.task_taken"),
+    );
   return html`<${Tap} class=${name} onTap=${onTap}>${t(word)}</${Tap}>`;
 }
 
 /** The line of a step that says who has it, with the one tap that changes it. */
 export function TaskLine({ make, step, canAct }) {
-  const isOpen = step.status === 'running' || step.status === 'ready';
+  const isOpen = step.status === "running" || step.status === "ready";
   if (!isOpen || !(step.task || (canAct && sharesWork()))) return null;
   return html`<div class="task-line"><${TaskWords} task=${step.task} />
     ${canAct ? html`<${TaskButton} make=${make} step=${step.key} task=${step.task} />` : null}</div>`;

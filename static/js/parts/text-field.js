@@ -1,17 +1,31 @@
-import { useEffect, useRef } from 'preact/hooks';
-import { html } from './html.js';
+import { useEffect, useRef } from "preact/hooks";
+import { html } from "./html.js";
 
 /** A labelled line of text, on the phone's own keyboard; what is wrong is said above it. */
-export function TextField({ label, value, onInput, hint, longest, type = 'text', isLong = false, problem = '' }) {
+export function TextField({
+  label,
+  value,
+  onInput,
+  hint,
+  longest,
+  type = "text",
+  isLong = false,
+  problem = "",
+}) {
   const input = useRef(null);
   useEffect(() => {
     if (!problem) return;
     input.current.focus({ preventScroll: true });
-    input.current.parentElement.scrollIntoView({ block: 'center' });
+    input.current.parentElement.scrollIntoView({ block: "center" });
   }, [problem]);
   const shared = {
-    ref: input, value, maxlength: longest, class: 'text-field',
-    autocomplete: 'off', autocapitalize: 'sentences', 'aria-invalid': problem ? 'true' : null,
+    ref: input,
+    value,
+    maxlength: longest,
+    class: "text-field",
+    autocomplete: "off",
+    autocapitalize: "sentences",
+    "aria-invalid": problem ? "true" : null,
     onInput: (event) => onInput(event.currentTarget.value),
   };
   return html`<label class="field">

@@ -15,14 +15,22 @@
 // How. The page is looked at once a frame in which something changed, never by
 // polling, and before a press if a change has not been looked at yet.
 
-import { signal } from '@preact/signals';
+import { signal } from "@preact/signals";
 
 export const SETTLE_MS = 1000;
 
 /** When a press was last left out because its button was new: [ms of the page]. */
 export const leftOutAsNewMs = signal(null);
 
-const WATCHED = ['class', 'style', 'hidden', 'inert', 'disabled', 'aria-label', 'data-means'];
+const WATCHED = [
+  "class",
+  "style",
+  "hidden",
+  "inert",
+  "disabled",
+  "aria-label",
+  "data-means",
+];
 const SLACK_PX = 1;
 
 let known = new Map(); // button -> {name, sinceMs, wasCovered, boxes: [{box, fromMs}]}, the oldest first
@@ -31,8 +39,8 @@ let settling = null;
 
 function nameOf(button) {
   if (button.dataset.means) return button.dataset.means;
-  const words = button.getAttribute('aria-label') ?? button.textContent;
-  return `${location.hash} ${words.replace(/\d+/g, '#')}`;
+  const words = button.getAttribute("aria-label") ?? button.textContent;
+  return `${location.hash} ${words.replace(/\d+/g, "#")}`;
 }
 
 // Where it lies, and where within all that scrolls: a scroll moves only the first.
@@ -47,42 +55,60 @@ function placeOf(button) {
 }
 
 const isNear = (a, b) => Math.abs(a - b) <= SLACK_PX;
-const isSameSize = (a, b) => isNear(a.right - a.left, b.right - b.left) && isNear(a.bottom - a.top, b.bottom - b.top);
+const isSameSize = (a, b) =>
+  isNear(a.right - a.left, b.right - b.left) &&
+  isNear(a.bottom - a.top, b.bottom - b.top);
 const isSamePlace = (a, b) => isNear(a.left, b.left) && isNear(a.top, b.top);
 const isScrolled = (a, b) => isNear(a.inLeft, b.inLeft) && isNear(a.inTop, b.inTop);
 
 function follow(row, box, nowMs) {
   const last = row.boxes[row.boxes.length - 1];
-  if (isSameSize(last.box, box) && (isSamePlace(last.box, box) || isScrolled(last.box, box))) {
+  if (
+    isSameSize(last.box, box) &&
+    (isSamePlace(last.box, box) || isScrolled(last.box, box))
+  ) {
     last.box = box;
   } else {
     row.boxes.push({ box, fromMs: nowMs });
   }
   // A place that was left a second ago says nothing any more.
-  while (row.boxes.length > 1 && nowMs - row.boxes[1].fromMs >= SETTLE_MS) row.boxes.shift();
+  while (row.boxes.length > 1 && nowMs - row.boxes[1].fromMs >= SETTLE_MS)
+    row.boxes.shift();
 }
 
 function isInside(box, { clientX, clientY }) {
-  return clientX >= box.left && clientX <= box.right && clientY >= box.top && clientY <= box.bottom;
+  return (
+    clientX >= box.left &&
+    clientX <= box.right &&
+    clientY >= box.top &&
+    clientY <= box.bottom
+  );
 }
 
 function hasStood(row, at, nowMs) {
-  return nowMs - row.boxes[0].fromMs >= SETTLE_MS && row.boxes.every(({ box }) => isInside(box, at));
+  return (
+    nowMs - row.boxes[0].fromMs >= SETTLE_MS &&
+    row.boxes.every(({ box }) => isInside(box, at))
+  );
 }
 
 // By its middle: a button that a ticking clock makes a little wider is not new.
 function isYoung(row, nowMs) {
   const { left, top, right, bottom } = row.boxes[row.boxes.length - 1].box;
-  return !hasStood(row, { clientX: (left + right) / 2, clientY: (top + bottom) / 2 }, nowMs);
+  return !hasStood(
+    row,
+    { clientX: (left + right) / 2, clientY: (top + bottom) / 2 },
+    nowMs,
+  );
 }
 
 // The mark only shows that it waits; whether a press counts is asked of `known`.
 function show(button, young) {
-  if (young && !('steady' in button.dataset)) {
-    button.dataset.new = '';
-  } else if ('new' in button.dataset || button.classList.contains('is-waiting')) {
+  if (young && !("steady" in button.dataset)) {
+    button.dataset.new = "";
+  } else if ("new" in button.dataset || button.classList.contains("is-waiting")) {
     delete button.dataset.new;
-    button.classList.remove('is-waiting');
+    button.classList.remove("is-waiting");
   }
 }
 
@@ -96,16 +122,19 @@ function look() {
   }
   known = new Map();
   let isAnyYoung = false;
-  for (const button of document.querySelectorAll('[data-tap]')) {
+  for (const button of document.querySelectorAll("[data-tap]")) {
     if (!button.getClientRects().length) {
       show(button, false);
       continue;
     }
     const [name, box] = [nameOf(button), placeOf(button)];
     const old = before.get(button) ?? byMeans.get(name);
-    const row = old?.name === name ? old : { name, sinceMs: nowMs, boxes: [{ box, fromMs: nowMs }] };
+    const row =
+      old?.name === name
+        ? old
+        : { name, sinceMs: nowMs, boxes: [{ box, fromMs: nowMs }] };
     // Under the wet lock a pedal goes on pressing; a finger meets all of it anew.
-    const isCovered = button.closest('[inert]') !== null;
+    const isCovered = button.closest("[inert]") !== null;
     if (isCovered || row.wasCovered) row.boxes = [{ box, fromMs: nowMs }];
     else if (row === old) follow(row, box, nowMs);
     row.wasCovered = isCovered;
@@ -121,13 +150,18 @@ function look() {
 function mark() {
   if (isDirty) return;
   isDirty = true;
-  requestAnimationFrame(() => { if (isDirty) look(); });
+  requestAnimationFrame(() => {
+    if (isDirty) look();
+  });
 }
 
 function leaveOut(button, row, nowMs) {
   const firstMs = row ? row.boxes[row.boxes.length - 1].fromMs : nowMs;
-  button.style.setProperty('--settles', `${Math.max(0, SETTLE_MS - (nowMs - firstMs))}ms`);
-  button.classList.add('is-waiting');
+  button.style.setProperty(
+    "--settles",
+    `${Math.max(0, SETTLE_MS - (nowMs - firstMs))}ms`,
+  );
+  button.classList.add("is-waiting");
   leftOutAsNewMs.value = nowMs;
   return false;
 }
@@ -139,7 +173,7 @@ function leaveOut(button, row, nowMs) {
  * @param {?{clientX: number, clientY: number}} at where; null for a key's press
  */
 export function isSettled(button, at) {
-  if ('steady' in button.dataset) return true;
+  if ("steady" in button.dataset) return true;
   if (isDirty || !known.has(button)) look();
   const nowMs = performance.now();
   const row = known.get(button);
@@ -165,8 +199,12 @@ export function settle(within) {
 }
 
 new MutationObserver(mark).observe(document.documentElement, {
-  subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: WATCHED,
+  subtree: true,
+  childList: true,
+  characterData: true,
+  attributes: true,
+  attributeFilter: WATCHED,
 });
-addEventListener('resize', mark);
-addEventListener('scroll', mark, true);
+addEventListener("resize", mark);
+addEventListener("scroll", mark, true);
 look();

@@ -1,27 +1,29 @@
-import { effect, signal } from '@preact/signals';
-import { html } from './html.js';
-import { Later } from './later.js';
-import { Tap } from './tap.js';
-import { lastAct, UNDO_MS } from './acts.js';
-import { keepAwake, nowMs } from './source.js';
-import { t } from '../messages/index.js';
+import { effect, signal } from "@preact/signals";
+import { html } from "./html.js";
+import { Later } from "./later.js";
+import { Tap } from "./tap.js";
+import { lastAct, UNDO_MS } from "./acts.js";
+import { keepAwake, nowMs } from "./source.js";
+import { t } from "../messages/index.js";
 
 // Drops, steam and a cloth tap a screen as fingers do. Under the lock the screen
 // only shows; it is left by a hold that water does not make. What it shows is
 // fetched when it is first used, and a phone that cannot fetch it is not locked:
 // nobody may be shut out of a make.
 
-const KEPT = 'wet-lock';
+const KEPT = "wet-lock";
 
 /** True while touches do nothing; kept over a reload. */
-export const isLocked = signal(localStorage.getItem(KEPT) === 'on');
+export const isLocked = signal(localStorage.getItem(KEPT) === "on");
 
 function keep(on) {
   isLocked.value = on;
   try {
-    if (on) localStorage.setItem(KEPT, 'on');
+    if (on) localStorage.setItem(KEPT, "on");
     else localStorage.removeItem(KEPT);
-  } catch { /* a full disk: locked until the next reload */ }
+  } catch {
+    /* a full disk: locked until the next reload */
+  }
 }
 
 export function lock() {
@@ -31,26 +33,27 @@ export function lock() {
 export function unlock() {
   // What a pedal recorded under lock can be undone once hands are there again.
   const last = lastAct.value;
-  if (last && nowMs() < last.untilMs) lastAct.value = { ...last, untilMs: nowMs() + UNDO_MS };
+  if (last && nowMs() < last.untilMs)
+    lastAct.value = { ...last, untilMs: nowMs() + UNDO_MS };
   keep(false);
 }
 
 /** In the status bar: one tap locks. */
 export function LockButton() {
-  return html`<${Tap} class="status-button" means="lock" label=${t('lock.button_label')} onTap=${lock}>${t('lock.button')}</${Tap}>`;
+  return html`<${Tap} class="status-button" means="lock" label=${t("lock.button_label")} onTap=${lock}>${t("lock.button")}</${Tap}>`;
 }
 
 /** The cover over every screen while it is locked. */
 export function WetLock() {
   if (!isLocked.value) return null;
-  return html`<div class="wet-lock" role="dialog" aria-modal="true" aria-label=${t('lock.title')}
+  return html`<div class="wet-lock" role="dialog" aria-modal="true" aria-label=${t("lock.title")}
     onContextMenu=${(event) => event.preventDefault()}>
-    <${Later} part="wet-lock" name="Locked" onLeave=${unlock} onFail=${unlock}><p class="lead">${t('lock.opening')}</p></${Later}>
+    <${Later} part="wet-lock" name="Locked" onLeave=${unlock} onFail=${unlock}><p class="lead">${t("lock.opening")}</p></${Later}>
   </div>`;
 }
 
 effect(() => {
-  const page = document.getElementById('app');
+  const page = document.getElementById("app");
   if (page) page.inert = isLocked.value;
   keepAwake(isLocked.value, KEPT);
 });

@@ -1,12 +1,12 @@
-import { createContext } from 'preact';
-import { useContext } from 'preact/hooks';
-import { html } from './html.js';
-import { board } from './source.js';
+import { createContext } from "preact";
+import { useContext } from "preact/hooks";
+import { html } from "./html.js";
+import { board } from "./source.js";
 
 // In a room with two vats at the same step, the step alone says nothing. Whatever
 // ends, begins, rings or asks for a figure says whose it is, the vat first.
 
-const OPEN = ['running', 'held'];
+const OPEN = ["running", "held"];
 
 /** The words for whose a sheet or pad is, or null outside a make. */
 export const Whose = createContext(null);
@@ -18,7 +18,9 @@ export const Whose = createContext(null);
  */
 export function whoseOf({ id, name, vat }) {
   if (!vat) return name;
-  const isShared = (board.value?.makes ?? []).some((one) => one.id !== id && one.vat === vat && OPEN.includes(one.state));
+  const isShared = (board.value?.makes ?? []).some(
+    (one) => one.id !== id && one.vat === vat && OPEN.includes(one.state),
+  );
   return isShared ? `${vat} · ${name}` : vat;
 }
 
@@ -29,7 +31,7 @@ export function whoseId(id) {
 }
 
 /** Whose this is, as a line of its own: in a head, or in a button below its words. */
-export function WhoseLine({ class: name = '' }) {
+export function WhoseLine({ class: name = "" }) {
   const whose = useContext(Whose);
-  return whose ? html` <b class=${'whose ' + name}>${whose}</b>` : null;
+  return whose ? html` <b class=${"whose " + name}>${whose}</b>` : null;
 }

@@ -1,11 +1,11 @@
-import { useState } from 'preact/hooks';
-import { HoldBar } from './hold-bar.js';
-import { html } from './html.js';
-import { Tap } from './tap.js';
-import { Choices, Sheet } from './sheet.js';
-import { TextField } from './text-field.js';
-import { WhoseLine } from './whose.js';
-import { t } from '../messages/index.js';
+import { useState } from "preact/hooks";
+import { HoldBar } from "./hold-bar.js";
+import { html } from "./html.js";
+import { Tap } from "./tap.js";
+import { Choices, Sheet } from "./sheet.js";
+import { TextField } from "./text-field.js";
+import { WhoseLine } from "./whose.js";
+import { t } from "../messages/index.js";
 
 const HOLD_MS = 900;
 
@@ -15,29 +15,43 @@ const HOLD_MS = 900;
  * @param {object} props title, lead, reasons: keys of "reason.*", doWord, onDone(why), onBack;
  *   isGrave: shown in red; isHeld: held rather than tapped, for what ends a make
  */
-export function WhyPad({ title, lead, reasons = [], doWord, onDone, onBack, isGrave = false, isHeld = false, children }) {
+export function WhyPad({
+  title,
+  lead,
+  reasons = [],
+  doWord,
+  onDone,
+  onBack,
+  isGrave = false,
+  isHeld = false,
+  children,
+}) {
   const [key, setKey] = useState(null);
-  const [text, setText] = useState('');
+  const [text, setText] = useState("");
   const [isBusy, setBusy] = useState(false);
-  const ready = key ? t('reason.' + key) : '';
-  const why = [ready, text.trim()].filter(Boolean).join(': ');
+  const ready = key ? t("reason." + key) : "";
+  const why = [ready, text.trim()].filter(Boolean).join(": ");
   const done = async () => {
     setBusy(true);
     await onDone(why);
     setBusy(false);
   };
-  const isOff = why === '' || isBusy;
+  const isOff = why === "" || isBusy;
   return html`<${Sheet} title=${title} onBack=${onBack}
-    foot=${isHeld
-      ? html`<${HoldBar} class=${isGrave ? 'is-act' : ''} holdMs=${HOLD_MS} isTwice words=${doWord} hint=${t('hold.hint')} disabled=${isOff} onDone=${done} />`
-      : html`<${Tap} class=${isGrave ? 'primary is-act' : 'primary'} disabled=${isOff} onTap=${done}>${doWord}<${WhoseLine} /></${Tap}>`}>
+    foot=${
+      isHeld
+        ? html`<${HoldBar} class=${isGrave ? "is-act" : ""} holdMs=${HOLD_MS} isTwice words=${doWord} hint=${t("hold.hint")} disabled=${isOff} onDone=${done} />`
+        : html`<${Tap} class=${isGrave ? "primary is-act" : "primary"} disabled=${isOff} onTap=${done}>${doWord}<${WhoseLine} /></${Tap}>`
+    }>
     ${lead ? html`<p class="lead">${lead}</p>` : null}
     ${children}
-    <h2>${t('why.title')}</h2>
-    ${reasons.length
-      ? html`<${Choices} label=${t('why.title')} chosen=${key} onChoose=${(next) => setKey(next === key ? null : next)}
-          options=${reasons.map((name) => ({ key: name, title: t('reason.' + name) }))} />`
-      : null}
-    <${TextField} label=${reasons.length ? t('why.more') : t('why.words')} value=${text} onInput=${setText} longest=${300} />
+    <h2>${t("why.title")}</h2>
+    ${
+      reasons.length
+        ? html`<${Choices} label=${t("why.title")} chosen=${key} onChoose=${(next) => setKey(next === key ? null : next)}
+          options=${reasons.map((name) => ({ key: name, title: t("reason." + name) }))} />`
+        : null
+    }
+    <${TextField} label=${reasons.length ? t("why.more") : t("why.words")} value=${text} onInput=${setText} longest=${300} />
   </${Sheet}>`;
 }

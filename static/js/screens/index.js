@@ -1,37 +1,38 @@
-import { render } from 'preact';
-import { beginAlarms } from '../data/alarm.js';
-import { beginPush } from '../data/push.js';
-import { AlarmBar } from '../parts/alarm-bar.js';
-import { html } from '../parts/html.js';
-import { PracticeMark } from '../parts/practice-mark.js';
-import { StatusBar } from '../parts/status-bar.js';
-import { UndoBar } from '../parts/undo-bar.js';
-import { me, net, view } from '../parts/source.js';
-import { t } from '../messages/index.js';
-import { route } from '../router.js';
-import { AlarmsScreen } from './alarms.js';
-import { DeviceScreen } from './device.js';
-import { GuestScreen } from './guest/guest.js';
-import { LiveScreen } from './live.js';
-import { MakeScreen } from './make.js';
-import { MenuScreen, SideNav } from './menu.js';
-import { NeedsLookScreen } from './needs-look.js';
-import { NewMakeScreen } from './new-make.js';
-import { MakesScreen, NowScreen } from './now.js';
-import { PairScreen } from './pair.js';
-import { PinScreen } from './pin.js';
-import { PeopleScreen } from './people.js';
-import { RecipesScreen } from './recipes.js';
-import { StoreScreen } from './store/store.js';
-import { SumScreen, SumsScreen } from './sums/sums.js';
-import { TrendsScreen } from './trends.js';
-import { WallScreen } from './wall.js';
-import { WhoScreen } from './who.js';
-import { WordsScreen } from './words.js';
+import { render } from "preact";
+import { beginAlarms } from "../data/alarm.js";
+import { beginPush } from "../data/push.js";
+import { AlarmBar } from "../parts/alarm-bar.js";
+import { html } from "../parts/html.js";
+import { PracticeMark } from "../parts/practice-mark.js";
+import { StatusBar } from "../parts/status-bar.js";
+import { UndoBar } from "../parts/undo-bar.js";
+import { me, net, view } from "../parts/source.js";
+import { t } from "../messages/index.js";
+import { route } from "../router.js";
+import { AlarmsScreen } from "./alarms.js";
+import { DeviceScreen } from "./device.js";
+import { GuestScreen } from "./guest/guest.js";
+import { LiveScreen } from "./live.js";
+import { MakeScreen } from "./make.js";
+import { MenuScreen, SideNav } from "./menu.js";
+import { NeedsLookScreen } from "./needs-look.js";
+import { NewMakeScreen } from "./new-make.js";
+import { MakesScreen, NowScreen } from "./now.js";
+import { PairScreen } from "./pair.js";
+import { PinScreen } from "./pin.js";
+import { PeopleScreen } from "./people.js";
+import { RecipesScreen } from "./recipes.js";
+import { StoreScreen } from "./store/store.js";
+import { SumScreen, SumsScreen } from "./sums/sums.js";
+import { TrendsScreen } from "./trends.js";
+import { WallScreen } from "./wall.js";
+import { WhoScreen } from "./who.js";
+import { WordsScreen } from "./words.js";
 
 const SCREENS = {
   now: () => html`<${NowScreen} />`,
-  make: ([make, ...rest]) => html`<${MakeScreen} key=${make} make=${make} rest=${rest} />`,
+  make: ([make, ...rest]) =>
+    html`<${MakeScreen} key=${make} make=${make} rest=${rest} />`,
   makes: () => html`<${MakesScreen} />`,
   new: () => html`<${NewMakeScreen} />`,
   live: () => html`<${LiveScreen} />`,
@@ -55,22 +56,24 @@ const SCREENS = {
 // Also over the pads and sheets of such a make, which do not name it.
 function PracticeBar({ name, id }) {
   const make = view.value?.make;
-  if (name !== 'make' || make?.id !== id || !make.practice) return null;
+  if (name !== "make" || make?.id !== id || !make.practice) return null;
   return html`<div class="practice-bar"><${PracticeMark} of=${make} /></div>`;
 }
 
 function titleOf(name, [id]) {
   const make = view.value?.make;
-  return name === 'make' && make?.id === id ? make.name : t('nav.' + name);
+  return name === "make" && make?.id === id ? make.name : t("nav." + name);
 }
 
 function App() {
-  const [asked = 'now', ...rest] = route.value;
+  const [asked = "now", ...rest] = route.value;
   // Behind a read-only link there is no phone, no person and no menu.
-  if (asked === 'guest') return html`<div class="app"><div class="main"><main class="screen"><${GuestScreen} rest=${rest} /></main></div></div>`;
-  const mustPair = me.value === null || net.value === 'removed';
-  const name = mustPair && asked !== 'device' ? 'pair' : asked in SCREENS ? asked : 'now';
-  if (name === 'wall') return html`<${WallScreen} />`;
+  if (asked === "guest")
+    return html`<div class="app"><div class="main"><main class="screen"><${GuestScreen} rest=${rest} /></main></div></div>`;
+  const mustPair = me.value === null || net.value === "removed";
+  const name =
+    mustPair && asked !== "device" ? "pair" : asked in SCREENS ? asked : "now";
+  if (name === "wall") return html`<${WallScreen} />`;
   return html`<div class="app">
     ${mustPair ? null : html`<${SideNav} current=${name} />`}
     <div class="main">

@@ -1,103 +1,137 @@
-import { useEffect } from 'preact/hooks';
-import { html } from '../parts/html.js';
-import { AlertLine } from '../parts/alert-line.js';
-import { NotePad } from '../parts/note-pad.js';
-import { StepCard } from '../parts/step-card.js';
-import { Tap } from '../parts/tap.js';
-import { TaskLine } from '../parts/task-line.js';
-import { BrokenLines, UnreadLines } from '../parts/broken-lines.js';
-import { ClashLines } from '../parts/clash-lines.js';
-import { Whose, whoseOf } from '../parts/whose.js';
-import { board, keepAwake, openMake, view } from '../parts/source.js';
-import { mayAs } from '../parts/people-names.js';
-import { clockDay, span } from '../format.js';
-import { own, t, tn } from '../messages/index.js';
-import { swap } from '../router.js';
-import { CurveScreen } from './curve/curve-screen.js';
-import { AddSheet } from './make/add-sheet.js';
-import { BatchSheet } from './make/batch-sheet.js';
-import { Adds, Curd, Moulds, Readings, Timers } from './make/blocks.js';
-import { BrokenMake } from './make/broken-make.js';
-import { Cautions, hasUnreadCautions } from './make/cautions.js';
-import { chooseStep, leaveMake, stepShown } from '../parts/chosen.js';
-import { JudgeSheet } from './make/curd.js';
-import { EquipmentSheet } from './make/equipment-sheet.js';
-import { useFullStep } from './make/full-step.js';
-import { HoldVerdict } from './make/hold.js';
-import { JudgeDuplicates } from './make/judge-duplicates.js';
-import { More } from './make/more.js';
-import { LabSheet } from './make/lab-sheet.js';
-import { MouldSheet } from './make/mould-sheet.js';
-import { LeftOpen, NextList } from './make/next-list.js';
-import { OtherReading, TimerSheet } from './make/other-sheets.js';
-import { PrimaryButton } from './make/primary.js';
-import { ReadingSheet } from './make/reading-sheet.js';
-import { StepSumPage, StepSums } from './make/step-sums.js';
-import { WeighSheet } from './make/weigh-sheet.js';
-import { BeginWhy, EndWhy, SkipWhy } from './make/why-sheets.js';
-import { RecordScreen } from './record.js';
-import { StepsScreen } from './steps.js';
+import { useEffect } from "preact/hooks";
+import { html } from "../parts/html.js";
+import { AlertLine } from "../parts/alert-line.js";
+import { NotePad } from "../parts/note-pad.js";
+import { StepCard } from "../parts/step-card.js";
+import { Tap } from "../parts/tap.js";
+import { TaskLine } from "../parts/task-line.js";
+import { BrokenLines, UnreadLines } from "../parts/broken-lines.js";
+import { ClashLines } from "../parts/clash-lines.js";
+import { Whose, whoseOf } from "../parts/whose.js";
+import { board, keepAwake, openMake, view } from "../parts/source.js";
+import { mayAs } from "../parts/people-names.js";
+import { clockDay, span } from "../format.js";
+import { own, t, tn } from "../messages/index.js";
+import { swap } from "../router.js";
+import { CurveScreen } from "./curve/curve-screen.js";
+import { AddSheet } from "./make/add-sheet.js";
+import { BatchSheet } from "./make/batch-sheet.js";
+import { Adds, Curd, Moulds, Readings, Timers } from "./make/blocks.js";
+import { BrokenMake } from "./make/broken-make.js";
+import { Cautions, hasUnreadCautions } from "./make/cautions.js";
+import { chooseStep, leaveMake, stepShown } from "../parts/chosen.js";
+import { JudgeSheet } from "./make/curd.js";
+import { EquipmentSheet } from "./make/equipment-sheet.js";
+import { useFullStep } from "./make/full-step.js";
+import { HoldVerdict } from "./make/hold.js";
+import { JudgeDuplicates } from "./make/judge-duplicates.js";
+import { More } from "./make/more.js";
+import { LabSheet } from "./make/lab-sheet.js";
+import { MouldSheet } from "./make/mould-sheet.js";
+import { LeftOpen, NextList } from "./make/next-list.js";
+import { OtherReading, TimerSheet } from "./make/other-sheets.js";
+import { PrimaryButton } from "./make/primary.js";
+import { ReadingSheet } from "./make/reading-sheet.js";
+import { StepSumPage, StepSums } from "./make/step-sums.js";
+import { WeighSheet } from "./make/weigh-sheet.js";
+import { BeginWhy, EndWhy, SkipWhy } from "./make/why-sheets.js";
+import { RecordScreen } from "./record.js";
+import { StepsScreen } from "./steps.js";
 
 // More than a few alerts at once are read by nobody; each one seen lets in the next.
 const OTHERS_SHOWN = 3;
 
 function lastOf(shown, step, quantity) {
-  const own_ = step?.readings.find((one) => one.quantity === quantity)?.last
-    ?? step?.targets.find((one) => one.quantity === quantity)?.last;
+  const own_ =
+    step?.readings.find((one) => one.quantity === quantity)?.last ??
+    step?.targets.find((one) => one.quantity === quantity)?.last;
   if (own_) return own_;
   // A reading that no step asked for stands in the log alone.
-  const noted = shown.log.filter((one) => one.kind === 'reading_taken' && one.data.quantity === quantity && !one.struck)
+  const noted = shown.log
+    .filter(
+      (one) =>
+        one.kind === "reading_taken" && one.data.quantity === quantity && !one.struck,
+    )
     .map((one) => ({ value: one.data.value, at_ms: one.at_ms }));
-  const lasts = shown.steps.filter((one) => one.full).flatMap((one) => [...one.readings, ...one.targets])
-    .filter((one) => one.quantity === quantity && one.last).map((one) => one.last);
+  const lasts = shown.steps
+    .filter((one) => one.full)
+    .flatMap((one) => [...one.readings, ...one.targets])
+    .filter((one) => one.quantity === quantity && one.last)
+    .map((one) => one.last);
   return [...lasts, ...noted].sort((a, b) => b.at_ms - a.at_ms)[0] ?? null;
 }
 
 function sheetFor(make, shown, rest, step) {
   const [name, key, arg, size] = rest;
-  const onBack = () => swap('make', make);
-  if (name === 'steps') return html`<${StepsScreen} make=${make} view=${shown} onBack=${onBack} />`;
-  if (name === 'record') return html`<${RecordScreen} make=${make} view=${shown} entry=${key} onBack=${onBack} />`;
-  if (name === 'curve') return html`<${CurveScreen} make=${make} view=${shown} onBack=${onBack} />`;
-  if (name === 'batch') return html`<${BatchSheet} make=${make} view=${shown} onBack=${onBack} />`;
-  if (name === 'equipment') return html`<${EquipmentSheet} make=${make} shown=${shown} start=${key} onBack=${onBack} />`;
-  if (name === 'lab') return html`<${LabSheet} make=${make} shown=${shown} onBack=${onBack} />`;
-  if (name === 'note') return html`<${NotePad} make=${make} step=${key} onBack=${onBack} />`;
-  if (name === 'other') return html`<${OtherReading} make=${make} step=${key} onBack=${onBack} />`;
-  if (name === 'timer') return html`<${TimerSheet} make=${make} step=${key} onBack=${onBack} />`;
-  if (name === 'reading' && arg === 'wheel_mass_kg') return html`<${WeighSheet} make=${make} shown=${shown} step=${step} size=${size} onBack=${onBack} />`;
-  if (name === 'reading') return html`<${ReadingSheet} make=${make} step=${step?.key} name=${arg} last=${lastOf(shown, step, arg)}
+  const onBack = () => swap("make", make);
+  if (name === "steps")
+    return html`<${StepsScreen} make=${make} view=${shown} onBack=${onBack} />`;
+  if (name === "record")
+    return html`<${RecordScreen} make=${make} view=${shown} entry=${key} onBack=${onBack} />`;
+  if (name === "curve")
+    return html`<${CurveScreen} make=${make} view=${shown} onBack=${onBack} />`;
+  if (name === "batch")
+    return html`<${BatchSheet} make=${make} view=${shown} onBack=${onBack} />`;
+  if (name === "equipment")
+    return html`<${EquipmentSheet} make=${make} shown=${shown} start=${key} onBack=${onBack} />`;
+  if (name === "lab")
+    return html`<${LabSheet} make=${make} shown=${shown} onBack=${onBack} />`;
+  if (name === "note")
+    return html`<${NotePad} make=${make} step=${key} onBack=${onBack} />`;
+  if (name === "other")
+    return html`<${OtherReading} make=${make} step=${key} onBack=${onBack} />`;
+  if (name === "timer")
+    return html`<${TimerSheet} make=${make} step=${key} onBack=${onBack} />`;
+  if (name === "reading" && arg === "wheel_mass_kg")
+    return html`<${WeighSheet} make=${make} shown=${shown} step=${step} size=${size} onBack=${onBack} />`;
+  if (name === "reading")
+    return html`<${ReadingSheet} make=${make} step=${step?.key} name=${arg} last=${lastOf(shown, step, arg)}
     target=${step?.targets.find((one) => one.quantity === arg)} onBack=${onBack} />`;
   if (!step) return null;
   const add = step.adds.find((one) => one.ingredient === arg);
-  if (name === 'add' && add) return html`<${AddSheet} make=${make} step=${step.key} add=${add} onBack=${onBack} />`;
-  if (name === 'judge' && step.judge) return html`<${JudgeSheet} make=${make} step=${step} onBack=${onBack} />`;
-  if (name === 'mould') return html`<${MouldSheet} make=${make} step=${step} size=${arg} onBack=${onBack} />`;
-  if (name === 'sum') return html`<${StepSumPage} make=${make} shown=${shown} step=${step} rest=${rest.slice(2)} onBack=${onBack} />`;
-  if (name === 'begin') return html`<${BeginWhy} make=${make} view=${shown} step=${step} onBack=${onBack} />`;
-  if (name === 'end') return html`<${EndWhy} make=${make} step=${step} onBack=${onBack} />`;
-  if (name === 'skip') return html`<${SkipWhy} make=${make} step=${step} onBack=${onBack} />`;
+  if (name === "add" && add)
+    return html`<${AddSheet} make=${make} step=${step.key} add=${add} onBack=${onBack} />`;
+  if (name === "judge" && step.judge)
+    return html`<${JudgeSheet} make=${make} step=${step} onBack=${onBack} />`;
+  if (name === "mould")
+    return html`<${MouldSheet} make=${make} step=${step} size=${arg} onBack=${onBack} />`;
+  if (name === "sum")
+    return html`<${StepSumPage} make=${make} shown=${shown} step=${step} rest=${rest.slice(2)} onBack=${onBack} />`;
+  if (name === "begin")
+    return html`<${BeginWhy} make=${make} view=${shown} step=${step} onBack=${onBack} />`;
+  if (name === "end")
+    return html`<${EndWhy} make=${make} step=${step} onBack=${onBack} />`;
+  if (name === "skip")
+    return html`<${SkipWhy} make=${make} step=${step} onBack=${onBack} />`;
   return null;
 }
 
 function MakeHead({ shown }) {
   const { make, day } = shown;
   const late = day.late_s;
-  const words = t(day.expected_end_ms > shown.now_ms ? 'make.day_end' : 'make.day_ended', { at: clockDay(day.expected_end_ms, shown.now_ms) });
+  const words = t(
+    day.expected_end_ms > shown.now_ms ? "make.day_end" : "make.day_ended",
+    { at: clockDay(day.expected_end_ms, shown.now_ms) },
+  );
   return html`<div class="make-head">
     <b class="make-whose">${whoseOf(make)}</b>
     ${make.vat ? html`<span class="make-name make-more">${make.name}</span>` : null}
-    <span class="make-more">${t('make.batch', { batch: make.batch })}</span>
-    <span class="make-more">${words}${late > 60 ? ', ' + t('make.late', { by: span(late) }) : late < -60 ? ', ' + t('make.early', { by: span(late) }) : ''}</span>
+    <span class="make-more">${t("make.batch", { batch: make.batch })}</span>
+    <span class="make-more">${words}${late > 60 ? ", " + t("make.late", { by: span(late) }) : late < -60 ? ", " + t("make.early", { by: span(late) }) : ""}</span>
   </div>`;
 }
 
 function Tabs({ make, shown, step }) {
-  const open = shown.steps.filter((one) => one.status === 'running' || one.key === step?.key || one.key === shown.focus);
+  const open = shown.steps.filter(
+    (one) =>
+      one.status === "running" || one.key === step?.key || one.key === shown.focus,
+  );
   if (open.length < 2) return null;
-  return html`<div class="tabs" role="group" aria-label=${t('make.side_by_side')}>${open.map((one) => html`<${Tap}
-    key=${one.key} class=${'tab ' + (one.key === step?.key ? 'is-chosen' : '')} pressed=${one.key === step?.key}
-    onTap=${() => chooseStep(make, one.key)}>${own(one.title)}</${Tap}>`)}</div>`;
+  return html`<div class="tabs" role="group" aria-label=${t("make.side_by_side")}>${open.map(
+    (one) => html`<${Tap}
+    key=${one.key} class=${"tab " + (one.key === step?.key ? "is-chosen" : "")} pressed=${one.key === step?.key}
+    onTap=${() => chooseStep(make, one.key)}>${own(one.title)}</${Tap}>`,
+  )}</div>`;
 }
 
 function MakePage({ make, rest, shown }) {
@@ -106,38 +140,47 @@ function MakePage({ make, rest, shown }) {
   const key = isAbout ? sheetKey : shown && stepShown(shown)?.key;
   const step = useFullStep(make, shown, key);
   const broken = shown ? null : board.value?.broken?.find((one) => one.make === make);
-  if (broken) return html`<${BrokenMake} make=${make} row=${broken} nowMs=${board.value.now_ms} rest=${rest} />`;
-  if (!shown || (key && !step)) return html`<div class="sheet"><div class="scroll"><p class="lead">${t('make.loading')}</p></div></div>`;
+  if (broken)
+    return html`<${BrokenMake} make=${make} row=${broken} nowMs=${board.value.now_ms} rest=${rest} />`;
+  if (!shown || (key && !step))
+    return html`<div class="sheet"><div class="scroll"><p class="lead">${t("make.loading")}</p></div></div>`;
   const sheet = sheetName ? sheetFor(make, shown, rest, isAbout ? step : null) : null;
-  if (sheet) return html`<div class="sheet-frame" key=${rest.join('/')}>${sheet}</div>`;
-  const canAct = mayAs('helper') && (shown.make.state === 'running' || shown.make.state === 'held');
-  if (step && canAct && hasUnreadCautions(make, step)) return html`<${Cautions} make=${make} step=${step} />`;
+  if (sheet) return html`<div class="sheet-frame" key=${rest.join("/")}>${sheet}</div>`;
+  const canAct =
+    mayAs("helper") && (shown.make.state === "running" || shown.make.state === "held");
+  if (step && canAct && hasUnreadCautions(make, step))
+    return html`<${Cautions} make=${make} step=${step} />`;
   const place = shown.steps.findIndex((one) => one.key === key) + 1;
   // One alert at most stands within the step, below its number; the rest follow.
   const first = shown.alerts.filter((one) => !one.acknowledged).slice(0, 1);
   const others = shown.alerts.filter((one) => !first.includes(one));
-  const line = (one) => html`<${AlertLine} key=${one.id} alert=${one} make=${make} steps=${shown.steps} isReadOnly=${!canAct} />`;
+  const line = (one) =>
+    html`<${AlertLine} key=${one.id} alert=${one} make=${make} steps=${shown.steps} isReadOnly=${!canAct} />`;
   return html`<div class="sheet make">
     <${MakeHead} shown=${shown} />
     <${Tabs} make=${make} shown=${shown} step=${step} />
     <div class="scroll">
       <div class="columns">
         <div class="column">
-          ${shown.make.state !== 'running' ? html`<p class="lead">${t('make_state.' + shown.make.state)}</p>` : null}
+          ${shown.make.state !== "running" ? html`<p class="lead">${t("make_state." + shown.make.state)}</p>` : null}
           ${step ? null : first.map(line)}
-          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts}><${TaskLine} make=${make} step=${step} canAct=${canAct} />${first.map(line)}<${HoldVerdict} make=${make} step=${step} canAct=${canAct} /><${StepSums} key=${step.key} make=${make} shown=${shown} step=${step} /></${StepCard}>` : html`<p class="lead">${t('make.no_step')}</p>`}
+          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts}><${TaskLine} make=${make} step=${step} canAct=${canAct} />${first.map(line)}<${HoldVerdict} make=${make} step=${step} canAct=${canAct} /><${StepSums} key=${step.key} make=${make} shown=${shown} step=${step} /></${StepCard}>` : html`<p class="lead">${t("make.no_step")}</p>`}
           <${BrokenLines} rows=${board.value?.broken?.filter((one) => one.make === make)} nowMs=${shown.now_ms} />
           <${UnreadLines} unread=${shown.unread} />
           <${LeftOpen} make=${make} view=${shown} step=${step} />
           ${others.slice(0, OTHERS_SHOWN).map(line)}
-          ${others.length > OTHERS_SHOWN ? html`<p class="quiet">${tn('now.more_alerts', others.length - OTHERS_SHOWN)}</p>` : null}
+          ${others.length > OTHERS_SHOWN ? html`<p class="quiet">${tn("now.more_alerts", others.length - OTHERS_SHOWN)}</p>` : null}
           <${ClashLines} clashes=${board.value?.clashes} nowMs=${shown.now_ms} make=${make} />
           <${JudgeDuplicates} make=${make} view=${shown} />
         </div>
         <div class="column">
           <div inert=${!canAct}>
-            ${step ? html`<${Curd} make=${make} step=${step} /><${Readings} make=${make} step=${step} />
-              <${Adds} make=${make} step=${step} /><${Moulds} make=${make} step=${step} />` : null}
+            ${
+              step
+                ? html`<${Curd} make=${make} step=${step} /><${Readings} make=${make} step=${step} />
+              <${Adds} make=${make} step=${step} /><${Moulds} make=${make} step=${step} />`
+                : null
+            }
             <${Timers} make=${make} timers=${shown.timers} />
           </div>
           <${NextList} make=${make} view=${shown} step=${step} />
@@ -151,10 +194,14 @@ function MakePage({ make, rest, shown }) {
 
 /** One step at a time: what to do, its number, and one large button. */
 export function MakeScreen({ make, rest }) {
-  useEffect(() => { openMake(make); }, [make]);
+  useEffect(() => {
+    openMake(make);
+  }, [make]);
   useEffect(() => {
     keepAwake(true); // wet hands cannot unlock a phone
-    return () => { keepAwake(false); };
+    return () => {
+      keepAwake(false);
+    };
   }, []);
   useEffect(() => () => leaveMake(make), [make]);
   const shown = view.value?.make.id === make ? view.value : null;

@@ -1,15 +1,25 @@
-import { html } from '../parts/html.js';
-import { Row } from '../parts/sheet.js';
-import { Tap } from '../parts/tap.js';
-import { mayAs } from '../parts/people-names.js';
-import { t } from '../messages/index.js';
-import { go } from '../router.js';
+import { html } from "../parts/html.js";
+import { Row } from "../parts/sheet.js";
+import { Tap } from "../parts/tap.js";
+import { mayAs } from "../parts/people-names.js";
+import { t } from "../messages/index.js";
+import { go } from "../router.js";
 
 const PLACES = [
-  ['now', 'viewer'], ['alarms', 'viewer'], ['live', 'viewer'], ['wall', 'viewer'],
-  ['new', 'maker'], ['makes', 'viewer'],
-  ['sums', 'viewer'], ['store', 'viewer'], ['trends', 'viewer'],
-  ['recipes', 'viewer'], ['people', 'owner'], ['look', 'viewer'], ['words', 'viewer'], ['device', 'viewer'],
+  ["now", "viewer"],
+  ["alarms", "viewer"],
+  ["live", "viewer"],
+  ["wall", "viewer"],
+  ["new", "maker"],
+  ["makes", "viewer"],
+  ["sums", "viewer"],
+  ["store", "viewer"],
+  ["trends", "viewer"],
+  ["recipes", "viewer"],
+  ["people", "owner"],
+  ["look", "viewer"],
+  ["words", "viewer"],
+  ["device", "viewer"],
 ];
 
 function places() {
@@ -18,16 +28,20 @@ function places() {
 
 /** Every place of the app, as rows. */
 export function MenuScreen() {
-  return html`<div class="sheet"><div class="scroll narrow"><h1>${t('nav.menu')}</h1>
-    <div class="rows">${places().map((name) => html`<${Row} key=${name} title=${t('nav.' + name)} detail=${t('nav_detail.' + name)} onTap=${() => go(name)} />`)}</div>
+  return html`<div class="sheet"><div class="scroll narrow"><h1>${t("nav.menu")}</h1>
+    <div class="rows">${places().map((name) => html`<${Row} key=${name} title=${t("nav." + name)} detail=${t("nav_detail." + name)} onTap=${() => go(name)} />`)}</div>
   </div></div>`;
 }
 
 /** The same places at the side of a wide screen. */
 export function SideNav({ current }) {
-  return html`<nav class="side-nav" aria-label=${t('nav.menu')}>
+  return html`<nav class="side-nav" aria-label=${t("nav.menu")}>
     <div class="side-name">Vatside</div>
-    ${places().map((name) => html`<${Tap} key=${name} class=${'side-link ' + (name === current ? 'is-chosen' : '')}
-      pressed=${name === current} onTap=${() => go(name)}>${t('nav.' + name)}</${Tap}>`)}
+    ${places().map(
+      (
+        name,
+      ) => html`<${Tap} key=${name} class=${"side-link " + (name === current ? "is-chosen" : "")}
+      pressed=${name === current} onTap=${() => go(name)}>${t("nav." + name)}</${Tap}>`,
+    )}
   </nav>`;
 }

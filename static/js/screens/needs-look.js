@@ -1,77 +1,106 @@
-import { useEffect, useState } from 'preact/hooks';
-import { html } from '../parts/html.js';
-import { Row } from '../parts/sheet.js';
-import { Tap } from '../parts/tap.js';
-import { WhyPad } from '../parts/why-pad.js';
-import { useAsked } from '../parts/asked.js';
-import { problemsText, whyOf } from '../parts/acts.js';
-import { mayAs, nameOf } from '../parts/people-names.js';
-import { dropUnsaved, needsLook, nowMs, post, putAside, retryUnsaved, sendAgain, unsaved } from '../parts/source.js';
-import { clockDay } from '../format.js';
-import { has, t } from '../messages/index.js';
-import { lineText } from './record/line-text.js';
+import { useEffect, useState } from "preact/hooks";
+import { html } from "../parts/html.js";
+import { Row } from "../parts/sheet.js";
+import { Tap } from "../parts/tap.js";
+import { WhyPad } from "../parts/why-pad.js";
+import { useAsked } from "../parts/asked.js";
+import { problemsText, whyOf } from "../parts/acts.js";
+import { mayAs, nameOf } from "../parts/people-names.js";
+import {
+  dropUnsaved,
+  needsLook,
+  nowMs,
+  post,
+  putAside,
+  retryUnsaved,
+  sendAgain,
+  unsaved,
+} from "../parts/source.js";
+import { clockDay } from "../format.js";
+import { has, t } from "../messages/index.js";
+import { lineText } from "./record/line-text.js";
 
 function reasonText(why) {
   const list = Array.isArray(why) ? why : why ? [why] : [];
-  return list.map((one) => (typeof one === 'string' ? t('look_reason.' + one) : problemsText([one]))).join(' ');
+  return list
+    .map((one) =>
+      typeof one === "string" ? t("look_reason." + one) : problemsText([one]),
+    )
+    .join(" ");
 }
 
 function eventText(event) {
-  const kind = 'line.' + event?.kind;
-  return event?.data && has(kind) ? lineText({ ...event, step: event.data.step }, []) : t('look.unknown');
+  const kind = "line." + event?.kind;
+  return event?.data && has(kind)
+    ? lineText({ ...event, step: event.data.step }, [])
+    : t("look.unknown");
 }
 
 function Unsaved() {
-  return unsaved.value.map((row) => html`<div class="alert alert-act" key=${row.id} role="alert">
+  return unsaved.value.map(
+    (row) => html`<div class="alert alert-act" key=${row.id} role="alert">
     <p class="alert-says">${eventText(row)}</p>
-    <p>${row.problems.length ? problemsText(row.problems, row.data?.quantity) : t('unsaved.' + row.key)}</p>
+    <p>${row.problems.length ? problemsText(row.problems, row.data?.quantity) : t("unsaved." + row.key)}</p>
     <div class="pair">
-      <${Tap} class="second" onTap=${() => retryUnsaved(row.id).catch(() => {})}>${t('unsaved.retry')}</${Tap}>
-      <${Tap} class="second is-destructive" onTap=${() => dropUnsaved(row.id)}>${t('unsaved.drop')}</${Tap}>
-    </div></div>`);
+      <${Tap} class="second" onTap=${() => retryUnsaved(row.id).catch(() => {})}>${t("unsaved.retry")}</${Tap}>
+      <${Tap} class="second is-destructive" onTap=${() => dropUnsaved(row.id)}>${t("unsaved.drop")}</${Tap}>
+    </div></div>`,
+  );
 }
 
 function OnPhone() {
   const [rows, setRows] = useState([]);
-  useEffect(() => { putAside().then(setRows, () => setRows([])); }, [needsLook.value]);
-  return rows.map((row) => html`<div class="alert alert-check" key=${row.id}>
+  useEffect(() => {
+    putAside().then(setRows, () => setRows([]));
+  }, [needsLook.value]);
+  return rows.map(
+    (row) => html`<div class="alert alert-check" key=${row.id}>
     <p class="alert-says">${eventText(row.event)}</p>
-    <p>${t('look.by', { name: nameOf(row.event.person), at: clockDay(row.event.at_ms + row.event.off_ms, nowMs()) })}</p>
+    <p>${t("look.by", { name: nameOf(row.event.person), at: clockDay(row.event.at_ms + row.event.off_ms, nowMs()) })}</p>
     <p>${reasonText(row.why)}</p>
-    <${Tap} class="second" onTap=${() => sendAgain(row.id).catch(() => {})}>${t('look.send_again')}</${Tap}>
-  </div>`);
+    <${Tap} class="second" onTap=${() => sendAgain(row.id).catch(() => {})}>${t("look.send_again")}</${Tap}>
+  </div>`,
+  );
 }
 
 function OnServer() {
-  const { value, problem, again } = useAsked('/needs-look');
+  const { value, problem, again } = useAsked("/needs-look");
   const [open, setOpen] = useState(null); // {row, as}
-  const [refused, setRefused] = useState('');
+  const [refused, setRefused] = useState("");
   if (open) {
-    const settle = (why) => post(`/needs-look/${open.row.n}/settle`, { why, as: open.as })
-      .then(() => { setOpen(null); again(); }, (failure) => setRefused(whyOf(failure)));
-    return html`<${WhyPad} title=${t('look.' + open.as)} lead=${eventText(open.row.event)} reasons=${['looked_again', 'maker_decides']}
-      doWord=${t('look.' + open.as)} onDone=${settle} onBack=${() => setOpen(null)}>
+    const settle = (why) =>
+      post(`/needs-look/${open.row.n}/settle`, { why, as: open.as }).then(
+        () => {
+          setOpen(null);
+          again();
+        },
+        (failure) => setRefused(whyOf(failure)),
+      );
+    return html`<${WhyPad} title=${t("look." + open.as)} lead=${eventText(open.row.event)} reasons=${["looked_again", "maker_decides"]}
+      doWord=${t("look." + open.as)} onDone=${settle} onBack=${() => setOpen(null)}>
       ${refused ? html`<p class="is-bad" role="alert">${refused}</p>` : null}
     </${WhyPad}>`;
   }
   if (problem) return html`<p class="is-bad">${problem}</p>`;
-  if (value?.length === 0) return html`<p>${t('look.none')}</p>`;
-  return (value ?? []).map((row) => html`<div class="alert alert-check" key=${row.n}>
+  if (value?.length === 0) return html`<p>${t("look.none")}</p>`;
+  return (value ?? []).map(
+    (row) => html`<div class="alert alert-check" key=${row.n}>
     <p class="alert-says">${eventText(row.event)}</p>
-    <p>${t('look.by', { name: nameOf(row.person), at: clockDay(row.recv_ms, nowMs()) })}</p>
+    <p>${t("look.by", { name: nameOf(row.person), at: clockDay(row.recv_ms, nowMs()) })}</p>
     <p>${reasonText(row.why)}</p>
     <div class="pair">
-      <${Tap} class="second" onTap=${() => setOpen({ row, as: 'accept' })}>${t('look.accept')}</${Tap}>
-      <${Tap} class="second" onTap=${() => setOpen({ row, as: 'keep_aside' })}>${t('look.keep_aside')}</${Tap}>
-    </div></div>`);
+      <${Tap} class="second" onTap=${() => setOpen({ row, as: "accept" })}>${t("look.accept")}</${Tap}>
+      <${Tap} class="second" onTap=${() => setOpen({ row, as: "keep_aside" })}>${t("look.keep_aside")}</${Tap}>
+    </div></div>`,
+  );
 }
 
 /** Entries that a person must judge: not saved, put aside here, put aside there. */
 export function NeedsLookScreen() {
-  return html`<div class="sheet"><div class="scroll narrow"><h1>${t('nav.look')}</h1>
-    <p class="quiet">${t('look.lead')}</p>
-    <h2>${t('look.unsaved')}</h2>${unsaved.value.length ? html`<${Unsaved} />` : html`<p>${t('look.none')}</p>`}
-    <h2>${t('look.phone')}</h2>${needsLook.value ? html`<${OnPhone} />` : html`<p>${t('look.none')}</p>`}
-    ${mayAs('maker') ? html`<h2>${t('look.server')}</h2><${OnServer} />` : null}
+  return html`<div class="sheet"><div class="scroll narrow"><h1>${t("nav.look")}</h1>
+    <p class="quiet">${t("look.lead")}</p>
+    <h2>${t("look.unsaved")}</h2>${unsaved.value.length ? html`<${Unsaved} />` : html`<p>${t("look.none")}</p>`}
+    <h2>${t("look.phone")}</h2>${needsLook.value ? html`<${OnPhone} />` : html`<p>${t("look.none")}</p>`}
+    ${mayAs("maker") ? html`<h2>${t("look.server")}</h2><${OnServer} />` : null}
   </div></div>`;
 }

@@ -1,21 +1,30 @@
-import { useEffect, useState } from 'preact/hooks';
-import { html } from '../parts/html.js';
-import { Keypad } from '../parts/keypad.js';
-import { Choices, Row, Sheet } from '../parts/sheet.js';
-import { Tap } from '../parts/tap.js';
-import { TextField } from '../parts/text-field.js';
-import { act, readField } from '../parts/acts.js';
-import { ClashesIf } from '../parts/clashes-if.js';
-import { call, freshenRecipes, nowMs, recipes } from '../parts/source.js';
-import { amount, amountTyped, band, clock, count, day, formOf, unitName } from '../format.js';
-import { own, t } from '../messages/index.js';
-import { go, swap } from '../router.js';
-import { EquipmentList } from './new-make/equipment-list.js';
-import { EquipmentSection, Vats, useEquipment } from './new-make/section.js';
+import { useEffect, useState } from "preact/hooks";
+import { html } from "../parts/html.js";
+import { Keypad } from "../parts/keypad.js";
+import { Choices, Row, Sheet } from "../parts/sheet.js";
+import { Tap } from "../parts/tap.js";
+import { TextField } from "../parts/text-field.js";
+import { act, readField } from "../parts/acts.js";
+import { ClashesIf } from "../parts/clashes-if.js";
+import { call, freshenRecipes, nowMs, recipes } from "../parts/source.js";
+import {
+  amount,
+  amountTyped,
+  band,
+  clock,
+  count,
+  day,
+  formOf,
+  unitName,
+} from "../format.js";
+import { own, t } from "../messages/index.js";
+import { go, swap } from "../router.js";
+import { EquipmentList } from "./new-make/equipment-list.js";
+import { EquipmentSection, Vats, useEquipment } from "./new-make/section.js";
 
 function batchCode(ms) {
   const at = new Date(ms);
-  const two = (value) => String(value).padStart(2, '0');
+  const two = (value) => String(value).padStart(2, "0");
   return `${at.getFullYear()}${two(at.getMonth() + 1)}${two(at.getDate())}-1`;
 }
 
@@ -29,17 +38,23 @@ function newest(all) {
 }
 
 async function readCount(typed) {
-  const problems = await call('events', 'check_data', ['wheels_moulded', { size: 'any', count: Number(typed) }]);
+  const problems = await call("events", "check_data", [
+    "wheels_moulded",
+    { size: "any", count: Number(typed) },
+  ]);
   return { value: problems.length ? null : Number(typed), problems, ask: null };
 }
 
 function askMilk(recipe, unit) {
   const { low_l: lowL, high_l: highL } = recipe.milk;
   return async (typed) => {
-    const found = await readField('make_opened', 'milk_l', typed, { unit, kept: 'L' });
+    const found = await readField("make_opened", "milk_l", typed, { unit, kept: "L" });
     if (found.value === null || found.problems.length) return found;
-    const { ask } = await call('opening', 'suggestion', [recipe, found.value]);
-    return { ...found, ask: ask && { ...ask, limit: band('milk_volume_l', lowL, highL) } };
+    const { ask } = await call("opening", "suggestion", [recipe, found.value]);
+    return {
+      ...found,
+      ask: ask && { ...ask, limit: band("milk_volume_l", lowL, highL) },
+    };
   };
 }
 
@@ -50,29 +65,39 @@ export function NewMakeScreen() {
   const [pad, setPad] = useState(null); // "milk" or a mould size
   const [moulds, setMoulds] = useState({});
   const [batch, setBatch] = useState(batchCode(nowMs()));
-  const [vat, setVat] = useState('');
-  const [name, setName] = useState('');
+  const [vat, setVat] = useState("");
+  const [name, setName] = useState("");
   const [isPractice, setPractice] = useState(false);
   const { equipment, before, vats, alter } = useEquipment(vat);
   const [isListing, setListing] = useState(false);
-  useEffect(() => { freshenRecipes().catch(() => {}); }, []);
+  useEffect(() => {
+    freshenRecipes().catch(() => {});
+  }, []);
   const all = newest(recipes.value);
-  const [milkForm] = useState(() => formOf('milk_volume_l'));
+  const [milkForm] = useState(() => formOf("milk_volume_l"));
 
   if (!recipe) {
-    return html`<${Sheet} title=${t('new.which')} onBack=${() => go('now')}>
-      ${all.length ? html`<${Choices} label=${t('new.which')} onChoose=${(id) => setRecipe(all.find((one) => one.id === id))}
-        options=${all.map((one) => ({ key: one.id, title: own(one.title), detail: t('recipe.version', { n: one.version }) }))} />`
-        : html`<p class="lead">${t('new.no_recipes')}</p>`}
+    return html`<${Sheet} title=${t("new.which")} onBack=${() => go("now")}>
+      ${
+        all.length
+          ? html`<${Choices} label=${t("new.which")} onChoose=${(id) => setRecipe(all.find((one) => one.id === id))}
+        options=${all.map((one) => ({ key: one.id, title: own(one.title), detail: t("recipe.version", { n: one.version }) }))} />`
+          : html`<p class="lead">${t("new.no_recipes")}</p>`
+      }
     </${Sheet}>`;
   }
-  if (pad === 'milk' || milkL === null) {
+  if (pad === "milk" || milkL === null) {
     const back = () => (milkL === null ? setRecipe(null) : setPad(null));
-    return html`<div class="sheet"><${Keypad} onBack=${back} key="milk" title=${t('new.milk')} unit=${unitName(milkForm.unit)} decimals=${milkForm.decimals} start=${amountTyped(milkL, 'L', milkForm.decimals)}
-        hint=${t('new.milk_band', { band: band('milk_volume_l', recipe.milk.low_l, recipe.milk.high_l) })}
-        askText=${(ask) => t('new.milk_outside', { band: ask.limit })}
-        read=${askMilk(recipe, milkForm.unit)} saveWord=${t('word.next')} save=${async (value) => {
-          const { moulds: wheels } = await call('opening', 'suggestion', [recipe, value]);
+    return html`<div class="sheet"><${Keypad} onBack=${back} key="milk" title=${t("new.milk")} unit=${unitName(milkForm.unit)} decimals=${milkForm.decimals} start=${amountTyped(milkL, "L", milkForm.decimals)}
+        hint=${t("new.milk_band", { band: band("milk_volume_l", recipe.milk.low_l, recipe.milk.high_l) })}
+        askText=${(ask) => t("new.milk_outside", { band: ask.limit })}
+        read=${askMilk(recipe, milkForm.unit)} saveWord=${t("word.next")} save=${async (
+          value,
+        ) => {
+          const { moulds: wheels } = await call("opening", "suggestion", [
+            recipe,
+            value,
+          ]);
           setMoulds(Object.fromEntries(wheels.map((row) => [row.size, row.count])));
           setMilkL(value);
           setPad(null);
@@ -81,46 +106,61 @@ export function NewMakeScreen() {
   }
   if (pad) {
     const mould = recipe.moulds.find((one) => one.size === pad);
-    return html`<div class="sheet"><${Keypad} onBack=${() => setPad(null)} key=${pad} title=${t('new.moulds_of', { size: own(mould.title) })} unit=${t('mould.wheels')} decimals=${0}
-        start=${moulds[pad] === undefined ? '' : String(moulds[pad])} read=${readCount} saveWord=${t('word.next')}
-        save=${async (value) => { setMoulds({ ...moulds, [pad]: value }); setPad(null); return true; }} /></div>`;
+    return html`<div class="sheet"><${Keypad} onBack=${() => setPad(null)} key=${pad} title=${t("new.moulds_of", { size: own(mould.title) })} unit=${t("mould.wheels")} decimals=${0}
+        start=${moulds[pad] === undefined ? "" : String(moulds[pad])} read=${readCount} saveWord=${t("word.next")}
+        save=${async (value) => {
+          setMoulds({ ...moulds, [pad]: value });
+          setPad(null);
+          return true;
+        }} /></div>`;
   }
   if (isListing) {
-    return html`<${EquipmentList} equipment=${equipment} lead=${t('equip.lead_new')} mayTakeOut onSet=${alter} onBack=${() => setListing(false)} />`;
+    return html`<${EquipmentList} equipment=${equipment} lead=${t("equip.lead_new")} mayTakeOut onSet=${alter} onBack=${() => setListing(false)} />`;
   }
   const open = async () => {
     const rows = Object.entries(moulds).map(([size, n]) => ({ size, count: n }));
-    const data = { name: name.trim() || `${own(recipe.title)}`.slice(0, 80), batch: batch.trim(), recipe, milk_l: milkL };
-    if (isPractice) Object.assign(data, { practice: true, name: t('practice.name', { name: data.name }).slice(0, 80) });
+    const data = {
+      name: name.trim() || `${own(recipe.title)}`.slice(0, 80),
+      batch: batch.trim(),
+      recipe,
+      milk_l: milkL,
+    };
+    if (isPractice)
+      Object.assign(data, {
+        practice: true,
+        name: t("practice.name", { name: data.name }).slice(0, 80),
+      });
     if (vat.trim()) data.vat = vat.trim();
     if (rows.length) data.moulds = rows;
     if (Object.keys(equipment).length > 1) data.equipment = equipment; // more than what was typed
     // No undo here: a make opened in error is given up, with its reason.
-    const event = await act('make_opened', { data });
-    if (event) swap('make', event.make);
+    const event = await act("make_opened", { data });
+    if (event) swap("make", event.make);
   };
-  return html`<${Sheet} title=${t('new.title')} onBack=${() => setMilkL(null)}
-    foot=${html`<${Tap} class="primary" disabled=${batch.trim() === ''} onTap=${open}>${t('new.open')}</${Tap}>`}>
-    <p class="quiet">${t('new.lead', { day: day(nowMs()), at: clock(nowMs()) })}</p>
+  return html`<${Sheet} title=${t("new.title")} onBack=${() => setMilkL(null)}
+    foot=${html`<${Tap} class="primary" disabled=${batch.trim() === ""} onTap=${open}>${t("new.open")}</${Tap}>`}>
+    <p class="quiet">${t("new.lead", { day: day(nowMs()), at: clock(nowMs()) })}</p>
     <div class="rows">
-      <${Row} title=${own(recipe.title)} detail=${t('recipe.version', { n: recipe.version })} side=${t('word.change')} onTap=${() => setRecipe(null)} />
-      <${Row} title=${t('new.milk_row', { amount: amount(milkL, 'L') })} side=${t('word.change')} onTap=${() => setPad('milk')} />
+      <${Row} title=${own(recipe.title)} detail=${t("recipe.version", { n: recipe.version })} side=${t("word.change")} onTap=${() => setRecipe(null)} />
+      <${Row} title=${t("new.milk_row", { amount: amount(milkL, "L") })} side=${t("word.change")} onTap=${() => setPad("milk")} />
     </div>
     <div class="columns">
       <div class="column">
-        <${TextField} label=${t('new.batch')} value=${batch} onInput=${setBatch} longest=${20} />
-        <${TextField} label=${t('new.vat')} value=${vat} onInput=${setVat} longest=${60} />
+        <${TextField} label=${t("new.batch")} value=${batch} onInput=${setBatch} longest=${20} />
+        <${TextField} label=${t("new.vat")} value=${vat} onInput=${setVat} longest=${60} />
         <${Vats} names=${vats} vat=${vat} onVat=${setVat} />
-        <${TextField} label=${t('new.name')} hint=${t('new.name_hint')} value=${name} onInput=${setName} longest=${80} />
+        <${TextField} label=${t("new.name")} hint=${t("new.name_hint")} value=${name} onInput=${setName} longest=${80} />
         <${EquipmentSection} equipment=${equipment} before=${before} onOpen=${() => setListing(true)} />
       </div>
-      <div class="column"><h2>${t('new.moulds')}</h2>
-        <p class="quiet">${t('new.moulds_hint')}</p>
-        <div class="rows">${recipe.moulds.map((mould) => html`<${Row} key=${mould.size} title=${own(mould.title)}
-          detail=${t('new.wheel_kg', { amount: amount(mould.wheel_kg.value, 'kg') })}
-          side=${moulds[mould.size] === undefined ? t('new.not_set') : count(moulds[mould.size])} onTap=${() => setPad(mould.size)} />`)}</div>
+      <div class="column"><h2>${t("new.moulds")}</h2>
+        <p class="quiet">${t("new.moulds_hint")}</p>
+        <div class="rows">${recipe.moulds.map(
+          (mould) => html`<${Row} key=${mould.size} title=${own(mould.title)}
+          detail=${t("new.wheel_kg", { amount: amount(mould.wheel_kg.value, "kg") })}
+          side=${moulds[mould.size] === undefined ? t("new.not_set") : count(moulds[mould.size])} onTap=${() => setPad(mould.size)} />`,
+        )}</div>
         <${ClashesIf} recipe=${recipe} />
-        <div class="rows rows-apart"><${Row} title=${t('practice.row')} detail=${t('practice.row_detail')} side=${t(isPractice ? 'word.yes' : 'word.no')} onTap=${() => setPractice(!isPractice)} /></div>
+        <div class="rows rows-apart"><${Row} title=${t("practice.row")} detail=${t("practice.row_detail")} side=${t(isPractice ? "word.yes" : "word.no")} onTap=${() => setPractice(!isPractice)} /></div>
       </div>
     </div>
   </${Sheet}>`;

@@ -1,24 +1,28 @@
-import { useEffect, useState } from 'preact/hooks';
-import { html } from '../parts/html.js';
-import { Row, Sheet } from '../parts/sheet.js';
-import { Tap } from '../parts/tap.js';
-import { problemsText, whyOf } from '../parts/acts.js';
-import { mayAs } from '../parts/people-names.js';
-import { freshenRecipes, get, post, recipes } from '../parts/source.js';
-import { bandIn, inUnit } from '../format.js';
-import { inside, own, prose, t, tFirst, words } from '../messages/index.js';
-import { go } from '../router.js';
-import { groups, withFigure } from './recipes/figures.js';
-import { FigureSheet } from './recipes/figure-sheet.js';
+import { useEffect, useState } from "preact/hooks";
+import { html } from "../parts/html.js";
+import { Row, Sheet } from "../parts/sheet.js";
+import { Tap } from "../parts/tap.js";
+import { problemsText, whyOf } from "../parts/acts.js";
+import { mayAs } from "../parts/people-names.js";
+import { freshenRecipes, get, post, recipes } from "../parts/source.js";
+import { bandIn, inUnit } from "../format.js";
+import { inside, own, prose, t, tFirst, words } from "../messages/index.js";
+import { go } from "../router.js";
+import { groups, withFigure } from "./recipes/figures.js";
+import { FigureSheet } from "./recipes/figure-sheet.js";
 
 /** The recipes known on this phone. */
 export function RecipesScreen({ id }) {
-  useEffect(() => { freshenRecipes().catch(() => {}); }, []);
+  useEffect(() => {
+    freshenRecipes().catch(() => {});
+  }, []);
   if (id) return html`<${RecipeScreen} key=${id} id=${id} />`;
-  return html`<div class="sheet"><div class="scroll narrow"><h1>${t('nav.recipes')}</h1>
-    <div class="rows">${recipes.value.map((one) => html`<${Row} key=${one.id} title=${own(one.title)}
-      detail=${t('recipe.version', { n: one.version })} onTap=${() => go('recipes', one.id)} />`)}</div>
-    ${recipes.value.length ? null : html`<p class="lead">${t('new.no_recipes')}</p>`}
+  return html`<div class="sheet"><div class="scroll narrow"><h1>${t("nav.recipes")}</h1>
+    <div class="rows">${recipes.value.map(
+      (one) => html`<${Row} key=${one.id} title=${own(one.title)}
+      detail=${t("recipe.version", { n: one.version })} onTap=${() => go("recipes", one.id)} />`,
+    )}</div>
+    ${recipes.value.length ? null : html`<p class="lead">${t("new.no_recipes")}</p>`}
   </div></div>`;
 }
 
@@ -26,48 +30,60 @@ function useRecipe(id) {
   const known = recipes.value.find((one) => one.id === id) ?? null;
   const [asked, setAsked] = useState(null);
   useEffect(() => {
-    if (!known) get('/recipes/' + encodeURIComponent(id)).then(setAsked, () => {});
+    if (!known) get("/recipes/" + encodeURIComponent(id)).then(setAsked, () => {});
   }, [id, Boolean(known)]);
   return known ?? asked;
 }
 
 function figureName(path) {
-  const names = path.filter((name) => !/^\d+$/.test(String(name)) && name !== 'figure' && name !== 'steps' && name !== 'ingredients' && name !== 'moulds' && name !== 'figures');
-  const said = names.map((name) => tFirst(['figure_name.' + name, 'field.' + name]));
-  return said.map((text, place) => (place ? inside(text) : text)).join(', ');
+  const names = path.filter(
+    (name) =>
+      !/^\d+$/.test(String(name)) &&
+      name !== "figure" &&
+      name !== "steps" &&
+      name !== "ingredients" &&
+      name !== "moulds" &&
+      name !== "figures",
+  );
+  const said = names.map((name) => tFirst(["figure_name." + name, "field." + name]));
+  return said.map((text, place) => (place ? inside(text) : text)).join(", ");
 }
 
 function Figure({ entry, recipe, onEdit }) {
   const { figure, path } = entry;
   const parent = path.slice(0, -1).reduce((part, name) => part?.[name], recipe);
-  const name = parent?.quantity ? t('quantity.' + parent.quantity) : figureName(path);
+  const name = parent?.quantity ? t("quantity." + parent.quantity) : figureName(path);
   const source = recipe.sources[figure.source];
   const text = html`<span class="row-main">
-    <span class="row-title">${t('word.told', { name, value: inUnit(figure.value, figure.unit) })}</span>
+    <span class="row-title">${t("word.told", { name, value: inUnit(figure.value, figure.unit) })}</span>
     <span class="row-detail">${bandIn(figure.low, figure.high, figure.unit)}</span>
-    <span class="row-detail">${t('status.' + figure.status)} · ${prose(source?.title ?? figure.source)}${figure.note ? ' · ' + prose(figure.note) : ''}</span>
+    <span class="row-detail">${t("status." + figure.status)} · ${prose(source?.title ?? figure.source)}${figure.note ? " · " + prose(figure.note) : ""}</span>
   </span>`;
   return onEdit
-    ? html`<${Tap} class="row" onTap=${onEdit}>${text}<span class="row-side">${t('word.change')}</span></${Tap}>`
+    ? html`<${Tap} class="row" onTap=${onEdit}>${text}<span class="row-side">${t("word.change")}</span></${Tap}>`
     : html`<div class="row row-still">${text}</div>`;
 }
 
 function useDraft(recipe) {
   const [draft, setDraft] = useState(null);
-  const [problem, setProblem] = useState('');
-  const [said, setSaid] = useState('');
+  const [problem, setProblem] = useState("");
+  const [said, setSaid] = useState("");
   const save = async () => {
     try {
-      const saved = await post('/recipes', draft);
+      const saved = await post("/recipes", draft);
       await freshenRecipes({ now: true });
       setDraft(null);
-      setSaid(t('recipe.saved', { n: saved.version }));
+      setSaid(t("recipe.saved", { n: saved.version }));
     } catch (failure) {
       const problems = failure.body?.problems ?? failure.body?.error?.problems;
       setProblem(problems ? problemsText(problems) : whyOf(failure));
     }
   };
-  const change = (next) => { setDraft(next); setProblem(''); setSaid(''); };
+  const change = (next) => {
+    setDraft(next);
+    setProblem("");
+    setSaid("");
+  };
   return { shown: draft ?? recipe, draft, problem, said, save, change };
 }
 
@@ -76,24 +92,32 @@ function RecipeScreen({ id }) {
   const recipe = useRecipe(id);
   const { shown, draft, problem, said, save, change } = useDraft(recipe);
   const [open, setOpen] = useState(null);
-  if (!shown) return html`<${Sheet} title=${t('nav.recipes')} onBack=${() => go('recipes')}><p class="lead">${t('recipe.loading')}</p></${Sheet}>`;
+  if (!shown)
+    return html`<${Sheet} title=${t("nav.recipes")} onBack=${() => go("recipes")}><p class="lead">${t("recipe.loading")}</p></${Sheet}>`;
   if (open) {
     return html`<${FigureSheet} title=${figureName(open.path)} figure=${open.figure} sources=${shown.sources} onBack=${() => setOpen(null)}
-      onKeep=${(figure) => { change(withFigure(shown, open.path, figure)); setOpen(null); }} />`;
+      onKeep=${(figure) => {
+        change(withFigure(shown, open.path, figure));
+        setOpen(null);
+      }} />`;
   }
-  const edit = mayAs('maker') ? (entry) => () => setOpen(entry) : () => null;
-  return html`<${Sheet} title=${own(shown.title)} onBack=${() => go('recipes')}
-    foot=${draft ? html`<${Tap} class="second" onTap=${() => change(null)}>${t('recipe.drop')}</${Tap}><${Tap} class="primary" onTap=${save}>${t('recipe.save')}</${Tap}>` : null}>
-    <p class="quiet">${t('recipe.version', { n: shown.version })}</p>
-    ${draft ? html`<p class="lead">${t('recipe.draft')}</p>` : null}
+  const edit = mayAs("maker") ? (entry) => () => setOpen(entry) : () => null;
+  return html`<${Sheet} title=${own(shown.title)} onBack=${() => go("recipes")}
+    foot=${draft ? html`<${Tap} class="second" onTap=${() => change(null)}>${t("recipe.drop")}</${Tap}><${Tap} class="primary" onTap=${save}>${t("recipe.save")}</${Tap}>` : null}>
+    <p class="quiet">${t("recipe.version", { n: shown.version })}</p>
+    ${draft ? html`<p class="lead">${t("recipe.draft")}</p>` : null}
     ${said ? html`<p class="lead" role="status">${said}</p>` : null}
     ${problem ? html`<p class="is-bad" role="alert">${problem}</p>` : null}
     <p>${own(shown.about)}</p>
-    ${groups(shown).filter((group) => group.figures.length || group.text?.do).map((group) => html`<section class="block" key=${group.key}>
-      <h2>${group.title ? own(group.title) : t('recipe.whole')}${group.text?.rounds ? ' ' + t('step.round', { n: group.text.round, total: group.text.rounds }) : ''}</h2>
+    ${groups(shown)
+      .filter((group) => group.figures.length || group.text?.do)
+      .map(
+        (group) => html`<section class="block" key=${group.key}>
+      <h2>${group.title ? own(group.title) : t("recipe.whole")}${group.text?.rounds ? " " + t("step.round", { n: group.text.round, total: group.text.rounds }) : ""}</h2>
       ${group.text?.do ? html`<ul class="lines">${group.text.do.map((line, index) => html`<li key=${index}>${own(line)}</li>`)}</ul>` : null}
-      <div class="rows">${group.figures.map((entry) => html`<${Figure} key=${entry.path.join('.')} entry=${entry} recipe=${shown} onEdit=${edit(entry)} />`)}</div>
-    </section>`)}
-    <section class="block"><h2>${t('recipe.sources')}</h2><ul class="lines">${Object.entries(shown.sources).map(([key, one]) => html`<li key=${key}><b>${prose(one.title)}</b> ${prose(one.where ?? '')} (${tFirst(['status.' + one.status, words(one.status ?? '')])})</li>`)}</ul></section>
+      <div class="rows">${group.figures.map((entry) => html`<${Figure} key=${entry.path.join(".")} entry=${entry} recipe=${shown} onEdit=${edit(entry)} />`)}</div>
+    </section>`,
+      )}
+    <section class="block"><h2>${t("recipe.sources")}</h2><ul class="lines">${Object.entries(shown.sources).map(([key, one]) => html`<li key=${key}><b>${prose(one.title)}</b> ${prose(one.where ?? "")} (${tFirst(["status." + one.status, words(one.status ?? "")])})</li>`)}</ul></section>
   </${Sheet}>`;
 }

@@ -1,59 +1,70 @@
-import { useEffect, useState } from 'preact/hooks';
-import { html } from '../parts/html.js';
-import { Row, Sheet } from '../parts/sheet.js';
-import { call, view } from '../parts/source.js';
-import { mayAs, nameOf } from '../parts/people-names.js';
-import { clock, clockDay, day, span } from '../format.js';
-import { own, t, words, whyWords } from '../messages/index.js';
-import { swap } from '../router.js';
-import { lineText, setText } from './record/line-text.js';
-import { EntrySheet } from './record/entry-sheet.js';
+import { useEffect, useState } from "preact/hooks";
+import { html } from "../parts/html.js";
+import { Row, Sheet } from "../parts/sheet.js";
+import { call, view } from "../parts/source.js";
+import { mayAs, nameOf } from "../parts/people-names.js";
+import { clock, clockDay, day, span } from "../format.js";
+import { own, t, words, whyWords } from "../messages/index.js";
+import { swap } from "../router.js";
+import { lineText, setText } from "./record/line-text.js";
+import { EntrySheet } from "./record/entry-sheet.js";
 
 function useLines(make, shown) {
   const [lines, setLines] = useState(null);
   useEffect(() => {
     let isCurrent = true;
-    call('desk', 'record', [make], { desk: true })
+    call("desk", "record", [make], { desk: true })
       .then((all) => isCurrent && setLines([...all].reverse()))
       .catch(() => isCurrent && setLines(view.value?.log ?? []));
-    return () => { isCurrent = false; };
+    return () => {
+      isCurrent = false;
+    };
   }, [make, shown.log]);
   return lines;
 }
 
 function Marks({ line }) {
   const marks = [
-    line.proved ? t('proved.' + line.proved) : null,
-    line.late_entry_s ? t('record.late_entry', { by: span(line.late_entry_s) }) : null,
-    line.clock_off_s ? t('record.clock_off', { by: span(line.clock_off_s) }) : null,
-    line.later_of ? t('record.later_of') : null,
+    line.proved ? t("proved." + line.proved) : null,
+    line.late_entry_s ? t("record.late_entry", { by: span(line.late_entry_s) }) : null,
+    line.clock_off_s ? t("record.clock_off", { by: span(line.clock_off_s) }) : null,
+    line.later_of ? t("record.later_of") : null,
   ].filter(Boolean);
   return marks.map((text) => html`<span class="row-detail" key=${text}>${text}</span>`);
 }
 
 function Line({ line, steps, make }) {
   const title = steps.find((one) => one.key === line.step)?.title;
-  const detail = `${nameOf(line.by)}${line.step ? ' · ' + (own(title) || words(line.step)) : ''}`;
-  return html`<${Row} class=${line.struck ? 'is-struck' : ''} onTap=${() => swap('make', make, 'record', line.id)}
-    title=${html`<span class="record-time">${clock(line.at_ms)}</span> <span class=${line.struck ? 'struck' : ''}>${lineText(line, steps)}</span>`}
+  const detail = `${nameOf(line.by)}${line.step ? " · " + (own(title) || words(line.step)) : ""}`;
+  return html`<${Row} class=${line.struck ? "is-struck" : ""} onTap=${() => swap("make", make, "record", line.id)}
+    title=${html`<span class="record-time">${clock(line.at_ms)}</span> <span class=${line.struck ? "struck" : ""}>${lineText(line, steps)}</span>`}
     detail=${html`<span>${detail}</span>
-      ${line.corrections.map((one) => html`<span class="row-detail" key=${one.id}>${t('record.corrected', {
-        what: setText(one, line), why: whyWords(one.why), name: nameOf(one.by), at: clock(one.at_ms) })}</span>`)}
-      ${line.struck ? html`<span class="row-detail">${t('record.struck', { why: whyWords(line.struck.why), name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</span>` : null}
+      ${line.corrections.map(
+        (one) =>
+          html`<span class="row-detail" key=${one.id}>${t("record.corrected", {
+            what: setText(one, line),
+            why: whyWords(one.why),
+            name: nameOf(one.by),
+            at: clock(one.at_ms),
+          })}</span>`,
+      )}
+      ${line.struck ? html`<span class="row-detail">${t("record.struck", { why: whyWords(line.struck.why), name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</span>` : null}
       <${Marks} line=${line} />`} />`;
 }
 
 /** Every entry of the make, corrections in sight, each correctable with a reason. */
 export function RecordScreen({ make, view: shown, entry, onBack }) {
   const lines = useLines(make, shown);
-  if (lines === null) return html`<${Sheet} title=${t('record.title')} onBack=${onBack}><p class="lead">${t('record.loading')}</p></${Sheet}>`;
+  if (lines === null)
+    return html`<${Sheet} title=${t("record.title")} onBack=${onBack}><p class="lead">${t("record.loading")}</p></${Sheet}>`;
   const open = entry ? lines.find((line) => line.id === entry) : null;
-  const toList = () => swap('make', make, 'record');
-  if (open) return html`<${EntrySheet} key=${open.id} make=${make} line=${open} steps=${shown.steps} canChange=${mayAs('helper')} onBack=${toList} />`;
+  const toList = () => swap("make", make, "record");
+  if (open)
+    return html`<${EntrySheet} key=${open.id} make=${make} line=${open} steps=${shown.steps} canChange=${mayAs("helper")} onBack=${toList} />`;
   const days = [...new Set(lines.map((line) => new Date(line.at_ms).toDateString()))];
-  return html`<${Sheet} title=${t('record.title')} onBack=${onBack}>
-    ${shown.make.practice ? html`<p class="lead"><span class="practice">${t('practice.record')}</span></p>` : null}
-    <p class="quiet">${t('record.lead', { name: shown.make.name, batch: shown.make.batch, at: clockDay(shown.make.opened_ms, shown.now_ms) })}</p>
+  return html`<${Sheet} title=${t("record.title")} onBack=${onBack}>
+    ${shown.make.practice ? html`<p class="lead"><span class="practice">${t("practice.record")}</span></p>` : null}
+    <p class="quiet">${t("record.lead", { name: shown.make.name, batch: shown.make.batch, at: clockDay(shown.make.opened_ms, shown.now_ms) })}</p>
     ${days.map((name) => {
       const of = lines.filter((line) => new Date(line.at_ms).toDateString() === name);
       return html`<section key=${name}><h2>${day(of[0].at_ms)}</h2>

@@ -1,38 +1,48 @@
-import { useEffect, useState } from 'preact/hooks';
-import { html } from '../parts/html.js';
-import { LineChart } from '../parts/line-chart.js';
-import { Row, Sheet } from '../parts/sheet.js';
-import { board, call, core, recipes } from '../parts/source.js';
-import { whyOf } from '../parts/acts.js';
-import { asRead, day, sumValue } from '../format.js';
-import { own, t, words } from '../messages/index.js';
-import { go } from '../router.js';
+import { useEffect, useState } from "preact/hooks";
+import { html } from "../parts/html.js";
+import { LineChart } from "../parts/line-chart.js";
+import { Row, Sheet } from "../parts/sheet.js";
+import { board, call, core, recipes } from "../parts/source.js";
+import { whyOf } from "../parts/acts.js";
+import { asRead, day, sumValue } from "../format.js";
+import { own, t, words } from "../messages/index.js";
+import { go } from "../router.js";
 
 function useCharts(recipe, shown) {
-  const isReady = core.value === 'ready'; // a core that starts does not hold the makes yet
+  const isReady = core.value === "ready"; // a core that starts does not hold the makes yet
   const [charts, setCharts] = useState(null);
-  const [problem, setProblem] = useState('');
+  const [problem, setProblem] = useState("");
   useEffect(() => {
     let isCurrent = true;
     if (!recipe || !isReady) return undefined;
-    call('desk', 'trends', [recipe], { desk: true }).then(
-      (found) => { if (isCurrent) { setCharts(found); setProblem(''); } },
+    call("desk", "trends", [recipe], { desk: true }).then(
+      (found) => {
+        if (isCurrent) {
+          setCharts(found);
+          setProblem("");
+        }
+      },
       (failure) => isCurrent && setProblem(whyOf(failure)),
     );
-    return () => { isCurrent = false; };
+    return () => {
+      isCurrent = false;
+    };
   }, [recipe, shown, isReady]);
   return { charts, problem };
 }
 
 function markWords(chart, place) {
-  if (chart.beyond.includes(place)) return t('trends.beyond');
-  return chart.runs.includes(place) ? t('trends.run') : '';
+  if (chart.beyond.includes(place)) return t("trends.beyond");
+  return chart.runs.includes(place) ? t("trends.run") : "";
 }
 
 function verdictWords({ points, chart }) {
-  if (!chart.limits) return t('trends.too_few', { n: chart.count, needed: chart.needed });
+  if (!chart.limits)
+    return t("trends.too_few", { n: chart.count, needed: chart.needed });
   const marked = points.filter((_, place) => markWords(chart, place));
-  return marked.length ? t('trends.unlike', { list: marked.map((one) => one.batch).join(', ') }) : t('trends.like');
+  return marked.length
+    ? t("trends.unlike", { list: marked.map((one) => one.batch).join(", ") })
+    : t("trends.like");
 }
 
 function Chart({ row }) {
@@ -41,21 +51,36 @@ function Chart({ row }) {
     const shown = asRead(value, unit);
     return sumValue(shown.value, shown.unit);
   };
-  const what = t('trend.' + key);
-  if (!points.length) return html`<section class="block"><h2>${what}</h2><p>${t('trends.no_points')}</p></section>`;
+  const what = t("trend." + key);
+  if (!points.length)
+    return html`<section class="block"><h2>${what}</h2><p>${t("trends.no_points")}</p></section>`;
   const values = points.map((one) => one.value);
-  const marked = values.map((_, place) => place).filter((place) => markWords(chart, place));
-  const label = t('trends.chart', { what, n: points.length, first: text(values[0]), last: text(values[values.length - 1]) });
+  const marked = values
+    .map((_, place) => place)
+    .filter((place) => markWords(chart, place));
+  const label = t("trends.chart", {
+    what,
+    n: points.length,
+    first: text(values[0]),
+    last: text(values[values.length - 1]),
+  });
   return html`<section class="block"><h2>${what}</h2>
-    <p>${verdictWords(row)}${chart.limits ? ' ' + t('trends.limits', { mean: text(chart.limits.mean), low: text(chart.limits.low), high: text(chart.limits.high) }) : ''}</p>
-    ${average ? html`<p class="quiet">${t(average.beyond.length ? 'trends.average_beyond' : 'trends.average', { low: text(average.low), high: text(average.high) })}</p>` : null}
+    <p>${verdictWords(row)}${chart.limits ? " " + t("trends.limits", { mean: text(chart.limits.mean), low: text(chart.limits.low), high: text(chart.limits.high) }) : ""}</p>
+    ${average ? html`<p class="quiet">${t(average.beyond.length ? "trends.average_beyond" : "trends.average", { low: text(average.low), high: text(average.high) })}</p>` : null}
     <div class="columns">
       <div class="column"><${LineChart} values=${values} limits=${chart.limits} marked=${marked} averages=${average?.values} text=${text} label=${label} /></div>
       <div class="column table-frame"><table class="table"><thead><tr>
-          <th scope="col">${t('trends.make')}</th><th scope="col">${t('trends.day')}</th><th scope="col">${t('trends.figure')}</th>
-          ${marked.length ? html`<th scope="col">${t('trends.mark')}</th>` : null}</tr></thead>
-        <tbody>${points.map((one, place) => html`<tr key=${one.make}><th scope="row">${one.batch}</th><td>${day(one.at_ms)}</td>
-          <td>${text(one.value)}</td>${marked.length ? html`<td>${markWords(chart, place)}</td>` : null}</tr>`).reverse()}</tbody></table></div>
+          <th scope="col">${t("trends.make")}</th><th scope="col">${t("trends.day")}</th><th scope="col">${t("trends.figure")}</th>
+          ${marked.length ? html`<th scope="col">${t("trends.mark")}</th>` : null}</tr></thead>
+        <tbody>${points
+          .map(
+            (
+              one,
+              place,
+            ) => html`<tr key=${one.make}><th scope="row">${one.batch}</th><td>${day(one.at_ms)}</td>
+          <td>${text(one.value)}</td>${marked.length ? html`<td>${markWords(chart, place)}</td>` : null}</tr>`,
+          )
+          .reverse()}</tbody></table></div>
     </div></section>`;
 }
 
@@ -70,13 +95,16 @@ export function TrendsScreen({ recipe }) {
   const chosen = recipe ?? (all.length === 1 ? all[0] : null);
   const { charts, problem } = useCharts(chosen, shown);
   if (!chosen) {
-    return html`<div class="sheet"><div class="scroll narrow"><h1>${t('nav.trends')}</h1>
-      ${all.length ? html`<div class="rows">${all.map((id) => html`<${Row} key=${id} title=${titleOf(id)} onTap=${() => go('trends', id)} />`)}</div>`
-        : html`<p class="lead">${t('trends.none')}</p>`}</div></div>`;
+    return html`<div class="sheet"><div class="scroll narrow"><h1>${t("nav.trends")}</h1>
+      ${
+        all.length
+          ? html`<div class="rows">${all.map((id) => html`<${Row} key=${id} title=${titleOf(id)} onTap=${() => go("trends", id)} />`)}</div>`
+          : html`<p class="lead">${t("trends.none")}</p>`
+      }</div></div>`;
   }
-  return html`<${Sheet} isReadOnly title=${t('word.told', { name: t('nav.trends'), value: titleOf(chosen) })} onBack=${() => (recipe && all.length > 1 ? go('trends') : go('menu'))}>
-    <p class="quiet">${t('trends.lead')}</p>
-    ${problem ? html`<p class="is-bad" role="alert">${t('sums.failed', { why: problem })}</p>` : null}
-    ${charts ? charts.map((row) => html`<${Chart} key=${row.key} row=${row} />`) : html`<p role="status">${t('sums.working')}</p>`}
+  return html`<${Sheet} isReadOnly title=${t("word.told", { name: t("nav.trends"), value: titleOf(chosen) })} onBack=${() => (recipe && all.length > 1 ? go("trends") : go("menu"))}>
+    <p class="quiet">${t("trends.lead")}</p>
+    ${problem ? html`<p class="is-bad" role="alert">${t("sums.failed", { why: problem })}</p>` : null}
+    ${charts ? charts.map((row) => html`<${Chart} key=${row.key} row=${row} />`) : html`<p role="status">${t("sums.working")}</p>`}
   </${Sheet}>`;
 }

@@ -1,85 +1,118 @@
-import { useEffect } from 'preact/hooks';
-import { html } from '../parts/html.js';
-import { StateMark } from '../parts/state-mark.js';
-import { Tap } from '../parts/tap.js';
-import { secondMs } from '../parts/ticker.js';
-import { silenceAlarm } from '../parts/alarm-bar.js';
-import { alarmPlace, alarmText, markOf, sinceText } from '../parts/alarm-words.js';
-import { mayAs, nameOf } from '../parts/people-names.js';
-import { shift, startShift } from '../parts/shift.js';
-import { sound } from '../parts/sound.js';
-import { keepAwake, watch } from '../parts/source.js';
-import { alarms, beWall, ring, tellOfWall, wallWordMs } from '../data/alarm.js';
-import { age, clock, clockDay, ticks } from '../format.js';
-import { own, t, tn } from '../messages/index.js';
-import { go } from '../router.js';
+import { useEffect } from "preact/hooks";
+import { html } from "../parts/html.js";
+import { StateMark } from "../parts/state-mark.js";
+import { Tap } from "../parts/tap.js";
+import { secondMs } from "../parts/ticker.js";
+import { silenceAlarm } from "../parts/alarm-bar.js";
+import { alarmPlace, alarmText, markOf, sinceText } from "../parts/alarm-words.js";
+import { mayAs, nameOf } from "../parts/people-names.js";
+import { shift, startShift } from "../parts/shift.js";
+import { sound } from "../parts/sound.js";
+import { keepAwake, watch } from "../parts/source.js";
+import { alarms, beWall, ring, tellOfWall, wallWordMs } from "../data/alarm.js";
+import { age, clock, clockDay, ticks } from "../format.js";
+import { own, t, tn } from "../messages/index.js";
+import { go } from "../router.js";
 
 const STALE_MS = 15000; // it asks each 5 s
 const ROWS = 5; // more could not be read from across the room
 
 /** The next deadline of each make, then what else is next, by its instant. */
 export function rowsOf(makes, deadlines, most = ROWS) {
-  const first = makes.map((make) => deadlines.find((one) => one.make === make.id)
-    ?? { id: make.id, make: make.id, make_name: make.name, vat: make.vat, due_ms: null });
-  const rest = deadlines.filter((one) => !first.includes(one)).slice(0, Math.max(0, most - first.length));
-  return [...first, ...rest].sort((a, b) => (a.due_ms ?? Infinity) - (b.due_ms ?? Infinity)).slice(0, Math.max(most, first.length));
+  const first = makes.map(
+    (make) =>
+      deadlines.find((one) => one.make === make.id) ?? {
+        id: make.id,
+        make: make.id,
+        make_name: make.name,
+        vat: make.vat,
+        due_ms: null,
+      },
+  );
+  const rest = deadlines
+    .filter((one) => !first.includes(one))
+    .slice(0, Math.max(0, most - first.length));
+  return [...first, ...rest]
+    .sort((a, b) => (a.due_ms ?? Infinity) - (b.due_ms ?? Infinity))
+    .slice(0, Math.max(most, first.length));
 }
 
 function DeadlineRow({ row }) {
   const leftS = row.due_ms === null ? null : (row.due_ms - secondMs.value) / 1000;
-  const what = row.due_ms === null ? t('wall.no_deadline') : row.kind === 'timer' ? row.label : own(row.title);
+  const what =
+    row.due_ms === null
+      ? t("wall.no_deadline")
+      : row.kind === "timer"
+        ? row.label
+        : own(row.title);
   return html`<div class="wall-row">
-    <span class="wall-name">${what}<small>${[row.make_name, row.vat].filter(Boolean).join(' · ')}${row.due_ms === null ? '' : ' · ' + clockDay(row.due_ms, secondMs.value)}</small></span>
-    ${leftS === null ? null : html`<span class="wall-time" role="timer">${leftS < 0 ? '+' : ''}${ticks(Math.abs(leftS))}</span>`}
+    <span class="wall-name">${what}<small>${[row.make_name, row.vat].filter(Boolean).join(" · ")}${row.due_ms === null ? "" : " · " + clockDay(row.due_ms, secondMs.value)}</small></span>
+    ${leftS === null ? null : html`<span class="wall-time" role="timer">${leftS < 0 ? "+" : ""}${ticks(Math.abs(leftS))}</span>`}
   </div>`;
 }
 
 function WallAlarm({ alarm }) {
-  const isOpen = alarm.state === 'unacknowledged';
-  const words = alarm.acknowledged ? t('alarm.silenced_by', { name: nameOf(alarm.acknowledged.by), at: clock(alarm.acknowledged.at_ms) })
-    : alarm.shelved ? t('alarm.state_shelved') : sinceText(alarm);
-  return html`<div class=${`wall-alarm alarm-${markOf(alarm.priority)} ${isOpen ? '' : 'is-answered'}`} data-alarm=${alarm.state} role=${isOpen ? 'alert' : 'note'}>
-    <span><${StateMark} state=${isOpen ? markOf(alarm.priority) : 'ok'} /> ${alarmText(alarm)}<br />${alarmPlace(alarm)} · ${words}</span>
-    ${isOpen && mayAs('helper') ? html`<${Tap} class="second" onTap=${() => silenceAlarm(alarm)}>${t('alarm.silence')}</${Tap}>` : null}
+  const isOpen = alarm.state === "unacknowledged";
+  const words = alarm.acknowledged
+    ? t("alarm.silenced_by", {
+        name: nameOf(alarm.acknowledged.by),
+        at: clock(alarm.acknowledged.at_ms),
+      })
+    : alarm.shelved
+      ? t("alarm.state_shelved")
+      : sinceText(alarm);
+  return html`<div class=${`wall-alarm alarm-${markOf(alarm.priority)} ${isOpen ? "" : "is-answered"}`} data-alarm=${alarm.state} role=${isOpen ? "alert" : "note"}>
+    <span><${StateMark} state=${isOpen ? markOf(alarm.priority) : "ok"} /> ${alarmText(alarm)}<br />${alarmPlace(alarm)} · ${words}</span>
+    ${isOpen && mayAs("helper") ? html`<${Tap} class="second" onTap=${() => silenceAlarm(alarm)}>${t("alarm.silence")}</${Tap}>` : null}
   </div>`;
 }
 
 function Word({ isStale }) {
-  const heard = wallWordMs.value ? t('live.heard', { age: age(secondMs.value - wallWordMs.value) }) : t('live.never_heard');
-  return html`<div class="wall-word"><${StateMark} state=${isStale ? 'check' : 'ok'} word=${t(isStale ? 'wall.stale' : 'wall.fresh')} /> ${heard}
-    <br />${t('wall.sound_' + (shift.value ? sound.value : 'off'))}</div>`;
+  const heard = wallWordMs.value
+    ? t("live.heard", { age: age(secondMs.value - wallWordMs.value) })
+    : t("live.never_heard");
+  return html`<div class="wall-word"><${StateMark} state=${isStale ? "check" : "ok"} word=${t(isStale ? "wall.stale" : "wall.fresh")} /> ${heard}
+    <br />${t("wall.sound_" + (shift.value ? sound.value : "off"))}</div>`;
 }
 
 function canRing() {
-  return Boolean(shift.value) && sound.value === 'ready';
+  return Boolean(shift.value) && sound.value === "ready";
 }
 
 /** The room's display: what falls due in every make, and the room's loudest bell. */
 export function WallScreen() {
   useEffect(() => {
-    keepAwake(true, 'wall');
+    keepAwake(true, "wall");
     const ending = [watch(), beWall(canRing)];
-    return () => { keepAwake(false, 'wall'); ending.forEach((end) => end()); };
+    return () => {
+      keepAwake(false, "wall");
+      ending.forEach((end) => end());
+    };
   }, []);
   const shown = alarms.value;
   const isStale = !wallWordMs.value || secondMs.value - wallWordMs.value > STALE_MS;
   const isReady = canRing();
-  useEffect(() => { tellOfWall(isReady); }, [isReady]);
-  const standing = (shown?.alarms ?? []).filter((one) => one.state !== 'returned');
-  const open = standing.filter((one) => one.state === 'unacknowledged');
+  useEffect(() => {
+    tellOfWall(isReady);
+  }, [isReady]);
+  const standing = (shown?.alarms ?? []).filter((one) => one.state !== "returned");
+  const open = standing.filter((one) => one.state === "unacknowledged");
   const most = Math.max(1, ROWS - standing.length);
   const rows = rowsOf(shown?.makes ?? [], shown?.deadlines ?? [], most);
   const isRinging = ring.value.ids.length > 0 && isReady;
-  return html`<main class=${isStale ? 'wall is-stale' : 'wall'} data-ringing=${isRinging ? ring.value.priority : undefined}>
+  return html`<main class=${isStale ? "wall is-stale" : "wall"} data-ringing=${isRinging ? ring.value.priority : undefined}>
     <div class="wall-head"><div class="wall-clock">${clock(secondMs.value)}</div><${Word} isStale=${isStale} /></div>
-    ${isReady ? null : html`<${Tap} class="primary wall-unlock" onTap=${startShift}>${t('wall.unlock')}</${Tap}>`}
+    ${isReady ? null : html`<${Tap} class="primary wall-unlock" onTap=${startShift}>${t("wall.unlock")}</${Tap}>`}
     ${open.slice(0, 3).map((one) => html`<${WallAlarm} key=${one.id} alarm=${one} />`)}
-    ${open.length > 3 ? html`<p class="wall-word">${tn('now.more_alerts', open.length - 3)}</p>` : null}
+    ${open.length > 3 ? html`<p class="wall-word">${tn("now.more_alerts", open.length - 3)}</p>` : null}
     <div class="wall-rows">
       ${rows.map((row) => html`<${DeadlineRow} key=${row.id} row=${row} />`)}
-      ${shown && rows.length === 0 ? html`<p class="wall-name">${t('now.no_makes')}</p>` : null}
-      ${standing.filter((one) => one.state !== 'unacknowledged').slice(0, 2).map((one) => html`<${WallAlarm} key=${one.id} alarm=${one} />`)}
+      ${shown && rows.length === 0 ? html`<p class="wall-name">${t("now.no_makes")}</p>` : null}
+      ${standing
+        .filter((one) => one.state !== "unacknowledged")
+        .slice(0, 2)
+        .map((one) => html`<${WallAlarm} key=${one.id} alarm=${one} />`)}
     </div>
-    <${Tap} class="second" onTap=${() => go('menu')}>${t('nav.menu')}</${Tap}>
+    <${Tap} class="second" onTap=${() => go("menu")}>${t("nav.menu")}</${Tap}>
   </main>`;
 }

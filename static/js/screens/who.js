@@ -1,9 +1,9 @@
-import { html } from '../parts/html.js';
-import { Choices, Row, Sheet } from '../parts/sheet.js';
-import { people, setPerson } from '../parts/source.js';
-import { mayAs, tapper } from '../parts/people-names.js';
-import { t } from '../messages/index.js';
-import { go } from '../router.js';
+import { html } from "../parts/html.js";
+import { Choices, Row, Sheet } from "../parts/sheet.js";
+import { people, setPerson } from "../parts/source.js";
+import { mayAs, tapper } from "../parts/people-names.js";
+import { t } from "../messages/index.js";
+import { go } from "../router.js";
 
 /** Say who taps on this phone from now on. */
 export function WhoScreen() {
@@ -12,11 +12,11 @@ export function WhoScreen() {
     await setPerson(id);
     history.back();
   };
-  return html`<${Sheet} title=${t('who.title')} onBack=${() => history.back()}>
-    <p class="lead">${t('who.lead')}</p>
-    <${Choices} label=${t('who.title')} chosen=${tapper()?.id} onChoose=${choose}
-      options=${all.map((one) => ({ key: one.id, title: one.name, detail: t('role.' + one.role) }))} />
-    <div class="rows rows-apart"><${Row} title=${t('nav.words')} detail=${t('nav_detail.words')} onTap=${() => go('words')} />
-      ${mayAs('maker') ? html`<${Row} title=${t('nav.pin')} detail=${t('nav_detail.pin')} onTap=${() => go('pin')} />` : null}</div>
+  return html`<${Sheet} title=${t("who.title")} onBack=${() => history.back()}>
+    <p class="lead">${t("who.lead")}</p>
+    <${Choices} label=${t("who.title")} chosen=${tapper()?.id} onChoose=${choose}
+      options=${all.map((one) => ({ key: one.id, title: one.name, detail: t("role." + one.role) }))} />
+    <div class="rows rows-apart"><${Row} title=${t("nav.words")} detail=${t("nav_detail.words")} onTap=${() => go("words")} />
+      ${mayAs("maker") ? html`<${Row} title=${t("nav.pin")} detail=${t("nav_detail.pin")} onTap=${() => go("pin")} />` : null}</div>
   </${Sheet}>`;
 }

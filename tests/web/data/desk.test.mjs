@@ -31,7 +31,9 @@ test("the desk is filled with what lies on disk before it is asked", async () =>
   await page.desk.refreshBoard();
   const names = told.asked.map(([name]) => name);
   assert.deepEqual(names, ["desk.take", "desk.take", "desk.board"]);
-  const filed = told.named("desk.take").flatMap(([, events]) => events.map((e) => e.id));
+  const filed = told
+    .named("desk.take")
+    .flatMap(([, events]) => events.map((e) => e.id));
   assert.equal(filed.length, 150);
   assert.equal(filed[149], "e149");
   assert.equal(page.state.core.value, "ready");

@@ -8,7 +8,15 @@ import { phone, until } from "../page.mjs";
 const EPOCH = "epoch-1";
 
 function entry(id) {
-  return { id, make: "make-1", kind: "note_added", at_ms: 1, off_ms: 0, seq: 1, data: {} };
+  return {
+    id,
+    make: "make-1",
+    kind: "note_added",
+    at_ms: 1,
+    off_ms: 0,
+    seq: 1,
+    data: {},
+  };
 }
 
 const message = (data, n, kind) =>

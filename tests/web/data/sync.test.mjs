@@ -220,7 +220,10 @@ test("what a server set back lacks of others goes back to it, once", async () =>
   state.log = [state.log[0]];
   await exchanged(page);
   assert.deepEqual(state.kept, [["lost", "proof of lost"]]);
-  assert.deepEqual(state.log.map(({ event }) => event.id), ["kept", "lost"]);
+  assert.deepEqual(
+    state.log.map(({ event }) => event.id),
+    ["kept", "lost"],
+  );
   assert.deepEqual(ids(await page.db.everything()), ["kept", "lost"]);
   await exchanged(page);
   assert.equal(state.kept.length, 1);
@@ -270,7 +273,10 @@ test("an answer that is lost on its way costs nothing and doubles nothing", asyn
   await exchanged(page);
   assert.deepEqual(ids(await page.db.everything()), ["lost"]);
   await exchanged(page);
-  assert.deepEqual(state.log.map(({ event }) => event.id), ["lost"]);
+  assert.deepEqual(
+    state.log.map(({ event }) => event.id),
+    ["lost"],
+  );
 });
 
 test("a server with a full disk is still read, and what waits goes when it can", async () => {
@@ -318,7 +324,10 @@ test("a phone whose day is full still reads, and sends when there is room", asyn
   world.asked.length = 0;
   page.sync.kick("visible");
   await until(async () => (await page.db.everything()).length === 3, "what others did");
-  assert.deepEqual(world.asked.filter(({ path }) => path === "/sync/push"), []);
+  assert.deepEqual(
+    world.asked.filter(({ path }) => path === "/sync/push"),
+    [],
+  );
   // A person who asks is taken at their word.
   await exchanged(page);
   assert.equal((await page.db.pending()).count, 0);

@@ -1,11 +1,11 @@
 // On the screen of this phone: its pedal or clicker, and its voice.
 
 const USUAL = {
-  do: ['PageDown', 'ArrowRight', 'Enter', 'Space', 'AudioVolumeUp'],
-  other: ['PageUp', 'ArrowLeft', 'KeyB', 'F5', 'AudioVolumeDown'],
+  do: ["PageDown", "ArrowRight", "Enter", "Space", "AudioVolumeUp"],
+  other: ["PageUp", "ArrowLeft", "KeyB", "F5", "AudioVolumeDown"],
 };
 // These lead through a page for whoever has no pedal.
-const NEVER = ['Tab', 'Escape', 'ShiftLeft', 'ShiftRight'];
+const NEVER = ["Tab", "Escape", "ShiftLeft", "ShiftRight"];
 
 /**
  * @param {object} kit what parts/later.js hands over
@@ -15,7 +15,13 @@ export function make(kit) {
   const { html, later, learning, pedal, Row, t, useEffect, useState, voice } = kit;
 
   function shownKeys(names) {
-    return names.map((name) => name.replace(/^(Key|Digit)/, '').replace(/([a-z])([A-Z])/g, '$1 $2')).join(', ') || '–';
+    return (
+      names
+        .map((name) =>
+          name.replace(/^(Key|Digit)/, "").replace(/([a-z])([A-Z])/g, "$1 $2"),
+        )
+        .join(", ") || "–"
+    );
   }
 
   function learn(event) {
@@ -26,7 +32,7 @@ export function make(kit) {
     if (event.repeat) return;
     if (!NEVER.includes(name) && name) {
       const without = (names) => names.filter((one) => one !== name);
-      const other = learning.value === 'do' ? 'other' : 'do';
+      const other = learning.value === "do" ? "other" : "do";
       pedal.value = { [learning.value]: [name], [other]: without(pedal.value[other]) };
     }
     learning.value = null;
@@ -34,40 +40,53 @@ export function make(kit) {
 
   function KeyRow({ way }) {
     const isLearning = learning.value === way;
-    return html`<${Row} class=${isLearning ? 'is-due' : ''} title=${isLearning ? t('pedal.press') : t('pedal.' + way)}
-      detail=${isLearning ? t('pedal.press_detail') : t('pedal.keys', { keys: shownKeys(pedal.value[way]) })}
-      onTap=${() => { learning.value = isLearning ? null : way; }} />`;
+    return html`<${Row} class=${isLearning ? "is-due" : ""} title=${isLearning ? t("pedal.press") : t("pedal." + way)}
+      detail=${isLearning ? t("pedal.press_detail") : t("pedal.keys", { keys: shownKeys(pedal.value[way]) })}
+      onTap=${() => {
+        learning.value = isLearning ? null : way;
+      }} />`;
   }
 
   function Pedal() {
     useEffect(() => {
-      addEventListener('keydown', learn, true);
+      addEventListener("keydown", learn, true);
       return () => {
         learning.value = null;
-        removeEventListener('keydown', learn, true);
+        removeEventListener("keydown", learn, true);
       };
     }, []);
     const isOn = Boolean(pedal.value);
-    return html`<${Row} title=${t('pedal.use')} detail=${t('pedal.use_detail')} side=${t(isOn ? 'word.on' : 'word.off')}
-        onTap=${() => { learning.value = null; pedal.value = isOn ? null : USUAL; }} />
-      ${isOn ? html`<${KeyRow} way="do" /><${KeyRow} way="other" />
-        <${Row} title=${t('pedal.usual')} onTap=${() => { pedal.value = USUAL; }} />` : null}`;
+    return html`<${Row} title=${t("pedal.use")} detail=${t("pedal.use_detail")} side=${t(isOn ? "word.on" : "word.off")}
+        onTap=${() => {
+          learning.value = null;
+          pedal.value = isOn ? null : USUAL;
+        }} />
+      ${
+        isOn
+          ? html`<${KeyRow} way="do" /><${KeyRow} way="other" />
+        <${Row} title=${t("pedal.usual")} onTap=${() => {
+          pedal.value = USUAL;
+        }} />`
+          : null
+      }`;
   }
 
   function Voice() {
     const [made, setMade] = useState(null);
-    useEffect(() => { later('voice').then(setMade, () => {}); }, []);
+    useEffect(() => {
+      later("voice").then(setMade, () => {});
+    }, []);
     const has = Boolean(made?.voiceNow());
     const toggle = () => {
       voice.value = !voice.value;
-      if (voice.value) made.say(t('voice.test')); // a phone speaks after a tap only
+      if (voice.value) made.say(t("voice.test")); // a phone speaks after a tap only
     };
-    return html`<${Row} title=${t('voice.use')} detail=${has ? t('voice.use_detail') : t('voice.none')} disabled=${!has && !voice.value}
-      side=${t(voice.value ? 'word.on' : 'word.off')} onTap=${toggle} />`;
+    return html`<${Row} title=${t("voice.use")} detail=${has ? t("voice.use_detail") : t("voice.none")} disabled=${!has && !voice.value}
+      side=${t(voice.value ? "word.on" : "word.off")} onTap=${toggle} />`;
   }
 
   function Hands() {
-    return html`<h2>${t('hands.title')}</h2><div class="rows"><${Pedal} /><${Voice} /></div>`;
+    return html`<h2>${t("hands.title")}</h2><div class="rows"><${Pedal} /><${Voice} /></div>`;
   }
 
   return { Hands };

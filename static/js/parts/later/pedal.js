@@ -7,40 +7,67 @@ const ASKING_MS = 1000;
 
 /** @param {object} kit what parts/later.js hands over */
 export function make(kit) {
-  const { alarms, later, learning, mayAs, pedal, pressTap, route, silenceAlarm, voice } = kit;
+  const {
+    alarms,
+    later,
+    learning,
+    mayAs,
+    pedal,
+    pressTap,
+    route,
+    silenceAlarm,
+    voice,
+  } = kit;
   const lastMs = { do: -Infinity, other: -Infinity };
   const taken = new Set(); // keys that are down and were ours
   // A key presses what has the focus only where a key put the focus there.
   let isFocusByKey = false;
 
   function isTyped() {
-    const entered = document.querySelector('.keypad .entered-value')?.textContent ?? '–';
-    const fields = [...document.querySelectorAll('#app input, #app textarea')];
-    return entered !== '–' || fields.some((one) => one.value !== '');
+    const entered =
+      document.querySelector(".keypad .entered-value")?.textContent ?? "–";
+    const fields = [...document.querySelectorAll("#app input, #app textarea")];
+    return entered !== "–" || fields.some((one) => one.value !== "");
   }
 
   function pressLarge() {
-    const button = document.querySelector('main .foot .primary:not(:disabled):not(.is-act)');
+    const button = document.querySelector(
+      "main .foot .primary:not(:disabled):not(.is-act)",
+    );
     if (button) pressTap(button);
   }
 
   function answer() {
-    const waiting = (alarms.value?.alarms ?? []).find((one) => one.state === 'unacknowledged');
-    if (waiting && mayAs('helper')) silenceAlarm(waiting);
-    else if (voice.value) later('voice').then((made) => made.repeat(), () => {});
+    const waiting = (alarms.value?.alarms ?? []).find(
+      (one) => one.state === "unacknowledged",
+    );
+    if (waiting && mayAs("helper")) silenceAlarm(waiting);
+    else if (voice.value)
+      later("voice").then(
+        (made) => made.repeat(),
+        () => {},
+      );
   }
 
   function whichOf(event) {
     const names = [event.code, event.key];
-    return ['do', 'other'].find((way) => pedal.value?.[way].some((name) => names.includes(name)));
+    return ["do", "other"].find((way) =>
+      pedal.value?.[way].some((name) => names.includes(name)),
+    );
   }
 
   function isLeftAlone(event) {
     const at = event.target;
-    if (event.ctrlKey || event.altKey || event.metaKey || at.matches?.('textarea, select')) return true;
-    if (at.matches?.('input')) return event.key !== 'Enter';
-    const isPress = event.key === 'Enter' || event.key === ' ';
-    return isPress && isFocusByKey && Boolean(at.matches?.('button'));
+    if (
+      event.ctrlKey ||
+      event.altKey ||
+      event.metaKey ||
+      at.matches?.("textarea, select")
+    )
+      return true;
+    if (at.matches?.("input")) return event.key !== "Enter";
+    const isPress = event.key === "Enter" || event.key === " ";
+    return isPress && isFocusByKey && Boolean(at.matches?.("button"));
   }
 
   // A held pedal sends its key again and again, some of them as new presses: as
@@ -49,17 +76,17 @@ export function make(kit) {
     const nowMs = performance.now();
     const sinceMs = nowMs - lastMs[way];
     lastMs[way] = nowMs;
-    const guardMs = document.querySelector('.is-asking') ? ASKING_MS : GUARD_MS;
+    const guardMs = document.querySelector(".is-asking") ? ASKING_MS : GUARD_MS;
     return !event.repeat && sinceMs >= guardMs;
   }
 
   function onKeyDown(event) {
-    if (event.key === 'Tab') isFocusByKey = true;
+    if (event.key === "Tab") isFocusByKey = true;
     if (learning.value) return;
     const way = whichOf(event);
-    const isHere = way === 'other' || route.value[0] === 'make';
+    const isHere = way === "other" || route.value[0] === "make";
     if (!way || !isHere || isLeftAlone(event)) return;
-    if (isTyped() && event.key !== 'Enter') {
+    if (isTyped() && event.key !== "Enter") {
       // F5 would lose what was typed, and Space press the digit touched last.
       if (/^[\d.,-]$/.test(event.key)) return;
       event.preventDefault();
@@ -70,7 +97,7 @@ export function make(kit) {
     event.stopImmediatePropagation();
     taken.add(event.code);
     if (!isFirst(way, event)) return;
-    if (way === 'do') pressLarge();
+    if (way === "do") pressLarge();
     else answer();
   }
 
@@ -79,8 +106,14 @@ export function make(kit) {
     if (taken.delete(event.code)) event.preventDefault();
   }
 
-  addEventListener('keydown', onKeyDown, true);
-  addEventListener('keyup', onKeyUp, true);
-  addEventListener('pointerdown', () => { isFocusByKey = false; }, true);
+  addEventListener("keydown", onKeyDown, true);
+  addEventListener("keyup", onKeyUp, true);
+  addEventListener(
+    "pointerdown",
+    () => {
+      isFocusByKey = false;
+    },
+    true,
+  );
   return {};
 }

@@ -3,7 +3,7 @@
 class PinError extends Error {
   constructor(key, values = {}) {
     super(key);
-    this.name = 'PinError';
+    this.name = "PinError";
     Object.assign(this, { key, values });
   }
 }
@@ -14,35 +14,61 @@ class PinError extends Error {
  */
 export async function make(kit) {
   const {
-    act, call, freshenPins, html, later, me, nowMs, pins, post, problemsText, restorePins,
-    secondMs, setTries, Sheet, span, t, tapper, tn, triesOf, useEffect, useState, whyOf,
+    act,
+    call,
+    freshenPins,
+    html,
+    later,
+    me,
+    nowMs,
+    pins,
+    post,
+    problemsText,
+    restorePins,
+    secondMs,
+    setTries,
+    Sheet,
+    span,
+    t,
+    tapper,
+    tn,
+    triesOf,
+    useEffect,
+    useState,
+    whyOf,
   } = kit;
-  const [{ PinPad }, seal, rule] = await Promise.all(['pin-pad', 'seal', 'pin-tries'].map(later));
+  const [{ PinPad }, seal, rule] = await Promise.all(
+    ["pin-pad", "seal", "pin-tries"].map(later),
+  );
   // Browsers have cryptography on https and on the box itself alone.
   const isPlain = !globalThis.crypto?.subtle;
 
   const pinOf = (who) => pins.value?.pins.find((one) => one.person === who);
 
   function maySet(who) {
-    const isGranted = pins.value?.granted.some((one) => one.person === who && one.until_ms > nowMs());
+    const isGranted = pins.value?.granted.some(
+      (one) => one.person === who && one.until_ms > nowMs(),
+    );
     return who === me.value.person.id || isGranted;
   }
 
   function words(problem) {
-    if (problem.name === 'PinError') {
+    if (problem.name === "PinError") {
       const { n } = problem.values;
       return n === undefined ? t(problem.key, problem.values) : tn(problem.key, n);
     }
-    if (problem.key === 'wrong_pin' && problem.limit) return tn('pin.wrong', problem.limit);
-    if (problem.retryAfterS) return t('pin.wait', { span: span(problem.retryAfterS) });
-    return problem.status === 0 ? t('pin.no_server') : whyOf(problem);
+    if (problem.key === "wrong_pin" && problem.limit)
+      return tn("pin.wrong", problem.limit);
+    if (problem.retryAfterS) return t("pin.wait", { span: span(problem.retryAfterS) });
+    return problem.status === 0 ? t("pin.no_server") : whyOf(problem);
   }
 
   async function onServer(who, path, body) {
     try {
       return await post(`/people/${who}/pin${path}`, body);
     } catch (failure) {
-      if (failure.status === 0) throw new PinError(isPlain ? 'pin.no_server' : 'pin.locked');
+      if (failure.status === 0)
+        throw new PinError(isPlain ? "pin.no_server" : "pin.locked");
       throw failure;
     }
   }
@@ -51,7 +77,7 @@ export async function make(kit) {
   async function opened(who, pin, textOf) {
     const tries = await triesOf(who);
     const waitMs = rule.waitMs(tries, Date.now());
-    if (waitMs) throw new PinError('pin.wait', { span: span(waitMs / 1000) });
+    if (waitMs) throw new PinError("pin.wait", { span: span(waitMs / 1000) });
     const counted = rule.afterWrong(tries, Date.now());
     await setTries(who, counted);
     const tried = pinOf(who);
@@ -67,28 +93,55 @@ export async function make(kit) {
       return { key: pinOf(who).key, sig };
     }
     const left = rule.left(counted);
-    if (left) throw new PinError('pin.wrong', { n: left });
-    if (rule.isLocked(counted)) throw new PinError('pin.locked');
-    throw new PinError('pin.wait', { span: span(rule.waitMs(counted, Date.now()) / 1000) });
+    if (left) throw new PinError("pin.wrong", { n: left });
+    if (rule.isLocked(counted)) throw new PinError("pin.locked");
+    throw new PinError("pin.wait", {
+      span: span(rule.waitMs(counted, Date.now()) / 1000),
+    });
   }
 
   async function prove(event, pin) {
     const who = event.person;
     if (!isPlain && !rule.isLocked(await triesOf(who))) {
-      return { by: 'pin', ...(await opened(who, pin, () => seal.actText(event))) };
+      return { by: "pin", ...(await opened(who, pin, () => seal.actText(event))) };
     }
-    const { id, make: of, device, at_ms, entered_ms, off_ms, kind, v, ref, data } = event;
-    const content = { id, make: of, device, at_ms, entered_ms, off_ms, kind, v, ref, data };
-    const proof = await onServer(who, '/prove', { pin, act: content });
+    const {
+      id,
+      make: of,
+      device,
+      at_ms,
+      entered_ms,
+      off_ms,
+      kind,
+      v,
+      ref,
+      data,
+    } = event;
+    const content = {
+      id,
+      make: of,
+      device,
+      at_ms,
+      entered_ms,
+      off_ms,
+      kind,
+      v,
+      ref,
+      data,
+    };
+    const proof = await onServer(who, "/prove", { pin, act: content });
     await setTries(who, null);
     return { by: proof.by, key: proof.key, sig: proof.sig };
   }
 
   async function setPin(who, pin, before) {
-    if (isPlain) await onServer(who, '/plain', { pin, before });
+    if (isPlain) await onServer(who, "/plain", { pin, before });
     else {
       const made = await seal.newSealed(who, pin);
-      const sig = before === null ? null : (await opened(who, before, () => seal.sealedText(made))).sig;
+      const sig =
+        before === null
+          ? null
+          : (await opened(who, before, () => seal.sealedText(made))).sig;
       const { person, ...body } = made;
       await post(`/people/${person}/pin`, { ...body, sig });
     }
@@ -97,10 +150,10 @@ export async function make(kit) {
 
   // One try at a time; what went wrong stands in words until the next.
   function useTries(work) {
-    const [state, setState] = useState({ problem: '', tries: 0, isBusy: false });
+    const [state, setState] = useState({ problem: "", tries: 0, isBusy: false });
     const run = async (pin) => {
-      setState({ ...state, problem: '', isBusy: true });
-      let problem = '';
+      setState({ ...state, problem: "", isBusy: true });
+      let problem = "";
       try {
         await work(pin);
       } catch (failure) {
@@ -113,12 +166,16 @@ export async function make(kit) {
 
   function useWait(who, tries) {
     const [kept, setKept] = useState(null);
-    useEffect(() => { triesOf(who).then(setKept, () => {}); }, [who, tries]);
+    useEffect(() => {
+      triesOf(who).then(setKept, () => {});
+    }, [who, tries]);
     const leftMs = secondMs.value && rule.waitMs(kept, Date.now());
-    return leftMs > 0 && !isPlain ? t('pin.wait', { span: span(Math.ceil(leftMs / 1000)) }) : '';
+    return leftMs > 0 && !isPlain
+      ? t("pin.wait", { span: span(Math.ceil(leftMs / 1000)) })
+      : "";
   }
 
-  const Plain = () => (isPlain ? html`<p class="quiet">${t('pin.plain')}</p>` : null);
+  const Plain = () => (isPlain ? html`<p class="quiet">${t("pin.plain")}</p>` : null);
 
   /** Two screens: choose, and the same again. */
   function NewPin({ title, name, onSet, onBack, aside }) {
@@ -126,7 +183,7 @@ export async function make(kit) {
     const [differs, setDiffers] = useState(false);
     const choosing = useTries(async (pin) => {
       setDiffers(false);
-      const problems = await call('pin', 'check_pin', [pin]);
+      const problems = await call("pin", "check_pin", [pin]);
       if (problems.length) throw Object.assign(new Error(), { problems });
       setFirst(pin);
     });
@@ -136,17 +193,20 @@ export async function make(kit) {
       return setFirst(null);
     });
     if (first === null) {
-      return html`<${PinPad} key="choose" title=${title} lead=${t('pin.choose', { name })} word=${t('pin.next')} onPin=${choosing.run} onBack=${onBack}
-        problem=${choosing.problem || (differs ? t('pin.differs') : '')} tries=${choosing.tries} isBusy=${choosing.isBusy} aside=${aside}><${Plain} /></${PinPad}>`;
+      return html`<${PinPad} key="choose" title=${title} lead=${t("pin.choose", { name })} word=${t("pin.next")} onPin=${choosing.run} onBack=${onBack}
+        problem=${choosing.problem || (differs ? t("pin.differs") : "")} tries=${choosing.tries} isBusy=${choosing.isBusy} aside=${aside}><${Plain} /></${PinPad}>`;
     }
-    return html`<${PinPad} key="again" title=${title} lead=${t('pin.again')} word=${t('pin.keep')} onPin=${again.run} onBack=${() => setFirst(null)}
+    return html`<${PinPad} key="again" title=${title} lead=${t("pin.again")} word=${t("pin.keep")} onPin=${again.run} onBack=${() => setFirst(null)}
       problem=${again.problem} tries=${again.tries} isBusy=${again.isBusy} aside=${aside} />`;
   }
 
   function useKnown() {
     const [isKnown, setKnown] = useState(false);
     useEffect(() => {
-      restorePins().then(() => setKnown(true), () => setKnown(true));
+      restorePins().then(
+        () => setKnown(true),
+        () => setKnown(true),
+      );
       freshenPins().catch(() => {});
     }, []);
     return isKnown && pins.value !== null;
@@ -162,23 +222,31 @@ export async function make(kit) {
     const [who] = useState(tapper());
     const isKnown = useKnown();
     const record = async (pin) => {
-      const event = await act(kind, { ...given, by: who.id, prove: (made) => prove(made, pin) }, said);
+      const event = await act(
+        kind,
+        { ...given, by: who.id, prove: (made) => prove(made, pin) },
+        said,
+      );
       if (event) onDone();
     };
     const entering = useTries(record);
     const wait = useWait(who.id, entering.tries);
-    const aside = asked === 'phone' ? html`<${Hurry} ...${props} />` : null;
-    const hint = aside ? html`<p class="quiet">${t('pin.hurry_detail', { name: me.value.person.name })}</p>` : null;
+    const aside = asked === "phone" ? html`<${Hurry} ...${props} />` : null;
+    const hint = aside
+      ? html`<p class="quiet">${t("pin.hurry_detail", { name: me.value.person.name })}</p>`
+      : null;
     const first = async (pin) => {
       await setPin(who.id, pin, null);
       await record(pin);
     };
-    if (!isKnown) return html`<${Nothing} title=${title} text=${t('pin.opening')} onBack=${onBack} aside=${aside} />`;
+    if (!isKnown)
+      return html`<${Nothing} title=${title} text=${t("pin.opening")} onBack=${onBack} aside=${aside} />`;
     if (pinOf(who.id)) {
-      return html`<${PinPad} title=${title} lead=${t('pin.enter', { name: who.name })} word=${doWord} onPin=${entering.run} onBack=${onBack}
+      return html`<${PinPad} title=${title} lead=${t("pin.enter", { name: who.name })} word=${doWord} onPin=${entering.run} onBack=${onBack}
         problem=${wait || entering.problem} isOff=${Boolean(wait)} tries=${entering.tries} isBusy=${entering.isBusy} aside=${aside}>${hint}<${Plain} /></${PinPad}>`;
     }
-    if (!maySet(who.id)) return html`<${Nothing} title=${title} text=${t('pin.not_here', { name: who.name })} onBack=${onBack} aside=${aside} />`;
+    if (!maySet(who.id))
+      return html`<${Nothing} title=${title} text=${t("pin.not_here", { name: who.name })} onBack=${onBack} aside=${aside} />`;
     return html`<${NewPin} title=${title} name=${who.name} onSet=${first} onBack=${onBack} aside=${aside} />`;
   }
 
@@ -200,14 +268,17 @@ export async function make(kit) {
       await setPin(who.id, pin, had ? before : null);
       setDone(true);
     };
-    const title = t('pin.of', { name: who.name });
-    if (isSet) return html`<${Nothing} title=${title} text=${t('pin.done')} onBack=${back} />`;
-    if (!isKnown) return html`<${Nothing} title=${title} text=${t('pin.opening')} onBack=${back} />`;
+    const title = t("pin.of", { name: who.name });
+    if (isSet)
+      return html`<${Nothing} title=${title} text=${t("pin.done")} onBack=${back} />`;
+    if (!isKnown)
+      return html`<${Nothing} title=${title} text=${t("pin.opening")} onBack=${back} />`;
     if (had && before === null) {
-      return html`<${PinPad} title=${title} lead=${t('pin.before', { name: who.name })} word=${t('pin.next')} onPin=${checking.run} onBack=${back}
-        problem=${wait || checking.problem} isOff=${Boolean(wait)} tries=${checking.tries} isBusy=${checking.isBusy}><p class="quiet">${t('pin.forgotten')}</p><${Plain} /></${PinPad}>`;
+      return html`<${PinPad} title=${title} lead=${t("pin.before", { name: who.name })} word=${t("pin.next")} onPin=${checking.run} onBack=${back}
+        problem=${wait || checking.problem} isOff=${Boolean(wait)} tries=${checking.tries} isBusy=${checking.isBusy}><p class="quiet">${t("pin.forgotten")}</p><${Plain} /></${PinPad}>`;
     }
-    if (!had && !maySet(who.id)) return html`<${Nothing} title=${title} text=${t('pin.not_here', { name: who.name })} onBack=${back} />`;
+    if (!had && !maySet(who.id))
+      return html`<${Nothing} title=${title} text=${t("pin.not_here", { name: who.name })} onBack=${back} />`;
     return html`<${NewPin} title=${title} name=${who.name} onSet=${keep} onBack=${back} />`;
   }
 

@@ -2,39 +2,56 @@
 // byte. Only where the browser has cryptography, which is on https and on the box
 // itself; elsewhere the server lends its own.
 
-const CURVE = { name: 'ECDSA', namedCurve: 'P-256' };
-const SIGNING = { name: 'ECDSA', hash: 'SHA-256' };
+const CURVE = { name: "ECDSA", namedCurve: "P-256" };
+const SIGNING = { name: "ECDSA", hash: "SHA-256" };
 const ROUNDS = 600000; // as server/seal.py says why
 const SALT_BYTES = 16;
 const NONCE_BYTES = 12;
 const SIGNED = [
-  'id', 'make', 'device', 'person', 'at_ms', 'entered_ms', 'off_ms', 'kind', 'v', 'ref', 'data',
+  "id",
+  "make",
+  "device",
+  "person",
+  "at_ms",
+  "entered_ms",
+  "off_ms",
+  "kind",
+  "v",
+  "ref",
+  "data",
 ];
-const SEALED = ['key', 'person', 'public', 'salt', 'rounds', 'wrapped'];
+const SEALED = ["key", "person", "public", "salt", "rounds", "wrapped"];
 
 const bytes = (text) => new TextEncoder().encode(text);
 
 function toText(raw) {
-  const letters = Array.from(new Uint8Array(raw), (one) => String.fromCharCode(one)).join('');
-  return btoa(letters).replace(/\+/g, '-').replace(/\//g, '_').replace(/=/g, '');
+  const letters = Array.from(new Uint8Array(raw), (one) =>
+    String.fromCharCode(one),
+  ).join("");
+  return btoa(letters).replace(/\+/g, "-").replace(/\//g, "_").replace(/=/g, "");
 }
 
 function fromText(text) {
-  const letters = atob(text.replace(/-/g, '+').replace(/_/g, '/'));
+  const letters = atob(text.replace(/-/g, "+").replace(/_/g, "/"));
   return Uint8Array.from(letters, (one) => one.charCodeAt(0));
 }
 
 /** The text of a JSON value that page and server write alike. */
 export function oneText(value) {
-  if (Array.isArray(value)) return `[${value.map(oneText).join(',')}]`;
-  if (value && typeof value === 'object') {
-    const rows = Object.keys(value).sort().map((name) => `${oneText(name)}:${oneText(value[name])}`);
-    return `{${rows.join(',')}}`;
+  if (Array.isArray(value)) return `[${value.map(oneText).join(",")}]`;
+  if (value && typeof value === "object") {
+    const rows = Object.keys(value)
+      .sort()
+      .map((name) => `${oneText(name)}:${oneText(value[name])}`);
+    return `{${rows.join(",")}}`;
   }
-  if (typeof value === 'number' && !Number.isInteger(value)) return value.toExponential();
+  if (typeof value === "number" && !Number.isInteger(value))
+    return value.toExponential();
   // Plain ASCII, as the server escapes it.
-  return JSON.stringify(value ?? null).replace(/[\u007f-\uffff]/g, (one) =>
-    '\\u' + one.charCodeAt(0).toString(16).padStart(4, '0'));
+  return JSON.stringify(value ?? null).replace(
+    /[\u007f-\uffff]/g,
+    (one) => "\\u" + one.charCodeAt(0).toString(16).padStart(4, "0"),
+  );
 }
 
 function signedText(what, content, names) {
@@ -44,18 +61,23 @@ function signedText(what, content, names) {
 
 /** What is signed of an entry: all that a person answers for. */
 export function actText(event) {
-  return signedText('act', event, SIGNED);
+  return signedText("act", event, SIGNED);
 }
 
 /** What is signed of a new key with the one before it. */
 export function sealedText(sealed) {
-  return signedText('pin', sealed, SEALED);
+  return signedText("pin", sealed, SEALED);
 }
 
 async function wrapper(pin, salt, rounds) {
-  const typed = await crypto.subtle.importKey('raw', bytes(pin), 'PBKDF2', false, ['deriveKey']);
-  const how = { name: 'PBKDF2', hash: 'SHA-256', salt, iterations: rounds };
-  return crypto.subtle.deriveKey(how, typed, { name: 'AES-GCM', length: 256 }, false, ['encrypt', 'decrypt']);
+  const typed = await crypto.subtle.importKey("raw", bytes(pin), "PBKDF2", false, [
+    "deriveKey",
+  ]);
+  const how = { name: "PBKDF2", hash: "SHA-256", salt, iterations: rounds };
+  return crypto.subtle.deriveKey(how, typed, { name: "AES-GCM", length: 256 }, false, [
+    "encrypt",
+    "decrypt",
+  ]);
 }
 
 // A wrapped key given out under another's name must not open.
@@ -69,17 +91,23 @@ const bound = (person, key) => bytes(`${person}/${key}`);
  * @returns {Promise<{key, person, public, salt, rounds, wrapped}>}
  */
 export async function newSealed(person, pin) {
-  const pair = await crypto.subtle.generateKey(CURVE, true, ['sign', 'verify']);
+  const pair = await crypto.subtle.generateKey(CURVE, true, ["sign", "verify"]);
   const key = crypto.randomUUID();
   const salt = crypto.getRandomValues(new Uint8Array(SALT_BYTES));
   const nonce = crypto.getRandomValues(new Uint8Array(NONCE_BYTES));
-  const how = { name: 'AES-GCM', iv: nonce, additionalData: bound(person, key) };
-  const plain = await crypto.subtle.exportKey('pkcs8', pair.privateKey);
-  const closed = new Uint8Array(await crypto.subtle.encrypt(how, await wrapper(pin, salt, ROUNDS), plain));
+  const how = { name: "AES-GCM", iv: nonce, additionalData: bound(person, key) };
+  const plain = await crypto.subtle.exportKey("pkcs8", pair.privateKey);
+  const closed = new Uint8Array(
+    await crypto.subtle.encrypt(how, await wrapper(pin, salt, ROUNDS), plain),
+  );
   const wrapped = new Uint8Array([...nonce, ...closed]);
   return {
-    key, person, public: toText(await crypto.subtle.exportKey('spki', pair.publicKey)),
-    salt: toText(salt), rounds: ROUNDS, wrapped: toText(wrapped),
+    key,
+    person,
+    public: toText(await crypto.subtle.exportKey("spki", pair.publicKey)),
+    salt: toText(salt),
+    rounds: ROUNDS,
+    wrapped: toText(wrapped),
   };
 }
 
@@ -93,7 +121,11 @@ export async function newSealed(person, pin) {
  */
 export async function sign(sealed, pin, text) {
   const raw = fromText(sealed.wrapped);
-  const how = { name: 'AES-GCM', iv: raw.slice(0, NONCE_BYTES), additionalData: bound(sealed.person, sealed.key) };
+  const how = {
+    name: "AES-GCM",
+    iv: raw.slice(0, NONCE_BYTES),
+    additionalData: bound(sealed.person, sealed.key),
+  };
   const opener = await wrapper(pin, fromText(sealed.salt), sealed.rounds);
   let plain;
   try {
@@ -101,7 +133,7 @@ export async function sign(sealed, pin, text) {
   } catch {
     return null;
   }
-  const key = await crypto.subtle.importKey('pkcs8', plain, CURVE, false, ['sign']);
+  const key = await crypto.subtle.importKey("pkcs8", plain, CURVE, false, ["sign"]);
   return toText(await crypto.subtle.sign(SIGNING, key, text));
 }
 

@@ -4,16 +4,29 @@ const SAID_MS = 60; // the view that follows an entry is there by then
 
 /** @param {object} kit what parts/later.js hands over */
 export function make(kit) {
-  const { buttonWords, effect, lastAct, own, signal, stepShown, stepTitle, t, view, voice } = kit;
+  const {
+    buttonWords,
+    effect,
+    lastAct,
+    own,
+    signal,
+    stepShown,
+    stepTitle,
+    t,
+    view,
+    voice,
+  } = kit;
   const speech = globalThis.speechSynthesis;
   const changes = signal(0);
-  let lastWords = '';
+  let lastWords = "";
 
   /** The phone's voice for the language of the screens, or null. */
   function voiceNow() {
     changes.value; // voices come in one after another
-    const wanted = (document.documentElement.lang || 'en').slice(0, 2).toLowerCase();
-    const mine = (speech?.getVoices() ?? []).filter((one) => one.lang.slice(0, 2).toLowerCase() === wanted);
+    const wanted = (document.documentElement.lang || "en").slice(0, 2).toLowerCase();
+    const mine = (speech?.getVoices() ?? []).filter(
+      (one) => one.lang.slice(0, 2).toLowerCase() === wanted,
+    );
     return mine.find((one) => one.localService) ?? mine[0] ?? null;
   }
 
@@ -22,7 +35,9 @@ export function make(kit) {
     const found = voiceNow();
     if (!found) return false;
     const words = new SpeechSynthesisUtterance(
-      text.replace(/−(?=\d)/g, t('voice.minus', { figure: '' })).replace(/[\u00a0\u202f]/g, ' '),
+      text
+        .replace(/−(?=\d)/g, t("voice.minus", { figure: "" }))
+        .replace(/[\u00a0\u202f]/g, " "),
     );
     words.voice = found;
     words.lang = found.lang;
@@ -33,10 +48,10 @@ export function make(kit) {
 
   function nextWords() {
     const step = view.value && stepShown(view.value);
-    if (!step) return '';
-    const isWaiting = (step.button?.act ?? 'none') === 'none';
+    if (!step) return "";
+    const isWaiting = (step.button?.act ?? "none") === "none";
     const what = isWaiting ? own(step.do?.[0]) || stepTitle(step) : buttonWords(step);
-    return t('voice.next', { what: what.replace(/\.$/, '') });
+    return t("voice.next", { what: what.replace(/\.$/, "") });
   }
 
   function sayEntry(said) {
@@ -51,7 +66,9 @@ export function make(kit) {
     heard = last.event.id;
     setTimeout(() => sayEntry(last.said), SAID_MS);
   });
-  speech?.addEventListener('voiceschanged', () => { changes.value += 1; });
+  speech?.addEventListener("voiceschanged", () => {
+    changes.value += 1;
+  });
 
   /** Say the last words again, or else what comes next. */
   function repeat() {

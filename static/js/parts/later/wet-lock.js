@@ -10,13 +10,35 @@ const ALERTS_SHOWN = 2;
  */
 export function make(kit) {
   const {
-    alarms, alarmText, alarmWhose, alertText, clock, Countdown, HoldBar, html, lastAct,
-    MainFigure, markOf, mayAs, own, ring, route, secondMs, silenceAlarm, StateMark,
-    stepShown, stepState, stepTitle, t, trouble, view, whoseOf,
+    alarms,
+    alarmText,
+    alarmWhose,
+    alertText,
+    clock,
+    Countdown,
+    HoldBar,
+    html,
+    lastAct,
+    MainFigure,
+    markOf,
+    mayAs,
+    own,
+    ring,
+    route,
+    secondMs,
+    silenceAlarm,
+    StateMark,
+    stepShown,
+    stepState,
+    stepTitle,
+    t,
+    trouble,
+    view,
+    whoseOf,
   } = kit;
 
   function topAlarm() {
-    return (alarms.value?.alarms ?? []).find((one) => one.state === 'unacknowledged');
+    return (alarms.value?.alarms ?? []).find((one) => one.state === "unacknowledged");
   }
 
   function Alarm({ alarm }) {
@@ -27,48 +49,68 @@ export function make(kit) {
         <p><b>${alarmText(alarm)}</b></p></div></section>`;
   }
 
-  const openMake = () => (route.value[0] === 'make' ? route.value[1] : null);
+  const openMake = () => (route.value[0] === "make" ? route.value[1] : null);
 
   // Everything that runs: the open make's steps and timers, then other makes'.
   function running(shown, step) {
-    const steps = (shown?.steps ?? []).filter((one) => one.status === 'running' && one.due_ms && one.key !== step?.key)
+    const steps = (shown?.steps ?? [])
+      .filter((one) => one.status === "running" && one.due_ms && one.key !== step?.key)
       .map((one) => ({ key: one.key, title: stepTitle(one), dueMs: one.due_ms }));
-    const timers = (shown?.timers ?? []).filter((one) => one.stopped_ms === null)
+    const timers = (shown?.timers ?? [])
+      .filter((one) => one.stopped_ms === null)
       .map((one) => ({ key: one.id, title: one.label, dueMs: one.due_ms }));
-    const others = (alarms.value?.deadlines ?? []).filter((one) => one.make !== shown?.make.id)
-      .map((one) => ({ key: one.id, title: `${one.title ? own(one.title) : one.numbers?.value ?? ''} · ${whoseOf({ id: one.make, name: one.make_name, vat: one.vat })}`, dueMs: one.due_ms }));
-    return [...[...steps, ...timers].sort((a, b) => a.dueMs - b.dueMs), ...others].slice(0, ROWS_SHOWN);
+    const others = (alarms.value?.deadlines ?? [])
+      .filter((one) => one.make !== shown?.make.id)
+      .map((one) => ({
+        key: one.id,
+        title: `${one.title ? own(one.title) : (one.numbers?.value ?? "")} · ${whoseOf({ id: one.make, name: one.make_name, vat: one.vat })}`,
+        dueMs: one.due_ms,
+      }));
+    return [
+      ...[...steps, ...timers].sort((a, b) => a.dueMs - b.dueMs),
+      ...others,
+    ].slice(0, ROWS_SHOWN);
   }
 
   function Shown() {
     const shown = view.value;
-    const isMake = route.value[0] === 'make' && shown?.make.id === route.value[1];
+    const isMake = route.value[0] === "make" && shown?.make.id === route.value[1];
     const step = isMake ? stepShown(shown) : null;
     const alarm = topAlarm();
-    const alerts = isMake ? shown.alerts.filter((one) => !one.acknowledged && one.id !== alarm?.matter) : [];
+    const alerts = isMake
+      ? shown.alerts.filter((one) => !one.acknowledged && one.id !== alarm?.matter)
+      : [];
     const last = lastAct.value;
     return html`<div class="lock-shown">
       ${alarm ? html`<${Alarm} alarm=${alarm} />` : null}
       ${trouble.value ? html`<p class="bar bar-act" role="alert">${trouble.value}</p>` : null}
-      ${step ? html`<div class="lock-step">
-        <p class="lock-title"><${StateMark} state=${stepState(step)} word=${t('step.' + step.status)} /> <b>${stepTitle(step)}</b> <b class="whose">${whoseOf(shown.make)}</b></p>
+      ${
+        step
+          ? html`<div class="lock-step">
+        <p class="lock-title"><${StateMark} state=${stepState(step)} word=${t("step." + step.status)} /> <b>${stepTitle(step)}</b> <b class="whose">${whoseOf(shown.make)}</b></p>
         <${MainFigure} step=${step} alerts=${shown.alerts} />
-        ${step.status === 'running' && step.due_ms && step.main?.kind !== 'countdown' ? html`<${Countdown} dueMs=${step.due_ms} />` : null}
-      </div>` : null}
-      ${running(shown, step).map((one) => html`<div class="lock-row" key=${one.key}>
-        <p class="lock-title">${one.title}</p><${Countdown} dueMs=${one.dueMs} /></div>`)}
+        ${step.status === "running" && step.due_ms && step.main?.kind !== "countdown" ? html`<${Countdown} dueMs=${step.due_ms} />` : null}
+      </div>`
+          : null
+      }
+      ${running(shown, step).map(
+        (one) => html`<div class="lock-row" key=${one.key}>
+        <p class="lock-title">${one.title}</p><${Countdown} dueMs=${one.dueMs} /></div>`,
+      )}
       ${alerts.slice(0, ALERTS_SHOWN).map((one) => html`<p class="lock-alert" key=${one.id}><${StateMark} state=${one.level} /> ${alertText(one, shown.steps)}</p>`)}
       ${last && secondMs.value < last.untilMs ? html`<p class="lock-said" role="status">${last.said}</p>` : null}
     </div>`;
   }
 
   function Locked({ onLeave }) {
-    const alarm = mayAs('helper') ? topAlarm() : null;
-    return html`<p class="lock-head"><b>${t('lock.title')}</b><span>${clock(secondMs.value)}</span></p>
+    const alarm = mayAs("helper") ? topAlarm() : null;
+    return html`<p class="lock-head"><b>${t("lock.title")}</b><span>${clock(secondMs.value)}</span></p>
       <${Shown} />
-      <div class="lock-foot">${alarm
-        ? html`<${HoldBar} key=${alarm.id} isFocused class="lock-hold" holdMs=${HOLD_MS} words=${t('lock.hold_alarm')} hint=${t('lock.hint_alarm')} onDone=${() => silenceAlarm(alarm)} />`
-        : html`<${HoldBar} key="leave" isFocused class="lock-hold" holdMs=${HOLD_MS} words=${t('lock.hold')} hint=${t('lock.hint')} onDone=${onLeave} />`}</div>`;
+      <div class="lock-foot">${
+        alarm
+          ? html`<${HoldBar} key=${alarm.id} isFocused class="lock-hold" holdMs=${HOLD_MS} words=${t("lock.hold_alarm")} hint=${t("lock.hint_alarm")} onDone=${() => silenceAlarm(alarm)} />`
+          : html`<${HoldBar} key="leave" isFocused class="lock-hold" holdMs=${HOLD_MS} words=${t("lock.hold")} hint=${t("lock.hint")} onDone=${onLeave} />`
+      }</div>`;
   }
 
   return { Locked };

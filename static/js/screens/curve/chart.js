@@ -1,36 +1,42 @@
 // One chart over time. The plotting library is asked for when a curve is first
 // looked at, so that no other screen waits for it.
 
-import { asRead, clock, day, number } from '../../format.js';
-import { inks, lookOf } from './looks.js';
-import { paintAcid, paintBands, paintMarks, paintNow, paintSteps } from './paint.js';
+import { asRead, clock, day, number } from "../../format.js";
+import { inks, lookOf } from "./looks.js";
+import { paintAcid, paintBands, paintMarks, paintNow, paintSteps } from "./paint.js";
 
 const DAY_MS = 86400000;
-const FONT = '20px system-ui, -apple-system, sans-serif';
+const FONT = "20px system-ui, -apple-system, sans-serif";
 
 let loading = null;
 
 function style() {
   return new Promise((resolve, reject) => {
-    const link = document.createElement('link');
-    link.rel = 'stylesheet';
-    link.href = '/lib/uplot.css';
+    const link = document.createElement("link");
+    link.rel = "stylesheet";
+    link.href = "/lib/uplot.css";
     link.onload = resolve;
-    link.onerror = () => reject(new Error('uplot.css'));
+    link.onerror = () => reject(new Error("uplot.css"));
     document.head.append(link);
   });
 }
 
 /** Load the plotting library; rejects when it is not on this phone. */
 export function loadPlot() {
-  loading ??= Promise.all([import('/lib/uplot.js'), style()]).then(([module]) => module.default);
-  loading.catch(() => { loading = null; });
+  loading ??= Promise.all([import("/lib/uplot.js"), style()]).then(
+    ([module]) => module.default,
+  );
+  loading.catch(() => {
+    loading = null;
+  });
   return loading;
 }
 
 // uPlot wants one list of times for all lines; a line has null where it has none.
 function columns(series) {
-  const times = [...new Set(series.flatMap((one) => one.points.map((point) => point.at_ms)))].sort((a, b) => a - b);
+  const times = [
+    ...new Set(series.flatMap((one) => one.points.map((point) => point.at_ms))),
+  ].sort((a, b) => a - b);
   const rows = series.map(({ points }) => {
     const at = new Map(points.map((point) => [point.at_ms, point.value]));
     return times.map((ms) => at.get(ms) ?? null);
@@ -40,37 +46,72 @@ function columns(series) {
 
 // Temperatures as the person reads them; the core's curve stays as it is.
 function asShown(curve) {
-  const shown = (one) => (one.quantity === 'ph' ? one : {
-    ...one, ...Object.fromEntries(['low', 'value', 'high'].filter((name) => name in one).map((name) => [name, asRead(one[name], 'C').value])),
-  });
-  const series = curve.series.map((one) => ({ ...one, points: one.points.map((point) => shown({ ...point, quantity: one.quantity })) }));
+  const shown = (one) =>
+    one.quantity === "ph"
+      ? one
+      : {
+          ...one,
+          ...Object.fromEntries(
+            ["low", "value", "high"]
+              .filter((name) => name in one)
+              .map((name) => [name, asRead(one[name], "C").value]),
+          ),
+        };
+  const series = curve.series.map((one) => ({
+    ...one,
+    points: one.points.map((point) => shown({ ...point, quantity: one.quantity })),
+  }));
   return { ...curve, series, bands: curve.bands.map(shown) };
 }
 
 /** The values that must be in sight between two instants. */
 function extent(curve, series, isAcid, [fromMs, toMs]) {
-  const values = series.flatMap((one) => one.points)
-    .filter((one) => one.at_ms >= fromMs && one.at_ms <= toMs).map((one) => one.value);
+  const values = series
+    .flatMap((one) => one.points)
+    .filter((one) => one.at_ms >= fromMs && one.at_ms <= toMs)
+    .map((one) => one.value);
   for (const band of curve.bands) {
-    if ((band.quantity === 'ph') === isAcid && band.begin_ms < toMs && band.end_ms > fromMs) {
+    if (
+      (band.quantity === "ph") === isAcid &&
+      band.begin_ms < toMs &&
+      band.end_ms > fromMs
+    ) {
       values.push(...[band.low, band.value, band.high].filter((one) => one !== null));
     }
   }
   if (isAcid && curve.acid) {
-    const inside = curve.acid.points.filter((one) => one.at_ms >= fromMs && one.at_ms <= toMs);
+    const inside = curve.acid.points.filter(
+      (one) => one.at_ms >= fromMs && one.at_ms <= toMs,
+    );
     values.push(...inside.flatMap((one) => [one.low_ph, one.high_ph]));
   }
-  if (!values.length) return isAcid ? [5, 7] : [0, 70].map((value) => asRead(value, 'C').value);
+  if (!values.length)
+    return isAcid ? [5, 7] : [0, 70].map((value) => asRead(value, "C").value);
   const [low, high] = [Math.min(...values), Math.max(...values)];
   const pad = Math.max((high - low) * 0.08, isAcid ? 0.1 : 2);
   return [low - pad, high + pad];
 }
 
 function axes(ink, isAcid, isLong) {
-  const common = { font: FONT, stroke: ink('--ink'), grid: { stroke: ink('--line-soft'), width: 1 }, ticks: { stroke: ink('--line') } };
+  const common = {
+    font: FONT,
+    stroke: ink("--ink"),
+    grid: { stroke: ink("--line-soft"), width: 1 },
+    ticks: { stroke: ink("--line") },
+  };
   return [
-    { ...common, space: isLong ? 130 : 84, size: 44, values: (u, splits) => splits.map((ms) => (isLong ? day(ms) : clock(ms))) },
-    { ...common, size: 64, space: 48, values: (u, splits) => splits.map((value) => number(value, isAcid ? 1 : 0)) },
+    {
+      ...common,
+      space: isLong ? 130 : 84,
+      size: 44,
+      values: (u, splits) => splits.map((ms) => (isLong ? day(ms) : clock(ms))),
+    },
+    {
+      ...common,
+      size: 64,
+      space: 48,
+      values: (u, splits) => splits.map((value) => number(value, isAcid ? 1 : 0)),
+    },
   ];
 }
 
@@ -85,44 +126,64 @@ function axes(ink, isAcid, isLong) {
 export function draw(Plot, root, { curve: kept, isAcid, span, height, nowMs }) {
   const ink = inks();
   const curve = asShown(kept);
-  const series = curve.series.filter((one) => (one.quantity === 'ph') === isAcid);
-  const data = series.length ? columns(series) : [[span[0], span[1]], [null, null]];
-  const bands = curve.bands.filter((one) => (one.quantity === 'ph') === isAcid);
+  const series = curve.series.filter((one) => (one.quantity === "ph") === isAcid);
+  const data = series.length
+    ? columns(series)
+    : [
+        [span[0], span[1]],
+        [null, null],
+      ];
+  const bands = curve.bands.filter((one) => (one.quantity === "ph") === isAcid);
   const lines = series.map(({ quantity }) => {
     const look = lookOf(quantity);
-    return { scale: 'y', stroke: ink(look.ink), width: 2, dash: look.dash, spanGaps: true, points: { show: false } };
+    return {
+      scale: "y",
+      stroke: ink(look.ink),
+      width: 2,
+      dash: look.dash,
+      spanGaps: true,
+      points: { show: false },
+    };
   });
-  const plot = new Plot({
-    width: Math.max(root.clientWidth, 200),
-    height,
-    ms: 1,
-    legend: { show: false },
-    cursor: { show: false },
-    padding: [10, span[1] - span[0] > 3 * DAY_MS ? 60 : 26, 0, 0],
-    scales: {
-      x: { time: true, range: () => span },
-      y: { range: () => extent(curve, series, isAcid, span) },
-    },
-    axes: axes(ink, isAcid, span[1] - span[0] > 3 * DAY_MS),
-    series: [{}, ...(lines.length ? lines : [{ scale: 'y', points: { show: false } }])],
-    hooks: {
-      drawClear: [
-        (u) => {
-          if (isAcid) paintAcid(u, curve.acid, ink);
-          paintBands(u, bands, ink);
-          paintSteps(u, curve.steps, ink, !isAcid);
-        },
+  const plot = new Plot(
+    {
+      width: Math.max(root.clientWidth, 200),
+      height,
+      ms: 1,
+      legend: { show: false },
+      cursor: { show: false },
+      padding: [10, span[1] - span[0] > 3 * DAY_MS ? 60 : 26, 0, 0],
+      scales: {
+        x: { time: true, range: () => span },
+        y: { range: () => extent(curve, series, isAcid, span) },
+      },
+      axes: axes(ink, isAcid, span[1] - span[0] > 3 * DAY_MS),
+      series: [
+        {},
+        ...(lines.length ? lines : [{ scale: "y", points: { show: false } }]),
       ],
-      draw: [
-        (u) => {
-          if (nowMs !== null) paintNow(u, nowMs, ink);
-          paintMarks(u, series, ink);
-        },
-      ],
+      hooks: {
+        drawClear: [
+          (u) => {
+            if (isAcid) paintAcid(u, curve.acid, ink);
+            paintBands(u, bands, ink);
+            paintSteps(u, curve.steps, ink, !isAcid);
+          },
+        ],
+        draw: [
+          (u) => {
+            if (nowMs !== null) paintNow(u, nowMs, ink);
+            paintMarks(u, series, ink);
+          },
+        ],
+      },
     },
-  }, data, root);
+    data,
+    root,
+  );
   const wider = new ResizeObserver(() => {
-    if (Math.abs(plot.width - root.clientWidth) > 1 && root.clientWidth) plot.setSize({ width: root.clientWidth, height });
+    if (Math.abs(plot.width - root.clientWidth) > 1 && root.clientWidth)
+      plot.setSize({ width: root.clientWidth, height });
   });
   wider.observe(root);
   return () => {

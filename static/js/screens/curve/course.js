@@ -1,21 +1,21 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Tap } from '../../parts/tap.js';
-import { clockDay, unitName, unitRead } from '../../format.js';
-import { t } from '../../messages/index.js';
-import { draw, loadPlot } from './chart.js';
-import { lookOf, markPath } from './looks.js';
-import { ReadingsTable, StepsTable } from './tables.js';
+import { useEffect, useRef, useState } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Tap } from "../../parts/tap.js";
+import { clockDay, unitName, unitRead } from "../../format.js";
+import { t } from "../../messages/index.js";
+import { draw, loadPlot } from "./chart.js";
+import { lookOf, markPath } from "./looks.js";
+import { ReadingsTable, StepsTable } from "./tables.js";
 
-const SPANS = ['hour', 'day', 'all'];
-const DARK = matchMedia('(prefers-color-scheme: dark)');
+const SPANS = ["hour", "day", "all"];
+const DARK = matchMedia("(prefers-color-scheme: dark)");
 
 function useDark() {
   const [isDark, setDark] = useState(DARK.matches);
   useEffect(() => {
     const look = () => setDark(DARK.matches);
-    DARK.addEventListener('change', look);
-    return () => DARK.removeEventListener('change', look);
+    DARK.addEventListener("change", look);
+    return () => DARK.removeEventListener("change", look);
   }, []);
   return isDark;
 }
@@ -28,13 +28,19 @@ function Chart({ curve, isAcid, span, height, nowMs, label }) {
     let takeAway = null;
     let isCurrent = true;
     loadPlot().then(
-      (Plot) => { if (isCurrent) takeAway = draw(Plot, root.current, { curve, isAcid, span, height, nowMs }); },
+      (Plot) => {
+        if (isCurrent)
+          takeAway = draw(Plot, root.current, { curve, isAcid, span, height, nowMs });
+      },
       () => isCurrent && setMissing(true),
     );
-    return () => { isCurrent = false; takeAway?.(); };
+    return () => {
+      isCurrent = false;
+      takeAway?.();
+    };
   }, [curve, span[0], span[1], height, isDark]);
-  if (isMissing) return html`<p class="is-bad" role="alert">${t('curve.no_chart')}</p>`;
-  return html`<div class="curve-chart" ref=${root} role="img" aria-label=${label} style=${{ minHeight: height + 'px' }}></div>`;
+  if (isMissing) return html`<p class="is-bad" role="alert">${t("curve.no_chart")}</p>`;
+  return html`<div class="curve-chart" ref=${root} role="img" aria-label=${label} style=${{ minHeight: height + "px" }}></div>`;
 }
 
 function Key({ series, isAcid, hasLine }) {
@@ -42,21 +48,25 @@ function Key({ series, isAcid, hasLine }) {
     ${series.map(({ quantity }) => {
       const look = lookOf(quantity);
       return html`<li key=${quantity}><svg viewBox="0 0 44 20" aria-hidden="true">
-        <path d="M0 10H44" class="curve-key-line" stroke=${`var(${look.ink})`} stroke-dasharray=${look.dash.join(' ')} />
-        <path d=${markPath(look.mark, 22, 10, 10)} fill=${look.mark === 'cross' ? 'none' : `var(${look.ink})`} stroke=${`var(${look.ink})`} stroke-width="2" /></svg>
-        ${t('quantity.' + quantity)}</li>`;
+        <path d="M0 10H44" class="curve-key-line" stroke=${`var(${look.ink})`} stroke-dasharray=${look.dash.join(" ")} />
+        <path d=${markPath(look.mark, 22, 10, 10)} fill=${look.mark === "cross" ? "none" : `var(${look.ink})`} stroke=${`var(${look.ink})`} stroke-width="2" /></svg>
+        ${t("quantity." + quantity)}</li>`;
     })}
-    <li><svg viewBox="0 0 44 20" aria-hidden="true"><path d="M0 3h44v14H0z" fill="var(--due-soft)" stroke="var(--due)" /></svg>${t(isAcid && hasLine ? 'curve.key_acid' : 'curve.key_band')}</li>
-    ${isAcid ? null : html`<li><svg viewBox="0 0 44 20" aria-hidden="true"><path d="M22 0v20" stroke="var(--line)" stroke-width="2" /></svg>${t('curve.key_step')}</li>
-      <li><svg viewBox="0 0 44 20" aria-hidden="true"><path d="M22 10v10" stroke="var(--line)" stroke-width="4" /></svg>${t('curve.key_plan')}</li>
-      <li><svg viewBox="0 0 44 20" aria-hidden="true"><path d="M22 0v20" stroke="var(--due)" stroke-width="3" /></svg>${t('curve.key_now')}</li>`}
+    <li><svg viewBox="0 0 44 20" aria-hidden="true"><path d="M0 3h44v14H0z" fill="var(--due-soft)" stroke="var(--due)" /></svg>${t(isAcid && hasLine ? "curve.key_acid" : "curve.key_band")}</li>
+    ${
+      isAcid
+        ? null
+        : html`<li><svg viewBox="0 0 44 20" aria-hidden="true"><path d="M22 0v20" stroke="var(--line)" stroke-width="2" /></svg>${t("curve.key_step")}</li>
+      <li><svg viewBox="0 0 44 20" aria-hidden="true"><path d="M22 10v10" stroke="var(--line)" stroke-width="4" /></svg>${t("curve.key_plan")}</li>
+      <li><svg viewBox="0 0 44 20" aria-hidden="true"><path d="M22 0v20" stroke="var(--due)" stroke-width="3" /></svg>${t("curve.key_now")}</li>`
+    }
   </ul>`;
 }
 
 function lastWords(curve, isAcid) {
-  const all = curve.series.filter((one) => (one.quantity === 'ph') === isAcid);
+  const all = curve.series.filter((one) => (one.quantity === "ph") === isAcid);
   const n = all.reduce((sum, one) => sum + one.points.length, 0);
-  return t(isAcid ? 'curve.acid_label' : 'curve.temperature_label', { n });
+  return t(isAcid ? "curve.acid_label" : "curve.temperature_label", { n });
 }
 
 /**
@@ -65,24 +75,31 @@ function lastWords(curve, isAcid) {
  * @param {object} props curve: the core's answer; isOver: nothing is expected any more
  */
 export function Course({ curve, isOver }) {
-  const [name, setName] = useState('day');
+  const [name, setName] = useState("day");
   const span = curve.spans[name];
   const nowMs = isOver ? null : curve.now_ms;
-  const of = (isAcid) => curve.series.filter((one) => (one.quantity === 'ph') === isAcid);
+  const of = (isAcid) =>
+    curve.series.filter((one) => (one.quantity === "ph") === isAcid);
   const hasAcid = Boolean(curve.acid) || of(true).length > 0;
   const height = innerHeight > 700 ? 300 : 240;
   return html`<div class="curve">
-    <div class="curve-spans" role="group" aria-label=${t('curve.span')}>${SPANS.map((one) => html`<${Tap} key=${one}
-      class=${'tab ' + (one === name ? 'is-chosen' : '')} pressed=${one === name} onTap=${() => setName(one)}>${t('curve.' + one)}</${Tap}>`)}</div>
-    <p class="quiet">${t('curve.from_to', { from: clockDay(span[0], curve.now_ms), to: clockDay(span[1], curve.now_ms) })}</p>
+    <div class="curve-spans" role="group" aria-label=${t("curve.span")}>${SPANS.map(
+      (one) => html`<${Tap} key=${one}
+      class=${"tab " + (one === name ? "is-chosen" : "")} pressed=${one === name} onTap=${() => setName(one)}>${t("curve." + one)}</${Tap}>`,
+    )}</div>
+    <p class="quiet">${t("curve.from_to", { from: clockDay(span[0], curve.now_ms), to: clockDay(span[1], curve.now_ms) })}</p>
     <div class="columns curve-columns"><div class="column">
-      <h2>${t('curve.temperature', { unit: unitName(unitRead('C')) })}</h2>
+      <h2>${t("curve.temperature", { unit: unitName(unitRead("C")) })}</h2>
       <${Chart} curve=${curve} isAcid=${false} span=${span} height=${height} nowMs=${nowMs} label=${lastWords(curve, false)} />
       <${Key} series=${of(false)} isAcid=${false} />
-      ${hasAcid ? html`<h2>${t('curve.acid')}</h2>
+      ${
+        hasAcid
+          ? html`<h2>${t("curve.acid")}</h2>
         <${Chart} curve=${curve} isAcid=${true} span=${span} height=${height} nowMs=${nowMs} label=${lastWords(curve, true)} />
         <${Key} series=${of(true)} isAcid=${true} hasLine=${Boolean(curve.acid)} />
-        ${curve.acid && !curve.acid.is_real ? html`<p class="quiet">${t('curve.acid_expected')}</p>` : null}` : null}
+        ${curve.acid && !curve.acid.is_real ? html`<p class="quiet">${t("curve.acid_expected")}</p>` : null}`
+          : null
+      }
     </div><div class="column">
       <${ReadingsTable} curve=${curve} span=${span} />
       <${StepsTable} curve=${curve} />

@@ -1,28 +1,32 @@
-import { useEffect, useState } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Sheet } from '../../parts/sheet.js';
-import { whyOf } from '../../parts/acts.js';
-import { call, core, get, nowMs } from '../../parts/source.js';
-import { t } from '../../messages/index.js';
-import { Course } from './course.js';
+import { useEffect, useState } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Sheet } from "../../parts/sheet.js";
+import { whyOf } from "../../parts/acts.js";
+import { call, core, get, nowMs } from "../../parts/source.js";
+import { t } from "../../messages/index.js";
+import { Course } from "./course.js";
 
 // A phone lets go of finished makes after a while; the server keeps them all.
 async function ask(make) {
-  const mine = await call('desk', 'curve', [make, nowMs()], { desk: true }).catch(() => null);
+  const mine = await call("desk", "curve", [make, nowMs()], { desk: true }).catch(
+    () => null,
+  );
   return mine ?? get(`/makes/${make}/curve`);
 }
 
 function useCurve(make, changedMs) {
-  const [found, setFound] = useState({ curve: null, problem: '' });
-  const isStarting = core.value === 'starting';
+  const [found, setFound] = useState({ curve: null, problem: "" });
+  const isStarting = core.value === "starting";
   useEffect(() => {
     if (isStarting) return undefined; // until it has its entries it knows no make
     let isCurrent = true;
     ask(make).then(
-      (curve) => isCurrent && setFound({ curve, problem: '' }),
+      (curve) => isCurrent && setFound({ curve, problem: "" }),
       (failure) => isCurrent && setFound({ curve: null, problem: whyOf(failure) }),
     );
-    return () => { isCurrent = false; };
+    return () => {
+      isCurrent = false;
+    };
   }, [make, changedMs, isStarting]);
   return found;
 }
@@ -30,10 +34,10 @@ function useCurve(make, changedMs) {
 /** Temperature and acid of a make against its recipe. */
 export function CurveScreen({ make, view, onBack }) {
   const { curve, problem } = useCurve(make, view.now_ms);
-  const isOver = view.make.state === 'closed' || view.make.state === 'abandoned';
-  return html`<${Sheet} title=${t('curve.title')} onBack=${onBack}>
-    <p class="quiet">${view.make.name} · ${t('make.batch', { batch: view.make.batch })}</p>
+  const isOver = view.make.state === "closed" || view.make.state === "abandoned";
+  return html`<${Sheet} title=${t("curve.title")} onBack=${onBack}>
+    <p class="quiet">${view.make.name} · ${t("make.batch", { batch: view.make.batch })}</p>
     ${problem ? html`<p class="is-bad" role="alert">${problem}</p>` : null}
-    ${curve ? html`<${Course} curve=${curve} isOver=${isOver} />` : problem ? null : html`<p class="lead">${t('curve.loading')}</p>`}
+    ${curve ? html`<${Course} curve=${curve} isOver=${isOver} />` : problem ? null : html`<p class="lead">${t("curve.loading")}</p>`}
   </${Sheet}>`;
 }

@@ -1,6 +1,6 @@
 // What is painted on a chart besides its lines: bands, boundaries, marks and now.
 
-import { lookOf, markPath } from './looks.js';
+import { lookOf, markPath } from "./looks.js";
 
 const LABEL_GAP = 30; // between two numbers of steps, else they run together
 const EDGE = 10; // depth of the shade beside a limit that has no other side
@@ -23,15 +23,18 @@ function line(ctx, fromX, fromY, toX, toY) {
 }
 
 function paintBand(u, ctx, band, ink) {
-  const x = (ms) => u.valToPos(ms, 'x', true);
-  const y = (value) => u.valToPos(value, 'y', true);
+  const x = (ms) => u.valToPos(ms, "x", true);
+  const y = (value) => u.valToPos(value, "y", true);
   const px = devicePixelRatio;
-  const [left, right] = [x(band.begin_ms), Math.max(x(band.end_ms), x(band.begin_ms) + 2)];
+  const [left, right] = [
+    x(band.begin_ms),
+    Math.max(x(band.end_ms), x(band.begin_ms) + 2),
+  ];
   const top = band.high === null ? y(band.low) - EDGE * px : y(band.high);
   const bottom = band.low === null ? y(band.high) + EDGE * px : y(band.low);
-  ctx.fillStyle = ink('--due-soft');
+  ctx.fillStyle = ink("--due-soft");
   ctx.fillRect(left, top, right - left, bottom - top);
-  ctx.strokeStyle = ink('--due');
+  ctx.strokeStyle = ink("--due");
   ctx.lineWidth = px;
   ctx.setLineDash(band.is_real ? [] : [4 * px, 4 * px]);
   if (band.high !== null) line(ctx, left, y(band.high), right, y(band.high));
@@ -48,21 +51,21 @@ export function paintAcid(u, acid, ink) {
   if (!acid) return;
   const px = devicePixelRatio;
   const points = acid.points.map((one) => ({
-    x: u.valToPos(one.at_ms, 'x', true),
-    y: u.valToPos(one.ph, 'y', true),
-    low: u.valToPos(one.low_ph, 'y', true),
-    high: u.valToPos(one.high_ph, 'y', true),
+    x: u.valToPos(one.at_ms, "x", true),
+    y: u.valToPos(one.ph, "y", true),
+    low: u.valToPos(one.low_ph, "y", true),
+    high: u.valToPos(one.high_ph, "y", true),
   }));
   clipped(u, (ctx) => {
     ctx.beginPath();
     points.forEach((one) => ctx.lineTo(one.x, one.high));
     [...points].reverse().forEach((one) => ctx.lineTo(one.x, one.low));
     ctx.closePath();
-    ctx.fillStyle = ink('--due-soft');
+    ctx.fillStyle = ink("--due-soft");
     ctx.fill();
     ctx.beginPath();
     points.forEach((one) => ctx.lineTo(one.x, one.y));
-    ctx.strokeStyle = ink('--due');
+    ctx.strokeStyle = ink("--due");
     ctx.lineWidth = 2 * px;
     ctx.setLineDash(acid.is_real ? [] : [6 * px, 5 * px]);
     ctx.stroke();
@@ -75,23 +78,23 @@ export function paintSteps(u, steps, ink, isNumbered) {
   clipped(u, (ctx, bbox) => {
     const foot = bbox.top + bbox.height;
     ctx.font = `${16 * px}px system-ui, sans-serif`;
-    ctx.textBaseline = 'top';
+    ctx.textBaseline = "top";
     let lastX = -Infinity;
     steps.forEach((step, place) => {
-      if (step.status === 'skipped') return;
-      const planned = u.valToPos(step.planned_begin_ms, 'x', true);
-      ctx.strokeStyle = ink('--line');
+      if (step.status === "skipped") return;
+      const planned = u.valToPos(step.planned_begin_ms, "x", true);
+      ctx.strokeStyle = ink("--line");
       ctx.lineWidth = 2 * px;
       ctx.setLineDash([]);
       line(ctx, planned, foot - 12 * px, planned, foot);
-      const x = u.valToPos(step.begin_ms, 'x', true);
-      const isReal = step.status === 'running' || step.status === 'ended';
-      ctx.strokeStyle = ink(isReal ? '--line' : '--line-soft');
+      const x = u.valToPos(step.begin_ms, "x", true);
+      const isReal = step.status === "running" || step.status === "ended";
+      ctx.strokeStyle = ink(isReal ? "--line" : "--line-soft");
       ctx.lineWidth = px;
       ctx.setLineDash(isReal ? [] : [5 * px, 5 * px]);
       line(ctx, x, bbox.top, x, foot);
       if (isNumbered && x >= bbox.left && x - lastX >= LABEL_GAP * px) {
-        ctx.fillStyle = ink('--ink-soft');
+        ctx.fillStyle = ink("--ink-soft");
         ctx.fillText(String(place + 1), x + 4 * px, bbox.top + 3 * px);
         lastX = x;
       }
@@ -102,34 +105,40 @@ export function paintSteps(u, steps, ink, isNumbered) {
 /** The readings themselves; what is out of its band is ringed. */
 export function paintMarks(u, series, ink) {
   const px = devicePixelRatio;
-  clipped(u, (ctx) => series.forEach(({ quantity, points }) => {
-    const look = lookOf(quantity);
-    ctx.setLineDash([]);
-    for (const point of points) {
-      const x = u.valToPos(point.at_ms, 'x', true);
-      const y = u.valToPos(point.value, 'y', true);
-      if (point.verdict === 'below' || point.verdict === 'above') {
-        ctx.fillStyle = ink('--check');
-        ctx.strokeStyle = ink('--ink');
-        ctx.lineWidth = 2 * px;
-        const ring = new Path2D(markPath('disc', x, y, 20 * px));
-        ctx.fill(ring);
-        ctx.stroke(ring);
+  clipped(u, (ctx) =>
+    series.forEach(({ quantity, points }) => {
+      const look = lookOf(quantity);
+      ctx.setLineDash([]);
+      for (const point of points) {
+        const x = u.valToPos(point.at_ms, "x", true);
+        const y = u.valToPos(point.value, "y", true);
+        if (point.verdict === "below" || point.verdict === "above") {
+          ctx.fillStyle = ink("--check");
+          ctx.strokeStyle = ink("--ink");
+          ctx.lineWidth = 2 * px;
+          const ring = new Path2D(markPath("disc", x, y, 20 * px));
+          ctx.fill(ring);
+          ctx.stroke(ring);
+        }
+        const mark = new Path2D(markPath(look.mark, x, y, 9 * px));
+        ctx.strokeStyle = ctx.fillStyle = ink(
+          point.verdict === "below" || point.verdict === "above"
+            ? "--check-ink"
+            : look.ink,
+        );
+        ctx.lineWidth = 2.5 * px;
+        if (look.mark === "cross") ctx.stroke(mark);
+        else ctx.fill(mark);
       }
-      const mark = new Path2D(markPath(look.mark, x, y, 9 * px));
-      ctx.strokeStyle = ctx.fillStyle = ink(point.verdict === 'below' || point.verdict === 'above' ? '--check-ink' : look.ink);
-      ctx.lineWidth = 2.5 * px;
-      if (look.mark === 'cross') ctx.stroke(mark);
-      else ctx.fill(mark);
-    }
-  }));
+    }),
+  );
 }
 
 /** Now, where it lies in sight. */
 export function paintNow(u, nowMs, ink) {
   clipped(u, (ctx, bbox) => {
-    const x = u.valToPos(nowMs, 'x', true);
-    ctx.strokeStyle = ink('--due');
+    const x = u.valToPos(nowMs, "x", true);
+    ctx.strokeStyle = ink("--due");
     ctx.lineWidth = 3 * devicePixelRatio;
     ctx.setLineDash([]);
     line(ctx, x, bbox.top, x, bbox.top + bbox.height);

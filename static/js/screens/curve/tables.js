@@ -1,13 +1,13 @@
 // The same in words, for a screen reader, a print, and a chart that is too small.
 
-import { html } from '../../parts/html.js';
-import { band, clock, clockSpan, day, quantity } from '../../format.js';
-import { stepTitle } from '../../parts/step-title.js';
-import { t, tFirst, words } from '../../messages/index.js';
+import { html } from "../../parts/html.js";
+import { band, clock, clockSpan, day, quantity } from "../../format.js";
+import { stepTitle } from "../../parts/step-title.js";
+import { t, tFirst, words } from "../../messages/index.js";
 
 function titleOf(curve, key) {
   const step = curve.steps.find((one) => one.key === key);
-  if (!step) return key ? words(key) : '';
+  if (!step) return key ? words(key) : "";
   return stepTitle(step);
 }
 
@@ -26,29 +26,39 @@ export function ReadingsTable({ curve, span: [fromMs, toMs] }) {
     .flatMap((one) => one.points.map((point) => ({ ...point, quantity: one.quantity })))
     .filter((one) => one.at_ms >= fromMs && one.at_ms <= toMs)
     .sort((a, b) => a.at_ms - b.at_ms);
-  if (!rows.length) return html`<p class="lead">${t('curve.no_readings')}</p>`;
-  return html`<table class="curve-table readings-table"><caption>${t('curve.readings')}</caption>
-    <thead><tr><th scope="col">${t('curve.time')}</th><th scope="col">${t('curve.what')}</th>
-      <th scope="col">${t('curve.value')}</th><th scope="col">${t('curve.wanted')}</th></tr></thead>
-    ${byDay(rows).map((of) => html`<tbody key=${of[0].at_ms}>
+  if (!rows.length) return html`<p class="lead">${t("curve.no_readings")}</p>`;
+  return html`<table class="curve-table readings-table"><caption>${t("curve.readings")}</caption>
+    <thead><tr><th scope="col">${t("curve.time")}</th><th scope="col">${t("curve.what")}</th>
+      <th scope="col">${t("curve.value")}</th><th scope="col">${t("curve.wanted")}</th></tr></thead>
+    ${byDay(rows).map(
+      (of) => html`<tbody key=${of[0].at_ms}>
       <tr><th scope="rowgroup" colspan="4" class="curve-day">${day(of[0].at_ms)}</th></tr>
-      ${of.map((row) => html`<tr key=${row.id}>
+      ${of.map(
+        (row) => html`<tr key=${row.id}>
         <td>${clock(row.at_ms)}</td>
-        <td>${tFirst(['curve.short_' + row.quantity, 'quantity.' + row.quantity])}<span class="row-detail">${titleOf(curve, row.step)}</span></td>
+        <td>${tFirst(["curve.short_" + row.quantity, "quantity." + row.quantity])}<span class="row-detail">${titleOf(curve, row.step)}</span></td>
         <td>${quantity(row.quantity, row.value)}</td>
-        <td>${row.verdict ? html`${band(row.quantity, row.low, row.high)}
-          <span class=${row.verdict === 'in_band' ? 'row-detail' : 'curve-off'}>${t('verdict.' + row.verdict)}</span>` : '–'}</td>
-      </tr>`)}</tbody>`)}</table>`;
+        <td>${
+          row.verdict
+            ? html`${band(row.quantity, row.low, row.high)}
+          <span class=${row.verdict === "in_band" ? "row-detail" : "curve-off"}>${t("verdict." + row.verdict)}</span>`
+            : "–"
+        }</td>
+      </tr>`,
+      )}</tbody>`,
+    )}</table>`;
 }
 
 /** Each step's number in the chart, its plan, and when it ran or is expected to. */
 export function StepsTable({ curve }) {
-  return html`<table class="curve-table"><caption>${t('curve.steps')}</caption>
-    <thead><tr><th scope="col">${t('curve.step')}</th><th scope="col">${t('curve.planned')}</th><th scope="col">${t('curve.really')}</th></tr></thead>
-    <tbody>${curve.steps.map((step, place) => html`<tr key=${step.key}>
+  return html`<table class="curve-table"><caption>${t("curve.steps")}</caption>
+    <thead><tr><th scope="col">${t("curve.step")}</th><th scope="col">${t("curve.planned")}</th><th scope="col">${t("curve.really")}</th></tr></thead>
+    <tbody>${curve.steps.map(
+      (step, place) => html`<tr key=${step.key}>
       <td>${place + 1}. ${titleOf(curve, step.key)}</td>
       <td>${clockSpan(step.planned_begin_ms, step.planned_end_ms, curve.now_ms)}</td>
-      <td>${step.status === 'skipped' ? t('step.skipped') : clockSpan(step.begin_ms, step.end_ms, curve.now_ms)}
-        <span class="row-detail">${t('curve.is_' + step.status)}</span></td>
-    </tr>`)}</tbody></table>`;
+      <td>${step.status === "skipped" ? t("step.skipped") : clockSpan(step.begin_ms, step.end_ms, curve.now_ms)}
+        <span class="row-detail">${t("curve.is_" + step.status)}</span></td>
+    </tr>`,
+    )}</tbody></table>`;
 }

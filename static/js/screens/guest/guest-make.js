@@ -1,32 +1,45 @@
-import { html } from '../../parts/html.js';
-import { alertText } from '../../parts/alert-line.js';
-import { StateMark } from '../../parts/state-mark.js';
-import { clock, day, span } from '../../format.js';
-import { own, t, tFirst, whyWords } from '../../messages/index.js';
-import { Course } from '../curve/course.js';
-import { lineText, setText } from '../record/line-text.js';
+import { html } from "../../parts/html.js";
+import { alertText } from "../../parts/alert-line.js";
+import { StateMark } from "../../parts/state-mark.js";
+import { clock, day, span } from "../../format.js";
+import { own, t, tFirst, whyWords } from "../../messages/index.js";
+import { Course } from "../curve/course.js";
+import { lineText, setText } from "../record/line-text.js";
 
 function roleOf(key) {
-  return tFirst(['role.' + key, 'guest.no_role']);
+  return tFirst(["role." + key, "guest.no_role"]);
 }
 
 function Line({ line, steps }) {
   const marks = [
-    ...line.corrections.map((one) => t('record.corrected', { what: setText(one, line), why: whyWords(one.why), name: roleOf(one.by), at: clock(one.at_ms) })),
-    line.struck ? t('record.struck', { why: whyWords(line.struck.why), name: roleOf(line.struck.by), at: clock(line.struck.at_ms) }) : null,
-    line.late_entry_s ? t('record.late_entry', { by: span(line.late_entry_s) }) : null,
-    line.clock_off_s ? t('record.clock_off', { by: span(line.clock_off_s) }) : null,
+    ...line.corrections.map((one) =>
+      t("record.corrected", {
+        what: setText(one, line),
+        why: whyWords(one.why),
+        name: roleOf(one.by),
+        at: clock(one.at_ms),
+      }),
+    ),
+    line.struck
+      ? t("record.struck", {
+          why: whyWords(line.struck.why),
+          name: roleOf(line.struck.by),
+          at: clock(line.struck.at_ms),
+        })
+      : null,
+    line.late_entry_s ? t("record.late_entry", { by: span(line.late_entry_s) }) : null,
+    line.clock_off_s ? t("record.clock_off", { by: span(line.clock_off_s) }) : null,
   ].filter(Boolean);
   return html`<tr><td>${clock(line.at_ms)}</td>
-    <td><span class=${line.struck ? 'struck' : ''}>${lineText(line, steps)}</span>
+    <td><span class=${line.struck ? "struck" : ""}>${lineText(line, steps)}</span>
       ${marks.map((text) => html`<span class="row-detail" key=${text}>${text}</span>`)}</td>
     <td>${roleOf(line.by)}</td></tr>`;
 }
 
 function Record({ record, steps }) {
   const days = [...new Set(record.map((line) => new Date(line.at_ms).toDateString()))];
-  return html`<table class="curve-table guest-record"><caption>${t('record.title')}</caption>
-    <thead><tr><th scope="col">${t('curve.time')}</th><th scope="col">${t('guest.entry')}</th><th scope="col">${t('guest.by')}</th></tr></thead>
+  return html`<table class="curve-table guest-record"><caption>${t("record.title")}</caption>
+    <thead><tr><th scope="col">${t("curve.time")}</th><th scope="col">${t("guest.entry")}</th><th scope="col">${t("guest.by")}</th></tr></thead>
     ${days.map((name) => {
       const of = record.filter((line) => new Date(line.at_ms).toDateString() === name);
       return html`<tbody key=${name}><tr><th scope="rowgroup" colspan="3" class="curve-day">${day(of[0].at_ms)}</th></tr>
@@ -37,11 +50,11 @@ function Record({ record, steps }) {
 /** One make for a guest: how it stands, its curve, and the whole record. */
 export function GuestMake({ view, record, curve }) {
   const { make, steps } = view;
-  const isOver = make.state === 'closed' || make.state === 'abandoned';
+  const isOver = make.state === "closed" || make.state === "abandoned";
   return html`
     <h1>${make.name}</h1>
-    ${make.practice ? html`<p class="lead"><span class="practice">${t('practice.record')}</span></p>` : null}
-    <p>${own(make.recipe_title)} · ${t('make.batch', { batch: make.batch })} · ${t('make_state.short_' + make.state)}</p>
+    ${make.practice ? html`<p class="lead"><span class="practice">${t("practice.record")}</span></p>` : null}
+    <p>${own(make.recipe_title)} · ${t("make.batch", { batch: make.batch })} · ${t("make_state.short_" + make.state)}</p>
     ${view.alerts.map((one) => html`<p key=${one.id}><${StateMark} state=${one.level} /> ${alertText(one, steps)}</p>`)}
     <${Course} curve=${curve} isOver=${isOver} />
     <${Record} record=${record} steps=${steps} />`;

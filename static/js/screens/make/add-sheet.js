@@ -1,23 +1,32 @@
-import { useState } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Keypad } from '../../parts/keypad.js';
-import { Tap } from '../../parts/tap.js';
-import { TextField } from '../../parts/text-field.js';
-import { act, readField } from '../../parts/acts.js';
-import { amount, amountBand, amountTyped, asRead, unitName, unitRead } from '../../format.js';
-import { own, t } from '../../messages/index.js';
+import { useState } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Keypad } from "../../parts/keypad.js";
+import { Tap } from "../../parts/tap.js";
+import { TextField } from "../../parts/text-field.js";
+import { act, readField } from "../../parts/acts.js";
+import {
+  amount,
+  amountBand,
+  amountTyped,
+  asRead,
+  unitName,
+  unitRead,
+} from "../../format.js";
+import { own, t } from "../../messages/index.js";
 
 // A lot in use is asked for once and offered again, so that it is not typed
 // with wet hands at every make.
 function lastLot(ingredient) {
-  return JSON.parse(localStorage.getItem('lot:' + ingredient) ?? '{"lot":"","use_by":""}');
+  return JSON.parse(
+    localStorage.getItem("lot:" + ingredient) ?? '{"lot":"","use_by":""}',
+  );
 }
 
 function LotFields({ lot, useBy, setLot, setUseBy, onDone }) {
   return html`<div class="lot-form">
-    <${TextField} label=${t('add.lot')} value=${lot} onInput=${setLot} longest=${40} />
-    <${TextField} label=${t('add.use_by')} type="date" value=${useBy} onInput=${setUseBy} longest=${10} />
-    <${Tap} class="second" onTap=${onDone}>${t('word.done')}</${Tap}>
+    <${TextField} label=${t("add.lot")} value=${lot} onInput=${setLot} longest=${40} />
+    <${TextField} label=${t("add.use_by")} type="date" value=${useBy} onInput=${setUseBy} longest=${10} />
+    <${Tap} class="second" onTap=${onDone}>${t("word.done")}</${Tap}>
   </div>`;
 }
 
@@ -27,7 +36,7 @@ export function AddSheet({ make, step, add, onBack }) {
   const [lot, setLot] = useState(known.lot);
   const [useBy, setUseBy] = useState(known.use_by);
   const [isEditing, setEditing] = useState(false);
-  const unit = add.planned?.unit ?? add.added[0]?.unit ?? 'g';
+  const unit = add.planned?.unit ?? add.added[0]?.unit ?? "g";
   const [typedIn] = useState(unitRead(unit)); // the entry keeps the plan's own
   const planned = add.planned?.value ?? null;
   const shown = asRead(planned, unit).value;
@@ -37,24 +46,31 @@ export function AddSheet({ make, step, add, onBack }) {
     if (planned !== null) data.planned = planned;
     if (lot.trim()) data.lot = lot.trim();
     if (useBy) data.use_by = useBy;
-    const said = t('said.added', { what: own(add.title), amount: amount(value, unit) });
-    const event = await act('ingredient_added', { make, data }, said);
+    const said = t("said.added", { what: own(add.title), amount: amount(value, unit) });
+    const event = await act("ingredient_added", { make, data }, said);
     if (!event) return false;
-    localStorage.setItem('lot:' + add.ingredient, JSON.stringify({ lot: lot.trim(), use_by: useBy }));
+    localStorage.setItem(
+      "lot:" + add.ingredient,
+      JSON.stringify({ lot: lot.trim(), use_by: useBy }),
+    );
     onBack();
     return true;
   };
-  const lotWords = lot ? t('add.lot_known', { lot, use_by: useBy || '–' }) : t('add.no_lot');
+  const lotWords = lot
+    ? t("add.lot_known", { lot, use_by: useBy || "–" })
+    : t("add.no_lot");
   return html`<div class="sheet">
-    ${isEditing
-      ? html`<div class="scroll"><${LotFields} lot=${lot} useBy=${useBy} setLot=${setLot} setUseBy=${setUseBy} onDone=${() => setEditing(false)} /></div>`
-      : html`<${Keypad} onBack=${onBack} title=${own(add.title)} unit=${unitName(typedIn)} decimals=${decimals}
+    ${
+      isEditing
+        ? html`<div class="scroll"><${LotFields} lot=${lot} useBy=${useBy} setLot=${setLot} setUseBy=${setUseBy} onDone=${() => setEditing(false)} /></div>`
+        : html`<${Keypad} onBack=${onBack} title=${own(add.title)} unit=${unitName(typedIn)} decimals=${decimals}
           start=${amountTyped(planned, unit, decimals)}
-          hint=${planned === null ? t('add.no_plan') : t('add.plan', { amount: amount(planned, unit), band: amountBand(add.planned.low, add.planned.high, unit) })}
+          hint=${planned === null ? t("add.no_plan") : t("add.plan", { amount: amount(planned, unit), band: amountBand(add.planned.low, add.planned.high, unit) })}
           last=${add.added.length ? { typed: amountTyped(add.added[0].amount, unit, decimals), text: amount(add.added[0].amount, unit) } : null}
-          read=${(typed) => readField('ingredient_added', 'amount', typed, { unit: typedIn, kept: unit })}
-          save=${save} saveWord=${t('add.save')}>
-          <${Tap} class="row" onTap=${() => setEditing(true)}><span class="row-main">${lotWords}</span><span class="row-side">${t('word.change')}</span></${Tap}>
-        </${Keypad}>`}
+          read=${(typed) => readField("ingredient_added", "amount", typed, { unit: typedIn, kept: unit })}
+          save=${save} saveWord=${t("add.save")}>
+          <${Tap} class="row" onTap=${() => setEditing(true)}><span class="row-main">${lotWords}</span><span class="row-side">${t("word.change")}</span></${Tap}>
+        </${Keypad}>`
+    }
   </div>`;
 }

@@ -1,48 +1,64 @@
-import { useState } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Choices, Sheet } from '../../parts/sheet.js';
-import { Tap } from '../../parts/tap.js';
-import { act } from '../../parts/acts.js';
-import { nameOf } from '../../parts/people-names.js';
-import { clock, plain, span } from '../../format.js';
-import { t, tFirst } from '../../messages/index.js';
+import { useState } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Choices, Sheet } from "../../parts/sheet.js";
+import { Tap } from "../../parts/tap.js";
+import { act } from "../../parts/acts.js";
+import { nameOf } from "../../parts/people-names.js";
+import { clock, plain, span } from "../../format.js";
+import { t, tFirst } from "../../messages/index.js";
 
 /** What the set has shown so far: rennet in, flocculation, when to cut. */
 export function FlocFacts({ floc }) {
   if (!floc) return null;
   const rows = [
-    floc.added_ms ? [t('floc.rennet'), clock(floc.added_ms)] : null,
-    floc.floc_ms ? [t('floc.seen'), `${clock(floc.floc_ms)} (${span(floc.floc_s)})`] : null,
-    floc.cut_ms ? [t('floc.cut', { factor: plain(floc.factor) }), clock(floc.cut_ms)] : null,
-    floc.low_ms && floc.high_ms ? [t('floc.window'), `${clock(floc.low_ms)} – ${clock(floc.high_ms)}`] : null,
+    floc.added_ms ? [t("floc.rennet"), clock(floc.added_ms)] : null,
+    floc.floc_ms
+      ? [t("floc.seen"), `${clock(floc.floc_ms)} (${span(floc.floc_s)})`]
+      : null,
+    floc.cut_ms
+      ? [t("floc.cut", { factor: plain(floc.factor) }), clock(floc.cut_ms)]
+      : null,
+    floc.low_ms && floc.high_ms
+      ? [t("floc.window"), `${clock(floc.low_ms)} – ${clock(floc.high_ms)}`]
+      : null,
   ].filter(Boolean);
   return html`<div class="block">
-    <h2>${t('floc.title')}</h2>
+    <h2>${t("floc.title")}</h2>
     <ul class="facts">${rows.map(([label, value]) => html`<li key=${label}><span>${label}</span><b>${value}</b></li>`)}</ul>
-    ${floc.problem ? html`<p class="is-bad">${tFirst(['floc.' + floc.problem, 'problem.' + floc.problem, floc.problem])}</p>` : null}
+    ${floc.problem ? html`<p class="is-bad">${tFirst(["floc." + floc.problem, "problem." + floc.problem, floc.problem])}</p>` : null}
   </div>`;
 }
 
 export function lastJudgement(judge) {
   return judge?.last
-    ? t('judge.last', { what: t('judgement.' + judge.last.judgement), at: clock(judge.last.at_ms), name: nameOf(judge.last.by) })
-    : t('judge.none');
+    ? t("judge.last", {
+        what: t("judgement." + judge.last.judgement),
+        at: clock(judge.last.at_ms),
+        name: nameOf(judge.last.by),
+      })
+    : t("judge.none");
 }
 
 /** Judge the curd: one look, one of the recipe's words. */
 export function JudgeSheet({ make, step, onBack }) {
   const [chosen, setChosen] = useState(null);
   const options = step.judge.choices.map((key) => ({
-    key, title: t('judgement.' + key), detail: t('judgement_how.' + key),
+    key,
+    title: t("judgement." + key),
+    detail: t("judgement_how." + key),
   }));
   const save = async () => {
     const data = { judgement: chosen, step: step.key };
-    const event = await act('curd_judged', { make, data }, t('said.judged', { what: t('judgement.' + chosen) }));
+    const event = await act(
+      "curd_judged",
+      { make, data },
+      t("said.judged", { what: t("judgement." + chosen) }),
+    );
     if (event) onBack();
   };
-  return html`<${Sheet} title=${t('judge.title')} onBack=${onBack}
-    foot=${html`<${Tap} class="primary" disabled=${!chosen} onTap=${save}>${t('judge.save')}</${Tap}>`}>
+  return html`<${Sheet} title=${t("judge.title")} onBack=${onBack}
+    foot=${html`<${Tap} class="primary" disabled=${!chosen} onTap=${save}>${t("judge.save")}</${Tap}>`}>
     <p class="quiet">${lastJudgement(step.judge)}</p>
-    <${Choices} label=${t('judge.title')} options=${options} chosen=${chosen} onChoose=${setChosen} />
+    <${Choices} label=${t("judge.title")} options=${options} chosen=${chosen} onChoose=${setChosen} />
   </${Sheet}>`;
 }

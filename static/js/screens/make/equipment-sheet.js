@@ -1,32 +1,41 @@
-import { useEffect, useState } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { act } from '../../parts/acts.js';
-import { mayAs } from '../../parts/people-names.js';
-import { call, core } from '../../parts/source.js';
-import { t } from '../../messages/index.js';
-import { EquipmentList } from '../new-make/equipment-list.js';
-import { setWords } from '../new-make/equipment-pad.js';
+import { useEffect, useState } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { act } from "../../parts/acts.js";
+import { mayAs } from "../../parts/people-names.js";
+import { call, core } from "../../parts/source.js";
+import { t } from "../../messages/index.js";
+import { EquipmentList } from "../new-make/equipment-list.js";
+import { setWords } from "../new-make/equipment-pad.js";
 
 /** Keep one thing that the creamery has, from now on in this make. */
 export async function setEquipment(make, row, set) {
   const data = { key: row.name, value: set.value };
   if (set.typed) [data.typed, data.typed_unit] = set.typed;
   if (set.agreed_with) data.agreed_with = set.agreed_with;
-  const event = await act('equipment_set', { make, data }, t('equip.saved', { what: setWords(row, set) }));
+  const event = await act(
+    "equipment_set",
+    { make, data },
+    t("equip.saved", { what: setWords(row, set) }),
+  );
   return Boolean(event);
 }
 
 /** What this make has, to look at and to add to. */
 export function EquipmentSheet({ make, shown, start, onBack }) {
   const [equipment, setKnown] = useState({ typed: {} });
-  const isReady = core.value === 'ready';
+  const isReady = core.value === "ready";
   useEffect(() => {
     if (!isReady) return undefined;
     let isCurrent = true;
-    call('equipment', 'of_make', [make], { desk: true }).then((found) => isCurrent && setKnown(found), () => {});
-    return () => { isCurrent = false; };
+    call("equipment", "of_make", [make], { desk: true }).then(
+      (found) => isCurrent && setKnown(found),
+      () => {},
+    );
+    return () => {
+      isCurrent = false;
+    };
   }, [make, shown.log, isReady]);
-  const canSet = mayAs('maker') && ['running', 'held'].includes(shown.make.state);
-  return html`<${EquipmentList} equipment=${equipment} lead=${t('equip.lead_make')} start=${canSet ? start : null} canSet=${canSet}
+  const canSet = mayAs("maker") && ["running", "held"].includes(shown.make.state);
+  return html`<${EquipmentList} equipment=${equipment} lead=${t("equip.lead_make")} start=${canSet ? start : null} canSet=${canSet}
     onSet=${(row, set) => setEquipment(make, row, set)} onBack=${onBack} />`;
 }

@@ -1,5 +1,5 @@
-import { useEffect, useState } from 'preact/hooks';
-import { call, nowMs } from '../../parts/source.js';
+import { useEffect, useState } from "preact/hooks";
+import { call, nowMs } from "../../parts/source.js";
 
 // The view carries in full only the steps at hand; the core is asked for others.
 
@@ -11,9 +11,13 @@ export function useFullStep(make, shown, key) {
   useEffect(() => {
     if (!mustAsk) return undefined;
     let isCurrent = true;
-    call('desk', 'step', [make, key, nowMs()], { desk: true })
-      .then((step) => isCurrent && setFound(step), () => {});
-    return () => { isCurrent = false; };
+    call("desk", "step", [make, key, nowMs()], { desk: true }).then(
+      (step) => isCurrent && setFound(step),
+      () => {},
+    );
+    return () => {
+      isCurrent = false;
+    };
   }, [make, key, mustAsk, shown]);
   if (!mustAsk) return brief;
   return found?.key === key ? found : null;

@@ -1,13 +1,19 @@
-import { useState } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Row, Sheet } from '../../parts/sheet.js';
-import { inside, own, t } from '../../messages/index.js';
-import { ReadingSheet } from './reading-sheet.js';
+import { useState } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Row, Sheet } from "../../parts/sheet.js";
+import { inside, own, t } from "../../messages/index.js";
+import { ReadingSheet } from "./reading-sheet.js";
 
 /** What a laboratory tells of the cheese, for each size of wheel. */
-export const LAB = ['cheese_moisture_frac', 'cheese_fat_frac', 'cheese_salt_frac', 'cheese_ph', 'cheese_phosphatase_ug'];
+export const LAB = [
+  "cheese_moisture_frac",
+  "cheese_fat_frac",
+  "cheese_salt_frac",
+  "cheese_ph",
+  "cheese_phosphatase_ug",
+];
 /** What it tells of the milk, or of the whole make. */
-export const LAB_MAKE = ['milk_phosphatase_mu_l', 'phosphatase_test'];
+export const LAB_MAKE = ["milk_phosphatase_mu_l", "phosphatase_test"];
 
 /** Results that come days later: of a make that is closed, too. */
 export function LabSheet({ make, shown, onBack }) {
@@ -15,10 +21,13 @@ export function LabSheet({ make, shown, onBack }) {
   if (open) {
     return html`<${ReadingSheet} make=${make} name=${open.name} place=${open.size?.size} hint=${own(open.size?.title)} last=${null} onBack=${() => setOpen(null)} />`;
   }
-  const row = (name, size = null) => html`<${Row} key=${name + size?.size} onTap=${() => setOpen({ name, size })}
-    title=${size ? t('store.read_of', { what: t('quantity.' + name), size: inside(own(size.title)) }) : t('quantity.' + name)} />`;
-  return html`<${Sheet} title=${t('store.lab')} onBack=${onBack}>
-    <p class="quiet">${t('lab.lead')}</p>
+  const row = (
+    name,
+    size = null,
+  ) => html`<${Row} key=${name + size?.size} onTap=${() => setOpen({ name, size })}
+    title=${size ? t("store.read_of", { what: t("quantity." + name), size: inside(own(size.title)) }) : t("quantity." + name)} />`;
+  return html`<${Sheet} title=${t("store.lab")} onBack=${onBack}>
+    <p class="quiet">${t("lab.lead")}</p>
     <div class="rows two">${shown.make.moulds.flatMap((size) => LAB.map((name) => row(name, size)))}${LAB_MAKE.map((name) => row(name))}</div>
   </${Sheet}>`;
 }

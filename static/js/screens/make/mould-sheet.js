@@ -1,34 +1,37 @@
-import { html } from '../../parts/html.js';
-import { Keypad } from '../../parts/keypad.js';
-import { Row, Sheet } from '../../parts/sheet.js';
-import { act, readField } from '../../parts/acts.js';
-import { count } from '../../format.js';
-import { own, t } from '../../messages/index.js';
-import { swap } from '../../router.js';
+import { html } from "../../parts/html.js";
+import { Keypad } from "../../parts/keypad.js";
+import { Row, Sheet } from "../../parts/sheet.js";
+import { act, readField } from "../../parts/acts.js";
+import { count } from "../../format.js";
+import { own, t } from "../../messages/index.js";
+import { swap } from "../../router.js";
 
 /** Say how many wheels of one mould size were filled. */
 export function MouldSheet({ make, step, size, onBack }) {
   const moulds = step.moulds ?? [];
-  const chosen = moulds.find((one) => one.size === size) ?? (moulds.length === 1 ? moulds[0] : null);
+  const chosen =
+    moulds.find((one) => one.size === size) ?? (moulds.length === 1 ? moulds[0] : null);
   if (!chosen) {
-    return html`<${Sheet} title=${t('mould.title')} onBack=${onBack}>
-      <div class="rows">${moulds.map((one) => html`<${Row} key=${one.size} title=${own(one.title)}
-        detail=${t('mould.counts', { done: count(one.moulded), planned: count(one.planned) })}
-        onTap=${() => swap('make', make, 'mould', step.key, one.size)} />`)}</div>
+    return html`<${Sheet} title=${t("mould.title")} onBack=${onBack}>
+      <div class="rows">${moulds.map(
+        (one) => html`<${Row} key=${one.size} title=${own(one.title)}
+        detail=${t("mould.counts", { done: count(one.moulded), planned: count(one.planned) })}
+        onTap=${() => swap("make", make, "mould", step.key, one.size)} />`,
+      )}</div>
     </${Sheet}>`;
   }
   const left = Math.max(0, (chosen.planned ?? 0) - (chosen.moulded ?? 0));
   const save = async (value) => {
     const data = { size: chosen.size, count: value, step: step.key };
-    const said = t('said.moulded', { n: count(value), size: own(chosen.title) });
-    const event = await act('wheels_moulded', { make, data }, said);
+    const said = t("said.moulded", { n: count(value), size: own(chosen.title) });
+    const event = await act("wheels_moulded", { make, data }, said);
     if (event) onBack();
     return Boolean(event);
   };
   return html`<div class="sheet">
-    <${Keypad} onBack=${onBack} title=${t('mould.how_many', { size: own(chosen.title) })} unit=${t('mould.wheels')} decimals=${0}
-      start=${left ? String(left) : ''}
-      hint=${t('mould.counts', { done: count(chosen.moulded), planned: count(chosen.planned) })}
-      read=${(typed) => readField('wheels_moulded', 'count', typed, { whole: true })} save=${save} />
+    <${Keypad} onBack=${onBack} title=${t("mould.how_many", { size: own(chosen.title) })} unit=${t("mould.wheels")} decimals=${0}
+      start=${left ? String(left) : ""}
+      hint=${t("mould.counts", { done: count(chosen.moulded), planned: count(chosen.planned) })}
+      read=${(typed) => readField("wheels_moulded", "count", typed, { whole: true })} save=${save} />
   </div>`;
 }

@@ -1,31 +1,44 @@
-import { html } from '../../parts/html.js';
-import { Row } from '../../parts/sheet.js';
-import { StateMark } from '../../parts/state-mark.js';
-import { clock, clockDay } from '../../format.js';
-import { own, t } from '../../messages/index.js';
-import { go } from '../../router.js';
-import { chooseStep } from '../../parts/chosen.js';
+import { html } from "../../parts/html.js";
+import { Row } from "../../parts/sheet.js";
+import { StateMark } from "../../parts/state-mark.js";
+import { clock, clockDay } from "../../format.js";
+import { own, t } from "../../messages/index.js";
+import { go } from "../../router.js";
+import { chooseStep } from "../../parts/chosen.js";
 
 const SHOWN = 3;
 
 /** Beneath the step: what could begin, although a later step runs. */
 export function LeftOpen({ make, view, step }) {
-  const left = view.steps.filter((one) => view.left_open?.includes(one.key) && one.key !== step?.key);
+  const left = view.steps.filter(
+    (one) => view.left_open?.includes(one.key) && one.key !== step?.key,
+  );
   if (left.length === 0) return null;
-  return html`<div class="rows left-open">${left.map((one) => html`<${Row} key=${one.key} title=${t('make.left_open', { step: own(one.title) })}
-    detail=${t('make.left_open_detail')} onTap=${() => chooseStep(make, one.key)} />`)}</div>`;
+  return html`<div class="rows left-open">${left.map(
+    (
+      one,
+    ) => html`<${Row} key=${one.key} title=${t("make.left_open", { step: own(one.title) })}
+    detail=${t("make.left_open_detail")} onTap=${() => chooseStep(make, one.key)} />`,
+  )}</div>`;
 }
 
 /** The next few steps, and the way to the whole list. */
 export function NextList({ make, view, step }) {
-  const next = view.steps.filter((one) => one.key !== step?.key && !view.left_open?.includes(one.key) && (one.status === 'ready' || one.status === 'waiting'));
-  return html`<section class="block"><h2>${t('block.next')}</h2>
+  const next = view.steps.filter(
+    (one) =>
+      one.key !== step?.key &&
+      !view.left_open?.includes(one.key) &&
+      (one.status === "ready" || one.status === "waiting"),
+  );
+  return html`<section class="block"><h2>${t("block.next")}</h2>
     <div class="rows">
-      ${next.slice(0, SHOWN).map((one) => html`<${Row} key=${one.key} title=${own(one.title)}
-        detail=${t('next.at', { at: clockDay(one.expected_begin_ms, view.now_ms) })}
-        side=${one.status === 'ready' ? html`<${StateMark} state="due" word=${t('step.ready')} />` : ''}
-        onTap=${() => chooseStep(make, one.key)} />`)}
-      <${Row} title=${t('next.all')} detail=${t('next.day_end', { at: clock(view.day.expected_end_ms) })} onTap=${() => go('make', make, 'steps')} />
+      ${next.slice(0, SHOWN).map(
+        (one) => html`<${Row} key=${one.key} title=${own(one.title)}
+        detail=${t("next.at", { at: clockDay(one.expected_begin_ms, view.now_ms) })}
+        side=${one.status === "ready" ? html`<${StateMark} state="due" word=${t("step.ready")} />` : ""}
+        onTap=${() => chooseStep(make, one.key)} />`,
+      )}
+      <${Row} title=${t("next.all")} detail=${t("next.day_end", { at: clock(view.day.expected_end_ms) })} onTap=${() => go("make", make, "steps")} />
     </div>
   </section>`;
 }

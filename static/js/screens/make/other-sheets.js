@@ -1,27 +1,51 @@
-import { useState } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Choices, Row, Sheet } from '../../parts/sheet.js';
-import { Keypad } from '../../parts/keypad.js';
-import { Tap } from '../../parts/tap.js';
-import { TextField } from '../../parts/text-field.js';
-import { act, readField } from '../../parts/acts.js';
-import { span } from '../../format.js';
-import { t } from '../../messages/index.js';
-import { swap } from '../../router.js';
+import { useState } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Choices, Row, Sheet } from "../../parts/sheet.js";
+import { Keypad } from "../../parts/keypad.js";
+import { Tap } from "../../parts/tap.js";
+import { TextField } from "../../parts/text-field.js";
+import { act, readField } from "../../parts/acts.js";
+import { span } from "../../format.js";
+import { t } from "../../messages/index.js";
+import { swap } from "../../router.js";
 
 const COMMON = [
-  'milk_temp_c', 'curd_temp_c', 'ph', 'titratable_acidity_frac', 'water_temp_c', 'room_temp_c',
-  'milk_volume_l', 'whey_drained_l', 'water_added_l', 'press_gauge_kpa', 'bed_load_kg', 'wheel_mass_kg',
-  'brine_temp_c', 'brine_salt_frac', 'brine_ph', 'store_temp_c', 'store_humidity_frac', 'milk_age_h',
-  'fat_frac', 'snf_frac', 'protein_frac', 'milk_mass_kg', 'air_space_temp_c', 'jacket_temp_c', 'indicator_temp_c',
-  'recorder_temp_c', 'drug_test',
+  "milk_temp_c",
+  "curd_temp_c",
+  "ph",
+  "titratable_acidity_frac",
+  "water_temp_c",
+  "room_temp_c",
+  "milk_volume_l",
+  "whey_drained_l",
+  "water_added_l",
+  "press_gauge_kpa",
+  "bed_load_kg",
+  "wheel_mass_kg",
+  "brine_temp_c",
+  "brine_salt_frac",
+  "brine_ph",
+  "store_temp_c",
+  "store_humidity_frac",
+  "milk_age_h",
+  "fat_frac",
+  "snf_frac",
+  "protein_frac",
+  "milk_mass_kg",
+  "air_space_temp_c",
+  "jacket_temp_c",
+  "indicator_temp_c",
+  "recorder_temp_c",
+  "drug_test",
 ];
 
 /** Any reading that the step did not ask for. */
 export function OtherReading({ make, step, onBack }) {
-  return html`<${Sheet} title=${t('more.reading')} onBack=${onBack}>
-    <div class="rows">${COMMON.map((name) => html`<${Row} key=${name} title=${t('quantity.' + name)}
-      onTap=${() => swap('make', make, 'reading', step ?? '-', name)} />`)}</div>
+  return html`<${Sheet} title=${t("more.reading")} onBack=${onBack}>
+    <div class="rows">${COMMON.map(
+      (name) => html`<${Row} key=${name} title=${t("quantity." + name)}
+      onTap=${() => swap("make", make, "reading", step ?? "-", name)} />`,
+    )}</div>
   </${Sheet}>`;
 }
 
@@ -29,29 +53,37 @@ const LENGTHS_MIN = [5, 10, 15, 20, 30, 60];
 
 /** Start a timer of one's own. */
 export function TimerSheet({ make, step, onBack }) {
-  const [label, setLabel] = useState('');
+  const [label, setLabel] = useState("");
   const [minutes, setMinutes] = useState(null);
   const [isTyping, setTyping] = useState(false);
   const start = async (lastsMin) => {
-    const name = label.trim() || t('timer.name', { span: span(lastsMin * 60) });
+    const name = label.trim() || t("timer.name", { span: span(lastsMin * 60) });
     const data = { label: name, lasts_s: lastsMin * 60 };
     if (step) data.step = step;
-    const event = await act('timer_started', { make, data }, t('said.timer', { label: name }));
+    const event = await act(
+      "timer_started",
+      { make, data },
+      t("said.timer", { label: name }),
+    );
     if (event) onBack();
     return Boolean(event);
   };
   const readMinutes = async (typed) => {
-    const seconds = await readField('timer_started', 'lasts_s', String(Number(typed) * 60));
+    const seconds = await readField(
+      "timer_started",
+      "lasts_s",
+      String(Number(typed) * 60),
+    );
     return { ...seconds, value: seconds.value === null ? null : seconds.value / 60 };
   };
   if (isTyping) {
-    return html`<div class="sheet"><${Keypad} onBack=${() => setTyping(false)} title=${t('timer.how_long')} unit="min" decimals=${0} read=${readMinutes} save=${start} saveWord=${t('timer.start')} /></div>`;
+    return html`<div class="sheet"><${Keypad} onBack=${() => setTyping(false)} title=${t("timer.how_long")} unit="min" decimals=${0} read=${readMinutes} save=${start} saveWord=${t("timer.start")} /></div>`;
   }
   const options = LENGTHS_MIN.map((one) => ({ key: one, title: span(one * 60) }));
-  return html`<${Sheet} title=${t('more.timer')} onBack=${onBack}
-    foot=${html`<${Tap} class="primary" disabled=${!minutes} onTap=${() => start(minutes)}>${t('timer.start')}</${Tap}>`}>
-    <${TextField} label=${t('timer.label')} value=${label} onInput=${setLabel} longest=${60} />
-    <${Choices} label=${t('timer.how_long')} options=${options} chosen=${minutes} onChoose=${setMinutes} />
-    <div class="rows"><${Row} title=${t('timer.other')} onTap=${() => setTyping(true)} /></div>
+  return html`<${Sheet} title=${t("more.timer")} onBack=${onBack}
+    foot=${html`<${Tap} class="primary" disabled=${!minutes} onTap=${() => start(minutes)}>${t("timer.start")}</${Tap}>`}>
+    <${TextField} label=${t("timer.label")} value=${label} onInput=${setLabel} longest=${60} />
+    <${Choices} label=${t("timer.how_long")} options=${options} chosen=${minutes} onChoose=${setMinutes} />
+    <div class="rows"><${Row} title=${t("timer.other")} onTap=${() => setTyping(true)} /></div>
   </${Sheet}>`;
 }

@@ -1,51 +1,62 @@
-import { html } from '../../parts/html.js';
-import { Tap } from '../../parts/tap.js';
-import { WhoseLine } from '../../parts/whose.js';
-import { act } from '../../parts/acts.js';
-import { stayAt } from '../../parts/chosen.js';
-import { amount } from '../../format.js';
-import { inside, own, t } from '../../messages/index.js';
-import { go } from '../../router.js';
+import { html } from "../../parts/html.js";
+import { Tap } from "../../parts/tap.js";
+import { WhoseLine } from "../../parts/whose.js";
+import { act } from "../../parts/acts.js";
+import { stayAt } from "../../parts/chosen.js";
+import { amount } from "../../format.js";
+import { inside, own, t } from "../../messages/index.js";
+import { go } from "../../router.js";
 
 /** The words of the large button: what to do next in this step. */
 export function buttonWords(step) {
-  const button = step.button ?? { act: 'none' };
+  const button = step.button ?? { act: "none" };
   const title = own(step.title);
-  if (button.act === 'reading') return t('button.reading', { what: inside(t('quantity.' + button.arg)) });
-  if (button.act === 'add') {
+  if (button.act === "reading")
+    return t("button.reading", { what: inside(t("quantity." + button.arg)) });
+  if (button.act === "add") {
     const add = step.adds.find((one) => one.ingredient === button.arg);
-    const planned = add?.planned ? amount(add.planned.value, add.planned.unit) : '';
-    return t('button.add', { what: inside(own(add?.title)), amount: planned });
+    const planned = add?.planned ? amount(add.planned.value, add.planned.unit) : "";
+    return t("button.add", { what: inside(own(add?.title)), amount: planned });
   }
-  return t('button.' + button.act, { step: title });
+  return t("button." + button.act, { step: title });
 }
 
 /** Begin a step; one that still waits on others asks why first. */
 export function begin(make, step) {
-  if (step.waits_on.length > 0) return go('make', make, 'begin', step.key);
+  if (step.waits_on.length > 0) return go("make", make, "begin", step.key);
   stayAt(make, step.key);
-  return act('step_begun', { make, data: { step: step.key } }, t('said.begun', { step: own(step.title) }));
+  return act(
+    "step_begun",
+    { make, data: { step: step.key } },
+    t("said.begun", { step: own(step.title) }),
+  );
 }
 
 /** End a step; one that misses something asks why first. */
 export function end(make, step) {
-  if (step.end_blockers.length > 0) return go('make', make, 'end', step.key);
-  return act('step_ended', { make, data: { step: step.key } }, t('said.ended', { step: own(step.title) }));
+  if (step.end_blockers.length > 0) return go("make", make, "end", step.key);
+  return act(
+    "step_ended",
+    { make, data: { step: step.key } },
+    t("said.ended", { step: own(step.title) }),
+  );
 }
 
 /** The one large button: what to do next in this step. */
 export function PrimaryButton({ make, step }) {
-  const button = step.button ?? { act: 'none' };
-  if (button.act === 'none') return html`<div class="foot-words"><${WhoseLine} /><span class="foot-none">${t('button.none')}</span></div>`;
+  const button = step.button ?? { act: "none" };
+  if (button.act === "none")
+    return html`<div class="foot-words"><${WhoseLine} /><span class="foot-none">${t("button.none")}</span></div>`;
   const acts = {
     begin: () => begin(make, step),
     end: () => end(make, step),
-    reading: () => go('make', make, 'reading', step.key, button.arg),
-    add: () => go('make', make, 'add', step.key, button.arg),
-    judge: () => go('make', make, 'judge', step.key),
-    mould: () => go('make', make, 'mould', step.key, ...(button.arg ? [button.arg] : [])),
+    reading: () => go("make", make, "reading", step.key, button.arg),
+    add: () => go("make", make, "add", step.key, button.arg),
+    judge: () => go("make", make, "judge", step.key),
+    mould: () =>
+      go("make", make, "mould", step.key, ...(button.arg ? [button.arg] : [])),
   };
-  const means = [make, step.key, button.act, button.arg].join('/');
+  const means = [make, step.key, button.act, button.arg].join("/");
   return html`<${Tap} class="primary" key=${means} means=${means} onTap=${acts[button.act]}>
     <span class="primary-does">${buttonWords(step)}</span><${WhoseLine} /></${Tap}>`;
 }

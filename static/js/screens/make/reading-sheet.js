@@ -1,13 +1,22 @@
-import { useState } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Keypad } from '../../parts/keypad.js';
-import { Choices, Sheet } from '../../parts/sheet.js';
-import { Tap } from '../../parts/tap.js';
-import { act } from '../../parts/acts.js';
-import { readingText } from '../../parts/reading-text.js';
-import { call } from '../../parts/source.js';
-import { band, bare, change, formOf, quantity, typedFrom, typedText, unitName } from '../../format.js';
-import { t } from '../../messages/index.js';
+import { useState } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Keypad } from "../../parts/keypad.js";
+import { Choices, Sheet } from "../../parts/sheet.js";
+import { Tap } from "../../parts/tap.js";
+import { act } from "../../parts/acts.js";
+import { readingText } from "../../parts/reading-text.js";
+import { call } from "../../parts/source.js";
+import {
+  band,
+  bare,
+  change,
+  formOf,
+  quantity,
+  typedFrom,
+  typedText,
+  unitName,
+} from "../../format.js";
+import { t } from "../../messages/index.js";
 
 /** The form that a pad keeps while it is open: figures half typed keep their unit. */
 export function useForm(name) {
@@ -16,29 +25,37 @@ export function useForm(name) {
 
 /** Ask the core what was typed: value, problems, and whether to look twice. */
 export function readQuantity(name, form, last = null) {
-  return (typed) => call('desk', 'read_typed', [name, typed, form.typed, last]);
+  return (typed) => call("desk", "read_typed", [name, typed, form.typed, last]);
 }
 
 export function askWords(name, last) {
   return (ask, typed) => {
-    const values = { value: typedText(typed), last: last ? bare(name, last.value) : '' };
-    if (ask.key === 'jump') return t('keypad.ask_jump', values);
-    return t(last ? 'keypad.ask_last' : 'keypad.ask', {
-      ...values, limit: quantity(name, ask.limit), side: t('keypad.' + ask.key),
+    const values = {
+      value: typedText(typed),
+      last: last ? bare(name, last.value) : "",
+    };
+    if (ask.key === "jump") return t("keypad.ask_jump", values);
+    return t(last ? "keypad.ask_last" : "keypad.ask", {
+      ...values,
+      limit: quantity(name, ask.limit),
+      side: t("keypad." + ask.key),
     });
   };
 }
 
 function ChoiceReading({ name, onSave, onBack }) {
   const [chosen, setChosen] = useState(null);
-  const options = ['negative', 'positive'].map((key) => ({ key, title: t('choice.' + key) }));
-  return html`<${Sheet} title=${t('quantity.' + name)} onBack=${onBack}
-    foot=${html`<${Tap} class="primary" disabled=${!chosen} onTap=${() => onSave(chosen, chosen)}>${t('keypad.save')}</${Tap}>`}>
-    <${Choices} label=${t('quantity.' + name)} options=${options} chosen=${chosen} onChoose=${setChosen} />
+  const options = ["negative", "positive"].map((key) => ({
+    key,
+    title: t("choice." + key),
+  }));
+  return html`<${Sheet} title=${t("quantity." + name)} onBack=${onBack}
+    foot=${html`<${Tap} class="primary" disabled=${!chosen} onTap=${() => onSave(chosen, chosen)}>${t("keypad.save")}</${Tap}>`}>
+    <${Choices} label=${t("quantity." + name)} options=${options} chosen=${chosen} onChoose=${setChosen} />
   </${Sheet}>`;
 }
 
-const CHOICES = ['drug_test', 'phosphatase_test'];
+const CHOICES = ["drug_test", "phosphatase_test"];
 
 /** Enter one reading of a quantity into the make. */
 export function ReadingSheet({ make, step, name, last, hint, place, target, onBack }) {
@@ -47,17 +64,21 @@ export function ReadingSheet({ make, step, name, last, hint, place, target, onBa
     const data = { quantity: name, value, typed, typed_unit: form.typed };
     if (step) data.step = step;
     if (place) data.place = place; // the size of wheel that was weighed or analysed
-    const said = t('said.reading', { what: t('quantity.' + name), value: readingText(name, value) });
-    const event = await act('reading_taken', { make, data }, said);
+    const said = t("said.reading", {
+      what: t("quantity." + name),
+      value: readingText(name, value),
+    });
+    const event = await act("reading_taken", { make, data }, said);
     if (event) onBack();
     return Boolean(event);
   };
-  if (CHOICES.includes(name)) return html`<${ChoiceReading} name=${name} onSave=${save} onBack=${onBack} />`;
+  if (CHOICES.includes(name))
+    return html`<${ChoiceReading} name=${name} onSave=${save} onBack=${onBack} />`;
   return html`<div class="sheet">
-    <${Keypad} onBack=${onBack} title=${t('quantity.' + name)} quantity=${name} unit=${unitName(form.unit)} decimals=${form.decimals}
+    <${Keypad} onBack=${onBack} title=${t("quantity." + name)} quantity=${name} unit=${unitName(form.unit)} decimals=${form.decimals}
       signed=${form.signed} hint=${hint} read=${readQuantity(name, form, last?.value)} save=${save}
       last=${last ? { typed: typedFrom(name, last.value), text: quantity(name, last.value) } : null}
-      wanted=${target ? band(name, target.low, target.high) : ''}
+      wanted=${target ? band(name, target.low, target.high) : ""}
       difference=${last ? (value) => change(name, value, last.value) : null}
       askText=${askWords(name, last)} />
   </div>`;

@@ -1,16 +1,16 @@
-import { signal } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Row, Sheet } from '../../parts/sheet.js';
-import { sizeTitle } from '../../parts/size-title.js';
-import { call, core, nowMs, recipes } from '../../parts/source.js';
-import { inside, own, t } from '../../messages/index.js';
-import { go, swap } from '../../router.js';
-import { headline } from '../sums/answer.js';
-import { useSum } from '../sums/catalogue.js';
-import { clearGiven, give, givenIn } from '../sums/given.js';
-import { useKeep } from '../sums/keep-input.js';
-import { SumSheet } from '../sums/sheet.js';
+import { signal } from "@preact/signals";
+import { useEffect } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Row, Sheet } from "../../parts/sheet.js";
+import { sizeTitle } from "../../parts/size-title.js";
+import { call, core, nowMs, recipes } from "../../parts/source.js";
+import { inside, own, t } from "../../messages/index.js";
+import { go, swap } from "../../router.js";
+import { headline } from "../sums/answer.js";
+import { useSum } from "../sums/catalogue.js";
+import { clearGiven, give, givenIn } from "../sums/given.js";
+import { useKeep } from "../sums/keep-input.js";
+import { SumSheet } from "../sums/sheet.js";
 
 // The sums of a step come after it: they are asked for once it is painted and a
 // finger has had its turn, and again only when the step, its entries or what was
@@ -25,7 +25,9 @@ function scopeOf(make, step) {
 
 // All that an answer can follow from: entries of the make and the step's state.
 function markOf(shown, step) {
-  const log = shown.log.map((line) => line.id + line.corrections.length + (line.struck ? 'x' : '')).join();
+  const log = shown.log
+    .map((line) => line.id + line.corrections.length + (line.struck ? "x" : ""))
+    .join();
   return `${log}|${step?.status}|${shown.make.milk_measured_l}`;
 }
 
@@ -34,14 +36,22 @@ export function useStepSums(make, shown, step) {
   const scope = scopeOf(make, step.key);
   const given = givenIn(scope);
   const mark = markOf(shown, step);
-  const isReady = core.value === 'ready'; // a core that starts has the view to answer first
+  const isReady = core.value === "ready"; // a core that starts has the view to answer first
   useEffect(() => {
     if (!isReady) return undefined;
     let isCurrent = true;
-    const ask = () => call('desk', 'step_sums', [make, step.key, nowMs(), given], { desk: true })
-      .then((found) => { if (isCurrent) answers.value = { ...answers.value, [scope]: found }; }, () => {});
+    const ask = () =>
+      call("desk", "step_sums", [make, step.key, nowMs(), given], { desk: true }).then(
+        (found) => {
+          if (isCurrent) answers.value = { ...answers.value, [scope]: found };
+        },
+        () => {},
+      );
     const waits = setTimeout(ask, AFTER_MS);
-    return () => { isCurrent = false; clearTimeout(waits); };
+    return () => {
+      isCurrent = false;
+      clearTimeout(waits);
+    };
   }, [scope, given, mark, isReady]);
   return answers.value[scope] ?? null;
 }
@@ -57,49 +67,94 @@ export function namesOf(shown) {
 // The make names a source by the recipe's key; its words stand in the recipe.
 function sourcesOf(shown) {
   const { recipe_id: id, recipe_version: version } = shown.make;
-  const found = recipes.value.find((one) => one.id === id && one.version === version) ?? recipes.value.find((one) => one.id === id);
+  const found =
+    recipes.value.find((one) => one.id === id && one.version === version) ??
+    recipes.value.find((one) => one.id === id);
   return found?.sources ?? {};
 }
 
 /** What a step's sum is called: with the size of wheel that it is about. */
 export function sumTitle(answer, names) {
-  const name = t('sum.' + answer.key);
-  return answer.of ? t('sums.of_size', { sum: name, size: inside(names[answer.of] ?? sizeTitle(answer.of)) }) : name;
+  const name = t("sum." + answer.key);
+  return answer.of
+    ? t("sums.of_size", {
+        sum: name,
+        size: inside(names[answer.of] ?? sizeTitle(answer.of)),
+      })
+    : name;
 }
 
 // Where one figure of many is meant: this press of the programme, wheels of each size.
 function pickFor(answer, step) {
-  if (answer.key === 'press_programme') return (values) => values.filter((one) => one.name === 'gauge_kpa' && one.of.startsWith(step.key + '.'));
-  if (answer.key === 'wheel_plan') return (values) => values.filter((one) => one.name === 'wheels');
-  if (answer.key === 'calcium_chloride') return (values) => values.filter((one) => one.name === 'weigh_out_g' || one.name === 'solution_ml');
-  if (answer.key === 'wash_drain') return (values) => values.filter((one) => one.name === 'drain_l');
-  if (answer.key === 'wash_water') return (values) => values.filter((one) => one.name === 'water_l' || one.name === 'first_l');
-  if (answer.key === 'wash_rest') return (values) => values.filter((one) => one.name === 'rest_l');
-  if (answer.key === 'milk_mass') return (values) => values.filter((one) => one.name === 'milk_kg');
-  if (answer.key === 'curing_days') return (values) => values.filter((one) => one.name === 'counted_days');
-  if (answer.key === 'acid_forecast') return (values) => values.filter((one) => one.name === 'reach_ms').slice(0, 1);
+  if (answer.key === "press_programme")
+    return (values) =>
+      values.filter(
+        (one) => one.name === "gauge_kpa" && one.of.startsWith(step.key + "."),
+      );
+  if (answer.key === "wheel_plan")
+    return (values) => values.filter((one) => one.name === "wheels");
+  if (answer.key === "calcium_chloride")
+    return (values) =>
+      values.filter((one) => one.name === "weigh_out_g" || one.name === "solution_ml");
+  if (answer.key === "wash_drain")
+    return (values) => values.filter((one) => one.name === "drain_l");
+  if (answer.key === "wash_water")
+    return (values) =>
+      values.filter((one) => one.name === "water_l" || one.name === "first_l");
+  if (answer.key === "wash_rest")
+    return (values) => values.filter((one) => one.name === "rest_l");
+  if (answer.key === "milk_mass")
+    return (values) => values.filter((one) => one.name === "milk_kg");
+  if (answer.key === "curing_days")
+    return (values) => values.filter((one) => one.name === "counted_days");
+  if (answer.key === "acid_forecast")
+    return (values) => values.filter((one) => one.name === "reach_ms").slice(0, 1);
   return null;
 }
 
 /** The sums of a step as lines; a tap opens one. */
 export function SumLines({ found, step, names, onOpen }) {
   if (!found?.length) return null;
-  return html`<div class="step-sums" role="group" aria-label=${t('sums.step')}>${found.map((one) => html`<${Row}
-    key=${one.key + one.of} title=${sumTitle(one, names)} detail=${headline(one, names, pickFor(one, step))} onTap=${() => onOpen(one)} />`)}</div>`;
+  return html`<div class="step-sums" role="group" aria-label=${t("sums.step")}>${found.map(
+    (one) => html`<${Row}
+    key=${one.key + one.of} title=${sumTitle(one, names)} detail=${headline(one, names, pickFor(one, step))} onTap=${() => onOpen(one)} />`,
+  )}</div>`;
 }
 
 /** One sum of a step: what the make knows is filled in, the rest is asked. */
-export function StepSumSheet({ make, shown, step, found, name, of, input, onInput, onBack }) {
+export function StepSumSheet({
+  make,
+  shown,
+  step,
+  found,
+  name,
+  of,
+  input,
+  onInput,
+  onBack,
+}) {
   const sum = useSum(name);
-  const answer = found?.find((one) => one.key === name && (one.of ?? '-') === (of ?? '-')) ?? null;
+  const answer =
+    found?.find((one) => one.key === name && (one.of ?? "-") === (of ?? "-")) ?? null;
   const scope = scopeOf(make, step.key);
-  const given = Object.fromEntries(Object.entries(givenIn(scope)).filter(([key]) => sum?.inputs.some((one) => one.name === key)));
-  const isOpen = ['running', 'held'].includes(shown.make.state);
-  const foot = useKeep({ make, vat: shown.make.vat, isOpen, given, onKept: (key) => give(scope, key, null) });
-  if (!sum) return html`<${Sheet} title=${t('sum.' + name)} onBack=${onBack}><p class="lead" role="status">${t('sums.loading')}</p></${Sheet}>`;
+  const given = Object.fromEntries(
+    Object.entries(givenIn(scope)).filter(([key]) =>
+      sum?.inputs.some((one) => one.name === key),
+    ),
+  );
+  const isOpen = ["running", "held"].includes(shown.make.state);
+  const foot = useKeep({
+    make,
+    vat: shown.make.vat,
+    isOpen,
+    given,
+    onKept: (key) => give(scope, key, null),
+  });
+  if (!sum)
+    return html`<${Sheet} title=${t("sum." + name)} onBack=${onBack}><p class="lead" role="status">${t("sums.loading")}</p></${Sheet}>`;
   const names = namesOf(shown);
   return html`<${SumSheet} sum=${sum} scope=${scope} answer=${answer} given=${given} known=${answer?.known ?? []} input=${input} names=${names} sources=${sourcesOf(shown)}
-    title=${answer ? sumTitle(answer, names) : t('sum.' + name)} lead=${own(step.title)} foot=${foot} onInput=${onInput}
+    title=${answer ? sumTitle(answer, names) : t("sum." + name)} lead=${own(step.title)} foot=${foot} onInput=${onInput}
     onGive=${(key, value) => give(scope, key, value)} onClear=${() => clearGiven(scope)} onBack=${onBack} />`;
 }
 
@@ -107,14 +162,14 @@ export function StepSumSheet({ make, shown, step, found, name, of, input, onInpu
 export function StepSums({ make, shown, step }) {
   const found = useStepSums(make, shown, step);
   return html`<${SumLines} found=${found} step=${step} names=${namesOf(shown)}
-    onOpen=${(one) => go('make', make, 'sum', step.key, one.key, one.of ?? '-')} />`;
+    onOpen=${(one) => go("make", make, "sum", step.key, one.key, one.of ?? "-")} />`;
 }
 
 /** One of them on its own sheet over the make. */
 export function StepSumPage({ make, shown, step, rest, onBack }) {
   const [name, of, input] = rest;
   const found = useStepSums(make, shown, step);
-  const here = ['make', make, 'sum', step.key, name, of ?? '-'];
+  const here = ["make", make, "sum", step.key, name, of ?? "-"];
   return html`<${StepSumSheet} make=${make} shown=${shown} step=${step} found=${found} name=${name} of=${of} input=${input}
     onInput=${(next) => (next ? go(...here, next) : swap(...here))} onBack=${onBack} />`;
 }

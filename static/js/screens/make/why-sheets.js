@@ -1,39 +1,54 @@
-import { html } from '../../parts/html.js';
-import { mayAs } from '../../parts/people-names.js';
-import { Sheet } from '../../parts/sheet.js';
-import { WhyPad } from '../../parts/why-pad.js';
-import { act } from '../../parts/acts.js';
-import { stayAt } from '../../parts/chosen.js';
-import { Tap } from '../../parts/tap.js';
-import { own, t } from '../../messages/index.js';
-import { swap } from '../../router.js';
+import { html } from "../../parts/html.js";
+import { mayAs } from "../../parts/people-names.js";
+import { Sheet } from "../../parts/sheet.js";
+import { WhyPad } from "../../parts/why-pad.js";
+import { act } from "../../parts/acts.js";
+import { stayAt } from "../../parts/chosen.js";
+import { Tap } from "../../parts/tap.js";
+import { own, t } from "../../messages/index.js";
+import { swap } from "../../router.js";
 
 // What can still be entered instead of giving a reason, and on which sheet.
-const ENTER = { reading_missing: 'reading', target_not_met: 'reading', add_missing: 'add' };
+const ENTER = {
+  reading_missing: "reading",
+  target_not_met: "reading",
+  add_missing: "add",
+};
 
 function whatOf(blocker) {
-  if (blocker.key === 'add_missing') return blocker.title;
-  return ['reading_missing', 'target_not_met'].includes(blocker.key) ? t('quantity.' + blocker.arg) : '';
+  if (blocker.key === "add_missing") return blocker.title;
+  return ["reading_missing", "target_not_met"].includes(blocker.key)
+    ? t("quantity." + blocker.arg)
+    : "";
 }
 
 function blockerText(blocker) {
-  return t('blocker.' + blocker.key, { what: whatOf(blocker) });
+  return t("blocker." + blocker.key, { what: whatOf(blocker) });
 }
 
 /** End a step although something is missing: the record keeps the reason. */
 export function EndWhy({ make, step, onBack }) {
   const blockers = step.end_blockers.map((one) => ({
-    ...one, title: own(step.adds.find((add) => add.ingredient === one.arg)?.title),
+    ...one,
+    title: own(step.adds.find((add) => add.ingredient === one.arg)?.title),
   }));
   const done = async (why) => {
-    const event = await act('step_ended', { make, data: { step: step.key, why } }, t('said.ended', { step: own(step.title) }));
+    const event = await act(
+      "step_ended",
+      { make, data: { step: step.key, why } },
+      t("said.ended", { step: own(step.title) }),
+    );
     if (event) onBack();
   };
-  return html`<${WhyPad} title=${t('end.early_title', { step: own(step.title) })}
-    reasons=${['curd_ready', 'instrument_missing', 'done_not_written', 'maker_decides']} doWord=${t('end.early_do')} onDone=${done} onBack=${onBack}>
+  return html`<${WhyPad} title=${t("end.early_title", { step: own(step.title) })}
+    reasons=${["curd_ready", "instrument_missing", "done_not_written", "maker_decides"]} doWord=${t("end.early_do")} onDone=${done} onBack=${onBack}>
     <ul class="lines">${blockers.map((one) => html`<li key=${one.key + one.arg}>${blockerText(one)}</li>`)}</ul>
-    ${blockers.filter((one) => one.key in ENTER).map((one) => html`<${Tap} key=${'enter' + one.key + one.arg} class="second"
-      onTap=${() => swap('make', make, ENTER[one.key], step.key, one.arg)}>${t('blocker.enter', { what: whatOf(one) })}</${Tap}>`)}
+    ${blockers
+      .filter((one) => one.key in ENTER)
+      .map(
+        (one) => html`<${Tap} key=${"enter" + one.key + one.arg} class="second"
+      onTap=${() => swap("make", make, ENTER[one.key], step.key, one.arg)}>${t("blocker.enter", { what: whatOf(one) })}</${Tap}>`,
+      )}
   </${WhyPad}>`;
 }
 
@@ -42,24 +57,32 @@ export function BeginWhy({ make, step, view, onBack }) {
   const waits = view.steps.filter((one) => step.waits_on.includes(one.key));
   const done = async (why) => {
     stayAt(make, step.key);
-    const event = await act('step_begun', { make, data: { step: step.key, why } }, t('said.begun', { step: own(step.title) }));
+    const event = await act(
+      "step_begun",
+      { make, data: { step: step.key, why } },
+      t("said.begun", { step: own(step.title) }),
+    );
     if (event) onBack();
   };
-  return html`<${WhyPad} title=${t('begin.early_title', { step: own(step.title) })}
-    reasons=${['done_not_written', 'order_changed', 'maker_decides']} doWord=${t('begin.early_do')} onDone=${done} onBack=${onBack}>
-    ${waits.length ? html`<p class="lead">${t('begin.waits_on')}</p><ul class="lines">${waits.map((one) => html`<li key=${one.key}>${own(one.title)}</li>`)}</ul>` : null}
+  return html`<${WhyPad} title=${t("begin.early_title", { step: own(step.title) })}
+    reasons=${["done_not_written", "order_changed", "maker_decides"]} doWord=${t("begin.early_do")} onDone=${done} onBack=${onBack}>
+    ${waits.length ? html`<p class="lead">${t("begin.waits_on")}</p><ul class="lines">${waits.map((one) => html`<li key=${one.key}>${own(one.title)}</li>`)}</ul>` : null}
   </${WhyPad}>`;
 }
 
 /** Skip a step; whoever may not is told who may, whatever way they came. */
 export function SkipWhy({ make, step, onBack }) {
-  if (!mayAs('maker')) {
-    return html`<${Sheet} title=${t('skip.title', { step: own(step.title) })} onBack=${onBack}><p class="lead">${t('skip.ask_maker')}</p></${Sheet}>`;
+  if (!mayAs("maker")) {
+    return html`<${Sheet} title=${t("skip.title", { step: own(step.title) })} onBack=${onBack}><p class="lead">${t("skip.ask_maker")}</p></${Sheet}>`;
   }
   const done = async (why) => {
-    const event = await act('step_skipped', { make, data: { step: step.key, why } }, t('said.skipped', { step: own(step.title) }));
+    const event = await act(
+      "step_skipped",
+      { make, data: { step: step.key, why } },
+      t("said.skipped", { step: own(step.title) }),
+    );
     if (event) onBack();
   };
-  return html`<${WhyPad} title=${t('skip.title', { step: own(step.title) })} lead=${t('skip.lead')}
-    reasons=${['not_this_time', 'done_not_written', 'maker_decides']} doWord=${t('skip.do')} onDone=${done} onBack=${onBack} />`;
+  return html`<${WhyPad} title=${t("skip.title", { step: own(step.title) })} lead=${t("skip.lead")}
+    reasons=${["not_this_time", "done_not_written", "maker_decides"]} doWord=${t("skip.do")} onDone=${done} onBack=${onBack} />`;
 }

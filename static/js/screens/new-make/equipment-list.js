@@ -1,22 +1,23 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Row, Sheet } from '../../parts/sheet.js';
-import { t } from '../../messages/index.js';
-import { EquipmentPad } from './equipment-pad.js';
-import { rowLabel, rowValue, useRows } from './equipment-words.js';
+import { useEffect, useRef, useState } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Row, Sheet } from "../../parts/sheet.js";
+import { t } from "../../messages/index.js";
+import { EquipmentPad } from "./equipment-pad.js";
+import { rowLabel, rowValue, useRows } from "./equipment-words.js";
 
 // Rows that only make sense beside one word of a choice: [row, choice, word].
 const BESIDE = [
-  ['power_kw', 'heating', 'power'],
-  ['strength_soxhlet', 'strength_kind', 'soxhlet'],
-  ['solution_frac', 'form', 'solution'],
-  ['solution_density_kg_l', 'form', 'solution'],
-  ['silver_mol_l', 'method', 'titration'],
+  ["power_kw", "heating", "power"],
+  ["strength_soxhlet", "strength_kind", "soxhlet"],
+  ["solution_frac", "form", "solution"],
+  ["solution_density_kg_l", "form", "solution"],
+  ["silver_mol_l", "method", "titration"],
 ];
 
 function isShown(row, equipment) {
   const rule = BESIDE.find(([name]) => name === row.name);
-  if (row.name === 'strength_imcu_per_ml' && equipment.strength_kind === 'soxhlet') return false;
+  if (row.name === "strength_imcu_per_ml" && equipment.strength_kind === "soxhlet")
+    return false;
   return !rule || equipment[row.name] !== undefined || equipment[rule[1]] === rule[2];
 }
 
@@ -26,28 +27,53 @@ function isShown(row, equipment) {
  * @param {object} props equipment: {key: value, typed}; lead; start: row to open
  *   with; canSet; mayTakeOut; onSet(row, set | null): see EquipmentPad; onBack
  */
-export function EquipmentList({ equipment, lead, start = null, canSet = true, mayTakeOut, onSet, onBack }) {
+export function EquipmentList({
+  equipment,
+  lead,
+  start = null,
+  canSet = true,
+  mayTakeOut,
+  onSet,
+  onBack,
+}) {
   const all = useRows();
   const [name, setName] = useState(start);
   const last = useRef(null); // the row tapped last stands in sight when one comes back
   const list = useRef(null);
   useEffect(() => {
-    if (!name && last.current) list.current?.querySelector(`[data-row="${last.current}"]`)?.scrollIntoView({ block: 'center' });
+    if (!name && last.current)
+      list.current
+        ?.querySelector(`[data-row="${last.current}"]`)
+        ?.scrollIntoView({ block: "center" });
   }, [name]);
-  if (!all) return html`<${Sheet} title=${t('equip.title')} onBack=${onBack}><p class="lead" role="status">${t('sums.loading')}</p></${Sheet}>`;
+  if (!all)
+    return html`<${Sheet} title=${t("equip.title")} onBack=${onBack}><p class="lead" role="status">${t("sums.loading")}</p></${Sheet}>`;
   const open = all.find((row) => row.name === name);
   if (open) {
-    const close = () => { last.current = name; setName(null); };
+    const close = () => {
+      last.current = name;
+      setName(null);
+    };
     return html`<${EquipmentPad} key=${name} row=${open} equipment=${equipment} mayTakeOut=${mayTakeOut} onBack=${close}
-      onSet=${async (set) => { if ((await onSet(open, set)) !== false) close(); }} />`;
+      onSet=${async (set) => {
+        if ((await onSet(open, set)) !== false) close();
+      }} />`;
   }
   const groups = [...new Set(all.map((row) => row.group))];
-  return html`<${Sheet} title=${t('equip.title')} onBack=${onBack}><div ref=${list}>
+  return html`<${Sheet} title=${t("equip.title")} onBack=${onBack}><div ref=${list}>
     <p class="quiet">${lead}</p>
-    ${groups.map((group) => html`<section class="block" key=${group}><h2>${t('equip_group.' + group)}</h2>
-      <div class="rows two">${all.filter((row) => row.group === group && isShown(row, equipment)).map((row) => html`<${Row}
+    ${groups.map(
+      (
+        group,
+      ) => html`<section class="block" key=${group}><h2>${t("equip_group." + group)}</h2>
+      <div class="rows two">${all
+        .filter((row) => row.group === group && isShown(row, equipment))
+        .map(
+          (row) => html`<${Row}
         key=${row.name} title=${html`<span data-row=${row.name}>${rowLabel(row.name)}</span>`} disabled=${!canSet}
-        detail=${row.agreed && equipment.gap_agreed_with ? t('equip.agreed', { name: equipment.gap_agreed_with }) : null}
-        side=${rowValue(row, equipment[row.name], equipment.typed[row.name]) || t('equip.open')} onTap=${() => setName(row.name)} />`)}</div></section>`)}
+        detail=${row.agreed && equipment.gap_agreed_with ? t("equip.agreed", { name: equipment.gap_agreed_with }) : null}
+        side=${rowValue(row, equipment[row.name], equipment.typed[row.name]) || t("equip.open")} onTap=${() => setName(row.name)} />`,
+        )}</div></section>`,
+    )}
   </div></${Sheet}>`;
 }

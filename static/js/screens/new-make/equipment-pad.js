@@ -1,18 +1,18 @@
-import { useState } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Sheet } from '../../parts/sheet.js';
-import { Tap } from '../../parts/tap.js';
-import { TextField } from '../../parts/text-field.js';
-import { call } from '../../parts/source.js';
-import { span } from '../../format.js';
-import { t } from '../../messages/index.js';
-import { ChoicePad, NumberPad } from '../sums/pads.js';
-import { rowLabel, rowValue } from './equipment-words.js';
+import { useState } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Sheet } from "../../parts/sheet.js";
+import { Tap } from "../../parts/tap.js";
+import { TextField } from "../../parts/text-field.js";
+import { call } from "../../parts/source.js";
+import { span } from "../../format.js";
+import { t } from "../../messages/index.js";
+import { ChoicePad, NumberPad } from "../sums/pads.js";
+import { rowLabel, rowValue } from "./equipment-words.js";
 
 function WordsSheet({ title, lead, start, longest, onDone, onBack }) {
   const [text, setText] = useState(start);
   return html`<${Sheet} title=${title} onBack=${onBack}
-    foot=${html`<${Tap} class="primary" disabled=${text.trim() === ''} onTap=${() => onDone(text.trim())}>${t('word.done')}</${Tap}>`}>
+    foot=${html`<${Tap} class="primary" disabled=${text.trim() === ""} onTap=${() => onDone(text.trim())}>${t("word.done")}</${Tap}>`}>
     ${lead ? html`<p class="lead">${lead}</p>` : null}
     <${TextField} label=${title} value=${text} onInput=${setText} longest=${longest} />
   </${Sheet}>`;
@@ -32,29 +32,35 @@ export function EquipmentPad({ row, equipment, mayTakeOut = false, onSet, onBack
   const typed = equipment.typed[row.name];
   const give = async (given) => {
     if (given === null) return onSet(null);
-    const { value } = await call('sums.equipment', 'read', [row.name, given]);
-    const set = given.typed === undefined ? { value } : { value, typed: [given.typed, given.unit] };
+    const { value } = await call("sums.equipment", "read", [row.name, given]);
+    const set =
+      given.typed === undefined
+        ? { value }
+        : { value, typed: [given.typed, given.unit] };
     return row.agreed ? setAgreeing(set) : onSet(set);
   };
   if (agreeing) {
-    return html`<${WordsSheet} title=${t('equip.agreed_with')} lead=${t('equip.agreed_lead', { value: span(agreeing.value) })}
-      start=${equipment.gap_agreed_with ?? ''} longest=${80} onDone=${(name) => onSet({ ...agreeing, agreed_with: name })} onBack=${() => setAgreeing(null)} />`;
+    return html`<${WordsSheet} title=${t("equip.agreed_with")} lead=${t("equip.agreed_lead", { value: span(agreeing.value) })}
+      start=${equipment.gap_agreed_with ?? ""} longest=${80} onDone=${(name) => onSet({ ...agreeing, agreed_with: name })} onBack=${() => setAgreeing(null)} />`;
   }
-  if (row.kind === 'text') {
-    return html`<${WordsSheet} title=${rowLabel(row.name)} start=${known ?? ''} longest=${row.longest}
+  if (row.kind === "text") {
+    return html`<${WordsSheet} title=${rowLabel(row.name)} start=${known ?? ""} longest=${row.longest}
       onDone=${(value) => give({ value })} onBack=${onBack} />`;
   }
   const mayGive = mayTakeOut && known !== undefined;
   const sum = { key: row.sum, inputs: [row] };
-  if (row.kind === 'choice') {
-    return html`<${ChoicePad} sum=${sum} row=${row} chosen=${known} given=${mayGive ? { value: known } : null} wayBack=${t('sums.take_out')} onGive=${give} onBack=${onBack} />`;
+  if (row.kind === "choice") {
+    return html`<${ChoicePad} sum=${sum} row=${row} chosen=${known} given=${mayGive ? { value: known } : null} wayBack=${t("sums.take_out")} onGive=${give} onBack=${onBack} />`;
   }
   const given = typed ? { typed: typed[0], unit: typed[1] } : undefined;
-  return html`<${NumberPad} sum=${sum} row=${row} scope="equipment" given=${mayGive ? given ?? {} : undefined} wayBack=${t('sums.take_out')}
+  return html`<${NumberPad} sum=${sum} row=${row} scope="equipment" given=${mayGive ? (given ?? {}) : undefined} wayBack=${t("sums.take_out")}
     onGive=${give} onBack=${onBack} />`;
 }
 
 /** What was entered, for the line that says it was kept. */
 export function setWords(row, set) {
-  return t('equip.has', { what: rowLabel(row.name), value: rowValue(row, set.value, set.typed) });
+  return t("equip.has", {
+    what: rowLabel(row.name),
+    value: rowValue(row, set.value, set.typed),
+  });
 }

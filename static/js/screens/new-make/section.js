@@ -1,11 +1,11 @@
-import { useEffect, useState } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Row } from '../../parts/sheet.js';
-import { Tap } from '../../parts/tap.js';
-import { call, core } from '../../parts/source.js';
-import { day } from '../../format.js';
-import { t } from '../../messages/index.js';
-import { rowLabel, summary, useRows } from './equipment-words.js';
+import { useEffect, useState } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Row } from "../../parts/sheet.js";
+import { Tap } from "../../parts/tap.js";
+import { call, core } from "../../parts/source.js";
+import { day } from "../../format.js";
+import { t } from "../../messages/index.js";
+import { rowLabel, summary, useRows } from "./equipment-words.js";
 
 const TYPING_MS = 300; // the vat is asked about when its name stands
 const NONE = { typed: {} };
@@ -16,7 +16,7 @@ function together(before, edits) {
   for (const [name, set] of Object.entries(edits)) {
     delete equipment[name];
     delete equipment.typed[name];
-    if (name === 'gap_max_s') delete equipment.gap_agreed_with;
+    if (name === "gap_max_s") delete equipment.gap_agreed_with;
     if (!set) continue;
     equipment[name] = set.value;
     if (set.typed) equipment.typed[name] = set.typed;
@@ -35,17 +35,27 @@ export function useEquipment(vat) {
   const [before, setBefore] = useState(null);
   const [vats, setVats] = useState([]);
   const [edits, setEdits] = useState({});
-  const isReady = core.value === 'ready'; // a core that starts does not hold the makes yet
-  useEffect(() => { if (isReady) call('opening', 'vats', [], { desk: true }).then(setVats, () => {}); }, [isReady]);
+  const isReady = core.value === "ready"; // a core that starts does not hold the makes yet
+  useEffect(() => {
+    if (isReady) call("opening", "vats", [], { desk: true }).then(setVats, () => {});
+  }, [isReady]);
   useEffect(() => {
     if (!isReady) return undefined;
     let isCurrent = true;
-    const ask = () => call('opening', 'equipment_before', [vat.trim()], { desk: true })
-      .then((found) => isCurrent && setBefore(found), () => {});
+    const ask = () =>
+      call("opening", "equipment_before", [vat.trim()], { desk: true }).then(
+        (found) => isCurrent && setBefore(found),
+        () => {},
+      );
     const waits = setTimeout(ask, TYPING_MS);
-    return () => { isCurrent = false; clearTimeout(waits); };
+    return () => {
+      isCurrent = false;
+      clearTimeout(waits);
+    };
   }, [vat, isReady]);
-  const alter = (row, set) => { setEdits({ ...edits, [row.name]: set }); };
+  const alter = (row, set) => {
+    setEdits({ ...edits, [row.name]: set });
+  };
   return { equipment: together(before?.equipment ?? NONE, edits), before, vats, alter };
 }
 
@@ -53,22 +63,34 @@ export function useEquipment(vat) {
 export function Vats({ names, vat, onVat }) {
   const others = names.slice(0, 4);
   if (!others.length) return null;
-  return html`<div class="units" role="group" aria-label=${t('equip.vats')}>${others.map((name) => html`<${Tap}
-    key=${name} class=${'tab unit-tab ' + (name === vat ? 'is-chosen' : '')} pressed=${name === vat} onTap=${() => onVat(name)}>${name}</${Tap}>`)}</div>`;
+  return html`<div class="units" role="group" aria-label=${t("equip.vats")}>${others.map(
+    (name) => html`<${Tap}
+    key=${name} class=${"tab unit-tab " + (name === vat ? "is-chosen" : "")} pressed=${name === vat} onTap=${() => onVat(name)}>${name}</${Tap}>`,
+  )}</div>`;
 }
 
 function fromWords(before) {
-  if (!before) return t('equip.none_detail');
-  return t(before.is_same_vat ? 'equip.as_in' : 'equip.as_elsewhere', { name: before.name, day: day(before.opened_ms) });
+  if (!before) return t("equip.none_detail");
+  return t(before.is_same_vat ? "equip.as_in" : "equip.as_elsewhere", {
+    name: before.name,
+    day: day(before.opened_ms),
+  });
 }
 
 /** One folded line of what is known; a tap opens the whole list. */
 export function EquipmentSection({ equipment, before, onOpen }) {
   const all = useRows();
   const left = before?.left_out ?? [];
-  return html`<section class="block"><h2>${t('equip.title')}</h2>
-    <div class="rows"><${Row} title=${summary(all, equipment) || t('equip.none')} detail=${fromWords(before)} side=${t('word.change')} onTap=${onOpen} /></div>
-    ${left.map((one) => html`<p class="quiet" key=${one.field}>${t('equip.left_out', {
-      why: t('problem.' + one.key, { field: rowLabel(one.field), limit: one.limit ?? '' }) })}</p>`)}
+  return html`<section class="block"><h2>${t("equip.title")}</h2>
+    <div class="rows"><${Row} title=${summary(all, equipment) || t("equip.none")} detail=${fromWords(before)} side=${t("word.change")} onTap=${onOpen} /></div>
+    ${left.map(
+      (one) =>
+        html`<p class="quiet" key=${one.field}>${t("equip.left_out", {
+          why: t("problem." + one.key, {
+            field: rowLabel(one.field),
+            limit: one.limit ?? "",
+          }),
+        })}</p>`,
+    )}
   </section>`;
 }

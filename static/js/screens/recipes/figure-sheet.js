@@ -1,19 +1,19 @@
-import { useState } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Choices, Sheet } from '../../parts/sheet.js';
-import { Tap } from '../../parts/tap.js';
-import { TextField } from '../../parts/text-field.js';
-import { inOwnUnit, readNumber } from '../../format.js';
-import { prose, t } from '../../messages/index.js';
+import { useState } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Choices, Sheet } from "../../parts/sheet.js";
+import { Tap } from "../../parts/tap.js";
+import { TextField } from "../../parts/text-field.js";
+import { inOwnUnit, readNumber } from "../../format.js";
+import { prose, t } from "../../messages/index.js";
 
-const STATUSES = ['practice', 'derived', 'memory', 'read'];
+const STATUSES = ["practice", "derived", "memory", "read"];
 
 function typed(value) {
-  return value === null || value === undefined ? '' : String(value);
+  return value === null || value === undefined ? "" : String(value);
 }
 
 function readOptional(text) {
-  return text.trim() === '' ? null : readNumber(text.trim());
+  return text.trim() === "" ? null : readNumber(text.trim());
 }
 
 /** Change one figure of a recipe: value, band, and where the new value is from. */
@@ -21,28 +21,36 @@ export function FigureSheet({ title, figure, sources, onKeep, onBack }) {
   const [value, setValue] = useState(typed(figure.value));
   const [low, setLow] = useState(typed(figure.low));
   const [high, setHigh] = useState(typed(figure.high));
-  const [note, setNote] = useState('');
+  const [note, setNote] = useState("");
   const [source, setSource] = useState(figure.source);
   const [status, setStatus] = useState(figure.status);
-  const numbers = { value: readNumber(value.trim()), low: readOptional(low), high: readOptional(high) };
-  const isBad = numbers.value === null || (low.trim() !== '' && numbers.low === null) || (high.trim() !== '' && numbers.high === null);
-  const keep = () => onKeep({ ...figure, ...numbers, source, status, note: note.trim() });
+  const numbers = {
+    value: readNumber(value.trim()),
+    low: readOptional(low),
+    high: readOptional(high),
+  };
+  const isBad =
+    numbers.value === null ||
+    (low.trim() !== "" && numbers.low === null) ||
+    (high.trim() !== "" && numbers.high === null);
+  const keep = () =>
+    onKeep({ ...figure, ...numbers, source, status, note: note.trim() });
   return html`<${Sheet} title=${title} onBack=${onBack}
-    foot=${html`<${Tap} class="primary" disabled=${isBad || note.trim() === ''} onTap=${keep}>${t('figure.keep')}</${Tap}>`}>
-    <p class="quiet">${t('figure.lead', { value: inOwnUnit(figure.value, figure.unit) })}</p>
+    foot=${html`<${Tap} class="primary" disabled=${isBad || note.trim() === ""} onTap=${keep}>${t("figure.keep")}</${Tap}>`}>
+    <p class="quiet">${t("figure.lead", { value: inOwnUnit(figure.value, figure.unit) })}</p>
     <div class="columns"><div class="column">
-      <${TextField} label=${t('figure.value', { unit: figure.unit })} value=${value} onInput=${setValue} longest=${12} />
-      <${TextField} label=${t('figure.low')} value=${low} onInput=${setLow} longest=${12} />
-      <${TextField} label=${t('figure.high')} value=${high} onInput=${setHigh} longest=${12} />
-      ${isBad ? html`<p class="is-bad">${t('problem.not_a_number', { field: t('field.value') })}</p>` : null}
-      <${TextField} label=${t('figure.note')} hint=${t('figure.note_hint')} value=${note} onInput=${setNote} longest=${300} />
+      <${TextField} label=${t("figure.value", { unit: figure.unit })} value=${value} onInput=${setValue} longest=${12} />
+      <${TextField} label=${t("figure.low")} value=${low} onInput=${setLow} longest=${12} />
+      <${TextField} label=${t("figure.high")} value=${high} onInput=${setHigh} longest=${12} />
+      ${isBad ? html`<p class="is-bad">${t("problem.not_a_number", { field: t("field.value") })}</p>` : null}
+      <${TextField} label=${t("figure.note")} hint=${t("figure.note_hint")} value=${note} onInput=${setNote} longest=${300} />
     </div><div class="column">
-      <h2>${t('figure.source')}</h2>
-      <${Choices} label=${t('figure.source')} chosen=${source} onChoose=${setSource}
+      <h2>${t("figure.source")}</h2>
+      <${Choices} label=${t("figure.source")} chosen=${source} onChoose=${setSource}
         options=${Object.entries(sources).map(([key, one]) => ({ key, title: prose(one.title) }))} />
-      <h2>${t('figure.status')}</h2>
-      <${Choices} label=${t('figure.status')} chosen=${status} onChoose=${setStatus}
-        options=${STATUSES.map((key) => ({ key, title: t('status.' + key) }))} />
+      <h2>${t("figure.status")}</h2>
+      <${Choices} label=${t("figure.status")} chosen=${status} onChoose=${setStatus}
+        options=${STATUSES.map((key) => ({ key, title: t("status." + key) }))} />
     </div></div>
   </${Sheet}>`;
 }

@@ -2,14 +2,22 @@
 // source and changed on its own.
 
 function isFigure(value) {
-  return value !== null && typeof value === 'object' && 'value' in value && 'unit' in value && 'source' in value;
+  return (
+    value !== null &&
+    typeof value === "object" &&
+    "value" in value &&
+    "unit" in value &&
+    "source" in value
+  );
 }
 
 /** All figures below a part of a recipe: [{path: ["lasts"], figure}]. */
 export function figuresIn(part, path = []) {
-  if (part === null || typeof part !== 'object') return [];
+  if (part === null || typeof part !== "object") return [];
   if (isFigure(part)) return [{ path, figure: part }];
-  return Object.entries(part).flatMap(([name, value]) => figuresIn(value, [...path, name]));
+  return Object.entries(part).flatMap(([name, value]) =>
+    figuresIn(value, [...path, name]),
+  );
 }
 
 /** A copy of a recipe with the figure at one path changed. */
@@ -24,12 +32,25 @@ export function withFigure(recipe, path, figure) {
 /** Parts of a recipe that figures are shown under: [{key, title, figures}]. */
 export function groups(recipe) {
   const under = (name, row, index, key) => ({
-    key: `${name}.${key}`, title: row.title, text: row, figures: figuresIn(row, [name, index]),
+    key: `${name}.${key}`,
+    title: row.title,
+    text: row,
+    figures: figuresIn(row, [name, index]),
   });
   return [
-    { key: 'whole', title: null, figures: [...figuresIn(recipe.milk, ['milk']), ...figuresIn(recipe.yield_frac, ['yield_frac']), ...figuresIn(recipe.figures ?? {}, ['figures'])] },
-    ...recipe.ingredients.map((row, index) => under('ingredients', row, index, row.key)),
-    ...recipe.moulds.map((row, index) => under('moulds', row, index, row.size)),
-    ...recipe.steps.map((row, index) => under('steps', row, index, row.key)),
+    {
+      key: "whole",
+      title: null,
+      figures: [
+        ...figuresIn(recipe.milk, ["milk"]),
+        ...figuresIn(recipe.yield_frac, ["yield_frac"]),
+        ...figuresIn(recipe.figures ?? {}, ["figures"]),
+      ],
+    },
+    ...recipe.ingredients.map((row, index) =>
+      under("ingredients", row, index, row.key),
+    ),
+    ...recipe.moulds.map((row, index) => under("moulds", row, index, row.size)),
+    ...recipe.steps.map((row, index) => under("steps", row, index, row.key)),
   ];
 }

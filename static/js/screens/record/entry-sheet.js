@@ -1,40 +1,50 @@
-import { useState } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Keypad } from '../../parts/keypad.js';
-import { Row, Sheet } from '../../parts/sheet.js';
-import { Tap } from '../../parts/tap.js';
-import { TextField } from '../../parts/text-field.js';
-import { TimePad } from '../../parts/time-pad.js';
-import { WhyPad } from '../../parts/why-pad.js';
-import { problemsText, readField } from '../../parts/acts.js';
-import { mayAs, nameOf } from '../../parts/people-names.js';
-import { useProof } from '../../parts/pin.js';
-import { call, nowMs } from '../../parts/source.js';
-import { amount, amountTyped, clock, day, plain, quantity, typedFrom, unitName, unitRead } from '../../format.js';
-import { t, whyWords } from '../../messages/index.js';
-import { readQuantity, useForm } from '../make/reading-sheet.js';
-import { EquipmentPad } from '../new-make/equipment-pad.js';
-import { useRows } from '../new-make/equipment-words.js';
-import { lineText, setText } from './line-text.js';
+import { useState } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Keypad } from "../../parts/keypad.js";
+import { Row, Sheet } from "../../parts/sheet.js";
+import { Tap } from "../../parts/tap.js";
+import { TextField } from "../../parts/text-field.js";
+import { TimePad } from "../../parts/time-pad.js";
+import { WhyPad } from "../../parts/why-pad.js";
+import { problemsText, readField } from "../../parts/acts.js";
+import { mayAs, nameOf } from "../../parts/people-names.js";
+import { useProof } from "../../parts/pin.js";
+import { call, nowMs } from "../../parts/source.js";
+import {
+  amount,
+  amountTyped,
+  clock,
+  day,
+  plain,
+  quantity,
+  typedFrom,
+  unitName,
+  unitRead,
+} from "../../format.js";
+import { t, whyWords } from "../../messages/index.js";
+import { readQuantity, useForm } from "../make/reading-sheet.js";
+import { EquipmentPad } from "../new-make/equipment-pad.js";
+import { useRows } from "../new-make/equipment-words.js";
+import { lineText, setText } from "./line-text.js";
 
 // What can be corrected by a number, by kind of entry: field, decimals.
 const NUMBERS = {
-  ingredient_added: ['amount', 3],
-  wheels_moulded: ['count', 0],
-  tank_opened: ['mass_kg', 1],
-  tank_loaded: ['mass_kg', 2],
-  tank_unloaded: ['mass_kg', 2],
-  salt_added: ['mass_kg', 3],
-  water_added_to_tank: ['mass_kg', 2],
+  ingredient_added: ["amount", 3],
+  wheels_moulded: ["count", 0],
+  tank_opened: ["mass_kg", 1],
+  tank_loaded: ["mass_kg", 2],
+  tank_unloaded: ["mass_kg", 2],
+  salt_added: ["mass_kg", 3],
+  water_added_to_tank: ["mass_kg", 2],
 };
-const TEXTS = { note_added: 'text', ingredient_added: 'lot', timer_started: 'label' };
+const TEXTS = { note_added: "text", ingredient_added: "lot", timer_started: "label" };
 
 function NumberPad({ line, onValue, onBack }) {
-  const name = line.kind === 'reading_taken' ? line.data.quantity : null;
+  const name = line.kind === "reading_taken" ? line.data.quantity : null;
   const form = useForm(name);
-  const [field, decimals] = name ? ['value', form.decimals] : NUMBERS[line.kind];
+  const [field, decimals] = name ? ["value", form.decimals] : NUMBERS[line.kind];
   const before = line.data[field];
-  const kept = field === 'mass_kg' ? 'kg' : line.data.unit;
+  const kept = field === "mass_kg" ? "kg" : line.data.unit;
   const [unit] = useState(unitRead(kept));
   const own = kept ? amount(before, kept) : plain(before);
   const save = async (value, typed) => {
@@ -43,46 +53,58 @@ function NumberPad({ line, onValue, onBack }) {
     return true;
   };
   return html`<div class="sheet">
-    <${Keypad} onBack=${onBack} title=${t('correct.number', { what: name ? t('quantity.' + name) : t('field.' + field) })} quantity=${name}
+    <${Keypad} onBack=${onBack} title=${t("correct.number", { what: name ? t("quantity." + name) : t("field." + field) })} quantity=${name}
       unit=${unitName(name ? form.unit : unit)} decimals=${decimals} signed=${name ? form.signed : false}
       last=${{ typed: name ? typedFrom(name, before) : amountTyped(before, kept, decimals), text: name ? quantity(name, before) : own }}
-      askText=${(ask) => t('keypad.ask', { limit: name ? quantity(name, ask.limit) : '', side: t('keypad.' + ask.key) })}
+      askText=${(ask) => t("keypad.ask", { limit: name ? quantity(name, ask.limit) : "", side: t("keypad." + ask.key) })}
       read=${name ? readQuantity(name, form) : (typed) => readField(line.kind, field, typed, { whole: decimals === 0, unit, kept })}
-      save=${save} saveWord=${t('correct.next')} />
+      save=${save} saveWord=${t("correct.next")} />
   </div>`;
 }
 
 function TimeSheet({ line, onValue, onBack }) {
   const [ms, setMs] = useState(line.at_ms);
-  return html`<${Sheet} title=${t('correct.time')} onBack=${onBack}
-    foot=${html`<${Tap} class="primary" disabled=${ms === line.at_ms} onTap=${() => onValue({ at_ms: ms })}>${t('correct.next')}</${Tap}>`}>
+  return html`<${Sheet} title=${t("correct.time")} onBack=${onBack}
+    foot=${html`<${Tap} class="primary" disabled=${ms === line.at_ms} onTap=${() => onValue({ at_ms: ms })}>${t("correct.next")}</${Tap}>`}>
     <${TimePad} startMs=${line.at_ms} latestMs=${nowMs()} onChange=${setMs} />
   </${Sheet}>`;
 }
 
 function TextSheet({ line, onValue, onBack }) {
   const field = TEXTS[line.kind];
-  const [text, setText_] = useState(line.data[field] ?? '');
-  return html`<${Sheet} title=${t('field.' + field)} onBack=${onBack}
-    foot=${html`<${Tap} class="primary" disabled=${text.trim() === ''} onTap=${() => onValue({ [field]: text.trim() })}>${t('correct.next')}</${Tap}>`}>
-    <${TextField} isLong=${field === 'text'} label=${t('field.' + field)} value=${text} onInput=${setText_} longest=${field === 'text' ? 2000 : 40} />
+  const [text, setText_] = useState(line.data[field] ?? "");
+  return html`<${Sheet} title=${t("field." + field)} onBack=${onBack}
+    foot=${html`<${Tap} class="primary" disabled=${text.trim() === ""} onTap=${() => onValue({ [field]: text.trim() })}>${t("correct.next")}</${Tap}>`}>
+    <${TextField} isLong=${field === "text"} label=${t("field." + field)} value=${text} onInput=${setText_} longest=${field === "text" ? 2000 : 40} />
   </${Sheet}>`;
 }
 
 /** Ask why, let the core look at the change, and record it beside the first value. */
 function Confirm({ make, line, set, onBack, onDone }) {
-  const [refused, setRefused] = useState('');
+  const [refused, setRefused] = useState("");
   const [record, over] = useProof(onDone);
-  const before = Object.fromEntries(Object.keys(set).map((name) => [name, name === 'at_ms' ? line.at_ms : line.data[name]]));
+  const before = Object.fromEntries(
+    Object.keys(set).map((name) => [
+      name,
+      name === "at_ms" ? line.at_ms : line.data[name],
+    ]),
+  );
   const done = async (why) => {
-    const problems = await call('desk', 'check_correction', [make, line.id, set], { desk: true });
+    const problems = await call("desk", "check_correction", [make, line.id, set], {
+      desk: true,
+    });
     if (problems.length) return setRefused(problemsText(problems, line.data.quantity));
     return record({
-      kind: 'entry_corrected', about: line.kind, given: { make, ref: line.id, data: { set, why } }, said: t('said.corrected'),
-      title: t('correct.why'), doWord: t('correct.save') });
+      kind: "entry_corrected",
+      about: line.kind,
+      given: { make, ref: line.id, data: { set, why } },
+      said: t("said.corrected"),
+      title: t("correct.why"),
+      doWord: t("correct.save"),
+    });
   };
-  return over(html`<${WhyPad} title=${t('correct.why')} reasons=${['mistyped', 'looked_again', 'wrong_step', 'entered_late']}
-    doWord=${t('correct.save')} onDone=${done} onBack=${onBack}>
+  return over(html`<${WhyPad} title=${t("correct.why")} reasons=${["mistyped", "looked_again", "wrong_step", "entered_late"]}
+    doWord=${t("correct.save")} onDone=${done} onBack=${onBack}>
     <p class="lead">${setText({ set, before }, line)}</p>
     ${refused ? html`<p class="is-bad" role="alert">${refused}</p>` : null}
   </${WhyPad}>`);
@@ -91,9 +113,14 @@ function Confirm({ make, line, set, onBack, onDone }) {
 // A figure of the equipment is put right on the pad that it was entered on.
 function EquipmentAgain({ line, onValue, onBack }) {
   const row = useRows()?.find((one) => one.name === line.data.key);
-  if (!row) return html`<${Sheet} title=${t('entry.title')} onBack=${onBack}><p class="lead" role="status">${t('sums.loading')}</p></${Sheet}>`;
-  const done = ({ value, typed, agreed_with: name }) => onValue({
-    value, ...(typed ? { typed: typed[0], typed_unit: typed[1] } : {}), ...(name ? { agreed_with: name } : {}) });
+  if (!row)
+    return html`<${Sheet} title=${t("entry.title")} onBack=${onBack}><p class="lead" role="status">${t("sums.loading")}</p></${Sheet}>`;
+  const done = ({ value, typed, agreed_with: name }) =>
+    onValue({
+      value,
+      ...(typed ? { typed: typed[0], typed_unit: typed[1] } : {}),
+      ...(name ? { agreed_with: name } : {}),
+    });
   return html`<${EquipmentPad} row=${row} equipment=${{ typed: {}, gap_agreed_with: line.data.agreed_with }} onSet=${done} onBack=${onBack} />`;
 }
 
@@ -101,34 +128,54 @@ function EquipmentAgain({ line, onValue, onBack }) {
 export function EntrySheet({ make, line, steps, canChange, onBack }) {
   const [open, setOpen] = useState(null); // number, time, text, strike
   const [set, setSet] = useState(null);
-  const close = () => { setOpen(null); setSet(null); };
+  const close = () => {
+    setOpen(null);
+    setSet(null);
+  };
   const [record, over] = useProof(close);
-  if (set) return html`<${Confirm} make=${make} line=${line} set=${set} onBack=${close} onDone=${close} />`;
-  if (open === 'number') return html`<${NumberPad} line=${line} onValue=${setSet} onBack=${close} />`;
-  if (open === 'equipment') return html`<${EquipmentAgain} line=${line} onValue=${setSet} onBack=${close} />`;
-  if (open === 'time') return html`<${TimeSheet} line=${line} onValue=${setSet} onBack=${close} />`;
-  if (open === 'text') return html`<${TextSheet} line=${line} onValue=${setSet} onBack=${close} />`;
-  if (open === 'strike') {
-    const strike = (why) => record({
-      kind: 'entry_struck', about: line.kind, given: { make, ref: line.id, data: { why } }, said: t('said.struck'),
-      title: t('strike.title'), doWord: t('strike.do') });
-    return over(html`<${WhyPad} title=${t('strike.title')} lead=${t('strike.lead')} reasons=${['mistyped', 'wrong_step', 'not_done', 'twice']}
-      isGrave doWord=${t('strike.do')} onDone=${strike} onBack=${close} />`);
+  if (set)
+    return html`<${Confirm} make=${make} line=${line} set=${set} onBack=${close} onDone=${close} />`;
+  if (open === "number")
+    return html`<${NumberPad} line=${line} onValue=${setSet} onBack=${close} />`;
+  if (open === "equipment")
+    return html`<${EquipmentAgain} line=${line} onValue=${setSet} onBack=${close} />`;
+  if (open === "time")
+    return html`<${TimeSheet} line=${line} onValue=${setSet} onBack=${close} />`;
+  if (open === "text")
+    return html`<${TextSheet} line=${line} onValue=${setSet} onBack=${close} />`;
+  if (open === "strike") {
+    const strike = (why) =>
+      record({
+        kind: "entry_struck",
+        about: line.kind,
+        given: { make, ref: line.id, data: { why } },
+        said: t("said.struck"),
+        title: t("strike.title"),
+        doWord: t("strike.do"),
+      });
+    return over(html`<${WhyPad} title=${t("strike.title")} lead=${t("strike.lead")} reasons=${["mistyped", "wrong_step", "not_done", "twice"]}
+      isGrave doWord=${t("strike.do")} onDone=${strike} onBack=${close} />`);
   }
-  const isNumber = line.kind in NUMBERS || (line.kind === 'reading_taken' && typeof line.data.value === 'number');
+  const isNumber =
+    line.kind in NUMBERS ||
+    (line.kind === "reading_taken" && typeof line.data.value === "number");
   const isStruck = Boolean(line.struck);
-  return html`<${Sheet} title=${t('entry.title')} onBack=${onBack} backWord=${t('record.title')}>
-    <p class=${isStruck ? 'lead struck' : 'lead'}>${lineText(line, steps)}</p>
-    <p>${t('entry.when', { day: day(line.at_ms), at: clock(line.at_ms), name: nameOf(line.by) })}</p>
-    ${line.corrections.map((one) => html`<p key=${one.id}>${t('record.corrected', { what: setText(one, line), why: whyWords(one.why), name: nameOf(one.by), at: clock(one.at_ms) })}</p>`)}
-    ${line.proved ? html`<p>${t('proved.' + line.proved)}</p>` : null}
-    ${isStruck ? html`<p>${t('record.struck', { why: whyWords(line.struck.why), name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</p>` : null}
-    ${canChange && !isStruck ? html`<div class="rows">
-      ${isNumber ? html`<${Row} title=${t('correct.value')} onTap=${() => setOpen('number')} />` : null}
-      ${line.kind === 'equipment_set' && mayAs('maker') ? html`<${Row} title=${t('correct.value')} onTap=${() => setOpen('equipment')} />` : null}
-      ${line.kind in TEXTS ? html`<${Row} title=${t('correct.text', { field: t('field.' + TEXTS[line.kind]) })} onTap=${() => setOpen('text')} />` : null}
-      <${Row} title=${t('correct.time')} onTap=${() => setOpen('time')} />
+  return html`<${Sheet} title=${t("entry.title")} onBack=${onBack} backWord=${t("record.title")}>
+    <p class=${isStruck ? "lead struck" : "lead"}>${lineText(line, steps)}</p>
+    <p>${t("entry.when", { day: day(line.at_ms), at: clock(line.at_ms), name: nameOf(line.by) })}</p>
+    ${line.corrections.map((one) => html`<p key=${one.id}>${t("record.corrected", { what: setText(one, line), why: whyWords(one.why), name: nameOf(one.by), at: clock(one.at_ms) })}</p>`)}
+    ${line.proved ? html`<p>${t("proved." + line.proved)}</p>` : null}
+    ${isStruck ? html`<p>${t("record.struck", { why: whyWords(line.struck.why), name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</p>` : null}
+    ${
+      canChange && !isStruck
+        ? html`<div class="rows">
+      ${isNumber ? html`<${Row} title=${t("correct.value")} onTap=${() => setOpen("number")} />` : null}
+      ${line.kind === "equipment_set" && mayAs("maker") ? html`<${Row} title=${t("correct.value")} onTap=${() => setOpen("equipment")} />` : null}
+      ${line.kind in TEXTS ? html`<${Row} title=${t("correct.text", { field: t("field." + TEXTS[line.kind]) })} onTap=${() => setOpen("text")} />` : null}
+      <${Row} title=${t("correct.time")} onTap=${() => setOpen("time")} />
     </div>
-    <div class="rows rows-apart"><${Row} class="is-destructive" title=${t('strike.title')} detail=${t('strike.detail')} onTap=${() => setOpen('strike')} /></div>` : null}
+    <div class="rows rows-apart"><${Row} class="is-destructive" title=${t("strike.title")} detail=${t("strike.detail")} onTap=${() => setOpen("strike")} /></div>`
+        : null
+    }
   </${Sheet}>`;
 }

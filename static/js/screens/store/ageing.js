@@ -1,18 +1,17 @@
-import { useState } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Row, Sheet } from '../../parts/sheet.js';
-import { TextField } from '../../parts/text-field.js';
-import { mayAs } from '../../parts/people-names.js';
-import { count, day, number, plain, quantity, sumValue } from '../../format.js';
-import { board } from '../../parts/source.js';
-import { inside, own, t } from '../../messages/index.js';
-import { go, swap } from '../../router.js';
-import { LAB, LAB_MAKE } from '../make/lab-sheet.js';
-import { ReadingSheet } from '../make/reading-sheet.js';
-import { SumLines, StepSumSheet, namesOf, useStepSums } from '../make/step-sums.js';
-import { noteWords } from '../sums/words.js';
-import { ageingMakes, useAgeing, useAgeingOf } from './asked.js';
-
+import { useState } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Row, Sheet } from "../../parts/sheet.js";
+import { TextField } from "../../parts/text-field.js";
+import { mayAs } from "../../parts/people-names.js";
+import { count, day, number, plain, quantity, sumValue } from "../../format.js";
+import { board } from "../../parts/source.js";
+import { inside, own, t } from "../../messages/index.js";
+import { go, swap } from "../../router.js";
+import { LAB, LAB_MAKE } from "../make/lab-sheet.js";
+import { ReadingSheet } from "../make/reading-sheet.js";
+import { SumLines, StepSumSheet, namesOf, useStepSums } from "../make/step-sums.js";
+import { noteWords } from "../sums/words.js";
+import { ageingMakes, useAgeing, useAgeingOf } from "./asked.js";
 
 function valueOf(answer, name) {
   return answer?.values.find((one) => one.name === name) ?? null;
@@ -24,35 +23,45 @@ function sizesOf(view) {
 
 /** How far the days of one make have come that count, in words. */
 export function curingWords(sums) {
-  const answer = sums.find((one) => one.key === 'curing_days');
-  const counted = valueOf(answer, 'counted_days');
-  if (!counted) return [t('store.counted_none')];
-  const cold = valueOf(answer, 'below_days');
-  const unknown = valueOf(answer, 'unknown_days');
-  const first = valueOf(answer, 'first_met_ms');
+  const answer = sums.find((one) => one.key === "curing_days");
+  const counted = valueOf(answer, "counted_days");
+  if (!counted) return [t("store.counted_none")];
+  const cold = valueOf(answer, "below_days");
+  const unknown = valueOf(answer, "unknown_days");
+  const first = valueOf(answer, "first_met_ms");
   return [
-    t('store.counted', { counted: number(counted.value, 1), needed: plain(counted.high) }),
-    cold?.value > 0 ? t('store.cold', { n: number(cold.value, 1) }) : '',
-    unknown?.value > 0 ? t('store.unknown', { n: number(unknown.value, 1) }) : '',
-    first ? t('store.first_day', { day: day(first.value) }) : '',
+    t("store.counted", {
+      counted: number(counted.value, 1),
+      needed: plain(counted.high),
+    }),
+    cold?.value > 0 ? t("store.cold", { n: number(cold.value, 1) }) : "",
+    unknown?.value > 0 ? t("store.unknown", { n: number(unknown.value, 1) }) : "",
+    first ? t("store.first_day", { day: day(first.value) }) : "",
   ].filter(Boolean);
 }
 
 function lostWords(sums, sizes) {
-  return sums.filter((one) => one.key === 'weight_loss' && one.values.length).map((one) => {
-    const lost = sumValue(valueOf(one, 'loss_frac').value, 'fraction');
-    return `${sizes[one.of] ? inside(sizes[one.of]) + ' ' : ''}${t('store.lost', { value: lost })}`;
-  });
+  return sums
+    .filter((one) => one.key === "weight_loss" && one.values.length)
+    .map((one) => {
+      const lost = sumValue(valueOf(one, "loss_frac").value, "fraction");
+      return `${sizes[one.of] ? inside(sizes[one.of]) + " " : ""}${t("store.lost", { value: lost })}`;
+    });
 }
 
 function lastWords(step) {
-  const last = (name) => step.readings?.find((one) => one.quantity === name)?.last
-    ?? step.targets?.find((one) => one.quantity === name)?.last;
-  const temp = last('store_temp_c');
-  const humidity = last('store_humidity_frac');
+  const last = (name) =>
+    step.readings?.find((one) => one.quantity === name)?.last ??
+    step.targets?.find((one) => one.quantity === name)?.last;
+  const temp = last("store_temp_c");
+  const humidity = last("store_humidity_frac");
   return [
-    temp ? t('store.temp_last', { value: quantity('store_temp_c', temp.value) }) : '',
-    humidity ? t('store.humidity_last', { value: quantity('store_humidity_frac', humidity.value) }) : '',
+    temp ? t("store.temp_last", { value: quantity("store_temp_c", temp.value) }) : "",
+    humidity
+      ? t("store.humidity_last", {
+          value: quantity("store_humidity_frac", humidity.value),
+        })
+      : "",
   ].filter(Boolean);
 }
 
@@ -61,42 +70,59 @@ const TOLD = 8;
 
 function wheelWords(view) {
   const some = view.make.moulds.filter((one) => one.moulded > 0);
-  return some.map((one) => t('store.wheels', { n: count(one.moulded), size: own(one.title) }));
+  return some.map((one) =>
+    t("store.wheels", { n: count(one.moulded), size: own(one.title) }),
+  );
 }
 
 function detailOf(found) {
-  if (!found) return '';
+  if (!found) return "";
   const { view, step, sums } = found;
-  return [...wheelWords(view), ...curingWords(sums), ...lastWords(step), ...lostWords(sums, sizesOf(view))].join(' · ');
+  return [
+    ...wheelWords(view),
+    ...curingWords(sums),
+    ...lastWords(step),
+    ...lostWords(sums, sizesOf(view)),
+  ].join(" · ");
 }
 
 function matches(make, words) {
-  const text = `${make.name} ${make.batch} ${own(make.recipe_title)} ${day(make.opened_ms)}`.toLowerCase();
+  const text =
+    `${make.name} ${make.batch} ${own(make.recipe_title)} ${day(make.opened_ms)}`.toLowerCase();
   return words.every((one) => text.includes(one));
 }
 
 /** Every make out of the press: wheels, days that count, store air, weight lost. */
 export function AgeingList() {
-  const [search, setSearch] = useState('');
+  const [search, setSearch] = useState("");
   const makes = ageingMakes();
-  const shown = makes.filter((one) => matches(one, search.toLowerCase().split(/\s+/).filter(Boolean)));
+  const shown = makes.filter((one) =>
+    matches(one, search.toLowerCase().split(/\s+/).filter(Boolean)),
+  );
   const { found, problem } = useAgeing(shown.slice(0, TOLD).map((one) => one.id));
-  return html`<section class="block"><h2>${t('store.ageing')}</h2>
-    ${problem ? html`<p class="is-bad" role="alert">${t('sums.failed', { why: problem })}</p>` : null}
-    ${makes.length > TOLD ? html`<${TextField} label=${t('store.search')} hint=${t('store.search_hint')} value=${search} onInput=${setSearch} longest=${40} />` : null}
-    ${makes.length ? shown.length ? null : html`<p role="status">${t('store.search_none')}</p>` : html`<p role="status">${t(board.value ? 'store.ageing_none' : 'sums.working')}</p>`}
-    <div class="rows">${shown.map((make, place) => (found[make.id] === null ? null : html`<${Row} key=${make.id} title=${`${make.name} · ${make.batch}`}
-      detail=${place < TOLD ? detailOf(found[make.id]) || t('sums.working') : day(make.opened_ms)}
-      onTap=${() => go('store', 'make', make.id)} />`))}</div>
-    <p class="quiet">${t('store.curing_for')}</p></section>`;
+  return html`<section class="block"><h2>${t("store.ageing")}</h2>
+    ${problem ? html`<p class="is-bad" role="alert">${t("sums.failed", { why: problem })}</p>` : null}
+    ${makes.length > TOLD ? html`<${TextField} label=${t("store.search")} hint=${t("store.search_hint")} value=${search} onInput=${setSearch} longest=${40} />` : null}
+    ${makes.length ? (shown.length ? null : html`<p role="status">${t("store.search_none")}</p>`) : html`<p role="status">${t(board.value ? "store.ageing_none" : "sums.working")}</p>`}
+    <div class="rows">${shown.map((make, place) =>
+      found[make.id] === null
+        ? null
+        : html`<${Row} key=${make.id} title=${`${make.name} · ${make.batch}`}
+      detail=${place < TOLD ? detailOf(found[make.id]) || t("sums.working") : day(make.opened_ms)}
+      onTap=${() => go("store", "make", make.id)} />`,
+    )}</div>
+    <p class="quiet">${t("store.curing_for")}</p></section>`;
 }
 
 function Readings({ make, sizes }) {
-  const row = (name, size) => html`<${Row} key=${name + size} title=${size ? t('store.read_of', { what: t('quantity.' + name), size: inside(sizes[size]) }) : t('quantity.' + name)}
-    onTap=${() => go('store', 'make', make, 'reading', name, ...(size ? [size] : []))} />`;
-  return html`<section class="block"><h2>${t('store.read')}</h2><div class="rows">
-      ${row('store_temp_c')}${row('store_humidity_frac')}${Object.keys(sizes).map((size) => row('wheel_mass_kg', size))}</div></section>
-    <section class="block"><h2>${t('store.lab')}</h2><div class="rows two">
+  const row = (
+    name,
+    size,
+  ) => html`<${Row} key=${name + size} title=${size ? t("store.read_of", { what: t("quantity." + name), size: inside(sizes[size]) }) : t("quantity." + name)}
+    onTap=${() => go("store", "make", make, "reading", name, ...(size ? [size] : []))} />`;
+  return html`<section class="block"><h2>${t("store.read")}</h2><div class="rows">
+      ${row("store_temp_c")}${row("store_humidity_frac")}${Object.keys(sizes).map((size) => row("wheel_mass_kg", size))}</div></section>
+    <section class="block"><h2>${t("store.lab")}</h2><div class="rows two">
       ${Object.keys(sizes).flatMap((size) => LAB.map((name) => row(name, size)))}${LAB_MAKE.map((name) => row(name))}</div></section>`;
 }
 
@@ -106,26 +132,26 @@ function One({ found, rest }) {
   const sums = useStepSums(make, view, step) ?? found.sums;
   const [name, arg, of, input] = rest;
   const sizes = sizesOf(view);
-  const onBack = () => swap('store', 'make', make);
-  if (name === 'reading') {
+  const onBack = () => swap("store", "make", make);
+  if (name === "reading") {
     return html`<${ReadingSheet} make=${make} step=${step.key} name=${arg} place=${of} hint=${of ? sizes[of] : null} last=${null} onBack=${onBack} />`;
   }
-  if (name === 'sum') {
+  if (name === "sum") {
     return html`<${StepSumSheet} make=${make} shown=${view} step=${step} found=${sums} name=${arg} of=${of} input=${input} onBack=${onBack}
-      onInput=${(next) => (next ? go('store', 'make', make, 'sum', arg, of, next) : swap('store', 'make', make, 'sum', arg, of))} />`;
+      onInput=${(next) => (next ? go("store", "make", make, "sum", arg, of, next) : swap("store", "make", make, "sum", arg, of))} />`;
   }
-  const curing = sums.find((one) => one.key === 'curing_days');
+  const curing = sums.find((one) => one.key === "curing_days");
   const wheels = wheelWords(view);
-  return html`<${Sheet} title=${`${view.make.name} · ${view.make.batch}`} onBack=${() => swap('store')}>
+  return html`<${Sheet} title=${`${view.make.name} · ${view.make.batch}`} onBack=${() => swap("store")}>
     <div class="columns"><div class="column">
-      <section class="sum-answer">${wheels.length ? html`<p class="lead">${wheels.join(', ')}</p>` : null}${curingWords(sums).map((text, place) => html`<p key=${text} class=${place === 0 ? 'lead' : ''}>${text}</p>`)}
+      <section class="sum-answer">${wheels.length ? html`<p class="lead">${wheels.join(", ")}</p>` : null}${curingWords(sums).map((text, place) => html`<p key=${text} class=${place === 0 ? "lead" : ""}>${text}</p>`)}
         ${(curing?.notes ?? []).map((one) => html`<p key=${one.key} class="quiet">${noteWords(one)}</p>`)}
-        <p class="quiet">${t('store.curing_for')}</p></section>
-      <h2>${t('store.sums')}</h2>
-      <${SumLines} found=${sums} step=${step} names=${namesOf(view)} onOpen=${(one) => go('store', 'make', make, 'sum', one.key, one.of ?? '-')} />
+        <p class="quiet">${t("store.curing_for")}</p></section>
+      <h2>${t("store.sums")}</h2>
+      <${SumLines} found=${sums} step=${step} names=${namesOf(view)} onOpen=${(one) => go("store", "make", make, "sum", one.key, one.of ?? "-")} />
     </div><div class="column">
-      ${mayAs('helper') ? html`<${Readings} make=${make} sizes=${sizes} />` : null}
-      <div class="rows rows-apart"><${Row} title=${t('store.make')} onTap=${() => go('make', make)} /></div>
+      ${mayAs("helper") ? html`<${Readings} make=${make} sizes=${sizes} />` : null}
+      <div class="rows rows-apart"><${Row} title=${t("store.make")} onTap=${() => go("make", make)} /></div>
     </div></div></${Sheet}>`;
 }
 
@@ -133,6 +159,6 @@ function One({ found, rest }) {
 export function AgeingScreen({ make, rest }) {
   const { value: found, problem } = useAgeingOf(make);
   if (found) return html`<${One} key=${make} found=${found} rest=${rest} />`;
-  return html`<${Sheet} title=${t('store.ageing')} onBack=${() => swap('store')}>
-    <p role="status">${problem ? t('sums.failed', { why: problem }) : t('sums.working')}</p></${Sheet}>`;
+  return html`<${Sheet} title=${t("store.ageing")} onBack=${() => swap("store")}>
+    <p role="status">${problem ? t("sums.failed", { why: problem }) : t("sums.working")}</p></${Sheet}>`;
 }

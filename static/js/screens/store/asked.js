@@ -1,79 +1,99 @@
-import { useEffect, useState } from 'preact/hooks';
-import { lastAct, whyOf } from '../../parts/acts.js';
-import { board, call, nowMs } from '../../parts/source.js';
+import { useEffect, useState } from "preact/hooks";
+import { lastAct, whyOf } from "../../parts/acts.js";
+import { board, call, nowMs } from "../../parts/source.js";
 
 // Asked again after each entry: the board is painted anew then.
 
 function useDesk(question, wanted) {
-  const [answer, setAnswer] = useState({ value: null, problem: '' });
+  const [answer, setAnswer] = useState({ value: null, problem: "" });
   useEffect(() => {
     let isCurrent = true;
     question().then(
-      (value) => isCurrent && setAnswer({ value, problem: '' }),
-      (failure) => isCurrent && setAnswer((before) => ({ ...before, problem: whyOf(failure) })),
+      (value) => isCurrent && setAnswer({ value, problem: "" }),
+      (failure) =>
+        isCurrent && setAnswer((before) => ({ ...before, problem: whyOf(failure) })),
     );
-    return () => { isCurrent = false; };
+    return () => {
+      isCurrent = false;
+    };
   }, [board.value, lastAct.value, ...wanted]);
   return answer;
 }
 
 /** The account of every tank: {value, problem}. */
 export function useTanks() {
-  return useDesk(() => call('desk', 'tanks', [nowMs()], { desk: true }), []);
+  return useDesk(() => call("desk", "tanks", [nowMs()], { desk: true }), []);
 }
 
 /** Every entry of a tank, newest first. */
 export function useLedger(tank) {
-  return useDesk(async () => [...await call('desk', 'record', [tank], { desk: true })].reverse(), [tank]);
+  return useDesk(
+    async () => [...(await call("desk", "record", [tank], { desk: true }))].reverse(),
+    [tank],
+  );
 }
 
 // The step whose sums tell of ripening: the last one in the store.
 function storeStep(view) {
-  return view.steps.filter((one) => one.place === 'store').pop() ?? null;
+  return view.steps.filter((one) => one.place === "store").pop() ?? null;
 }
 
 function isOutOfThePress(view) {
-  return view.steps.some((one) => ['brine', 'store'].includes(one.place) && one.status !== 'waiting')
-    || view.make.state === 'closed';
+  return (
+    view.steps.some(
+      (one) => ["brine", "store"].includes(one.place) && one.status !== "waiting",
+    ) || view.make.state === "closed"
+  );
 }
 
 /** One make in the store: its view, its store step and that step's sums; null when it is not there yet. */
 export async function ageingOf(make) {
-  const view = await call('desk', 'view', [make, nowMs()], { desk: true });
+  const view = await call("desk", "view", [make, nowMs()], { desk: true });
   const step = view && storeStep(view);
-  if (!step || view.make.state === 'abandoned' || !isOutOfThePress(view)) return null;
-  const sums = await call('desk', 'step_sums', [make, step.key, nowMs()], { desk: true });
-  const full = await call('desk', 'step', [make, step.key, nowMs()], { desk: true });
+  if (!step || view.make.state === "abandoned" || !isOutOfThePress(view)) return null;
+  const sums = await call("desk", "step_sums", [make, step.key, nowMs()], {
+    desk: true,
+  });
+  const full = await call("desk", "step", [make, step.key, nowMs()], { desk: true });
   return { view, step: full ?? step, sums };
 }
 
 // Of a make that is under way, the board tells where its work is at hand.
 function mayBeInStore(make) {
   const places = [make.focus, ...make.running].filter(Boolean).map((one) => one.place);
-  return !make.practice && (make.state === 'closed' || (make.state !== 'abandoned' && places.some((one) => ['brine', 'store'].includes(one))));
+  return (
+    !make.practice &&
+    (make.state === "closed" ||
+      (make.state !== "abandoned" &&
+        places.some((one) => ["brine", "store"].includes(one))))
+  );
 }
 
 /** Every make that is out of the press by the board, newest first. */
 export function ageingMakes() {
-  return (board.value?.makes ?? []).filter(mayBeInStore).sort((one, other) => other.opened_ms - one.opened_ms);
+  return (board.value?.makes ?? [])
+    .filter(mayBeInStore)
+    .sort((one, other) => other.opened_ms - one.opened_ms);
 }
 
 /** What is known of some of them, by id, one asked after the other; they appear as they come. */
 export function useAgeing(ids) {
   const [found, setFound] = useState({});
-  const [problem, setProblem] = useState('');
+  const [problem, setProblem] = useState("");
   const wanted = ids.join();
   useEffect(() => {
     let isCurrent = true;
     const ask = async () => {
-      for (const id of wanted ? wanted.split(',') : []) {
+      for (const id of wanted ? wanted.split(",") : []) {
         if (!isCurrent) return;
         const one = await ageingOf(id);
         if (isCurrent) setFound((before) => ({ ...before, [id]: one }));
       }
     };
     ask().catch((failure) => isCurrent && setProblem(whyOf(failure)));
-    return () => { isCurrent = false; };
+    return () => {
+      isCurrent = false;
+    };
   }, [wanted, board.value, lastAct.value]);
   return { found, problem };
 }

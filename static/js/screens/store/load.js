@@ -1,29 +1,36 @@
-import { useEffect, useState } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Row, Sheet } from '../../parts/sheet.js';
-import { Tap } from '../../parts/tap.js';
-import { act } from '../../parts/acts.js';
-import { board, call, nowMs } from '../../parts/source.js';
-import { clockDay, count, plain, typedValue, unitName } from '../../format.js';
-import { inside, own, t } from '../../messages/index.js';
-import { draftOf, keepDraft } from '../sums/given.js';
-import { AmountPad, CountPad, typedData } from './pads.js';
+import { useEffect, useState } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Row, Sheet } from "../../parts/sheet.js";
+import { Tap } from "../../parts/tap.js";
+import { act } from "../../parts/acts.js";
+import { board, call, nowMs } from "../../parts/source.js";
+import { clockDay, count, plain, typedValue, unitName } from "../../format.js";
+import { inside, own, t } from "../../messages/index.js";
+import { draftOf, keepDraft } from "../sums/given.js";
+import { AmountPad, CountPad, typedData } from "./pads.js";
 
 function useMoulds(make) {
   const [moulds, setMoulds] = useState(null);
   useEffect(() => {
     if (!make) return;
-    call('desk', 'view', [make.id, nowMs()], { desk: true }).then((view) => setMoulds(view?.make.moulds ?? []), () => setMoulds([]));
+    call("desk", "view", [make.id, nowMs()], { desk: true }).then(
+      (view) => setMoulds(view?.make.moulds ?? []),
+      () => setMoulds([]),
+    );
   }, [make?.id]);
   return moulds;
 }
 
 function Which({ onChoose, onBack }) {
-  const makes = (board.value?.makes ?? []).filter((one) => one.state !== 'abandoned' && !one.practice);
-  return html`<${Sheet} title=${t('store.load_which')} onBack=${onBack}>
-    <div class="rows">${makes.map((make) => html`<${Row} key=${make.id} title=${`${make.name} · ${make.batch}`}
-      detail=${clockDay(make.opened_ms, nowMs())} onTap=${() => onChoose(make)} />`)}</div>
-    ${makes.length ? null : html`<p class="lead">${t('store.load_no_makes')}</p>`}</${Sheet}>`;
+  const makes = (board.value?.makes ?? []).filter(
+    (one) => one.state !== "abandoned" && !one.practice,
+  );
+  return html`<${Sheet} title=${t("store.load_which")} onBack=${onBack}>
+    <div class="rows">${makes.map(
+      (make) => html`<${Row} key=${make.id} title=${`${make.name} · ${make.batch}`}
+      detail=${clockDay(make.opened_ms, nowMs())} onTap=${() => onChoose(make)} />`,
+    )}</div>
+    ${makes.length ? null : html`<p class="lead">${t("store.load_no_makes")}</p>`}</${Sheet}>`;
 }
 
 const NOTHING = { make: null, mould: null, wheels: null, mass: null, days: null };
@@ -31,10 +38,10 @@ const NOTHING = { make: null, mould: null, wheels: null, mass: null, days: null 
 /** Put wheels of one size of a make into a tank: how many, how heavy, how long. */
 export function LoadSheet({ tank, onBack }) {
   // Kept for the visit: a wet drop on Back loses nothing that was typed.
-  const [told, setTold] = useState(() => draftOf(tank, 'load') ?? NOTHING);
+  const [told, setTold] = useState(() => draftOf(tank, "load") ?? NOTHING);
   const tell = (change) => {
     const next = { ...told, ...change };
-    keepDraft(tank, 'load', next);
+    keepDraft(tank, "load", next);
     setTold(next);
     return true;
   };
@@ -42,34 +49,46 @@ export function LoadSheet({ tank, onBack }) {
   const back = (name) => () => tell({ [name]: null });
   const { make, mould, wheels, mass, days } = told;
   const moulds = useMoulds(make);
-  if (!make) return html`<${Which} onChoose=${({ id, name, batch }) => tell({ make: { id, name, batch } })} onBack=${onBack} />`;
+  if (!make)
+    return html`<${Which} onChoose=${({ id, name, batch }) => tell({ make: { id, name, batch } })} onBack=${onBack} />`;
   if (!mould) {
-    return html`<${Sheet} title=${t('store.load_size')} onBack=${back('make')}>
+    return html`<${Sheet} title=${t("store.load_size")} onBack=${back("make")}>
       <div class="rows">${(moulds ?? []).map((one) => html`<${Row} key=${one.size} title=${own(one.title)} onTap=${() => tell({ mould: { size: one.size, title: one.title } })} />`)}</div></${Sheet}>`;
   }
   const size = own(mould.title);
   if (wheels === null) {
-    return html`<${CountPad} key="wheels" kind="tank_loaded" field="wheels" title=${t('store.load_count', { size: inside(size) })} unit=${t('mould.wheels')}
-      onSave=${keep('wheels')} onBack=${back('mould')} />`;
+    return html`<${CountPad} key="wheels" kind="tank_loaded" field="wheels" title=${t("store.load_count", { size: inside(size) })} unit=${t("mould.wheels")}
+      onSave=${keep("wheels")} onBack=${back("mould")} />`;
   }
   if (mass === null) {
-    return html`<${AmountPad} key="mass" kind="tank_loaded" name="wheels" title=${t('store.load_mass')} saveWord=${t('word.next')}
-      onSave=${async (kg, typed) => tell({ mass: { kg, ...typed } })} onBack=${back('wheels')} />`;
+    return html`<${AmountPad} key="mass" kind="tank_loaded" name="wheels" title=${t("store.load_mass")} saveWord=${t("word.next")}
+      onSave=${async (kg, typed) => tell({ mass: { kg, ...typed } })} onBack=${back("wheels")} />`;
   }
   if (days === null) {
-    return html`<${CountPad} key="days" kind="tank_loaded" field="days" title=${t('store.load_days')} unit=${unitName('d')} decimals=${1} onSave=${keep('days')} onBack=${back('mass')} />`;
+    return html`<${CountPad} key="days" kind="tank_loaded" field="days" title=${t("store.load_days")} unit=${unitName("d")} decimals=${1} onSave=${keep("days")} onBack=${back("mass")} />`;
   }
   const save = async () => {
-    const data = { load_make: make.id, size: mould.size, wheels, mass_kg: mass.kg, days, ...typedData(mass) };
-    const event = await act('tank_loaded', { make: tank, data }, t('said.tank_loaded', { n: count(wheels) }));
+    const data = {
+      load_make: make.id,
+      size: mould.size,
+      wheels,
+      mass_kg: mass.kg,
+      days,
+      ...typedData(mass),
+    };
+    const event = await act(
+      "tank_loaded",
+      { make: tank, data },
+      t("said.tank_loaded", { n: count(wheels) }),
+    );
     if (!event) return;
-    keepDraft(tank, 'load', null);
+    keepDraft(tank, "load", null);
     onBack();
   };
-  return html`<${Sheet} title=${t('store.load_wheels')} onBack=${back('days')}
-    foot=${html`<${Tap} class="primary" onTap=${save}>${t('store.load_do')}</${Tap}>`}>
-    <ul class="facts"><li><span>${t('nav.make')}</span><b>${make.name} · ${make.batch}</b></li>
-      <li><span>${size}</span><b>${count(wheels)} ${t('mould.wheels')}</b></li>
-      <li><span>${t('store.load_mass')}</span><b>${typedValue(mass.typed, mass.unit)}</b></li>
-      <li><span>${t('store.load_days')}</span><b>${plain(days)}</b></li></ul></${Sheet}>`;
+  return html`<${Sheet} title=${t("store.load_wheels")} onBack=${back("days")}
+    foot=${html`<${Tap} class="primary" onTap=${save}>${t("store.load_do")}</${Tap}>`}>
+    <ul class="facts"><li><span>${t("nav.make")}</span><b>${make.name} · ${make.batch}</b></li>
+      <li><span>${size}</span><b>${count(wheels)} ${t("mould.wheels")}</b></li>
+      <li><span>${t("store.load_mass")}</span><b>${typedValue(mass.typed, mass.unit)}</b></li>
+      <li><span>${t("store.load_days")}</span><b>${plain(days)}</b></li></ul></${Sheet}>`;
 }

@@ -1,49 +1,76 @@
-import { useMemo } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Sheet } from '../../parts/sheet.js';
-import { Tap } from '../../parts/tap.js';
-import { act } from '../../parts/acts.js';
-import { mayAs } from '../../parts/people-names.js';
-import { recordedText } from '../../parts/reading-text.js';
-import { quantity } from '../../format.js';
-import { t } from '../../messages/index.js';
-import { go, swap } from '../../router.js';
-import { useAnswer, useSum } from '../sums/catalogue.js';
-import { clearGiven, give, givenIn } from '../sums/given.js';
-import { SumSheet } from '../sums/sheet.js';
+import { useMemo } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Sheet } from "../../parts/sheet.js";
+import { Tap } from "../../parts/tap.js";
+import { act } from "../../parts/acts.js";
+import { mayAs } from "../../parts/people-names.js";
+import { recordedText } from "../../parts/reading-text.js";
+import { quantity } from "../../format.js";
+import { t } from "../../messages/index.js";
+import { go, swap } from "../../router.js";
+import { useAnswer, useSum } from "../sums/catalogue.js";
+import { clearGiven, give, givenIn } from "../sums/given.js";
+import { SumSheet } from "../sums/sheet.js";
 
-const KEY = 'brine_strength';
+const KEY = "brine_strength";
 // What is read off the instrument of each way of measuring.
-const READ = { density: 'density_kg_m3', baume: 'baume', salometer: 'salometer', g_l: 'salt_g_l', g_kg_water: 'salt_g_kg_water', titration: 'silver_ml' };
+const READ = {
+  density: "density_kg_m3",
+  baume: "baume",
+  salometer: "salometer",
+  g_l: "salt_g_l",
+  g_kg_water: "salt_g_kg_water",
+  titration: "silver_ml",
+};
 
 function Measure({ sum, tank, input, onBack }) {
   const scope = `${tank.id}/${KEY}`;
   const typed = givenIn(scope);
   const tempC = tank.temp_c;
   const given = useMemo(
-    () => (tempC === null ? typed : { brine_temp_c: { typed: String(tempC), unit: 'C' }, ...typed }), [typed, tempC],
+    () =>
+      tempC === null
+        ? typed
+        : { brine_temp_c: { typed: String(tempC), unit: "C" }, ...typed },
+    [typed, tempC],
   );
-  const known = tempC === null ? [] : [{ name: 'brine_temp_c', value: tempC, unit: 'C', from: 'tank' }];
+  const known =
+    tempC === null
+      ? []
+      : [{ name: "brine_temp_c", value: tempC, unit: "C", from: "tank" }];
   const answer = useAnswer(KEY, given);
-  const found = answer?.values.find((one) => one.name === 'brine_salt_frac') ?? null;
+  const found = answer?.values.find((one) => one.name === "brine_salt_frac") ?? null;
   const keep = async () => {
     const value = found.value;
     const read = typed[READ[typed.method?.value]];
-    const data = { quantity: 'brine_salt_frac', value, ...(read ? { typed: read.typed, typed_unit: read.unit } : {}) };
-    const said = t('said.reading', { what: t('quantity.brine_salt_frac'), value: recordedText(data) });
-    const event = await act('reading_taken', { make: tank.id, data }, said);
-    if (event) { clearGiven(scope); onBack(); }
+    const data = {
+      quantity: "brine_salt_frac",
+      value,
+      ...(read ? { typed: read.typed, typed_unit: read.unit } : {}),
+    };
+    const said = t("said.reading", {
+      what: t("quantity.brine_salt_frac"),
+      value: recordedText(data),
+    });
+    const event = await act("reading_taken", { make: tank.id, data }, said);
+    if (event) {
+      clearGiven(scope);
+      onBack();
+    }
   };
-  const foot = found && mayAs('helper')
-    ? html`<${Tap} class="primary" onTap=${keep}>${t('store.measure_keep', { salt: quantity('brine_salt_frac', found.value) })}</${Tap}>` : null;
-  return html`<${SumSheet} sum=${sum} scope=${scope} answer=${answer} given=${typed} known=${known} input=${input} title=${t('store.measure')} lead=${t('store.measure_lead')} foot=${foot}
-    onInput=${(name) => (name ? go('store', 'tank', tank.id, 'measure', name) : swap('store', 'tank', tank.id, 'measure'))}
+  const foot =
+    found && mayAs("helper")
+      ? html`<${Tap} class="primary" onTap=${keep}>${t("store.measure_keep", { salt: quantity("brine_salt_frac", found.value) })}</${Tap}>`
+      : null;
+  return html`<${SumSheet} sum=${sum} scope=${scope} answer=${answer} given=${typed} known=${known} input=${input} title=${t("store.measure")} lead=${t("store.measure_lead")} foot=${foot}
+    onInput=${(name) => (name ? go("store", "tank", tank.id, "measure", name) : swap("store", "tank", tank.id, "measure"))}
     onGive=${(name, value) => give(scope, name, value)} onClear=${() => clearGiven(scope)} onBack=${onBack} />`;
 }
 
 /** Measure a tank's strength by any scale, and keep the answer as its reading. */
 export function MeasureSheet({ tank, input, onBack }) {
   const sum = useSum(KEY);
-  if (!sum) return html`<${Sheet} title=${t('store.measure')} onBack=${onBack}><p class="lead">${t('sums.loading')}</p></${Sheet}>`;
+  if (!sum)
+    return html`<${Sheet} title=${t("store.measure")} onBack=${onBack}><p class="lead">${t("sums.loading")}</p></${Sheet}>`;
   return html`<${Measure} sum=${sum} tank=${tank} input=${input} onBack=${onBack} />`;
 }

@@ -1,23 +1,25 @@
-import { useState } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Row, Sheet } from '../../parts/sheet.js';
-import { Tap } from '../../parts/tap.js';
-import { TextField } from '../../parts/text-field.js';
-import { act, whyOf } from '../../parts/acts.js';
-import { nowMs, uuid7 } from '../../parts/source.js';
-import { quantity, typedFrom, typedValue } from '../../format.js';
-import { t } from '../../messages/index.js';
-import { swap } from '../../router.js';
-import { draftOf, keepDraft } from '../sums/given.js';
-import { AmountPad, MASSES, StrengthPad, VOLUMES, massOf, typedData } from './pads.js';
+import { useState } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Row, Sheet } from "../../parts/sheet.js";
+import { Tap } from "../../parts/tap.js";
+import { TextField } from "../../parts/text-field.js";
+import { act, whyOf } from "../../parts/acts.js";
+import { nowMs, uuid7 } from "../../parts/source.js";
+import { quantity, typedFrom, typedValue } from "../../format.js";
+import { t } from "../../messages/index.js";
+import { swap } from "../../router.js";
+import { draftOf, keepDraft } from "../sums/given.js";
+import { AmountPad, MASSES, StrengthPad, VOLUMES, massOf, typedData } from "./pads.js";
 
-const SCOPE = ['store', 'new'];
+const SCOPE = ["store", "new"];
 
 /** Open a brine tank: its name, how strong it is, what is in it by mass or by volume. */
 export function NewTank({ onBack }) {
-  const [told, setTold] = useState(() => draftOf(...SCOPE) ?? { name: '', salt: null, amount: null });
+  const [told, setTold] = useState(
+    () => draftOf(...SCOPE) ?? { name: "", salt: null, amount: null },
+  );
   const [pad, setPad] = useState(null);
-  const [problem, setProblem] = useState('');
+  const [problem, setProblem] = useState("");
   const close = () => setPad(null);
   // Kept for the visit: a wet drop on Back loses nothing.
   const tell = (change) => {
@@ -27,29 +29,39 @@ export function NewTank({ onBack }) {
     close();
     return true;
   };
-  if (pad === 'salt') return html`<${StrengthPad} start=${typedFrom('brine_salt_frac', told.salt)} onBack=${close} onSave=${async (salt) => tell({ salt })} />`;
-  if (pad === 'amount') {
-    return html`<${AmountPad} kind="tank_opened" name="tank" title=${t('store.mass')} units=${told.salt === null ? MASSES : [...MASSES, ...VOLUMES]} saltFrac=${told.salt ?? 0}
-      begun=${told.amount} saveWord=${t('word.done')} onBack=${close} onSave=${async (kg, amount) => tell({ amount })} />`;
+  if (pad === "salt")
+    return html`<${StrengthPad} start=${typedFrom("brine_salt_frac", told.salt)} onBack=${close} onSave=${async (salt) => tell({ salt })} />`;
+  if (pad === "amount") {
+    return html`<${AmountPad} kind="tank_opened" name="tank" title=${t("store.mass")} units=${told.salt === null ? MASSES : [...MASSES, ...VOLUMES]} saltFrac=${told.salt ?? 0}
+      begun=${told.amount} saveWord=${t("word.done")} onBack=${close} onSave=${async (kg, amount) => tell({ amount })} />`;
   }
   const open = async () => {
     try {
-      const data = { name: told.name.trim(), mass_kg: await massOf(told.amount, told.salt, null), salt_frac: told.salt, ...typedData(told.amount) };
-      const event = await act('tank_opened', { make: uuid7(nowMs()), data }, t('said.tank_opened', { name: data.name }));
+      const data = {
+        name: told.name.trim(),
+        mass_kg: await massOf(told.amount, told.salt, null),
+        salt_frac: told.salt,
+        ...typedData(told.amount),
+      };
+      const event = await act(
+        "tank_opened",
+        { make: uuid7(nowMs()), data },
+        t("said.tank_opened", { name: data.name }),
+      );
       if (!event) return;
       keepDraft(...SCOPE, null);
-      swap('store', 'tank', event.make);
+      swap("store", "tank", event.make);
     } catch (failure) {
       setProblem(whyOf(failure));
     }
   };
-  const isReady = told.name.trim() !== '' && told.amount && told.salt !== null;
-  return html`<${Sheet} title=${t('store.new_title')} onBack=${onBack}
-    foot=${html`<${Tap} class="primary" disabled=${!isReady} onTap=${open}>${t('store.open_do')}</${Tap}>`}>
-    <${TextField} label=${t('store.name')} hint=${t('store.name_hint')} value=${told.name} onInput=${(name) => tell({ name })} longest=${80} />
+  const isReady = told.name.trim() !== "" && told.amount && told.salt !== null;
+  return html`<${Sheet} title=${t("store.new_title")} onBack=${onBack}
+    foot=${html`<${Tap} class="primary" disabled=${!isReady} onTap=${open}>${t("store.open_do")}</${Tap}>`}>
+    <${TextField} label=${t("store.name")} hint=${t("store.name_hint")} value=${told.name} onInput=${(name) => tell({ name })} longest=${80} />
     <div class="rows">
-      <${Row} title=${t('store.salt')} side=${told.salt === null ? t('sums.needed') : quantity('brine_salt_frac', told.salt)} onTap=${() => setPad('salt')} />
-      <${Row} title=${t('store.mass')} detail=${told.salt === null ? t('store.mass_after') : t('store.mass_detail')}
-        side=${told.amount ? typedValue(told.amount.typed, told.amount.unit) : t('sums.needed')} onTap=${() => setPad('amount')} />
+      <${Row} title=${t("store.salt")} side=${told.salt === null ? t("sums.needed") : quantity("brine_salt_frac", told.salt)} onTap=${() => setPad("salt")} />
+      <${Row} title=${t("store.mass")} detail=${told.salt === null ? t("store.mass_after") : t("store.mass_detail")}
+        side=${told.amount ? typedValue(told.amount.typed, told.amount.unit) : t("sums.needed")} onTap=${() => setPad("amount")} />
     </div>${problem ? html`<p class="is-bad" role="alert">${problem}</p>` : null}</${Sheet}>`;
 }

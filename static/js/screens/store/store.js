@@ -1,33 +1,33 @@
-import { html } from '../../parts/html.js';
-import { Row, Sheet } from '../../parts/sheet.js';
-import { mayAs } from '../../parts/people-names.js';
-import { amount, quantity } from '../../format.js';
-import { t, tn } from '../../messages/index.js';
-import { go, swap } from '../../router.js';
-import { AgeingList, AgeingScreen } from './ageing.js';
-import { useTanks } from './asked.js';
-import { NewTank } from './new-tank.js';
-import { TankScreen } from './tank.js';
+import { html } from "../../parts/html.js";
+import { Row, Sheet } from "../../parts/sheet.js";
+import { mayAs } from "../../parts/people-names.js";
+import { amount, quantity } from "../../format.js";
+import { t, tn } from "../../messages/index.js";
+import { go, swap } from "../../router.js";
+import { AgeingList, AgeingScreen } from "./ageing.js";
+import { useTanks } from "./asked.js";
+import { NewTank } from "./new-tank.js";
+import { TankScreen } from "./tank.js";
 
 function TankRow({ tank }) {
   const inside = tank.loads.filter((one) => one.out_ms === null).length;
-  return html`<${Row} title=${tank.name} detail=${inside ? tn('store.inside', inside) : t('store.no_loads')}
-    side=${t('store.tank_line', { kg: amount(tank.mass_kg, 'kg'), salt: quantity('brine_salt_frac', tank.salt_frac) })}
-    onTap=${() => go('store', 'tank', tank.id)} />`;
+  return html`<${Row} title=${tank.name} detail=${inside ? tn("store.inside", inside) : t("store.no_loads")}
+    side=${t("store.tank_line", { kg: amount(tank.mass_kg, "kg"), salt: quantity("brine_salt_frac", tank.salt_frac) })}
+    onTap=${() => go("store", "tank", tank.id)} />`;
 }
 
 function Tanks({ tanks, problem }) {
-  return html`<section class="block"><h2>${t('store.tanks')}</h2>
-    ${problem ? html`<p class="is-bad" role="alert">${t('sums.failed', { why: problem })}</p>` : null}
-    ${tanks === null ? html`<p role="status">${t('store.loading')}</p>` : tanks.length ? null : html`<p>${t('store.no_tanks')}</p>`}
+  return html`<section class="block"><h2>${t("store.tanks")}</h2>
+    ${problem ? html`<p class="is-bad" role="alert">${t("sums.failed", { why: problem })}</p>` : null}
+    ${tanks === null ? html`<p role="status">${t("store.loading")}</p>` : tanks.length ? null : html`<p>${t("store.no_tanks")}</p>`}
     <div class="rows">${(tanks ?? []).map((one) => html`<${TankRow} key=${one.id} tank=${one} />`)}</div>
-    ${mayAs('maker') ? html`<div class="rows rows-apart"><${Row} title=${t('store.open_tank')} onTap=${() => go('store', 'new')} /></div>` : null}
+    ${mayAs("maker") ? html`<div class="rows rows-apart"><${Row} title=${t("store.open_tank")} onTap=${() => go("store", "new")} /></div>` : null}
   </section>`;
 }
 
 function Overview() {
   const { value: tanks, problem } = useTanks();
-  return html`<div class="sheet"><div class="scroll"><h1>${t('nav.store')}</h1>
+  return html`<div class="sheet"><div class="scroll"><h1>${t("nav.store")}</h1>
     <div class="columns"><div class="column"><${Tanks} tanks=${tanks} problem=${problem} /></div>
       <div class="column"><${AgeingList} /></div></div></div></div>`;
 }
@@ -36,15 +36,16 @@ function OneTank({ id, rest }) {
   const { value: tanks, problem } = useTanks();
   const tank = tanks?.find((one) => one.id === id);
   if (tank) return html`<${TankScreen} tank=${tank} rest=${rest} />`;
-  return html`<${Sheet} title=${t('store.tanks')} onBack=${() => swap('store')}>
-    <p role="status">${problem || t(tanks ? 'store.no_tank' : 'store.loading')}</p></${Sheet}>`;
+  return html`<${Sheet} title=${t("store.tanks")} onBack=${() => swap("store")}>
+    <p role="status">${problem || t(tanks ? "store.no_tank" : "store.loading")}</p></${Sheet}>`;
 }
 
 /** Brine tanks and ageing wheels. */
 export function StoreScreen({ rest }) {
   const [name, id, ...more] = rest;
-  if (name === 'new') return html`<${NewTank} onBack=${() => swap('store')} />`;
-  if (name === 'tank') return html`<${OneTank} key=${id} id=${id} rest=${more} />`;
-  if (name === 'make') return html`<${AgeingScreen} key=${id} make=${id} rest=${more} />`;
+  if (name === "new") return html`<${NewTank} onBack=${() => swap("store")} />`;
+  if (name === "tank") return html`<${OneTank} key=${id} id=${id} rest=${more} />`;
+  if (name === "make")
+    return html`<${AgeingScreen} key=${id} make=${id} rest=${more} />`;
   return html`<${Overview} />`;
 }

@@ -1,18 +1,40 @@
-import { html } from '../../parts/html.js';
-import { capital, inside, prose, t } from '../../messages/index.js';
-import { sumRow } from './catalogue.js';
-import { StateMark } from '../../parts/state-mark.js';
-import { label, noteWords, ofWords, outLabel, restsValue, sumProblem, valueWords } from './words.js';
+import { html } from "../../parts/html.js";
+import { capital, inside, prose, t } from "../../messages/index.js";
+import { sumRow } from "./catalogue.js";
+import { StateMark } from "../../parts/state-mark.js";
+import {
+  label,
+  noteWords,
+  ofWords,
+  outLabel,
+  restsValue,
+  sumProblem,
+  valueWords,
+} from "./words.js";
 
 // What is done at the vat stands first and large: the water and not its mass, the
 // solution and not the dry salt in it.
 const FIRST = {
-  milk_mass: ['milk_kg', 'milk_l'], calcium_chloride: ['solution_ml', 'weigh_out_g'], press_pressure: ['cheese_kpa'],
-  press_lever: ['cheese_kpa'], brine_top_up: ['salt_kg', 'water_kg'], wash_drain: ['drain_l'], wash_water: ['water_l'],
-  wash_rest: ['rest_l'], expected_yield: ['cheese_kg'], curing_days: ['counted_days'], brine_factor: ['factor'], heat_forecast: ['reach_ms'], acid_forecast: ['reach_ms'],
+  milk_mass: ["milk_kg", "milk_l"],
+  calcium_chloride: ["solution_ml", "weigh_out_g"],
+  press_pressure: ["cheese_kpa"],
+  press_lever: ["cheese_kpa"],
+  brine_top_up: ["salt_kg", "water_kg"],
+  wash_drain: ["drain_l"],
+  wash_water: ["water_l"],
+  wash_rest: ["rest_l"],
+  expected_yield: ["cheese_kg"],
+  curing_days: ["counted_days"],
+  brine_factor: ["factor"],
+  heat_forecast: ["reach_ms"],
+  acid_forecast: ["reach_ms"],
 };
 // The same figure told twice: the time of day is read, and acid once in percent.
-const TOLD_BY = { reach_s: 'reach_ms', left_s: 'reach_ms', lactic_percent: 'acidity_frac' };
+const TOLD_BY = {
+  reach_s: "reach_ms",
+  left_s: "reach_ms",
+  lactic_percent: "acidity_frac",
+};
 
 function shownValues({ key, values }) {
   const has = (name) => values.some((one) => one.name === name);
@@ -23,7 +45,9 @@ function shownValues({ key, values }) {
 
 // Several values of the same press, wheel or block stand together below its name.
 function groupsOf(values) {
-  const isMany = (of) => of && new Set(values.filter((one) => one.of === of).map((one) => one.name)).size > 1;
+  const isMany = (of) =>
+    of &&
+    new Set(values.filter((one) => one.of === of).map((one) => one.name)).size > 1;
   const groups = [];
   for (const one of values) {
     const found = isMany(one.of) && groups.find((group) => group.of === one.of);
@@ -35,8 +59,8 @@ function groupsOf(values) {
 
 function Value({ value, names, how, isFirst }) {
   const { label: title, main, detail } = valueWords(value, names, how);
-  return html`<li class=${isFirst ? 'sum-value is-first' : 'sum-value'}>
-    <span class="sum-label">${title}</span><b class=${value.unit === 'key' ? 'sum-main is-words' : 'sum-main'}>${main}</b>
+  return html`<li class=${isFirst ? "sum-value is-first" : "sum-value"}>
+    <span class="sum-label">${title}</span><b class=${value.unit === "key" ? "sum-main is-words" : "sum-main"}>${main}</b>
     ${detail ? html`<span class="sum-range">${detail}</span>` : null}</li>`;
 }
 
@@ -48,23 +72,32 @@ function Group({ group, names, how }) {
 
 // The rule of receipt answers in the unit that was read, and tells what was read.
 function thermometerOf({ values, rests_on: rests }) {
-  const told = rests.find((one) => one.name === 'thermometer')?.value;
-  const read = values.find((one) => one.name === 'temperature' && typeof one.low === 'number');
-  const milk = rests.find((one) => one.name === 'milk_temp_c');
-  return told ?? (read && milk && read.low !== milk.value ? 'F' : 'C');
+  const told = rests.find((one) => one.name === "thermometer")?.value;
+  const read = values.find(
+    (one) => one.name === "temperature" && typeof one.low === "number",
+  );
+  const milk = rests.find((one) => one.name === "milk_temp_c");
+  return told ?? (read && milk && read.low !== milk.value ? "F" : "C");
 }
 
-const WEAK = ['memory', 'practice', 'setting'];
+const WEAK = ["memory", "practice", "setting"];
 const LISTED = 3;
 
 // The weakest that it rests on: {status, rows}. A way that is chosen, such as a jacket
 // and not a flame, counts only where no figure is weak.
 function weakOf({ key, rests_on: rests }) {
-  const chosen = (sumRow(key)?.inputs ?? []).filter((one) => one.kind === 'choice').map((one) => one.name);
+  const chosen = (sumRow(key)?.inputs ?? [])
+    .filter((one) => one.kind === "choice")
+    .map((one) => one.name);
   const figures = rests.filter((row) => !chosen.includes(row.name));
   for (const rows of [figures, rests]) {
     const status = WEAK.find((one) => rows.some((row) => row.status === one));
-    if (status) return { status, isFigure: rows === figures, rows: rows.filter((row) => row.status === status) };
+    if (status)
+      return {
+        status,
+        isFigure: rows === figures,
+        rows: rows.filter((row) => row.status === status),
+      };
   }
   return {};
 }
@@ -73,62 +106,93 @@ function weakOf({ key, rests_on: rests }) {
 function Standing({ answer, sum }) {
   const { status, isFigure, rows } = weakOf(answer);
   if (!status) {
-    const isTyped = answer.rests_on.every((row) => row.from === 'typed' || row.from === 'make' || row.from === 'tank');
-    return html`<p class="sum-standing">${t(isTyped ? 'sums.stands_typed' : 'sums.stands_published')}</p>`;
+    const isTyped = answer.rests_on.every(
+      (row) => row.from === "typed" || row.from === "make" || row.from === "tank",
+    );
+    return html`<p class="sum-standing">${t(isTyped ? "sums.stands_typed" : "sums.stands_published")}</p>`;
   }
   const names = [...new Set(rows.map((row) => inside(label(row.name, sum?.key))))];
-  const list = names.slice(0, LISTED).join('; ') + (names.length > LISTED ? '; …' : '');
-  return html`<p class="sum-standing">${status === 'memory' && isFigure ? html`<${StateMark} state="check" /> ` : null}<span>${t(isFigure ? 'sums.stands_' + status : 'sums.stands_usual', { list })}</span></p>`;
+  const list = names.slice(0, LISTED).join("; ") + (names.length > LISTED ? "; …" : "");
+  return html`<p class="sum-standing">${status === "memory" && isFigure ? html`<${StateMark} state="check" /> ` : null}<span>${t(isFigure ? "sums.stands_" + status : "sums.stands_usual", { list })}</span></p>`;
 }
 
 /** What came out, or what is in its way: problems in words, and what is missing. */
 export function Answer({ answer, sum, given, names }) {
-  if (!answer) return html`<p class="quiet" role="status">${t('sums.working')}</p>`;
+  if (!answer) return html`<p class="quiet" role="status">${t("sums.working")}</p>`;
   const how = { sum: answer.key, thermometer: thermometerOf(answer) };
   const groups = groupsOf(shownValues(answer));
-  return html`<section class="sum-answer" aria-label=${t('sums.answer')} aria-live="polite">
+  return html`<section class="sum-answer" aria-label=${t("sums.answer")} aria-live="polite">
     ${answer.problems.map((one) => html`<p key=${one.field + one.key} class="is-bad" role="alert">${sumProblem(one, sum, given)}</p>`)}
-    ${answer.missing.length ? html`<p class="lead">${t('sums.missing_list', { list: answer.missing.map((name) => inside(label(name, answer.key))).join('; ') })}</p>` : null}
-    ${groups.length ? html`<ul class="sum-values">${groups.map((group, place) => (group.of
-    ? html`<${Group} key=${group.of} group=${group} names=${names} how=${how} />`
-    : html`<${Value} key=${group.rows[0].name + group.rows[0].of + place} value=${group.rows[0]} names=${names} how=${how} isFirst=${place === 0} />`))}</ul>` : null}
+    ${answer.missing.length ? html`<p class="lead">${t("sums.missing_list", { list: answer.missing.map((name) => inside(label(name, answer.key))).join("; ") })}</p>` : null}
+    ${
+      groups.length
+        ? html`<ul class="sum-values">${groups.map((group, place) =>
+            group.of
+              ? html`<${Group} key=${group.of} group=${group} names=${names} how=${how} />`
+              : html`<${Value} key=${group.rows[0].name + group.rows[0].of + place} value=${group.rows[0]} names=${names} how=${how} isFirst=${place === 0} />`,
+          )}</ul>`
+        : null
+    }
     ${answer.values.length && answer.status ? html`<${Standing} answer=${answer} sum=${sum} />` : null}
-    ${answer.notes.length ? html`<h3>${t('sums.notes')}</h3><ul class="lines">${answer.notes.map((one, place) => html`<li key=${one.key + place}>${noteWords(one, how.thermometer)}</li>`)}</ul>` : null}
+    ${answer.notes.length ? html`<h3>${t("sums.notes")}</h3><ul class="lines">${answer.notes.map((one, place) => html`<li key=${one.key + place}>${noteWords(one, how.thermometer)}</li>`)}</ul>` : null}
   </section>`;
 }
 
 // Where a figure came from, how well it is known, and its source; said once each.
 function originWords(row, input, sources) {
   const source = prose(sources[row.source]?.title ?? row.source);
-  const isFigure = !input || (row.from === 'default' && !input.default);
-  return [...new Set([t('from.' + (isFigure ? 'figure' : row.from)), t('status.' + row.status), source].filter(Boolean))];
+  const isFigure = !input || (row.from === "default" && !input.default);
+  return [
+    ...new Set(
+      [
+        t("from." + (isFigure ? "figure" : row.from)),
+        t("status." + row.status),
+        source,
+      ].filter(Boolean),
+    ),
+  ];
 }
 
 /** Each figure that the answer rests on besides what was typed: where it came from, how well it is known. */
 export function RestsOn({ answer, sum, sources = {} }) {
-  const rows = answer?.rests_on.filter((row) => row.from !== 'typed') ?? [];
+  const rows = answer?.rests_on.filter((row) => row.from !== "typed") ?? [];
   if (!rows.length) return null;
-  return html`<section class="block"><h2>${t('sums.rests')}</h2><ul class="facts facts-wide">
+  return html`<section class="block"><h2>${t("sums.rests")}</h2><ul class="facts facts-wide">
     ${rows.map((row, place) => {
       const input = sum?.inputs.find((one) => one.name === row.name);
       return html`<li key=${row.name + place}><span>${label(row.name, sum?.key)}</span>
         <b>${restsValue(row, input)}</b>
-        <span class=${row.status === 'memory' ? 'is-weak' : 'quiet'}>${originWords(row, input, sources).join(' · ')}</span></li>`;
+        <span class=${row.status === "memory" ? "is-weak" : "quiet"}>${originWords(row, input, sources).join(" · ")}</span></li>`;
     })}</ul></section>`;
 }
 
 /** The one figure of an answer that stands in a list: words, or null without one. */
 export function headline(answer, names, pick) {
   if (answer.problems.length) return sumProblem(answer.problems[0], sumRow(answer.key));
-  if (answer.missing.length) return t('sums.asks', { list: answer.missing.map((name) => inside(label(name, answer.key))).join('; ') });
+  if (answer.missing.length)
+    return t("sums.asks", {
+      list: answer.missing.map((name) => inside(label(name, answer.key))).join("; "),
+    });
   const values = shownValues(answer);
   const chosen = pick ? pick(values) : [];
   const rows = chosen.length ? chosen : values.slice(0, 1);
   const { status, isFigure } = weakOf(answer);
-  const tail = status && isFigure && rows.length ? ` · ${t('sums.short_' + status)}` : '';
-  return rows.map((one) => {
-    const { label: title, main, detail } = valueWords(one, names, { sum: answer.key, thermometer: thermometerOf(answer) });
-    const name = rows.length > 1 || one.of ? title : outLabel(one.name, answer.key);
-    return `${name} ${main}${detail ? `, ${detail}` : ''}`;
-  }).join(' · ') + tail;
+  const tail =
+    status && isFigure && rows.length ? ` · ${t("sums.short_" + status)}` : "";
+  return (
+    rows
+      .map((one) => {
+        const {
+          label: title,
+          main,
+          detail,
+        } = valueWords(one, names, {
+          sum: answer.key,
+          thermometer: thermometerOf(answer),
+        });
+        const name = rows.length > 1 || one.of ? title : outLabel(one.name, answer.key);
+        return `${name} ${main}${detail ? `, ${detail}` : ""}`;
+      })
+      .join(" · ") + tail
+  );
 }

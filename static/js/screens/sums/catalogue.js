@@ -1,8 +1,8 @@
-import { signal } from '@preact/signals';
-import { useEffect, useState } from 'preact/hooks';
-import { whyOf } from '../../parts/acts.js';
-import { call } from '../../parts/source.js';
-import { learnUnits } from './units.js';
+import { signal } from "@preact/signals";
+import { useEffect, useState } from "preact/hooks";
+import { whyOf } from "../../parts/acts.js";
+import { call } from "../../parts/source.js";
+import { learnUnits } from "./units.js";
 
 // Laying out every sum takes a slow phone a third of a second: the list comes from
 // the keys alone, and a topic is laid out when one of its sums is opened.
@@ -25,32 +25,42 @@ async function askOnce(name, ask) {
 }
 
 async function loadTopics() {
-  topics.value = await call('desk', 'sums_topics', [], { desk: true });
+  topics.value = await call("desk", "sums_topics", [], { desk: true });
 }
 
 async function loadTopic(key) {
-  const rows = await call('desk', 'sums_catalogue', [key], { desk: true });
-  const inputs = rows.flatMap((row) => row.inputs.flatMap((one) => [one, ...(one.columns ?? [])]));
+  const rows = await call("desk", "sums_catalogue", [key], { desk: true });
+  const inputs = rows.flatMap((row) =>
+    row.inputs.flatMap((one) => [one, ...(one.columns ?? [])]),
+  );
   await learnUnits(inputs);
   layouts.value = { ...layouts.value, [key]: rows };
 }
 
 /** Topics with the keys of their sums, in the order of a make; null until the core has said. */
 export function useTopics() {
-  useEffect(() => { askOnce('', loadTopics); }, []);
+  useEffect(() => {
+    askOnce("", loadTopics);
+  }, []);
   return topics.value;
 }
 
 /** One sum's row of the catalogue; null until its topic is there, or where there is no such sum. */
 export function useSum(key) {
   const topic = useTopics()?.find((one) => one.sums.includes(key))?.key;
-  useEffect(() => { if (topic) askOnce(topic, () => loadTopic(topic)); }, [topic]);
+  useEffect(() => {
+    if (topic) askOnce(topic, () => loadTopic(topic));
+  }, [topic]);
   return sumRow(key);
 }
 
 /** One sum of a topic that is there already, or null. */
 export function sumRow(key) {
-  return Object.values(layouts.value).flat().find((row) => row.key === key) ?? null;
+  return (
+    Object.values(layouts.value)
+      .flat()
+      .find((row) => row.key === key) ?? null
+  );
 }
 
 /** The core's answer to a sum of its own; the last one stays until the next is there. */
@@ -58,11 +68,15 @@ export function useAnswer(key, given) {
   const [answer, setAnswer] = useState(null);
   useEffect(() => {
     let isCurrent = true;
-    call('desk', 'sum', [key, given], { desk: true }).then(
+    call("desk", "sum", [key, given], { desk: true }).then(
       (found) => isCurrent && setAnswer(found),
-      (problem) => { if (isCurrent) catalogueProblem.value = whyOf(problem); },
+      (problem) => {
+        if (isCurrent) catalogueProblem.value = whyOf(problem);
+      },
     );
-    return () => { isCurrent = false; };
+    return () => {
+      isCurrent = false;
+    };
   }, [key, given]);
   return answer?.key === key ? answer : null;
 }

@@ -1,10 +1,10 @@
-import { signal } from '@preact/signals';
+import { signal } from "@preact/signals";
 
 // What was typed for sums, kept for the visit and no longer: a sum is not an
 // entry. A scope is a sum of its own, or one step of one make. Figures left
 // half typed are kept too, so that a touch of Back by a wet drop loses nothing.
 
-const PLACE = 'sum-typed';
+const PLACE = "sum-typed";
 
 function before() {
   try {
@@ -44,7 +44,8 @@ export function give(scope, name, value) {
 /** Forget all that was typed in a scope. */
 export function clearGiven(scope) {
   typed.value = { ...typed.value, [scope]: NOTHING };
-  for (const key of Object.keys(drafts)) if (key.startsWith(scope + '>')) delete drafts[key];
+  for (const key of Object.keys(drafts))
+    if (key.startsWith(scope + ">")) delete drafts[key];
   keep();
 }
 

@@ -1,15 +1,18 @@
-import { html } from '../../parts/html.js';
-import { Tap } from '../../parts/tap.js';
-import { call } from '../../parts/source.js';
-import { mayAs } from '../../parts/people-names.js';
-import { inside, t } from '../../messages/index.js';
-import { go } from '../../router.js';
-import { setEquipment } from '../make/equipment-sheet.js';
-import { rowLabel, useRows } from '../new-make/equipment-words.js';
-import { givenWords } from './words.js';
+import { html } from "../../parts/html.js";
+import { Tap } from "../../parts/tap.js";
+import { call } from "../../parts/source.js";
+import { mayAs } from "../../parts/people-names.js";
+import { inside, t } from "../../messages/index.js";
+import { go } from "../../router.js";
+import { setEquipment } from "../make/equipment-sheet.js";
+import { rowLabel, useRows } from "../new-make/equipment-words.js";
+import { givenWords } from "./words.js";
 
 function has(row, given) {
-  return t('equip.has', { what: inside(rowLabel(row.name)), value: givenWords(row, given) });
+  return t("equip.has", {
+    what: inside(rowLabel(row.name)),
+    value: givenWords(row, given),
+  });
 }
 
 /**
@@ -19,19 +22,28 @@ function has(row, given) {
  * @returns the keys for the foot of the sum, null where nothing can be kept
  */
 export function useKeep({ make, vat, isOpen, given, onKept }) {
-  const typed = (useRows() ?? []).filter((row) => given[row.name] && row.kind !== 'text');
-  if (!typed.length || !isOpen || !mayAs('maker')) return null;
+  const typed = (useRows() ?? []).filter(
+    (row) => given[row.name] && row.kind !== "text",
+  );
+  if (!typed.length || !isOpen || !mayAs("maker")) return null;
   const plain = typed.filter((row) => !row.agreed);
   const keep = async () => {
     for (const row of plain) {
       const one = given[row.name];
-      const { value, problems } = await call('sums.equipment', 'read', [row.name, one]);
-      const set = { value, typed: one.typed === undefined ? undefined : [one.typed, one.unit] };
+      const { value, problems } = await call("sums.equipment", "read", [row.name, one]);
+      const set = {
+        value,
+        typed: one.typed === undefined ? undefined : [one.typed, one.unit],
+      };
       if (!problems.length && (await setEquipment(make, row, set))) onKept(row.name);
     }
   };
-  const list = plain.map((row) => has(row, given[row.name])).join(', ');
-  return html`${plain.length ? html`<${Tap} class="second tall" onTap=${keep}>${t(vat ? 'equip.keep_vat' : 'equip.keep', { list })}</${Tap}>` : null}
-    ${typed.filter((row) => row.agreed).map((row) => html`<${Tap} key=${row.name} class="second"
-      onTap=${() => go('make', make, 'equipment', row.name)}>${t('equip.say_who', { what: rowLabel(row.name) })}</${Tap}>`)}`;
+  const list = plain.map((row) => has(row, given[row.name])).join(", ");
+  return html`${plain.length ? html`<${Tap} class="second tall" onTap=${keep}>${t(vat ? "equip.keep_vat" : "equip.keep", { list })}</${Tap}>` : null}
+    ${typed
+      .filter((row) => row.agreed)
+      .map(
+        (row) => html`<${Tap} key=${row.name} class="second"
+      onTap=${() => go("make", make, "equipment", row.name)}>${t("equip.say_who", { what: rowLabel(row.name) })}</${Tap}>`,
+      )}`;
 }

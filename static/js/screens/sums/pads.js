@@ -1,32 +1,42 @@
-import { useState } from 'preact/hooks';
-import { html } from '../../parts/html.js';
-import { Keypad } from '../../parts/keypad.js';
-import { Choices, Row, Sheet } from '../../parts/sheet.js';
-import { Tap } from '../../parts/tap.js';
-import { call } from '../../parts/source.js';
-import { decimalsTyped, typedValue, unitName } from '../../format.js';
-import { inside, t } from '../../messages/index.js';
-import { draftOf, keepDraft } from './given.js';
-import { keepUnit, unitFor, unitsOf } from './units.js';
-import { askWords, label, pickWords, sumProblem } from './words.js';
+import { useState } from "preact/hooks";
+import { html } from "../../parts/html.js";
+import { Keypad } from "../../parts/keypad.js";
+import { Choices, Row, Sheet } from "../../parts/sheet.js";
+import { Tap } from "../../parts/tap.js";
+import { call } from "../../parts/source.js";
+import { decimalsTyped, typedValue, unitName } from "../../format.js";
+import { inside, t } from "../../messages/index.js";
+import { draftOf, keepDraft } from "./given.js";
+import { keepUnit, unitFor, unitsOf } from "./units.js";
+import { askWords, label, pickWords, sumProblem } from "./words.js";
 
 // The core refuses a number by its own limits first; what only other figures
 // forbid is told beside the answer, not on the pad.
 async function readInput(sum, name, field, given) {
-  const answer = await call('desk', 'sum', [sum.key, { [name]: given }], { desk: true });
-  const problems = answer.problems.filter((one) => one.field === field && one.key !== 'impossible');
-  return { value: problems.length ? null : 0, problems, ask: answer.ask.find((one) => one.field === field) ?? null };
+  const answer = await call("desk", "sum", [sum.key, { [name]: given }], {
+    desk: true,
+  });
+  const problems = answer.problems.filter(
+    (one) => one.field === field && one.key !== "impossible",
+  );
+  return {
+    value: problems.length ? null : 0,
+    problems,
+    ask: answer.ask.find((one) => one.field === field) ?? null,
+  };
 }
 
 /** The units of an input as keys beside the figure; what was typed stays as it is. */
 export function Units({ units, unit, onUnit }) {
   if (units.length < 2) return null;
-  return html`<div class="units" role="group" aria-label=${t('sums.unit')}>${units.map((one) => html`<${Tap}
-    key=${one} class=${'tab unit-tab ' + (one === unit ? 'is-chosen' : '')} pressed=${one === unit} onTap=${() => onUnit(one)}>${unitName(one)}</${Tap}>`)}</div>`;
+  return html`<div class="units" role="group" aria-label=${t("sums.unit")}>${units.map(
+    (one) => html`<${Tap}
+    key=${one} class=${"tab unit-tab " + (one === unit ? "is-chosen" : "")} pressed=${one === unit} onTap=${() => onUnit(one)}>${unitName(one)}</${Tap}>`,
+  )}</div>`;
 }
 
 function isSigned(row) {
-  return typeof row.low === 'number' && row.low < 0;
+  return typeof row.low === "number" && row.low < 0;
 }
 
 /** Type one number of a sum in the unit of one's choice; what is left half typed is kept. */
@@ -34,7 +44,8 @@ export function NumberPad({ sum, row, scope, given, wayBack, onGive, onBack }) {
   const [begun] = useState(() => draftOf(scope, row.name) ?? given);
   const [unit, setUnit] = useState(begun?.unit ?? unitFor(sum.key, row));
   const mine = (typed) => ({ typed, unit });
-  const hold = (typed, inUnit) => keepDraft(scope, row.name, typed === '' ? null : { typed, unit: inUnit });
+  const hold = (typed, inUnit) =>
+    keepDraft(scope, row.name, typed === "" ? null : { typed, unit: inUnit });
   const save = async (value, typed) => {
     keepUnit(row, unit);
     keepDraft(scope, row.name, null);
@@ -47,11 +58,11 @@ export function NumberPad({ sum, row, scope, given, wayBack, onGive, onBack }) {
     if (now) hold(now.typed, next);
   };
   return html`<div class="sheet"><${Keypad} isBare onBack=${onBack} title=${label(row.name, sum.key)} unit=${unitName(unit)}
-    decimals=${row.kind === 'count' ? 0 : decimalsTyped(unit)} signed=${isSigned(row)} start=${begun?.typed ?? ''}
-    onTyped=${(typed) => hold(typed, unit)} read=${(typed) => readInput(sum, row.name, row.name, mine(typed))} save=${save} saveWord=${t('word.done')}
+    decimals=${row.kind === "count" ? 0 : decimalsTyped(unit)} signed=${isSigned(row)} start=${begun?.typed ?? ""}
+    onTyped=${(typed) => hold(typed, unit)} read=${(typed) => readInput(sum, row.name, row.name, mine(typed))} save=${save} saveWord=${t("word.done")}
     askText=${(ask, typed) => askWords(ask, sum, row.name, typed, unit)}
     aside=${given ? html`<${Tap} class="second aside" onTap=${() => onGive(null)}>${wayBack}</${Tap}>` : null}
-    problemWords=${(problems, typed) => problems.map((one) => sumProblem(one, sum, { [row.name]: mine(typed) })).join(' ')}>
+    problemWords=${(problems, typed) => problems.map((one) => sumProblem(one, sum, { [row.name]: mine(typed) })).join(" ")}>
     <${Units} units=${unitsOf(row)} unit=${unit} onUnit=${change} />
   </${Keypad}></div>`;
 }
@@ -69,36 +80,64 @@ export function ChoicePad({ sum, row, chosen, given, wayBack, onGive, onBack }) 
 // another than its own, as a share is typed in percent.
 function unitColumn(row) {
   const isChosen = (one) => unitsOf(one).length > 1 || unitsOf(one)[0] !== one.unit;
-  return row.columns.find((one) => one.name !== 'at_min' && isChosen(one)) ?? null;
+  return row.columns.find((one) => one.name !== "at_min" && isChosen(one)) ?? null;
 }
 
 // Time must rise and no cell may be empty for the core to look at the one typed.
 function filled(row, cells) {
   const whole = { ...cells };
   for (const one of row.columns) {
-    if (whole[one.name] === undefined && !one.optional) whole[one.name] = (one.low + one.high) / 2;
+    if (whole[one.name] === undefined && !one.optional)
+      whole[one.name] = (one.low + one.high) / 2;
   }
   return whole;
 }
 
-function CellPad({ sum, row, rows, draft, column, unit, units, onUnit, onTyped, onCell, onBack }) {
+function CellPad({
+  sum,
+  row,
+  rows,
+  draft,
+  column,
+  unit,
+  units,
+  onUnit,
+  onTyped,
+  onCell,
+  onBack,
+}) {
   const cellUnit = column.units.includes(unit) ? unit : column.unit;
   const place = rows.length;
-  const given = (typed) => ({ rows: [...rows, filled(row, { ...draft.cells, [column.name]: typed })], unit });
+  const given = (typed) => ({
+    rows: [...rows, filled(row, { ...draft.cells, [column.name]: typed })],
+    unit,
+  });
   const field = `${row.name}.${place + 1}.${column.name}`;
-  const problems = (list, typed) => list.map((one) => sumProblem(one, sum, { [row.name]: given(typed) })).join(' ');
-  return html`<div class="sheet" key=${column.name}><${Keypad} isBare onBack=${onBack} title=${`${label(column.name, sum.key)} · ${inside(t('sums.row', { n: place + 1 }))}`}
-    unit=${unitName(cellUnit)} decimals=${column.kind === 'count' ? 0 : decimalsTyped(cellUnit)} signed=${isSigned(column)} start=${draft.typed ?? ''}
-    onTyped=${onTyped} read=${(typed) => readInput(sum, row.name, field, given(typed))} save=${async (value, typed) => { onCell(typed); return true; }}
-    saveWord=${t('word.next')} askText=${(ask, typed) => askWords(ask, sum, row.name, typed, cellUnit)} problemWords=${problems}
-    aside=${column.optional ? html`<${Tap} class="second aside" onTap=${() => onCell(undefined)}>${t('sums.row_leave')}</${Tap}>` : null}>
+  const problems = (list, typed) =>
+    list.map((one) => sumProblem(one, sum, { [row.name]: given(typed) })).join(" ");
+  return html`<div class="sheet" key=${column.name}><${Keypad} isBare onBack=${onBack} title=${`${label(column.name, sum.key)} · ${inside(t("sums.row", { n: place + 1 }))}`}
+    unit=${unitName(cellUnit)} decimals=${column.kind === "count" ? 0 : decimalsTyped(cellUnit)} signed=${isSigned(column)} start=${draft.typed ?? ""}
+    onTyped=${onTyped} read=${(typed) => readInput(sum, row.name, field, given(typed))} save=${async (
+      value,
+      typed,
+    ) => {
+      onCell(typed);
+      return true;
+    }}
+    saveWord=${t("word.next")} askText=${(ask, typed) => askWords(ask, sum, row.name, typed, cellUnit)} problemWords=${problems}
+    aside=${column.optional ? html`<${Tap} class="second aside" onTap=${() => onCell(undefined)}>${t("sums.row_leave")}</${Tap}>` : null}>
     ${column === unitColumn(row) && rows.length === 0 ? html`<${Units} units=${units} unit=${unit} onUnit=${onUnit} />` : null}
   </${Keypad}></div>`;
 }
 
 function cellsWords(sum, row, cells, unit) {
-  return row.columns.filter((one) => cells[one.name] !== undefined)
-    .map((one) => `${one.name === 'at_min' ? '' : inside(label(one.name, sum.key)) + ' '}${typedValue(cells[one.name], one.units.includes(unit) ? unit : one.unit)}`).join(' · ');
+  return row.columns
+    .filter((one) => cells[one.name] !== undefined)
+    .map(
+      (one) =>
+        `${one.name === "at_min" ? "" : inside(label(one.name, sum.key)) + " "}${typedValue(cells[one.name], one.units.includes(unit) ? unit : one.unit)}`,
+    )
+    .join(" · ");
 }
 
 /** Type a table of readings row by row; a row that was begun is kept. */
@@ -106,10 +145,13 @@ export function TablePad({ sum, row, scope, given, wayBack, onGive, onBack }) {
   const rows = given?.rows ?? [];
   const column = unitColumn(row);
   const begun = draftOf(scope, row.name);
-  const [unit, setUnit] = useState(given?.unit ?? begun?.unit ?? (column ? unitFor(sum.key, column) : ''));
+  const [unit, setUnit] = useState(
+    given?.unit ?? begun?.unit ?? (column ? unitFor(sum.key, column) : ""),
+  );
   const [draft, setDraft] = useState(null); // {cells, at: place of the column, typed}
   const hold = (next) => keepDraft(scope, row.name, next && { ...next, unit });
-  const keep = (next) => onGive(next.length ? { rows: next, unit, sure: true } : null, true);
+  const keep = (next) =>
+    onGive(next.length ? { rows: next, unit, sure: true } : null, true);
   if (draft) {
     const asked = row.columns[draft.at];
     const onCell = (typed) => {
@@ -128,14 +170,16 @@ export function TablePad({ sum, row, scope, given, wayBack, onGive, onBack }) {
       units=${column ? unitsOf(column) : []} onUnit=${setUnit} onTyped=${(typed) => hold({ ...draft, typed })} onCell=${onCell} onBack=${() => setDraft(null)} />`;
   }
   return html`<${Sheet} title=${label(row.name, sum.key)} onBack=${onBack}
-    foot=${html`<${Tap} class="primary" onTap=${() => setDraft(begun ?? { cells: {}, at: 0 })}>${begun ? t('sums.row_go_on', { n: rows.length + 1 }) : t('sums.row_add')}</${Tap}>
-      <${Tap} class="second" onTap=${onBack}>${t('sums.rows_done')}</${Tap}>`}>
-    ${row.columns[0].name === 'at_min' ? html`<p class="quiet">${t('sums.row_lead')}</p>` : null}
-    ${rows.length && column && unitsOf(column).length > 1 ? html`<p class="quiet">${t('sums.row_unit_fixed', { unit: unitName(unit) })}</p>` : null}
-    <div class="rows">${rows.map((cells, place) => html`<div class="row row-still" key=${place}>
+    foot=${html`<${Tap} class="primary" onTap=${() => setDraft(begun ?? { cells: {}, at: 0 })}>${begun ? t("sums.row_go_on", { n: rows.length + 1 }) : t("sums.row_add")}</${Tap}>
+      <${Tap} class="second" onTap=${onBack}>${t("sums.rows_done")}</${Tap}>`}>
+    ${row.columns[0].name === "at_min" ? html`<p class="quiet">${t("sums.row_lead")}</p>` : null}
+    ${rows.length && column && unitsOf(column).length > 1 ? html`<p class="quiet">${t("sums.row_unit_fixed", { unit: unitName(unit) })}</p>` : null}
+    <div class="rows">${rows.map(
+      (cells, place) => html`<div class="row row-still" key=${place}>
       <span class="row-main"><span class="row-title">${place + 1}. ${cellsWords(sum, row, cells, unit)}</span></span>
-      <span class="row-buttons"><${Tap} class="second" label=${t('sums.row_remove', { n: place + 1 })}
-        onTap=${() => keep(rows.filter((_, at) => at !== place))}>⌫</${Tap}></span></div>`)}</div>
+      <span class="row-buttons"><${Tap} class="second" label=${t("sums.row_remove", { n: place + 1 })}
+        onTap=${() => keep(rows.filter((_, at) => at !== place))}>⌫</${Tap}></span></div>`,
+    )}</div>
     ${given ? html`<div class="rows rows-apart"><${Row} title=${wayBack} onTap=${() => onGive(null)} /></div>` : null}
   </${Sheet}>`;
 }

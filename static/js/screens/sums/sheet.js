@@ -1,43 +1,74 @@
-import { html } from '../../parts/html.js';
-import { Row, Sheet } from '../../parts/sheet.js';
-import { inside, t } from '../../messages/index.js';
-import { Answer, RestsOn } from './answer.js';
-import { draftOf } from './given.js';
-import { ChoicePad, NumberPad, TablePad } from './pads.js';
-import { beginWords, givenWords, label, pickWords, restsValue, rowsWords, sumProblem } from './words.js';
+import { html } from "../../parts/html.js";
+import { Row, Sheet } from "../../parts/sheet.js";
+import { inside, t } from "../../messages/index.js";
+import { Answer, RestsOn } from "./answer.js";
+import { draftOf } from "./given.js";
+import { ChoicePad, NumberPad, TablePad } from "./pads.js";
+import {
+  beginWords,
+  givenWords,
+  label,
+  pickWords,
+  restsValue,
+  rowsWords,
+  sumProblem,
+} from "./words.js";
 
 // Nobody types such a number on a pad: it comes from the wheels themselves.
 function isTyped(row) {
-  return row.unit !== 'm2/s';
+  return row.unit !== "m2/s";
 }
 
 function defaultWords(row) {
   const told = row.default;
-  if (!told) return '';
-  const value = row.kind === 'choice' ? inside(pickWords(row.name, told.value))
-    : row.kind === 'series' ? rowsWords(told.value) : restsValue({ ...told, unit: row.unit, name: row.name }, row);
-  return t('sums.usual', { value });
+  if (!told) return "";
+  const value =
+    row.kind === "choice"
+      ? inside(pickWords(row.name, told.value))
+      : row.kind === "series"
+        ? rowsWords(told.value)
+        : restsValue({ ...told, unit: row.unit, name: row.name }, row);
+  return t("sums.usual", { value });
 }
 
 function InputRow({ sum, row, scope, given, known, problems, isMissing, onOpen }) {
   const told = known?.find((one) => one.name === row.name);
-  const side = given ? givenWords(row, given)
-    : told ? restsValue({ ...told, name: row.name }, row)
-      : row.default ? '' : isMissing ? t(row.kind === 'choice' ? 'sums.choose' : 'sums.needed') : t('sums.if_known');
-  const detail = given ? t('sums.as_typed') : told ? t('from.' + told.from)
-    : isTyped(row) ? defaultWords(row) : `${defaultWords(row)} · ${t('sums.own_only')}`;
+  const side = given
+    ? givenWords(row, given)
+    : told
+      ? restsValue({ ...told, name: row.name }, row)
+      : row.default
+        ? ""
+        : isMissing
+          ? t(row.kind === "choice" ? "sums.choose" : "sums.needed")
+          : t("sums.if_known");
+  const detail = given
+    ? t("sums.as_typed")
+    : told
+      ? t("from." + told.from)
+      : isTyped(row)
+        ? defaultWords(row)
+        : `${defaultWords(row)} · ${t("sums.own_only")}`;
   const begun = draftOf(scope, row.name);
-  const wrong = problems.map((one) => sumProblem(one, sum, given ? { [row.name]: given } : {})).join(' ');
-  const says = [wrong, begun && begun.typed !== given?.typed ? beginWords(row, begun) : ''].filter(Boolean);
-  return html`<${Row} class=${wrong ? 'is-wrong' : isMissing ? 'is-due' : ''} title=${label(row.name, sum.key)} side=${side}
+  const wrong = problems
+    .map((one) => sumProblem(one, sum, given ? { [row.name]: given } : {}))
+    .join(" ");
+  const says = [
+    wrong,
+    begun && begun.typed !== given?.typed ? beginWords(row, begun) : "",
+  ].filter(Boolean);
+  return html`<${Row} class=${wrong ? "is-wrong" : isMissing ? "is-due" : ""} title=${label(row.name, sum.key)} side=${side}
     detail=${says.length ? html`${detail}${says.map((text) => html`<span class="row-says" key=${text}>${text}</span>`)}` : detail}
     disabled=${!isTyped(row)} onTap=${onOpen} />`;
 }
 
 function Pad({ sum, row, scope, given, known, chosen, onGive, onBack }) {
-  const Kind = row.kind === 'choice' ? ChoicePad : row.kind === 'series' ? TablePad : NumberPad;
+  const Kind =
+    row.kind === "choice" ? ChoicePad : row.kind === "series" ? TablePad : NumberPad;
   const told = known?.some((one) => one.name === row.name);
-  const wayBack = t(told ? 'sums.keep_make' : row.default ? 'sums.keep_back' : 'sums.take_out');
+  const wayBack = t(
+    told ? "sums.keep_make" : row.default ? "sums.keep_back" : "sums.take_out",
+  );
   const give = (value, staysOpen = false) => {
     onGive(row.name, value);
     if (!staysOpen) onBack();
@@ -54,38 +85,70 @@ function Pad({ sum, row, scope, given, known, chosen, onGive, onBack }) {
  *   onClear; onBack; foot
  */
 export function SumSheet({
-  sum, scope = sum.key, answer, given, known = null, input, title, names, sources, lead, foot, onInput, onGive, onClear, onBack,
+  sum,
+  scope = sum.key,
+  answer,
+  given,
+  known = null,
+  input,
+  title,
+  names,
+  sources,
+  lead,
+  foot,
+  onInput,
+  onGive,
+  onClear,
+  onBack,
 }) {
   const open = sum.inputs.find((one) => one.name === input);
   if (open && isTyped(open)) {
     const rests = answer?.rests_on.find((one) => one.name === open.name);
     return html`<${Pad} key=${open.name} sum=${sum} row=${open} scope=${scope} given=${given[open.name]} known=${known}
-      chosen=${given[open.name]?.value ?? (rests?.from === 'default' ? rests.value : null)}
+      chosen=${given[open.name]?.value ?? (rests?.from === "default" ? rests.value : null)}
       onGive=${onGive} onBack=${() => onInput(null)} />`;
   }
   const missing = answer?.missing ?? [];
-  const problemsOf = (row) => (answer?.problems ?? []).filter((one) => String(one.field).split('.')[0] === row.name);
+  const problemsOf = (row) =>
+    (answer?.problems ?? []).filter(
+      (one) => String(one.field).split(".")[0] === row.name,
+    );
   const isKnown = (row) => known?.some((one) => one.name === row.name);
-  const isOfTank = known?.some((one) => one.from === 'tank');
-  const isAsked = (row) => missing.includes(row.name) || Boolean(given[row.name]) || Boolean(draftOf(scope, row.name)) || problemsOf(row).length > 0 || (!row.optional && !row.default && !isKnown(row));
+  const isOfTank = known?.some((one) => one.from === "tank");
+  const isAsked = (row) =>
+    missing.includes(row.name) ||
+    Boolean(given[row.name]) ||
+    Boolean(draftOf(scope, row.name)) ||
+    problemsOf(row).length > 0 ||
+    (!row.optional && !row.default && !isKnown(row));
   const groups = [
-    ['sums.asked', sum.inputs.filter(isAsked)],
-    ['sums.known', sum.inputs.filter((row) => !isAsked(row) && isKnown(row))],
-    ['sums.others', sum.inputs.filter((row) => !isAsked(row) && !isKnown(row))],
+    ["sums.asked", sum.inputs.filter(isAsked)],
+    ["sums.known", sum.inputs.filter((row) => !isAsked(row) && isKnown(row))],
+    ["sums.others", sum.inputs.filter((row) => !isAsked(row) && !isKnown(row))],
   ].filter(([, rows]) => rows.length);
-  const list = (rows) => html`<div class="rows">${rows.map((row) => html`<${InputRow} key=${row.name} sum=${sum} row=${row} scope=${scope}
-    given=${given[row.name]} known=${known} problems=${problemsOf(row)} isMissing=${missing.includes(row.name)} onOpen=${() => onInput(row.name)} />`)}</div>`;
-  return html`<${Sheet} title=${title ?? t('sum.' + sum.key)} onBack=${onBack} foot=${foot}>
+  const list = (rows) =>
+    html`<div class="rows">${rows.map(
+      (row) => html`<${InputRow} key=${row.name} sum=${sum} row=${row} scope=${scope}
+    given=${given[row.name]} known=${known} problems=${problemsOf(row)} isMissing=${missing.includes(row.name)} onOpen=${() => onInput(row.name)} />`,
+    )}</div>`;
+  return html`<${Sheet} title=${title ?? t("sum." + sum.key)} onBack=${onBack} foot=${foot}>
     ${lead ? html`<p class="quiet">${lead}</p>` : null}
     <div class="columns">
       <div class="column"><${Answer} answer=${answer} sum=${sum} given=${given} names=${names} />
-        ${groups.filter(([key]) => key === 'sums.asked').map(([key, rows]) => html`<section class="block" key=${key}><h2>${t(key)}</h2>${list(rows)}</section>`)}
+        ${groups.filter(([key]) => key === "sums.asked").map(([key, rows]) => html`<section class="block" key=${key}><h2>${t(key)}</h2>${list(rows)}</section>`)}
       </div>
       <div class="column">
-        ${groups.filter(([key]) => key !== 'sums.asked').map(([key, rows]) => html`<section class="block" key=${key}><h2>${t(key === 'sums.known' && isOfTank ? 'sums.known_tank' : key)}</h2>
-          ${key === 'sums.known' ? html`<p class="quiet">${t('sums.known_detail')}</p>` : null}${list(rows)}</section>`)}
+        ${groups
+          .filter(([key]) => key !== "sums.asked")
+          .map(
+            ([
+              key,
+              rows,
+            ]) => html`<section class="block" key=${key}><h2>${t(key === "sums.known" && isOfTank ? "sums.known_tank" : key)}</h2>
+          ${key === "sums.known" ? html`<p class="quiet">${t("sums.known_detail")}</p>` : null}${list(rows)}</section>`,
+          )}
         <${RestsOn} answer=${answer} sum=${sum} sources=${sources} />
-        ${Object.keys(given).length ? html`<div class="rows rows-apart"><${Row} title=${t('sums.clear')} onTap=${onClear} /></div>` : null}
+        ${Object.keys(given).length ? html`<div class="rows rows-apart"><${Row} title=${t("sums.clear")} onTap=${onClear} /></div>` : null}
       </div>
     </div>
   </${Sheet}>`;

@@ -1,22 +1,32 @@
-import { computed, signal } from '@preact/signals';
-import { call, person } from '../../parts/source.js';
-import { asRead, unitRead } from '../../format.js';
+import { computed, signal } from "@preact/signals";
+import { call, person } from "../../parts/source.js";
+import { asRead, unitRead } from "../../format.js";
 
 // Which unit each person typed an input in is remembered on the phone. What was typed keeps
 // the unit it was typed in. Answers follow the unit used last in the sums, or chosen
 // there; until then they are in the units that the person reads elsewhere.
 
-const PLACE = 'sum-units';
+const PLACE = "sum-units";
 // Kept as shares inside; nobody types these.
-const INNER = ['fraction', 'fraction lactic'];
+const INNER = ["fraction", "fraction lactic"];
 // Units that answers follow, by the core's own unit.
-const FOLLOWED = { C: ['F'], kg: ['lb'], L: ['gal', 'imp_gal'], kPa: ['bar', 'psi'], m: ['mm', 'cm', 'in'] };
+const FOLLOWED = {
+  C: ["F"],
+  kg: ["lb"],
+  L: ["gal", "imp_gal"],
+  kPa: ["bar", "psi"],
+  m: ["mm", "cm", "in"],
+};
 // A time in brine is counted in days, not in minutes.
-const USUAL = { 'brine_time.time_s': 'd', 'brine_factor.time_s': 'h', 'heat_treatment.holding_s': 's' };
+const USUAL = {
+  "brine_time.time_s": "d",
+  "brine_factor.time_s": "h",
+  "heat_treatment.holding_s": "s",
+};
 
 /** Straight lines from one unit to another, as the core converts: "C>F": [at 0, for 1]. */
 const lines = signal({});
-const all = signal(JSON.parse(localStorage.getItem(PLACE) ?? '{}'));
+const all = signal(JSON.parse(localStorage.getItem(PLACE) ?? "{}"));
 const kept = computed(() => all.value[person.value] ?? {});
 
 /** The units a person may type an input in; its own where there is one only. */
@@ -28,7 +38,11 @@ export function unitsOf(row) {
 /** The unit that the pad begins with: the one used last for this. */
 export function unitFor(key, row) {
   const units = unitsOf(row);
-  const wanted = [kept.value[row.name], USUAL[`${key}.${row.name}`], unitUsed(row.unit)];
+  const wanted = [
+    kept.value[row.name],
+    USUAL[`${key}.${row.name}`],
+    unitUsed(row.unit),
+  ];
   return wanted.find((unit) => units.includes(unit)) ?? units[0];
 }
 
@@ -43,8 +57,13 @@ function keep(next) {
 
 /** Remember the unit that an input was typed in. */
 export function keepUnit(row, unit) {
-  const isFollowed = FOLLOWED[row.unit] && (unit === row.unit || FOLLOWED[row.unit].includes(unit));
-  keep({ ...kept.value, [row.name]: unit, ...(isFollowed ? { [row.unit]: unit } : {}) });
+  const isFollowed =
+    FOLLOWED[row.unit] && (unit === row.unit || FOLLOWED[row.unit].includes(unit));
+  keep({
+    ...kept.value,
+    [row.name]: unit,
+    ...(isFollowed ? { [row.unit]: unit } : {}),
+  });
 }
 
 /** The kinds of unit that answers follow: [its own, others ...]. */
@@ -58,24 +77,31 @@ export function chooseUnit(kind, unit) {
 
 /** The unit that answers in this unit of the core are shown in. */
 export function unitUsed(unit) {
-  if (unit !== 'K') return kept.value[unit] ?? unitRead(unit);
-  return unitUsed('C') === 'F' ? 'F_rise' : 'K';
+  if (unit !== "K") return kept.value[unit] ?? unitRead(unit);
+  return unitUsed("C") === "F" ? "F_rise" : "K";
 }
 
 async function line(from, to) {
-  const ends = await Promise.all([0, 1].map((amount) => call('sums.units', 'convert', [amount, from, to])));
+  const ends = await Promise.all(
+    [0, 1].map((amount) => call("sums.units", "convert", [amount, from, to])),
+  );
   return [`${from}>${to}`, [ends[0], ends[1] - ends[0]]];
 }
 
 /** Ask the core once how the units of these inputs follow from each other. */
 export async function learnUnits(rows) {
   const pairs = new Map();
-  const want = (from, to) => { if (from !== to) pairs.set(`${from}>${to}`, [from, to]); };
+  const want = (from, to) => {
+    if (from !== to) pairs.set(`${from}>${to}`, [from, to]);
+  };
   for (const row of rows) for (const unit of row.units) want(row.unit, unit);
   // Whichever sum comes first, the answers of all follow the chosen units.
-  for (const [from, others] of Object.entries(FOLLOWED)) for (const unit of others) want(from, unit);
-  want('K', 'F_rise');
-  const unknown = [...pairs].filter(([name]) => !lines.value[name]).map(([, pair]) => pair);
+  for (const [from, others] of Object.entries(FOLLOWED))
+    for (const unit of others) want(from, unit);
+  want("K", "F_rise");
+  const unknown = [...pairs]
+    .filter(([name]) => !lines.value[name])
+    .map(([, pair]) => pair);
   const found = await Promise.all(unknown.map(([from, to]) => line(from, to)));
   lines.value = { ...lines.value, ...Object.fromEntries(found) };
 }
@@ -83,15 +109,15 @@ export async function learnUnits(rows) {
 /** A value of the core in another unit; in its own while the core has not said how. */
 export function inUnits(value, from, to) {
   const found = lines.value[`${from}>${to}`];
-  if (from === to || !found || typeof value !== 'number') return { value, unit: from };
+  if (from === to || !found || typeof value !== "number") return { value, unit: from };
   return { value: found[0] + found[1] * value, unit: to };
 }
 
 /** A value of an answer in the unit that this person uses. */
 export function asUsed(value, unit) {
-  if (unit === 'K/s') {
-    const rise = asUsed(value, 'K');
-    return { value: rise.value, unit: rise.unit === 'K' ? unit : 'F/s' };
+  if (unit === "K/s") {
+    const rise = asUsed(value, "K");
+    return { value: rise.value, unit: rise.unit === "K" ? unit : "F/s" };
   }
   const to = unitUsed(unit);
   const used = inUnits(value, unit, to);
