@@ -5,18 +5,31 @@
 // Figures are shown in the units and the language of who has the phone in hand
 // (data/reads.js says which). What is kept, and what was typed, stays as it is.
 
+/** @typedef {number | null | undefined} MaybeNumber */
+/** @typedef {{unit?: string, decimals?: number, scale?: number, signed?: boolean}} Shown */
+/**
+ * How a quantity is typed and shown.
+ *
+ * @typedef {{unit: string, decimals: number, scale: number, offset: number,
+ *     signed: boolean, kept: string, typed: string}} Form
+ */
+
 const MINUTE_S = 60;
 const HOUR_S = 3600;
 const DAY_S = 86400;
 
 // `lines`: the core's table of units; `units`: kept unit to the one that is read.
+/**
+ * @type {{language: string, point: string, units: Record<string, string>,
+ *     lines: UnitLine[]}}
+ */
 let reads = { language: "en", point: ".", units: {}, lines: [] };
 let follow = () => {};
 
 /**
  * Show figures from now on as a person reads them.
  *
- * @param {{language?: string, units?: object, lines?: object[]}} next
+ * @param {{language?: string, units?: Record<string, string>, lines?: UnitLine[]}} next
  * @param {() => void} [onRead] called whenever a figure is written, so that a
  *     screen knows what it rests on
  */
@@ -37,13 +50,20 @@ export function point() {
   return reads.point;
 }
 
+/** @param {string} unit */
 function lineOf(unit) {
   follow();
   const to = reads.units[unit];
   return to ? reads.lines.find((one) => one.from === unit && one.to === to) : undefined;
 }
 
-/** A kept value in the unit that the person reads: {value, unit}. */
+/**
+ * A kept value in the unit that the person reads: {value, unit}.
+ *
+ * @param {any} value a number, or the word of a sum
+ * @param {string} unit
+ * @returns {{value: any, unit: string}}
+ */
 export function asRead(value, unit) {
   if (typeof value !== "number") return { value, unit };
   const line = lineOf(unit === "K/s" ? "K" : unit);
@@ -54,7 +74,11 @@ export function asRead(value, unit) {
   };
 }
 
-/** The unit in which the person reads what is kept in another. */
+/**
+ * The unit in which the person reads what is kept in another.
+ *
+ * @param {string} unit
+ */
 export function unitRead(unit) {
   return lineOf(unit)?.to ?? unit;
 }
@@ -64,6 +88,7 @@ export function unitRead(unit) {
 const PERCENT = { unit: "%", scale: 100 };
 const LITRES = { unit: "L", decimals: 0 };
 const CELSIUS = { unit: "C", decimals: 1, signed: true };
+/** @type {Record<string, Shown>} */
 const QUANTITY_FORMS = {
   milk_volume_l: LITRES,
   milk_mass_kg: { unit: "kg", decimals: 1 },
@@ -99,7 +124,9 @@ const QUANTITY_FORMS = {
   cheese_phosphatase_ug: { unit: "ug", decimals: 1 },
 };
 // A gallon is larger than a litre, a psi than a kPa: one decimal more is read.
+/** @type {Record<string, number>} */
 const MORE_DECIMALS = { gal: 1, imp_gal: 1, psi: 1 };
+/** @type {Record<string, string>} */
 const UNIT_NAMES = {
   C: "°C",
   F: "°F",
@@ -123,6 +150,7 @@ const UNIT_NAMES = {
   "m2/s": "m²/s",
 };
 // How a sum's value is shown in each unit; any other unit to three or four figures.
+/** @type {Record<string, {decimals: number, scale?: number, unit?: string}>} */
 const SUM_FORMS = {
   C: { decimals: 1 },
   F: { decimals: 1 },
@@ -153,6 +181,7 @@ const SUM_FORMS = {
   in: { decimals: 2 },
 };
 // How many decimals are typed in each unit.
+/** @type {Record<string, number>} */
 const TYPED_DECIMALS = {
   C: 1,
   F: 1,
@@ -188,6 +217,9 @@ const TYPED_DECIMALS = {
 /**
  * How a quantity is typed and shown: {unit, decimals, scale, offset, signed, kept:
  * its own unit, typed: the unit of typed text for the core, "" for its own}.
+ *
+ * @param {string} quantity
+ * @returns {Form}
  */
 export function formOf(quantity) {
   const form = {
@@ -199,11 +231,12 @@ export function formOf(quantity) {
     ...QUANTITY_FORMS[quantity],
   };
   const line = lineOf(form.unit);
-  form.kept = form.unit;
-  if (!line) return { ...form, typed: form.unit === "%" ? "%" : "" };
+  const kept = form.unit;
+  if (!line) return { ...form, kept, typed: form.unit === "%" ? "%" : "" };
   const decimals = form.decimals + (MORE_DECIMALS[line.to] ?? 0);
   return {
     ...form,
+    kept,
     decimals,
     unit: line.to,
     typed: line.to,
@@ -212,7 +245,12 @@ export function formOf(quantity) {
   };
 }
 
-/** A number with a fixed count of decimals. */
+/**
+ * A number with a fixed count of decimals.
+ *
+ * @param {MaybeNumber} value
+ * @param {number} decimals
+ */
 export function number(value, decimals) {
   if (value === null || value === undefined || Number.isNaN(value)) return "–";
   const text = Math.abs(value).toFixed(decimals);
@@ -225,23 +263,34 @@ export function number(value, decimals) {
   return (isNegative ? "−" : "") + grouped + (part ? point() + part : "");
 }
 
+/** @param {MaybeNumber} value */
 export function count(value) {
   return number(value, 0);
 }
 
-/** A number as it stands, without zeros that nobody measured. */
+/**
+ * A number as it stands, without zeros that nobody measured.
+ *
+ * @param {MaybeNumber} value
+ */
 export function plain(value) {
   if (value === null || value === undefined) return "–";
   return typedText(Number(value.toPrecision(6)));
 }
 
-/** Typed text as it is shown: with the person's decimal sign. */
+/**
+ * Typed text as it is shown: with the person's decimal sign.
+ *
+ * @param {string | number} typed
+ */
 export function typedText(typed) {
   return String(typed).replace("-", "−").replace(".", point());
 }
 
+/** @param {number} value @param {number} decimals */
 function days(value, decimals) {
   follow();
+  /** @type {Intl.NumberFormatOptions} */
   const form = {
     style: "unit",
     unit: "day",
@@ -258,6 +307,7 @@ function packs() {
   return { es: "sobre", fr: "sachet" }[reads.language] ?? "pack";
 }
 
+/** @param {string} unit */
 export function unitName(unit) {
   if (/^pack\b/.test(unit)) return unit.replace("pack", packs());
   if (unit === "d") return days(2, 0).slice(2);
@@ -265,17 +315,27 @@ export function unitName(unit) {
   return unit in UNIT_NAMES ? UNIT_NAMES[unit] : unit || "";
 }
 
-/** The unit a quantity is shown in. */
+/**
+ * The unit a quantity is shown in.
+ *
+ * @param {string} quantity
+ */
 export function unitOf(quantity) {
   return unitName(formOf(quantity).unit);
 }
 
+/** @param {string} text @param {string} unit */
 function withUnit(text, unit) {
   if (unit === "") return text;
   return unit === "%" ? text + "\u00a0%" : text + "\u00a0" + unit;
 }
 
-/** A value of a quantity without its unit: "31.5". */
+/**
+ * A value of a quantity without its unit: "31.5".
+ *
+ * @param {string} quantity
+ * @param {MaybeNumber | string} value
+ */
 export function bare(quantity, value) {
   if (typeof value === "string") return value;
   const form = formOf(quantity);
@@ -284,12 +344,23 @@ export function bare(quantity, value) {
     : number(value * form.scale + form.offset, form.decimals);
 }
 
-/** A value of a quantity with its unit: "31.5 °C". */
+/**
+ * A value of a quantity with its unit: "31.5 °C".
+ *
+ * @param {string} name
+ * @param {MaybeNumber | string} value
+ */
 export function quantity(name, value) {
   return withUnit(bare(name, value), unitOf(name));
 }
 
-/** How far a value moved from the one before: "+0.4 °C". */
+/**
+ * How far a value moved from the one before: "+0.4 °C".
+ *
+ * @param {string} name
+ * @param {number} value
+ * @param {number} before
+ */
 export function change(name, value, before) {
   const form = formOf(name);
   const sign = value - before > 0 ? "+" : "";
@@ -300,7 +371,12 @@ export function change(name, value, before) {
   );
 }
 
-/** What a keypad starts from when a known value is edited. */
+/**
+ * What a keypad starts from when a known value is edited.
+ *
+ * @param {string} name
+ * @param {MaybeNumber} value
+ */
 export function typedFrom(name, value) {
   const form = formOf(name);
   return value === null || value === undefined
@@ -308,27 +384,46 @@ export function typedFrom(name, value) {
     : (value * form.scale + form.offset).toFixed(form.decimals);
 }
 
+/** @param {number} size */
 function amountDecimals(size) {
   return size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
 }
 
+/** @param {number} value @param {string} unit */
 function bareAmount(value, unit) {
   const shown = asRead(value, unit).value;
   return number(shown, amountDecimals(Math.abs(shown)));
 }
 
-/** A measured amount: three figures, for a dose read off a scale or cylinder. */
+/**
+ * A measured amount: three figures, for a dose read off a scale or cylinder.
+ *
+ * @param {MaybeNumber} value
+ * @param {string} unit
+ */
 export function amount(value, unit) {
   if (value === null || value === undefined) return "–";
   return withUnit(bareAmount(value, unit), unitName(unitRead(unit)));
 }
 
-/** A kept amount as text for a keypad that types in the unit read. */
+/**
+ * A kept amount as text for a keypad that types in the unit read.
+ *
+ * @param {MaybeNumber} value
+ * @param {string} unit
+ * @param {number} decimals
+ */
 export function amountTyped(value, unit, decimals) {
   return hasNot(value) ? "" : asRead(value, unit).value.toFixed(decimals);
 }
 
-/** The limits of an amount: "214 – 237 mL". */
+/**
+ * The limits of an amount: "214 – 237 mL".
+ *
+ * @param {MaybeNumber} low
+ * @param {MaybeNumber} high
+ * @param {string} unit
+ */
 export function amountBand(low, high, unit) {
   if (hasNot(low) && hasNot(high)) return "";
   if (hasNot(high)) return "≥ " + amount(low, unit);
@@ -337,6 +432,7 @@ export function amountBand(low, high, unit) {
 }
 
 // A figure of a recipe has the digits that its author gave it; converted, four.
+/** @param {number} value @param {string} unit */
 function bareIn(value, unit) {
   const shown = asRead(value, unit);
   if (shown.unit === unit)
@@ -346,21 +442,37 @@ function bareIn(value, unit) {
   );
 }
 
-/** Any value in a named unit of a recipe: temperatures, shares, times, masses. */
+/**
+ * Any value in a named unit of a recipe: temperatures, shares, times, masses.
+ *
+ * @param {MaybeNumber} value
+ * @param {string | null} unit
+ */
 export function inUnit(value, unit) {
   if (value === null || value === undefined) return "–";
   if (unit === "s") return span(value);
-  return withUnit(bareIn(value, unit ?? ""), unitName(unitRead(unit)));
+  return withUnit(bareIn(value, unit ?? ""), unitName(unitRead(unit ?? "")));
 }
 
-/** A figure of a recipe in the recipe's own unit, where it is changed in that. */
+/**
+ * A figure of a recipe in the recipe's own unit, where it is changed in that.
+ *
+ * @param {MaybeNumber} value
+ * @param {string} unit
+ */
 export function inOwnUnit(value, unit) {
   return unit in reads.units
     ? withUnit(plain(value), unitName(unit))
     : inUnit(value, unit);
 }
 
-/** A band: "30.0 to 32.0 °C", "at least 6.30", or "" when there is none. */
+/**
+ * A band: "30.0 to 32.0 °C", "at least 6.30", or "" when there is none.
+ *
+ * @param {string} name
+ * @param {MaybeNumber} low
+ * @param {MaybeNumber} high
+ */
 export function band(name, low, high) {
   if (hasNot(low) && hasNot(high)) return "";
   if (hasNot(high)) return "≥ " + quantity(name, low);
@@ -368,7 +480,13 @@ export function band(name, low, high) {
   return bare(name, low) + " – " + quantity(name, high);
 }
 
-/** A band in a recipe's own unit. */
+/**
+ * A band in a recipe's own unit.
+ *
+ * @param {MaybeNumber} low
+ * @param {MaybeNumber} high
+ * @param {string} unit
+ */
 export function bandIn(low, high, unit) {
   if (hasNot(low) && hasNot(high)) return "";
   if (hasNot(high)) return "≥ " + inUnit(low, unit);
@@ -377,15 +495,21 @@ export function bandIn(low, high, unit) {
   return `${bareIn(low, unit)} – ${inUnit(high, unit)}`;
 }
 
+/** @param {unknown} value @returns {value is null | undefined} */
 function hasNot(value) {
   return value === null || value === undefined;
 }
 
+/** @param {number} value */
 function two(value) {
   return String(value).padStart(2, "0");
 }
 
-/** A running clock: "4:07", "1:02:34". Always of a positive span. */
+/**
+ * A running clock: "4:07", "1:02:34". Always of a positive span.
+ *
+ * @param {number} seconds
+ */
 export function ticks(seconds) {
   const whole = Math.floor(Math.abs(seconds));
   const hours = Math.floor(whole / HOUR_S);
@@ -395,7 +519,11 @@ export function ticks(seconds) {
   return hours > 0 ? `${hours}:${two(minutes)}:${tail}` : `${minutes}:${tail}`;
 }
 
-/** A span in words: "45 s", "12 min", "1 h 05 min", "3 days". */
+/**
+ * A span in words: "45 s", "12 min", "1 h 05 min", "3 days".
+ *
+ * @param {MaybeNumber} seconds
+ */
 export function span(seconds) {
   if (hasNot(seconds)) return "–";
   const size = Math.abs(seconds);
@@ -410,7 +538,11 @@ export function span(seconds) {
   return days(Math.round(size / DAY_S), 0);
 }
 
-/** A span to the finest that is used: "12 min", "1 h 05 min", "2.6 days". */
+/**
+ * A span to the finest that is used: "12 min", "1 h 05 min", "2.6 days".
+ *
+ * @param {MaybeNumber} seconds
+ */
 export function fineSpan(seconds) {
   if (hasNot(seconds)) return "–";
   const sign = seconds < 0 ? "−" : "";
@@ -418,6 +550,7 @@ export function fineSpan(seconds) {
   return sign + days(Math.abs(seconds) / DAY_S, 1);
 }
 
+/** @param {number} value @param {string} unit */
 function figures(value, unit) {
   const size = Math.abs(value);
   if (Number.isInteger(value)) return number(value, 0);
@@ -431,12 +564,22 @@ function figures(value, unit) {
   return number(value, size >= 1000 ? 0 : size >= 100 ? 1 : size >= 10 ? 2 : 3);
 }
 
-/** How many decimals the pad takes in a unit. */
+/**
+ * How many decimals the pad takes in a unit.
+ *
+ * @param {string} unit
+ */
 export function decimalsTyped(unit) {
   return TYPED_DECIMALS[unit] ?? 4;
 }
 
-/** A value of a sum in its unit: "31.5 °C", "22 min", "2.00 %". `nowMs` for instants. */
+/**
+ * A value of a sum in its unit: "31.5 °C", "22 min", "2.00 %". `nowMs` for instants.
+ *
+ * @param {MaybeNumber} value
+ * @param {string} unit
+ * @param {number} [nowMs]
+ */
 export function sumValue(value, unit, nowMs) {
   if (hasNot(value)) return "–";
   if (unit === "s") return fineSpan(value);
@@ -448,7 +591,14 @@ export function sumValue(value, unit, nowMs) {
   return withUnit(number(value * (form.scale ?? 1), form.decimals), name);
 }
 
-/** Two ends of a range; a unit that both carry is said once. */
+/**
+ * Two ends of a range; a unit that both carry is said once.
+ *
+ * @param {MaybeNumber} low
+ * @param {MaybeNumber} high
+ * @param {string} unit
+ * @param {number} [nowMs]
+ */
 export function sumRange(low, high, unit, nowMs) {
   const ends = [sumValue(low, unit, nowMs), sumValue(high, unit, nowMs)];
   const tails = ends.map((one) => (/^[^\u00a0]+\u00a0(\D+)$/.exec(one) ?? [])[1]);
@@ -457,19 +607,32 @@ export function sumRange(low, high, unit, nowMs) {
   return ends;
 }
 
-/** A figure as it was typed, with the unit it was typed in. */
+/**
+ * A figure as it was typed, with the unit it was typed in.
+ *
+ * @param {string | number} typed
+ * @param {string} unit
+ */
 export function typedValue(typed, unit) {
   return withUnit(typedText(typed), unitName(unit));
 }
 
-/** The time of day on this phone: "14:05". */
+/**
+ * The time of day on this phone: "14:05".
+ *
+ * @param {MaybeNumber} ms
+ */
 export function clock(ms) {
   if (hasNot(ms)) return "–";
   const at = new Date(ms);
   return `${two(at.getHours())}:${two(at.getMinutes())}`;
 }
 
-/** The day: "Tue 25 Nov". */
+/**
+ * The day: "Tue 25 Nov".
+ *
+ * @param {number} ms
+ */
 export function day(ms) {
   follow();
   return new Date(ms).toLocaleDateString(locale(), {
@@ -479,25 +642,41 @@ export function day(ms) {
   });
 }
 
-/** The time, with its day when that is not the day of `nowMs`. */
+/**
+ * The time, with its day when that is not the day of `nowMs`.
+ *
+ * @param {MaybeNumber} ms
+ * @param {number} [nowMs]
+ */
 export function clockDay(ms, nowMs) {
   if (hasNot(ms)) return "–";
-  const isToday = new Date(ms).toDateString() === new Date(nowMs).toDateString();
+  const isToday = new Date(ms).toDateString() === new Date(nowMs ?? NaN).toDateString();
   return isToday ? clock(ms) : `${day(ms)} ${clock(ms)}`;
 }
 
-/** From one instant to another; what both share is said once. */
+/**
+ * From one instant to another; what both share is said once.
+ *
+ * @param {MaybeNumber} fromMs
+ * @param {MaybeNumber} toMs
+ * @param {number} [nowMs]
+ */
 export function clockSpan(fromMs, toMs, nowMs) {
   if (hasNot(fromMs) || hasNot(toMs)) return "–";
   const isSameDay = new Date(fromMs).toDateString() === new Date(toMs).toDateString();
   return `${clockDay(fromMs, nowMs)} – ${isSameDay ? clock(toMs) : clockDay(toMs, nowMs)}`;
 }
 
-/** How old something is. */
+/**
+ * How old something is.
+ *
+ * @param {number} ms
+ */
 export function age(ms) {
   return span(Math.max(0, ms) / 1000);
 }
 
+/** @param {MaybeNumber} value */
 export function bytes(value) {
   if (hasNot(value)) return "–";
   if (value < 1e6) return `${number(value / 1e3, 0)}\u00a0kB`;
@@ -505,7 +684,11 @@ export function bytes(value) {
   return `${number(value / 1e9, 1)}\u00a0GB`;
 }
 
-/** Text typed on the keypad as a number; null when it is not one. */
+/**
+ * Text typed on the keypad as a number; null when it is not one.
+ *
+ * @param {string} typed
+ */
 export function readNumber(typed) {
   const text = typed.replace(",", ".").replace("−", "-");
   return /^-?\d+(\.\d*)?$/.test(text) ? Number(text) : null;

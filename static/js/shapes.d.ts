@@ -391,6 +391,14 @@ interface Person {
   pressure_unit?: string | null;
 }
 
+/** What the server tells of the open makes at a glance. */
+interface Picture {
+  makes: MakeSummary[];
+  now_ms: number;
+  broken?: Broken[];
+  phones?: any[];
+}
+
 /** What the core or the server says against a field; `text` of a sum's. */
 interface Problem {
   field: string | null;
@@ -745,4 +753,23 @@ interface Who {
 /** A text of a recipe by language: { en: "Curd" }. */
 interface Words {
   [language: string]: string;
+}
+
+// What browsers have and TypeScript's list of them has not, and the page's own.
+
+declare var pushManager: PushManager | undefined;
+declare var trustedTypes:
+  | {
+      createPolicy(
+        name: string,
+        rules: { createScriptURL: (address: string) => string },
+      ): { createScriptURL(address: string): string };
+    }
+  | undefined;
+/** The first picture that first.js asked for; data/live.js takes it over, once. */
+declare var vatsidePicture: Promise<Picture | null> | null | undefined;
+
+interface Navigator {
+  /** Of Safari alone: whether the page was opened from the home screen. */
+  standalone?: boolean;
 }

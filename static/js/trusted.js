@@ -3,6 +3,7 @@
 
 const ADDRESSES = ["/js/core/worker.js", "/sw.js"];
 
+/** @param {string} address */
 function known(address) {
   if (!ADDRESSES.includes(address)) {
     throw new TypeError(`not a script of this app: ${address}`);

@@ -2,24 +2,45 @@ import { signal } from "@preact/signals";
 import { EN_PAGE } from "./en.js";
 import { capital as atHead, within } from "./inside.js";
 
+/** @import { Signal } from "@preact/signals" */
+/** @typedef {Record<string, string>} Texts */
+/** @typedef {Record<string, any>} Values */
+/**
+ * What a language's file holds; English says some of it by its keys alone.
+ *
+ * @typedef {{TEXTS: Texts, RECIPE: Texts, PROSE?: Texts, REASONS?: Record<string, any>,
+ *     WHY?: Texts}} Pack
+ */
+
 // English comes with the page and stays the fallback; its texts of the sums, half
 // of all, follow once the page is painted. The other catalogues are fetched when a
 // person needs them: the first load has no room for any of it.
 
-/** Every language, by the name that it gives itself. */
+/**
+ * Every language, by the name that it gives itself.
+ *
+ * @type {Texts}
+ */
 export const LANGUAGES = { en: "English", es: "Español", fr: "Français" };
+/** @type {Record<string, Pack>} */
 const packs = { en: { TEXTS: EN_PAGE, RECIPE: {} } };
 // Phones load one packed file of each; a checkout has the plain modules.
 const isPacked = import.meta.url.includes("/lib/");
 let wanted = "en";
 
-// The English texts that came after the page; none until then.
+/**
+ * The English texts that came after the page; none until then.
+ *
+ * @type {Signal<Texts | null>}
+ */
 const rest = signal(null);
+/** @type {Texts} */
 const NOTHING = {};
 
 /** The language of the screens. Whoever asks for a text is painted anew with it. */
 export const language = signal("en");
 
+/** @param {string} code @returns {Promise<Pack>} */
 function load(code) {
   return import(isPacked ? `/lib/lang-${code}.js` : `/js/messages/${code}/index.js`);
 }
@@ -39,6 +60,7 @@ export async function loadRest() {
 /**
  * Choose the language of the screens; an unknown one leaves English.
  *
+ * @param {string} code
  * @returns {Promise<boolean>} false when its texts are not to be had now: what was
  *     shown before stays
  */
@@ -57,11 +79,16 @@ export async function setLanguage(code) {
   return true;
 }
 
+/** @param {string} key @returns {string | undefined} */
 function textOf(key) {
-  return packs[language.value].TEXTS[key] ?? EN_PAGE[key] ?? rest.value?.[key];
+  return packs[language.value].TEXTS[key] ?? packs.en.TEXTS[key] ?? rest.value?.[key];
 }
 
-/** Tell whether the catalogue has a text for a key. */
+/**
+ * Tell whether the catalogue has a text for a key.
+ *
+ * @param {string} key
+ */
 export function has(key) {
   return textOf(key) !== undefined;
 }
@@ -69,6 +96,9 @@ export function has(key) {
 /**
  * The text of a key, with {names} filled in; the key itself when it has none, and
  * nothing while that is not known yet.
+ *
+ * @param {string} key
+ * @param {Values} values
  */
 export function t(key, values = {}) {
   return (textOf(key) ?? (rest.value ? key : "")).replace(
@@ -77,19 +107,35 @@ export function t(key, values = {}) {
   );
 }
 
-/** As t, with ".one" or ".many" added to the key by the count `n`. */
+/**
+ * As t, with ".one" or ".many" added to the key by the count `n`.
+ *
+ * @param {string} key
+ * @param {number} n
+ * @param {Values} values
+ */
 export function tn(key, n, values = {}) {
   const isOne = new Intl.PluralRules(language.value).select(n) === "one";
   return t(`${key}.${isOne ? "one" : "many"}`, { n, ...values });
 }
 
-/** The first of these keys that has a text, or the last one's words. */
+/**
+ * The first of these keys that has a text, or the last one's words.
+ *
+ * @param {string[]} keys
+ * @param {Values} values
+ */
 export function tFirst(keys, values = {}) {
   const found = keys.find(has);
   return found ? t(found, values) : words(keys[keys.length - 1]);
 }
 
-/** A recipe's own text in the language shown: its own words first, then ours. */
+/**
+ * A recipe's own text in the language shown: its own words first, then ours.
+ *
+ * @param {Words | string | null | undefined} text
+ * @returns {string}
+ */
 export function own(text) {
   if (!text) return "";
   const { RECIPE } = packs[language.value];
@@ -99,7 +145,11 @@ export function own(text) {
   );
 }
 
-/** What a figure rests on, as the core says it in English, in the language shown. */
+/**
+ * What a figure rests on, as the core says it in English, in the language shown.
+ *
+ * @param {string} text
+ */
 export function prose(text) {
   return packs[language.value].PROSE?.[text] ?? text;
 }
@@ -109,31 +159,47 @@ export function reasons() {
   return packs[language.value].REASONS ?? null;
 }
 
-/** A recorded reason: a ready one in the language shown, own words as they are. */
+/**
+ * A recorded reason: a ready one in the language shown, own words as they are.
+ *
+ * @param {string | null | undefined} why
+ */
 export function whyWords(why) {
   const known = packs[language.value].WHY ?? (rest.value ? packs.en.WHY : null) ?? {};
   const ready = Object.keys(known).find(
     (one) => why === one || why?.startsWith(one + ": "),
   );
-  if (!ready) return why;
+  if (!ready || !why) return why;
   const more = why.slice(ready.length + 2);
   return more
     ? t("word.told", { name: t(known[ready]), value: more })
     : t(known[ready]);
 }
 
-/** A text for use inside a sentence: "Curd" becomes "curd"; "pH" and "Gouda" stay. */
+/**
+ * A text for use inside a sentence: "Curd" becomes "curd"; "pH" and "Gouda" stay.
+ *
+ * @param {string} text
+ */
 export function inside(text) {
   return within(text, t("word.names").split(" "), language.value);
 }
 
-/** A text at the head of a line. */
+/**
+ * A text at the head of a line.
+ *
+ * @param {string} text
+ */
 export function capital(text) {
   return atHead(text, language.value);
 }
 
-/** A key that came without a text, as readable words: "clean_break". */
+/**
+ * A key that came without a text, as readable words: "clean_break".
+ *
+ * @param {string} key
+ */
 export function words(key) {
-  const last = String(key).split(".").pop().replace(/_/g, " ");
+  const last = String(key).split(".").slice(-1)[0].replace(/_/g, " ");
   return last.charAt(0).toUpperCase() + last.slice(1);
 }
