@@ -70,7 +70,7 @@ interface Alarms {
   alarms: Alarm[];
   deadlines: Deadline[];
   makes?: any[];
-  walls?: any[];
+  walls?: Wall[];
   escalate_min?: number;
 }
 
@@ -157,6 +157,13 @@ interface ClashesIf {
   clashes: Clash[];
   count: number;
   better: { start_ms: number; count: number } | null;
+}
+
+/** How an entry was put right. */
+interface Correction extends Who {
+  set: Record<string, any>;
+  before: Record<string, any>;
+  why: string;
 }
 
 interface Curve {
@@ -272,6 +279,48 @@ interface Entry {
   proof_state?: string;
 }
 
+/** What a creamery has: { key: value } with how it was typed, [typed, unit]. */
+interface Equipment {
+  typed: Record<string, [string, string]>;
+  gap_agreed_with?: string;
+  [key: string]: any;
+}
+
+/** What a make begins with, as in the newest make before it. */
+interface EquipmentBefore {
+  equipment: Equipment;
+  left_out: (Problem & { field: string })[];
+  make: string;
+  name: string;
+  vat: string | null;
+  opened_ms: number;
+  is_same_vat: boolean;
+}
+
+/** A row of what can be entered as equipment. */
+interface EquipmentRow {
+  name: string;
+  group: string;
+  kind: "number" | "count" | "choice" | "text";
+  unit: string;
+  units: string[];
+  low: number | null;
+  high: number | null;
+  ask_low: number | null;
+  ask_high: number | null;
+  choices: string[] | null;
+  sum: string | null;
+  agreed: boolean;
+  longest: number | null;
+}
+
+/** One value of the equipment as it was entered. */
+interface EquipmentSet {
+  value: any;
+  typed?: [string, string];
+  agreed_with?: string;
+}
+
 interface Floc {
   added_ms: number | null;
   floc_ms: number | null;
@@ -289,6 +338,9 @@ interface Judge {
   last: (Who & { judgement: string }) | null;
 }
 
+/** The last value of a quantity, from whichever entry tells it. */
+type LastValue = Pick<ReadingLast, "value" | "at_ms">;
+
 interface LogLine {
   id: string;
   kind: string;
@@ -299,11 +351,7 @@ interface LogLine {
   step: string | null;
   data: Record<string, any>;
   original: { at_ms: number; data: Record<string, any> } | null;
-  corrections: (Who & {
-    set: Record<string, any>;
-    before: Record<string, any>;
-    why: string;
-  })[];
+  corrections: Correction[];
   struck: (Who & { why: string }) | null;
   late_entry_s: number | null;
   clock_off_s: number | null;
@@ -741,6 +789,15 @@ interface View {
   whole: TimeSpan;
   log: LogLine[];
   unread: Unread;
+}
+
+/** A room's display as the server knows it. */
+interface Wall {
+  device: string;
+  name: string;
+  age_s: number;
+  sound: boolean;
+  lives: boolean;
 }
 
 /** Which entry, when, and whose. */

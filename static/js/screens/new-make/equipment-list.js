@@ -14,6 +14,10 @@ const BESIDE = [
   ["silver_mol_l", "method", "titration"],
 ];
 
+/**
+ * @param {EquipmentRow} row
+ * @param {Equipment} equipment
+ */
 function isShown(row, equipment) {
   const rule = BESIDE.find(([name]) => name === row.name);
   if (row.name === "strength_imcu_per_ml" && equipment.strength_kind === "soxhlet")
@@ -24,8 +28,11 @@ function isShown(row, equipment) {
 /**
  * What the creamery has, by group; a row opens its pad.
  *
- * @param {object} props equipment: {key: value, typed}; lead; start: row to open
- *   with; canSet; mayTakeOut; onSet(row, set | null): see EquipmentPad; onBack
+ * @param {{
+ *   equipment: Equipment, lead: string, start?: string | null, canSet?: boolean,
+ *   mayTakeOut?: boolean, onBack: () => void,
+ *   onSet: (row: EquipmentRow, set: EquipmentSet | null) => any,
+ * }} props start: row to open with; onSet: see EquipmentPad; false keeps the pad
  */
 export function EquipmentList({
   equipment,
@@ -38,8 +45,8 @@ export function EquipmentList({
 }) {
   const all = useRows();
   const [name, setName] = useState(start);
-  const last = useRef(null); // the row tapped last stands in sight when one comes back
-  const list = useRef(null);
+  const last = useRef(/** @type {string | null} */ (null)); // the row tapped last stands in sight when one comes back
+  const list = useRef(/** @type {HTMLElement | null} */ (null));
   useEffect(() => {
     if (!name && last.current)
       list.current
@@ -55,7 +62,7 @@ export function EquipmentList({
       setName(null);
     };
     return html`<${EquipmentPad} key=${name} row=${open} equipment=${equipment} mayTakeOut=${mayTakeOut} onBack=${close}
-      onSet=${async (set) => {
+      onSet=${async (/** @type {EquipmentSet | null} */ set) => {
         if ((await onSet(open, set)) !== false) close();
       }} />`;
   }

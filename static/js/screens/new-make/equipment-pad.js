@@ -9,6 +9,12 @@ import { t } from "../../messages/index.js";
 import { ChoicePad, NumberPad } from "../sums/pads.js";
 import { rowLabel, rowValue } from "./equipment-words.js";
 
+/**
+ * @param {{
+ *   title: string, lead?: string, start: string, longest: number,
+ *   onDone: (text: string) => void, onBack: () => void,
+ * }} props
+ */
 function WordsSheet({ title, lead, start, longest, onDone, onBack }) {
   const [text, setText] = useState(start);
   return html`<${Sheet} title=${title} onBack=${onBack}
@@ -22,17 +28,19 @@ function WordsSheet({ title, lead, start, longest, onDone, onBack }) {
  * Enter one row of the equipment: a number in a unit of choice, a word of several,
  * or words; and for an agreement with whom it was agreed.
  *
- * @param {object} props row: of the core's layout; equipment: {key: value, typed};
- *   onSet({value, typed: [typed, unit] | undefined, agreed_with} | null); null
- *   takes it out, where mayTakeOut; onBack
+ * @param {{
+ *   row: EquipmentRow, equipment: Equipment, mayTakeOut?: boolean, onBack: () => void,
+ *   onSet: (set: EquipmentSet | null) => any,
+ * }} props onSet(null) takes it out, where mayTakeOut
  */
 export function EquipmentPad({ row, equipment, mayTakeOut = false, onSet, onBack }) {
-  const [agreeing, setAgreeing] = useState(null); // what was typed, until it is said with whom
+  const [agreeing, setAgreeing] = useState(/** @type {EquipmentSet | null} */ (null)); // what was typed, until it is said with whom
   const known = equipment[row.name];
   const typed = equipment.typed[row.name];
-  const give = async (given) => {
+  const give = async (/** @type {any} */ given) => {
     if (given === null) return onSet(null);
     const { value } = await call("sums.equipment", "read", [row.name, given]);
+    /** @type {EquipmentSet} */
     const set =
       given.typed === undefined
         ? { value }
@@ -41,11 +49,11 @@ export function EquipmentPad({ row, equipment, mayTakeOut = false, onSet, onBack
   };
   if (agreeing) {
     return html`<${WordsSheet} title=${t("equip.agreed_with")} lead=${t("equip.agreed_lead", { value: span(agreeing.value) })}
-      start=${equipment.gap_agreed_with ?? ""} longest=${80} onDone=${(name) => onSet({ ...agreeing, agreed_with: name })} onBack=${() => setAgreeing(null)} />`;
+      start=${equipment.gap_agreed_with ?? ""} longest=${80} onDone=${(/** @type {string} */ name) => onSet({ ...agreeing, agreed_with: name })} onBack=${() => setAgreeing(null)} />`;
   }
   if (row.kind === "text") {
     return html`<${WordsSheet} title=${rowLabel(row.name)} start=${known ?? ""} longest=${row.longest}
-      onDone=${(value) => give({ value })} onBack=${onBack} />`;
+      onDone=${(/** @type {string} */ value) => give({ value })} onBack=${onBack} />`;
   }
   const mayGive = mayTakeOut && known !== undefined;
   const sum = { key: row.sum, inputs: [row] };
@@ -57,7 +65,12 @@ export function EquipmentPad({ row, equipment, mayTakeOut = false, onSet, onBack
     onGive=${give} onBack=${onBack} />`;
 }
 
-/** What was entered, for the line that says it was kept. */
+/**
+ * What was entered, for the line that says it was kept.
+ *
+ * @param {EquipmentRow} row
+ * @param {EquipmentSet} set
+ */
 export function setWords(row, set) {
   return t("equip.has", {
     what: rowLabel(row.name),

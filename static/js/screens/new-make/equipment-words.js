@@ -8,8 +8,13 @@ import { has, inside, t } from "../../messages/index.js";
 import { learnUnits } from "../sums/units.js";
 import { label, pickWords, restsValue } from "../sums/words.js";
 
-/** Every row that can be entered, see the core's sums.equipment.layout; null before it came. */
+/**
+ * Every row that can be entered, see the core's sums.equipment.layout; null before it came.
+ *
+ * @type {import("@preact/signals").Signal<EquipmentRow[] | null>}
+ */
 export const rows = signal(null);
+/** @type {Promise<void> | null} */
 let asking = null;
 
 /** Ask the core for the rows, once. */
@@ -30,12 +35,22 @@ export function useRows() {
   return rows.value;
 }
 
-/** What a row is called in a list, where the sum's own label says too little. */
+/**
+ * What a row is called in a list, where the sum's own label says too little.
+ *
+ * @param {string} name
+ */
 export function rowLabel(name) {
   return has("equip." + name) ? t("equip." + name) : label(name);
 }
 
-/** A value of one row: as it was typed, else in its own unit; "" without one. */
+/**
+ * A value of one row: as it was typed, else in its own unit; "" without one.
+ *
+ * @param {{name: string} & Partial<EquipmentRow>} row
+ * @param {any} value
+ * @param {[string, string] | null} [typed]
+ */
 export function rowValue(row, value, typed) {
   if (value === undefined || value === null) return "";
   if (row?.kind === "choice" || has(`pick.${row?.name}.${value}`))
@@ -47,7 +62,12 @@ export function rowValue(row, value, typed) {
     : restsValue({ name: row?.name, value, unit: row?.unit ?? "" }, row);
 }
 
-/** One row and its value in a few words: "bore of the cylinder 80 mm". */
+/**
+ * One row and its value in a few words: "bore of the cylinder 80 mm".
+ *
+ * @param {EquipmentRow} row
+ * @param {Equipment} equipment
+ */
 export function rowWords(row, equipment) {
   const value = rowValue(row, equipment[row.name], equipment.typed[row.name]);
   if (row.agreed && equipment.gap_agreed_with)
@@ -59,9 +79,14 @@ export function rowWords(row, equipment) {
 const FIRST = ["gap_max_s", "bore_m", "heating", "strength_imcu_per_ml", "length_m"];
 const SHOWN = 3;
 
-/** What is known, in one line; "" when nothing is. */
+/**
+ * What is known, in one line; "" when nothing is.
+ *
+ * @param {EquipmentRow[] | null} all
+ * @param {Equipment} equipment
+ */
 export function summary(all, equipment) {
-  const rank = (row) =>
+  const rank = (/** @type {EquipmentRow} */ row) =>
     FIRST.includes(row.name) ? FIRST.indexOf(row.name) : FIRST.length;
   const known = (all ?? [])
     .filter((row) => equipment[row.name] !== undefined)

@@ -8,10 +8,16 @@ import { t } from "../../messages/index.js";
 import { rowLabel, summary, useRows } from "./equipment-words.js";
 
 const TYPING_MS = 300; // the vat is asked about when its name stands
+/** @type {Equipment} */
 const NONE = { typed: {} };
 
 // What was altered here stands over what an earlier make had.
+/**
+ * @param {Equipment} before
+ * @param {Record<string, EquipmentSet | null>} edits
+ */
 function together(before, edits) {
+  /** @type {Equipment} */
   const equipment = { ...before, typed: { ...before.typed } };
   for (const [name, set] of Object.entries(edits)) {
     delete equipment[name];
@@ -29,12 +35,14 @@ function together(before, edits) {
  * The equipment that a make is opened with: as in the newest make before it, and
  * what was altered since.
  *
- * @returns {{equipment, before, vats, alter(row, set | null)}}
+ * @param {string} vat
  */
 export function useEquipment(vat) {
-  const [before, setBefore] = useState(null);
-  const [vats, setVats] = useState([]);
-  const [edits, setEdits] = useState({});
+  const [before, setBefore] = useState(/** @type {EquipmentBefore | null} */ (null));
+  const [vats, setVats] = useState(/** @type {string[]} */ ([]));
+  const [edits, setEdits] = useState(
+    /** @type {Record<string, EquipmentSet | null>} */ ({}),
+  );
   const isReady = core.value === "ready"; // a core that starts does not hold the makes yet
   useEffect(() => {
     if (isReady) call("opening", "vats", [], { desk: true }).then(setVats, () => {});
@@ -53,13 +61,20 @@ export function useEquipment(vat) {
       clearTimeout(waits);
     };
   }, [vat, isReady]);
-  const alter = (row, set) => {
+  const alter = (
+    /** @type {EquipmentRow} */ row,
+    /** @type {EquipmentSet | null} */ set,
+  ) => {
     setEdits({ ...edits, [row.name]: set });
   };
   return { equipment: together(before?.equipment ?? NONE, edits), before, vats, alter };
 }
 
-/** The vats of earlier makes as keys below the field: one name, one spelling. */
+/**
+ * The vats of earlier makes as keys below the field: one name, one spelling.
+ *
+ * @param {{names: string[], vat: string, onVat: (name: string) => void}} props
+ */
 export function Vats({ names, vat, onVat }) {
   const others = names.slice(0, 4);
   if (!others.length) return null;
@@ -69,6 +84,7 @@ export function Vats({ names, vat, onVat }) {
   )}</div>`;
 }
 
+/** @param {EquipmentBefore | null} before */
 function fromWords(before) {
   if (!before) return t("equip.none_detail");
   return t(before.is_same_vat ? "equip.as_in" : "equip.as_elsewhere", {
@@ -77,7 +93,13 @@ function fromWords(before) {
   });
 }
 
-/** One folded line of what is known; a tap opens the whole list. */
+/**
+ * One folded line of what is known; a tap opens the whole list.
+ *
+ * @param {{
+ *   equipment: Equipment, before: EquipmentBefore | null, onOpen: () => void,
+ * }} props
+ */
 export function EquipmentSection({ equipment, before, onOpen }) {
   const all = useRows();
   const left = before?.left_out ?? [];
