@@ -45,7 +45,8 @@ export function EquipmentList({
 }) {
   const all = useRows();
   const [name, setName] = useState(start);
-  const last = useRef(/** @type {string | null} */ (null)); // the row tapped last stands in sight when one comes back
+  // The row tapped last stands in sight when one comes back.
+  const last = useRef(/** @type {string | null} */ (null));
   const list = useRef(/** @type {HTMLElement | null} */ (null));
   useEffect(() => {
     if (!name && last.current)

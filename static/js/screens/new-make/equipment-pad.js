@@ -34,7 +34,8 @@ function WordsSheet({ title, lead, start, longest, onDone, onBack }) {
  * }} props onSet(null) takes it out, where mayTakeOut
  */
 export function EquipmentPad({ row, equipment, mayTakeOut = false, onSet, onBack }) {
-  const [agreeing, setAgreeing] = useState(/** @type {EquipmentSet | null} */ (null)); // what was typed, until it is said with whom
+  // What was typed, until it is said with whom.
+  const [agreeing, setAgreeing] = useState(/** @type {EquipmentSet | null} */ (null));
   const known = equipment[row.name];
   const typed = equipment.typed[row.name];
   const give = async (/** @type {any} */ given) => {
