@@ -22,12 +22,17 @@ import { go, swap } from "../router.js";
 import { EquipmentList } from "./new-make/equipment-list.js";
 import { EquipmentSection, Vats, useEquipment } from "./new-make/section.js";
 
+/** @param {number} ms */
 function batchCode(ms) {
   const at = new Date(ms);
-  const two = (value) => String(value).padStart(2, "0");
+  const two = (/** @type {number} */ value) => String(value).padStart(2, "0");
   return `${at.getFullYear()}${two(at.getMonth() + 1)}${two(at.getDate())}-1`;
 }
 
+/**
+ * @param {Recipe[]} all
+ * @returns {Recipe[]}
+ */
 function newest(all) {
   const byId = new Map();
   for (const recipe of all) {
@@ -37,6 +42,7 @@ function newest(all) {
   return [...byId.values()];
 }
 
+/** @param {string} typed */
 async function readCount(typed) {
   const problems = await call("events", "check_data", [
     "wheels_moulded",
@@ -45,9 +51,13 @@ async function readCount(typed) {
   return { value: problems.length ? null : Number(typed), problems, ask: null };
 }
 
+/**
+ * @param {Recipe} recipe
+ * @param {string} unit
+ */
 function askMilk(recipe, unit) {
   const { low_l: lowL, high_l: highL } = recipe.milk;
-  return async (typed) => {
+  return async (/** @type {string} */ typed) => {
     const found = await readField("make_opened", "milk_l", typed, { unit, kept: "L" });
     if (found.value === null || found.problems.length) return found;
     const { ask } = await call("opening", "suggestion", [recipe, found.value]);
@@ -58,12 +68,28 @@ function askMilk(recipe, unit) {
   };
 }
 
+/**
+ * @param {{
+ *   sizes: any[], counts: Record<string, number>, onSize: (size: string) => void,
+ * }} props
+ */
+function Wheels({ sizes, counts, onSize }) {
+  if (!sizes.length) return null;
+  return html`<h2>${t("new.moulds")}</h2>
+    <p class="quiet">${t("new.moulds_hint")}</p>
+    <div class="rows">${sizes.map(
+      (mould) => html`<${Row} key=${mould.size} title=${own(mould.title)}
+      detail=${t("new.wheel_kg", { amount: amount(mould.wheel_kg.value, "kg") })}
+      side=${counts[mould.size] === undefined ? t("new.not_set") : count(counts[mould.size])} onTap=${() => onSize(mould.size)} />`,
+    )}</div>`;
+}
+
 /** Open a make: recipe, milk, batch code, vat, wheels of each size. */
 export function NewMakeScreen() {
-  const [recipe, setRecipe] = useState(null);
-  const [milkL, setMilkL] = useState(null);
-  const [pad, setPad] = useState(null); // "milk" or a mould size
-  const [moulds, setMoulds] = useState({});
+  const [recipe, setRecipe] = useState(/** @type {Recipe | null} */ (null));
+  const [milkL, setMilkL] = useState(/** @type {number | null} */ (null));
+  const [pad, setPad] = useState(/** @type {string | null} */ (null)); // "milk" or a mould size
+  const [moulds, setMoulds] = useState(/** @type {Record<string, number>} */ ({}));
   const [batch, setBatch] = useState(batchCode(nowMs()));
   const [vat, setVat] = useState("");
   const [name, setName] = useState("");
@@ -80,7 +106,7 @@ export function NewMakeScreen() {
     return html`<${Sheet} title=${t("new.which")} onBack=${() => go("now")}>
       ${
         all.length
-          ? html`<${Choices} label=${t("new.which")} onChoose=${(id) => setRecipe(all.find((one) => one.id === id))}
+          ? html`<${Choices} label=${t("new.which")} onChoose=${(/** @type {string} */ id) => setRecipe(all.find((one) => one.id === id) ?? null)}
         options=${all.map((one) => ({ key: one.id, title: own(one.title), detail: t("recipe.version", { n: one.version }) }))} />`
           : html`<p class="lead">${t("new.no_recipes")}</p>`
       }
@@ -90,25 +116,33 @@ export function NewMakeScreen() {
     const back = () => (milkL === null ? setRecipe(null) : setPad(null));
     return html`<div class="sheet"><${Keypad} onBack=${back} key="milk" title=${t("new.milk")} unit=${unitName(milkForm.unit)} decimals=${milkForm.decimals} start=${amountTyped(milkL, "L", milkForm.decimals)}
         hint=${t("new.milk_band", { band: band("milk_volume_l", recipe.milk.low_l, recipe.milk.high_l) })}
-        askText=${(ask) => t("new.milk_outside", { band: ask.limit })}
+        askText=${(/** @type {Problem} */ ask) => t("new.milk_outside", { band: ask.limit })}
         read=${askMilk(recipe, milkForm.unit)} saveWord=${t("word.next")} save=${async (
-          value,
+          /** @type {number} */ value,
         ) => {
           const { moulds: wheels } = await call("opening", "suggestion", [
             recipe,
             value,
           ]);
-          setMoulds(Object.fromEntries(wheels.map((row) => [row.size, row.count])));
+          setMoulds(
+            Object.fromEntries(
+              wheels.map((/** @type {{size: string, count: number}} */ row) => [
+                row.size,
+                row.count,
+              ]),
+            ),
+          );
           setMilkL(value);
           setPad(null);
           return true;
         }} /></div>`;
   }
+  const sizes = recipe.moulds ?? []; // a recipe without a step of moulding has none
   if (pad) {
-    const mould = recipe.moulds.find((one) => one.size === pad);
+    const mould = sizes.find((one) => one.size === pad);
     return html`<div class="sheet"><${Keypad} onBack=${() => setPad(null)} key=${pad} title=${t("new.moulds_of", { size: own(mould.title) })} unit=${t("mould.wheels")} decimals=${0}
         start=${moulds[pad] === undefined ? "" : String(moulds[pad])} read=${readCount} saveWord=${t("word.next")}
-        save=${async (value) => {
+        save=${async (/** @type {number} */ value) => {
           setMoulds({ ...moulds, [pad]: value });
           setPad(null);
           return true;
@@ -119,6 +153,7 @@ export function NewMakeScreen() {
   }
   const open = async () => {
     const rows = Object.entries(moulds).map(([size, n]) => ({ size, count: n }));
+    /** @type {Record<string, any>} */
     const data = {
       name: name.trim() || `${own(recipe.title)}`.slice(0, 80),
       batch: batch.trim(),
@@ -152,13 +187,8 @@ export function NewMakeScreen() {
         <${TextField} label=${t("new.name")} hint=${t("new.name_hint")} value=${name} onInput=${setName} longest=${80} />
         <${EquipmentSection} equipment=${equipment} before=${before} onOpen=${() => setListing(true)} />
       </div>
-      <div class="column"><h2>${t("new.moulds")}</h2>
-        <p class="quiet">${t("new.moulds_hint")}</p>
-        <div class="rows">${recipe.moulds.map(
-          (mould) => html`<${Row} key=${mould.size} title=${own(mould.title)}
-          detail=${t("new.wheel_kg", { amount: amount(mould.wheel_kg.value, "kg") })}
-          side=${moulds[mould.size] === undefined ? t("new.not_set") : count(moulds[mould.size])} onTap=${() => setPad(mould.size)} />`,
-        )}</div>
+      <div class="column">
+        <${Wheels} sizes=${sizes} counts=${moulds} onSize=${setPad} />
         <${ClashesIf} recipe=${recipe} />
         <div class="rows rows-apart"><${Row} title=${t("practice.row")} detail=${t("practice.row_detail")} side=${t(isPractice ? "word.yes" : "word.no")} onTap=${() => setPractice(!isPractice)} /></div>
       </div>
