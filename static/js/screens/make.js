@@ -41,6 +41,12 @@ import { StepsScreen } from "./steps.js";
 // More than a few alerts at once are read by nobody; each one seen lets in the next.
 const OTHERS_SHOWN = 3;
 
+/**
+ * @param {View} shown
+ * @param {Step | null} step
+ * @param {string} quantity
+ * @returns {LastValue | null}
+ */
 function lastOf(shown, step, quantity) {
   const own_ =
     step?.readings.find((one) => one.quantity === quantity)?.last ??
@@ -56,11 +62,18 @@ function lastOf(shown, step, quantity) {
   const lasts = shown.steps
     .filter((one) => one.full)
     .flatMap((one) => [...one.readings, ...one.targets])
-    .filter((one) => one.quantity === quantity && one.last)
-    .map((one) => one.last);
+    .filter((one) => one.quantity === quantity)
+    .map((one) => one.last)
+    .filter((last) => last !== null);
   return [...lasts, ...noted].sort((a, b) => b.at_ms - a.at_ms)[0] ?? null;
 }
 
+/**
+ * @param {string} make
+ * @param {View} shown
+ * @param {string[]} rest
+ * @param {Step | null} step
+ */
 function sheetFor(make, shown, rest, step) {
   const [name, key, arg, size] = rest;
   const onBack = () => swap("make", make);
@@ -106,6 +119,7 @@ function sheetFor(make, shown, rest, step) {
   return null;
 }
 
+/** @param {{shown: View}} props */
 function MakeHead({ shown }) {
   const { make, day } = shown;
   const late = day.late_s;
@@ -121,6 +135,7 @@ function MakeHead({ shown }) {
   </div>`;
 }
 
+/** @param {{make: string, shown: View, step: Step | null}} props */
 function Tabs({ make, shown, step }) {
   const open = shown.steps.filter(
     (one) =>
@@ -134,6 +149,7 @@ function Tabs({ make, shown, step }) {
   )}</div>`;
 }
 
+/** @param {{make: string, rest: string[], shown: View | null}} props */
 function MakePage({ make, rest, shown }) {
   const [sheetName, sheetKey] = rest;
   const isAbout = shown?.steps.some((one) => one.key === sheetKey);
@@ -141,7 +157,7 @@ function MakePage({ make, rest, shown }) {
   const step = useFullStep(make, shown, key);
   const broken = shown ? null : board.value?.broken?.find((one) => one.make === make);
   if (broken)
-    return html`<${BrokenMake} make=${make} row=${broken} nowMs=${board.value.now_ms} rest=${rest} />`;
+    return html`<${BrokenMake} make=${make} row=${broken} nowMs=${board.value?.now_ms} rest=${rest} />`;
   if (!shown || (key && !step))
     return html`<div class="sheet"><div class="scroll"><p class="lead">${t("make.loading")}</p></div></div>`;
   const sheet = sheetName ? sheetFor(make, shown, rest, isAbout ? step : null) : null;
@@ -154,7 +170,7 @@ function MakePage({ make, rest, shown }) {
   // One alert at most stands within the step, below its number; the rest follow.
   const first = shown.alerts.filter((one) => !one.acknowledged).slice(0, 1);
   const others = shown.alerts.filter((one) => !first.includes(one));
-  const line = (one) =>
+  const line = (/** @type {Alert} */ one) =>
     html`<${AlertLine} key=${one.id} alert=${one} make=${make} steps=${shown.steps} isReadOnly=${!canAct} />`;
   return html`<div class="sheet make">
     <${MakeHead} shown=${shown} />
@@ -192,7 +208,11 @@ function MakePage({ make, rest, shown }) {
   </div>`;
 }
 
-/** One step at a time: what to do, its number, and one large button. */
+/**
+ * One step at a time: what to do, its number, and one large button.
+ *
+ * @param {{make: string, rest: string[]}} props
+ */
 export function MakeScreen({ make, rest }) {
   useEffect(() => {
     openMake(make);

@@ -9,8 +9,13 @@ import { swap } from "../router.js";
 import { lineText, setText } from "./record/line-text.js";
 import { EntrySheet } from "./record/entry-sheet.js";
 
+/**
+ * @param {string} make
+ * @param {View} shown
+ * @returns {LogLine[] | null}
+ */
 function useLines(make, shown) {
-  const [lines, setLines] = useState(null);
+  const [lines, setLines] = useState(/** @type {LogLine[] | null} */ (null));
   useEffect(() => {
     let isCurrent = true;
     call("desk", "record", [make], { desk: true })
@@ -23,6 +28,7 @@ function useLines(make, shown) {
   return lines;
 }
 
+/** @param {{line: LogLine}} props */
 function Marks({ line }) {
   const marks = [
     line.proved ? t("proved." + line.proved) : null,
@@ -33,6 +39,7 @@ function Marks({ line }) {
   return marks.map((text) => html`<span class="row-detail" key=${text}>${text}</span>`);
 }
 
+/** @param {{line: LogLine, steps: Step[], make: string}} props */
 function Line({ line, steps, make }) {
   const title = steps.find((one) => one.key === line.step)?.title;
   const detail = `${nameOf(line.by)}${line.step ? " · " + (own(title) || words(line.step)) : ""}`;
@@ -52,7 +59,11 @@ function Line({ line, steps, make }) {
       <${Marks} line=${line} />`} />`;
 }
 
-/** Every entry of the make, corrections in sight, each correctable with a reason. */
+/**
+ * Every entry of the make, corrections in sight, each correctable with a reason.
+ *
+ * @param {{make: string, view: View, entry?: string, onBack: () => void}} props
+ */
 export function RecordScreen({ make, view: shown, entry, onBack }) {
   const lines = useLines(make, shown);
   if (lines === null)

@@ -10,6 +10,7 @@ import { own, t, whyWords } from "../messages/index.js";
 import { go, swap } from "../router.js";
 import { chooseStep } from "../parts/chosen.js";
 
+/** @param {{step: Step, nowMs: number}} props */
 function Times({ step, nowMs }) {
   const begun = step.begun?.at_ms ?? step.expected_begin_ms;
   const ended = step.ended?.at_ms ?? step.expected_end_ms;
@@ -23,6 +24,7 @@ function Times({ step, nowMs }) {
     ${step.status === "skipped" ? null : html`<span class="row-detail">${t(key, { span: clockSpan(begun, ended, nowMs) })}</span>`}`;
 }
 
+/** @param {Step} step */
 function timingWords(step) {
   const timing = step.timing;
   if (!timing || (timing.state !== "late" && timing.state !== "early") || !timing.by_s)
@@ -30,15 +32,23 @@ function timingWords(step) {
   return t("timing." + timing.state, { by: span(timing.by_s) });
 }
 
+/**
+ * @param {string} make
+ * @param {Step} step
+ */
 function open(make, step) {
-  if (step.status === "ended" || step.status === "skipped") {
-    return go("make", make, "record", (step.ended ?? step.skipped).id);
-  }
+  const isOver = step.status === "ended" || step.status === "skipped";
+  const entry = step.ended ?? step.skipped;
+  if (isOver && entry) return go("make", make, "record", entry.id);
   chooseStep(make, step.key);
   return swap("make", make);
 }
 
-/** The whole list of steps with planned and expected times; ended ones can be corrected. */
+/**
+ * The whole list of steps with planned and expected times; ended ones can be corrected.
+ *
+ * @param {{make: string, view: View, onBack: () => void}} props
+ */
 export function StepsScreen({ make, view, onBack }) {
   return html`<${Sheet} title=${t("steps.title")} onBack=${onBack}>
     <p class="quiet">${t("steps.lead")}</p>

@@ -16,12 +16,22 @@ import { own, t } from "../../messages/index.js";
 
 // A lot in use is asked for once and offered again, so that it is not typed
 // with wet hands at every make.
+/**
+ * @param {string} ingredient
+ * @returns {{lot: string, use_by: string}}
+ */
 function lastLot(ingredient) {
   return JSON.parse(
     localStorage.getItem("lot:" + ingredient) ?? '{"lot":"","use_by":""}',
   );
 }
 
+/**
+ * @param {{
+ *   lot: string, useBy: string, onDone: () => void,
+ *   setLot: (lot: string) => void, setUseBy: (useBy: string) => void,
+ * }} props
+ */
 function LotFields({ lot, useBy, setLot, setUseBy, onDone }) {
   return html`<div class="lot-form">
     <${TextField} label=${t("add.lot")} value=${lot} onInput=${setLot} longest=${40} />
@@ -30,7 +40,11 @@ function LotFields({ lot, useBy, setLot, setUseBy, onDone }) {
   </div>`;
 }
 
-/** Say how much of an ingredient went in, and from which lot. */
+/**
+ * Say how much of an ingredient went in, and from which lot.
+ *
+ * @param {{make: string, step: string, add: Add, onBack: () => void}} props
+ */
 export function AddSheet({ make, step, add, onBack }) {
   const known = lastLot(add.ingredient);
   const [lot, setLot] = useState(known.lot);
@@ -41,7 +55,8 @@ export function AddSheet({ make, step, add, onBack }) {
   const planned = add.planned?.value ?? null;
   const shown = asRead(planned, unit).value;
   const decimals = planned === null || shown < 10 ? 2 : shown < 100 ? 1 : 0;
-  const save = async (value) => {
+  const save = async (/** @type {number} */ value) => {
+    /** @type {Record<string, any>} */
     const data = { ingredient: add.ingredient, amount: value, unit, step };
     if (planned !== null) data.planned = planned;
     if (lot.trim()) data.lot = lot.trim();
@@ -65,9 +80,9 @@ export function AddSheet({ make, step, add, onBack }) {
         ? html`<div class="scroll"><${LotFields} lot=${lot} useBy=${useBy} setLot=${setLot} setUseBy=${setUseBy} onDone=${() => setEditing(false)} /></div>`
         : html`<${Keypad} onBack=${onBack} title=${own(add.title)} unit=${unitName(typedIn)} decimals=${decimals}
           start=${amountTyped(planned, unit, decimals)}
-          hint=${planned === null ? t("add.no_plan") : t("add.plan", { amount: amount(planned, unit), band: amountBand(add.planned.low, add.planned.high, unit) })}
+          hint=${add.planned ? t("add.plan", { amount: amount(planned, unit), band: amountBand(add.planned.low, add.planned.high, unit) }) : t("add.no_plan")}
           last=${add.added.length ? { typed: amountTyped(add.added[0].amount, unit, decimals), text: amount(add.added[0].amount, unit) } : null}
-          read=${(typed) => readField("ingredient_added", "amount", typed, { unit: typedIn, kept: unit })}
+          read=${(/** @type {string} */ typed) => readField("ingredient_added", "amount", typed, { unit: typedIn, kept: unit })}
           save=${save} saveWord=${t("add.save")}>
           <${Tap} class="row" onTap=${() => setEditing(true)}><span class="row-main">${lotWords}</span><span class="row-side">${t("word.change")}</span></${Tap}>
         </${Keypad}>`

@@ -9,6 +9,7 @@ import { nameOf } from "../../parts/people-names.js";
 import { clock } from "../../format.js";
 import { t, whyWords } from "../../messages/index.js";
 
+/** @type {Record<string, string[]>} */
 const REASONS = {
   hold_placed: ["reading_missing", "reading_off", "looks_wrong"],
   hold_lifted: ["looked_again", "test_back"],
@@ -16,6 +17,7 @@ const REASONS = {
   make_abandoned: ["milk_bad", "set_failed", "equipment_down"],
 };
 
+/** @param {{onSign: (statement: string) => void, onBack: () => void}} props */
 function SignOff({ onSign, onBack }) {
   const [text, setText] = useState(t("batch.statement"));
   return html`<${Sheet} title=${t("batch.sign")} onBack=${onBack}
@@ -24,13 +26,19 @@ function SignOff({ onSign, onBack }) {
   </${Sheet}>`;
 }
 
-/** What concerns the whole make: hold, sign off, close, abandon. */
+/**
+ * What concerns the whole make: hold, sign off, close, abandon.
+ *
+ * @param {{make: string, view: View, onBack: () => void}} props
+ */
 export function BatchSheet({ make, view, onBack }) {
-  const [open, setOpen] = useState(null); // {kind, ref}
+  const [open, setOpen] = useState(
+    /** @type {{kind: string, ref?: string} | null} */ (null),
+  );
   const close = () => setOpen(null);
   const [record, over] = useProof(close);
   if (open?.kind === "signed_off") {
-    const sign = (statement) =>
+    const sign = (/** @type {string} */ statement) =>
       record({
         kind: "signed_off",
         given: { make, data: { statement } },
@@ -43,7 +51,7 @@ export function BatchSheet({ make, view, onBack }) {
   if (open) {
     const title = t("batch." + open.kind);
     const doWord = t("batch." + open.kind + "_do");
-    const done = (why) =>
+    const done = (/** @type {string} */ why) =>
       record({
         kind: open.kind,
         given: { make, ref: open.ref ?? null, data: { why } },

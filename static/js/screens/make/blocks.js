@@ -11,6 +11,7 @@ import { amount, clock, count, span } from "../../format.js";
 import { own, t } from "../../messages/index.js";
 import { go } from "../../router.js";
 
+/** @param {{make: string, step: Step, reading: ReadingWanted}} props */
 function ReadingButton({ make, step, reading }) {
   const isDue = reading.due_ms !== null && reading.due_ms <= secondMs.value;
   const name = t("quantity." + reading.quantity);
@@ -37,7 +38,11 @@ function ReadingButton({ make, step, reading }) {
   </${Tap}>`;
 }
 
-/** The readings that this step wants, as large buttons. */
+/**
+ * The readings that this step wants, as large buttons.
+ *
+ * @param {{make: string, step: Step}} props
+ */
 export function Readings({ make, step }) {
   if (step.readings.length === 0) return null;
   return html`<section class="block"><h2>${t("block.readings")}</h2>
@@ -45,7 +50,11 @@ export function Readings({ make, step }) {
   </section>`;
 }
 
-/** What goes in during this step, with its dose. */
+/**
+ * What goes in during this step, with its dose.
+ *
+ * @param {{make: string, step: Step}} props
+ */
 export function Adds({ make, step }) {
   if (step.adds.length === 0) return null;
   return html`<section class="block"><h2>${t("block.adds")}</h2>
@@ -68,7 +77,11 @@ export function Adds({ make, step }) {
   </section>`;
 }
 
-/** The curd's own clock and the judgements of it. */
+/**
+ * The curd's own clock and the judgements of it.
+ *
+ * @param {{make: string, step: Step}} props
+ */
 export function Curd({ make, step }) {
   return html`${step.floc ? html`<${FlocFacts} floc=${step.floc} />` : null}
     ${
@@ -82,6 +95,7 @@ export function Curd({ make, step }) {
     }`;
 }
 
+/** @param {{make: string, step: Step}} props */
 export function Moulds({ make, step }) {
   if (!step.moulds?.length) return null;
   return html`<section class="block"><h2>${t("block.moulds")}</h2>
@@ -93,7 +107,11 @@ export function Moulds({ make, step }) {
   </section>`;
 }
 
-/** Timers that belong to no step's own clock. */
+/**
+ * Timers that belong to no step's own clock.
+ *
+ * @param {{make: string, timers: Timer[]}} props
+ */
 export function Timers({ make, timers }) {
   const running = timers.filter((one) => one.stopped_ms === null);
   if (running.length === 0) return null;

@@ -7,9 +7,14 @@ import { swap } from "../../router.js";
 import { RecordScreen } from "../record.js";
 import { BatchSheet } from "./batch-sheet.js";
 
+/** @type {any[]} */
 const NOTHING = [];
 
-/** A make that cannot be shown: what is wrong, its record, and the ways to end it. */
+/**
+ * A make that cannot be shown: what is wrong, its record, and the ways to end it.
+ *
+ * @param {{make: string, row: Broken, nowMs: number, rest: string[]}} props
+ */
 export function BrokenMake({ make, row, nowMs, rest: [name, entry] }) {
   const onBack = () => swap("make", make);
   const view = {

@@ -9,14 +9,24 @@ import { begin } from "./primary.js";
 
 // Cautions come before the step they belong to, once for each make and step.
 // The record says who read them; this phone remembers so as not to ask again.
+/** @type {import("@preact/signals").Signal<string[]>} */
 const read = signal(JSON.parse(localStorage.getItem("cautions") ?? "[]"));
 const KEPT = 200;
 
+/**
+ * @param {string} make
+ * @param {string} step
+ */
 function nameFor(make, step) {
   return `${make}:${step}`;
 }
 
-/** Tell whether this step's cautions must still be read on this phone. */
+/**
+ * Tell whether this step's cautions must still be read on this phone.
+ *
+ * @param {string} make
+ * @param {Step} step
+ */
 export function hasUnreadCautions(make, step) {
   const isOpen = step.status === "ready" || step.status === "running";
   return (
@@ -24,6 +34,7 @@ export function hasUnreadCautions(make, step) {
   );
 }
 
+/** @param {{make: string, step: Step}} props */
 export function Cautions({ make, step }) {
   const accept = async () => {
     const event = await act("alert_acknowledged", {

@@ -7,7 +7,11 @@ import { nameOf } from "../../parts/people-names.js";
 import { clock, plain, span } from "../../format.js";
 import { t, tFirst } from "../../messages/index.js";
 
-/** What the set has shown so far: rennet in, flocculation, when to cut. */
+/**
+ * What the set has shown so far: rennet in, flocculation, when to cut.
+ *
+ * @param {{floc: Floc | null}} props
+ */
 export function FlocFacts({ floc }) {
   if (!floc) return null;
   const rows = [
@@ -21,7 +25,7 @@ export function FlocFacts({ floc }) {
     floc.low_ms && floc.high_ms
       ? [t("floc.window"), `${clock(floc.low_ms)} – ${clock(floc.high_ms)}`]
       : null,
-  ].filter(Boolean);
+  ].filter((row) => row !== null);
   return html`<div class="block">
     <h2>${t("floc.title")}</h2>
     <ul class="facts">${rows.map(([label, value]) => html`<li key=${label}><span>${label}</span><b>${value}</b></li>`)}</ul>
@@ -29,6 +33,7 @@ export function FlocFacts({ floc }) {
   </div>`;
 }
 
+/** @param {Judge | null} judge */
 export function lastJudgement(judge) {
   return judge?.last
     ? t("judge.last", {
@@ -39,9 +44,13 @@ export function lastJudgement(judge) {
     : t("judge.none");
 }
 
-/** Judge the curd: one look, one of the recipe's words. */
+/**
+ * Judge the curd: one look, one of the recipe's words.
+ *
+ * @param {{make: string, step: Step & {judge: Judge}, onBack: () => void}} props
+ */
 export function JudgeSheet({ make, step, onBack }) {
-  const [chosen, setChosen] = useState(null);
+  const [chosen, setChosen] = useState(/** @type {string | null} */ (null));
   const options = step.judge.choices.map((key) => ({
     key,
     title: t("judgement." + key),

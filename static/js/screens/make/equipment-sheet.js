@@ -7,8 +7,15 @@ import { t } from "../../messages/index.js";
 import { EquipmentList } from "../new-make/equipment-list.js";
 import { setWords } from "../new-make/equipment-pad.js";
 
-/** Keep one thing that the creamery has, from now on in this make. */
+/**
+ * Keep one thing that the creamery has, from now on in this make.
+ *
+ * @param {string} make
+ * @param {EquipmentRow} row
+ * @param {EquipmentSet} set
+ */
 export async function setEquipment(make, row, set) {
+  /** @type {Record<string, any>} */
   const data = { key: row.name, value: set.value };
   if (set.typed) [data.typed, data.typed_unit] = set.typed;
   if (set.agreed_with) data.agreed_with = set.agreed_with;
@@ -20,9 +27,13 @@ export async function setEquipment(make, row, set) {
   return Boolean(event);
 }
 
-/** What this make has, to look at and to add to. */
+/**
+ * What this make has, to look at and to add to.
+ *
+ * @param {{make: string, shown: View, start?: string, onBack: () => void}} props
+ */
 export function EquipmentSheet({ make, shown, start, onBack }) {
-  const [equipment, setKnown] = useState({ typed: {} });
+  const [equipment, setKnown] = useState(/** @type {Equipment} */ ({ typed: {} }));
   const isReady = core.value === "ready";
   useEffect(() => {
     if (!isReady) return undefined;
@@ -35,7 +46,9 @@ export function EquipmentSheet({ make, shown, start, onBack }) {
       isCurrent = false;
     };
   }, [make, shown.log, isReady]);
+  const keep = (/** @type {EquipmentRow} */ row, /** @type {EquipmentSet} */ set) =>
+    setEquipment(make, row, set);
   const canSet = mayAs("maker") && ["running", "held"].includes(shown.make.state);
   return html`<${EquipmentList} equipment=${equipment} lead=${t("equip.lead_make")} start=${canSet ? start : null} canSet=${canSet}
-    onSet=${(row, set) => setEquipment(make, row, set)} onBack=${onBack} />`;
+    onSet=${keep} onBack=${onBack} />`;
 }

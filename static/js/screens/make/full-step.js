@@ -3,11 +3,18 @@ import { call, nowMs } from "../../parts/source.js";
 
 // The view carries in full only the steps at hand; the core is asked for others.
 
-/** One step of the view in full, or null until the core has answered. */
+/**
+ * One step of the view in full, or null until the core has answered.
+ *
+ * @param {string} make
+ * @param {View | null} shown
+ * @param {string | undefined} key
+ * @returns {Step | null}
+ */
 export function useFullStep(make, shown, key) {
   const brief = shown?.steps.find((one) => one.key === key) ?? null;
-  const [found, setFound] = useState(null);
-  const mustAsk = Boolean(brief) && !brief.full;
+  const [found, setFound] = useState(/** @type {Step | null} */ (null));
+  const mustAsk = brief !== null && !brief.full;
   useEffect(() => {
     if (!mustAsk) return undefined;
     let isCurrent = true;

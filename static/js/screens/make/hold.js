@@ -8,17 +8,20 @@ import { has, t } from "../../messages/index.js";
 import { go } from "../../router.js";
 import { isWords, noteWords, ofWords } from "../sums/words.js";
 
+/** @type {Record<string, string[]>} */
 const WORDS = {
   reads_as_pasteurised: ["ok", "hold.meets"],
   heat_treated_only: ["check", "hold.does_not_meet"],
   not_assessed: ["due", "hold.not_assessed"],
 };
 
+/** @param {string} rule */
 function ruleName(rule) {
   return has("of." + rule) ? ofWords(rule) : rule;
 }
 
 // Rows of the rule for a plant with a holding tube say nothing about a vat.
+/** @param {Verdict} verdict */
 function reasons(verdict) {
   const texts = [...verdict.reasons, ...verdict.warnings]
     .map((one) => noteWords(one, verdict.unit))
@@ -27,6 +30,7 @@ function reasons(verdict) {
 }
 
 // The longest gap between two readings that was judged by, and on whose word.
+/** @param {Verdict["gap"]} gap */
 function gapWords({
   gap_s: gapS,
   is_own: isOwn,
@@ -46,23 +50,31 @@ function gapWords({
 // What equipment can mend: the chart's own fields, and a gap that somebody agreed to.
 const ENTERED = ["plant_name", "recorder_number"];
 
+/** @param {Verdict} verdict */
 function isLacking(verdict) {
   return (
     verdict.gap?.refused_s ||
     [...verdict.reasons, ...verdict.warnings].some(
       (one) =>
         one.key === "gap_too_long" ||
-        (one.missing ?? []).some((field) => ENTERED.includes(field)),
+        (one.missing ?? []).some((/** @type {string} */ field) =>
+          ENTERED.includes(field),
+        ),
     )
   );
 }
 
 // What it means for the cheese is told when the hold is over, not before.
+/** @param {Verdict} verdict */
 function isRunning(verdict) {
   return verdict.reasons.some((one) => one.key === "hold_not_over");
 }
 
-/** What the readings of a heat treatment meet, as the core says it; the chart decides. */
+/**
+ * What the readings of a heat treatment meet, as the core says it; the chart decides.
+ *
+ * @param {{make: string, step: Step, canAct: boolean}} props
+ */
 export function HoldVerdict({ make, step, canAct }) {
   const verdict = step.verdict;
   if (!verdict) return null;

@@ -6,9 +6,13 @@ import { mayAs, nameOf } from "../../parts/people-names.js";
 import { clock } from "../../format.js";
 import { own, t } from "../../messages/index.js";
 
-/** The same tap on two phones: a person says whether it happened once or twice. */
+/**
+ * The same tap on two phones: a person says whether it happened once or twice.
+ *
+ * @param {{make: string, view: View}} props
+ */
 export function JudgeDuplicates({ make, view }) {
-  const judge = (pair, same) =>
+  const judge = (/** @type {ToJudge} */ pair, /** @type {boolean} */ same) =>
     act(
       "duplicate_judged",
       { make, ref: pair.later.id, data: { same } },

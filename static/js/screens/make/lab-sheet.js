@@ -15,15 +15,21 @@ export const LAB = [
 /** What it tells of the milk, or of the whole make. */
 export const LAB_MAKE = ["milk_phosphatase_mu_l", "phosphatase_test"];
 
-/** Results that come days later: of a make that is closed, too. */
+/**
+ * Results that come days later: of a make that is closed, too.
+ *
+ * @param {{make: string, shown: View, onBack: () => void}} props
+ */
 export function LabSheet({ make, shown, onBack }) {
-  const [open, setOpen] = useState(null); // {name, size}
+  const [open, setOpen] = useState(
+    /** @type {{name: string, size: Mould | null} | null} */ (null),
+  );
   if (open) {
     return html`<${ReadingSheet} make=${make} name=${open.name} place=${open.size?.size} hint=${own(open.size?.title)} last=${null} onBack=${() => setOpen(null)} />`;
   }
   const row = (
-    name,
-    size = null,
+    /** @type {string} */ name,
+    /** @type {Mould | null} */ size = null,
   ) => html`<${Row} key=${name + size?.size} onTap=${() => setOpen({ name, size })}
     title=${size ? t("store.read_of", { what: t("quantity." + name), size: inside(own(size.title)) }) : t("quantity." + name)} />`;
   return html`<${Sheet} title=${t("store.lab")} onBack=${onBack}>

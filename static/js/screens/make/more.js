@@ -12,19 +12,25 @@ import { begin, end } from "./primary.js";
 // Wheels are turned in these places, often between the recipe's own steps.
 const TURNED_AT = ["table", "press", "brine", "store"];
 
+/**
+ * @param {string} make
+ * @param {Step} step
+ */
 function turned(make, step) {
   return act("wheel_turned", { make, data: { step: step.key } }, t("said.turned"));
 }
 
+/** @param {{make: string, step: Step | null}} props */
 function Entries({ make, step }) {
   const at = step ? [step.key] : [];
   return html`
     <${Row} title=${t("more.note")} onTap=${() => go("make", make, "note", ...at)} />
     <${Row} title=${t("more.reading")} onTap=${() => go("make", make, "other", ...at)} />
     <${Row} title=${t("more.timer")} onTap=${() => go("make", make, "timer", ...at)} />
-    ${step && TURNED_AT.includes(step.place) ? html`<${Row} title=${t("more.turned")} onTap=${() => turned(make, step)} />` : null}`;
+    ${step?.place && TURNED_AT.includes(step.place) ? html`<${Row} title=${t("more.turned")} onTap=${() => turned(make, step)} />` : null}`;
 }
 
+/** @param {{make: string, step: Step | null, canAct: boolean}} props */
 function Rare({ make, step, canAct }) {
   const next = step?.button?.act;
   const isRunning = step?.status === "running";
@@ -36,7 +42,11 @@ function Rare({ make, step, canAct }) {
   </div>`;
 }
 
-/** Everything else that can be done here, below the one large button. */
+/**
+ * Everything else that can be done here, below the one large button.
+ *
+ * @param {{make: string, step: Step | null, canAct: boolean}} props
+ */
 export function More({ make, step, canAct }) {
   return html`<section class="block"><h2>${t("block.more")}</h2>
     <div class="rows">

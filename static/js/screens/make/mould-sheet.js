@@ -6,7 +6,11 @@ import { count } from "../../format.js";
 import { own, t } from "../../messages/index.js";
 import { swap } from "../../router.js";
 
-/** Say how many wheels of one mould size were filled. */
+/**
+ * Say how many wheels of one mould size were filled.
+ *
+ * @param {{make: string, step: Step, size?: string, onBack: () => void}} props
+ */
 export function MouldSheet({ make, step, size, onBack }) {
   const moulds = step.moulds ?? [];
   const chosen =
@@ -21,7 +25,7 @@ export function MouldSheet({ make, step, size, onBack }) {
     </${Sheet}>`;
   }
   const left = Math.max(0, (chosen.planned ?? 0) - (chosen.moulded ?? 0));
-  const save = async (value) => {
+  const save = async (/** @type {number} */ value) => {
     const data = { size: chosen.size, count: value, step: step.key };
     const said = t("said.moulded", { n: count(value), size: own(chosen.title) });
     const event = await act("wheels_moulded", { make, data }, said);
@@ -32,6 +36,6 @@ export function MouldSheet({ make, step, size, onBack }) {
     <${Keypad} onBack=${onBack} title=${t("mould.how_many", { size: own(chosen.title) })} unit=${t("mould.wheels")} decimals=${0}
       start=${left ? String(left) : ""}
       hint=${t("mould.counts", { done: count(chosen.moulded), planned: count(chosen.planned) })}
-      read=${(typed) => readField("wheels_moulded", "count", typed, { whole: true })} save=${save} />
+      read=${(/** @type {string} */ typed) => readField("wheels_moulded", "count", typed, { whole: true })} save=${save} />
   </div>`;
 }

@@ -8,7 +8,11 @@ import { chooseStep } from "../../parts/chosen.js";
 
 const SHOWN = 3;
 
-/** Beneath the step: what could begin, although a later step runs. */
+/**
+ * Beneath the step: what could begin, although a later step runs.
+ *
+ * @param {{make: string, view: View, step: Step | null}} props
+ */
 export function LeftOpen({ make, view, step }) {
   const left = view.steps.filter(
     (one) => view.left_open?.includes(one.key) && one.key !== step?.key,
@@ -22,7 +26,11 @@ export function LeftOpen({ make, view, step }) {
   )}</div>`;
 }
 
-/** The next few steps, and the way to the whole list. */
+/**
+ * The next few steps, and the way to the whole list.
+ *
+ * @param {{make: string, view: View, step: Step | null}} props
+ */
 export function NextList({ make, view, step }) {
   const next = view.steps.filter(
     (one) =>

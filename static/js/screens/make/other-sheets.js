@@ -39,7 +39,11 @@ const COMMON = [
   "drug_test",
 ];
 
-/** Any reading that the step did not ask for. */
+/**
+ * Any reading that the step did not ask for.
+ *
+ * @param {{make: string, step?: string, onBack: () => void}} props
+ */
 export function OtherReading({ make, step, onBack }) {
   return html`<${Sheet} title=${t("more.reading")} onBack=${onBack}>
     <div class="rows">${COMMON.map(
@@ -51,13 +55,18 @@ export function OtherReading({ make, step, onBack }) {
 
 const LENGTHS_MIN = [5, 10, 15, 20, 30, 60];
 
-/** Start a timer of one's own. */
+/**
+ * Start a timer of one's own.
+ *
+ * @param {{make: string, step?: string, onBack: () => void}} props
+ */
 export function TimerSheet({ make, step, onBack }) {
   const [label, setLabel] = useState("");
-  const [minutes, setMinutes] = useState(null);
+  const [minutes, setMinutes] = useState(/** @type {number | null} */ (null));
   const [isTyping, setTyping] = useState(false);
-  const start = async (lastsMin) => {
+  const start = async (/** @type {number} */ lastsMin) => {
     const name = label.trim() || t("timer.name", { span: span(lastsMin * 60) });
+    /** @type {Record<string, any>} */
     const data = { label: name, lasts_s: lastsMin * 60 };
     if (step) data.step = step;
     const event = await act(
@@ -68,7 +77,7 @@ export function TimerSheet({ make, step, onBack }) {
     if (event) onBack();
     return Boolean(event);
   };
-  const readMinutes = async (typed) => {
+  const readMinutes = async (/** @type {string} */ typed) => {
     const seconds = await readField(
       "timer_started",
       "lasts_s",
@@ -81,7 +90,7 @@ export function TimerSheet({ make, step, onBack }) {
   }
   const options = LENGTHS_MIN.map((one) => ({ key: one, title: span(one * 60) }));
   return html`<${Sheet} title=${t("more.timer")} onBack=${onBack}
-    foot=${html`<${Tap} class="primary" disabled=${!minutes} onTap=${() => start(minutes)}>${t("timer.start")}</${Tap}>`}>
+    foot=${html`<${Tap} class="primary" disabled=${!minutes} onTap=${() => minutes && start(minutes)}>${t("timer.start")}</${Tap}>`}>
     <${TextField} label=${t("timer.label")} value=${label} onInput=${setLabel} longest=${60} />
     <${Choices} label=${t("timer.how_long")} options=${options} chosen=${minutes} onChoose=${setMinutes} />
     <div class="rows"><${Row} title=${t("timer.other")} onTap=${() => setTyping(true)} /></div>

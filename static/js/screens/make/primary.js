@@ -7,7 +7,11 @@ import { amount } from "../../format.js";
 import { inside, own, t } from "../../messages/index.js";
 import { go } from "../../router.js";
 
-/** The words of the large button: what to do next in this step. */
+/**
+ * The words of the large button: what to do next in this step.
+ *
+ * @param {Step} step
+ */
 export function buttonWords(step) {
   const button = step.button ?? { act: "none" };
   const title = own(step.title);
@@ -21,7 +25,12 @@ export function buttonWords(step) {
   return t("button." + button.act, { step: title });
 }
 
-/** Begin a step; one that still waits on others asks why first. */
+/**
+ * Begin a step; one that still waits on others asks why first.
+ *
+ * @param {string} make
+ * @param {Step} step
+ */
 export function begin(make, step) {
   if (step.waits_on.length > 0) return go("make", make, "begin", step.key);
   stayAt(make, step.key);
@@ -32,7 +41,12 @@ export function begin(make, step) {
   );
 }
 
-/** End a step; one that misses something asks why first. */
+/**
+ * End a step; one that misses something asks why first.
+ *
+ * @param {string} make
+ * @param {Step} step
+ */
 export function end(make, step) {
   if (step.end_blockers.length > 0) return go("make", make, "end", step.key);
   return act(
@@ -42,19 +56,24 @@ export function end(make, step) {
   );
 }
 
-/** The one large button: what to do next in this step. */
+/**
+ * The one large button: what to do next in this step.
+ *
+ * @param {{make: string, step: Step}} props
+ */
 export function PrimaryButton({ make, step }) {
   const button = step.button ?? { act: "none" };
   if (button.act === "none")
     return html`<div class="foot-words"><${WhoseLine} /><span class="foot-none">${t("button.none")}</span></div>`;
+  const arg = button.arg ?? "";
+  /** @type {Record<string, () => any>} */
   const acts = {
     begin: () => begin(make, step),
     end: () => end(make, step),
-    reading: () => go("make", make, "reading", step.key, button.arg),
-    add: () => go("make", make, "add", step.key, button.arg),
+    reading: () => go("make", make, "reading", step.key, arg),
+    add: () => go("make", make, "add", step.key, arg),
     judge: () => go("make", make, "judge", step.key),
-    mould: () =>
-      go("make", make, "mould", step.key, ...(button.arg ? [button.arg] : [])),
+    mould: () => go("make", make, "mould", step.key, ...(arg ? [arg] : [])),
   };
   const means = [make, step.key, button.act, button.arg].join("/");
   return html`<${Tap} class="primary" key=${means} means=${means} onTap=${acts[button.act]}>

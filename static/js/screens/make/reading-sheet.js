@@ -18,18 +18,33 @@ import {
 } from "../../format.js";
 import { t } from "../../messages/index.js";
 
-/** The form that a pad keeps while it is open: figures half typed keep their unit. */
+/**
+ * The form that a pad keeps while it is open: figures half typed keep their unit.
+ *
+ * @param {string} name
+ */
 export function useForm(name) {
   return useState(() => formOf(name))[0];
 }
 
-/** Ask the core what was typed: value, problems, and whether to look twice. */
+/**
+ * Problem the core what was typed: value, problems, and whether to look twice.
+ *
+ * @param {string} name
+ * @param {ReturnType<typeof formOf>} form
+ * @param {number | string | null} last
+ * @returns {(typed: string) => Promise<any>}
+ */
 export function readQuantity(name, form, last = null) {
   return (typed) => call("desk", "read_typed", [name, typed, form.typed, last]);
 }
 
+/**
+ * @param {string} name
+ * @param {LastValue | null} last
+ */
 export function askWords(name, last) {
-  return (ask, typed) => {
+  return (/** @type {Problem} */ ask, /** @type {string} */ typed) => {
     const values = {
       value: typedText(typed),
       last: last ? bare(name, last.value) : "",
@@ -43,24 +58,40 @@ export function askWords(name, last) {
   };
 }
 
+/**
+ * @param {{
+ *   name: string, onSave: (value: string, typed: string) => void, onBack: () => void,
+ * }} props
+ */
 function ChoiceReading({ name, onSave, onBack }) {
-  const [chosen, setChosen] = useState(null);
+  const [chosen, setChosen] = useState(/** @type {string | null} */ (null));
   const options = ["negative", "positive"].map((key) => ({
     key,
     title: t("choice." + key),
   }));
   return html`<${Sheet} title=${t("quantity." + name)} onBack=${onBack}
-    foot=${html`<${Tap} class="primary" disabled=${!chosen} onTap=${() => onSave(chosen, chosen)}>${t("keypad.save")}</${Tap}>`}>
+    foot=${html`<${Tap} class="primary" disabled=${!chosen} onTap=${() => chosen && onSave(chosen, chosen)}>${t("keypad.save")}</${Tap}>`}>
     <${Choices} label=${t("quantity." + name)} options=${options} chosen=${chosen} onChoose=${setChosen} />
   </${Sheet}>`;
 }
 
 const CHOICES = ["drug_test", "phosphatase_test"];
 
-/** Enter one reading of a quantity into the make. */
+/**
+ * Enter one reading of a quantity into the make.
+ *
+ * @param {{
+ *   make: string, step?: string, name: string, last: LastValue | null, hint?: string,
+ *   place?: string, target?: Target, onBack: () => void,
+ * }} props
+ */
 export function ReadingSheet({ make, step, name, last, hint, place, target, onBack }) {
   const form = useForm(name);
-  const save = async (value, typed) => {
+  const save = async (
+    /** @type {number | string} */ value,
+    /** @type {string} */ typed,
+  ) => {
+    /** @type {Record<string, any>} */
     const data = { quantity: name, value, typed, typed_unit: form.typed };
     if (step) data.step = step;
     if (place) data.place = place; // the size of wheel that was weighed or analysed
@@ -79,7 +110,7 @@ export function ReadingSheet({ make, step, name, last, hint, place, target, onBa
       signed=${form.signed} hint=${hint} read=${readQuantity(name, form, last?.value)} save=${save}
       last=${last ? { typed: typedFrom(name, last.value), text: quantity(name, last.value) } : null}
       wanted=${target ? band(name, target.low, target.high) : ""}
-      difference=${last ? (value) => change(name, value, last.value) : null}
+      difference=${last ? (/** @type {number} */ value) => change(name, value, last.value) : null}
       askText=${askWords(name, last)} />
   </div>`;
 }

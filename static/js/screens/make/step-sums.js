@@ -17,13 +17,22 @@ import { SumSheet } from "../sums/sheet.js";
 // typed for them change. The last answers stand until then.
 
 const AFTER_MS = 300;
+/** @type {import("@preact/signals").Signal<Record<string, Answer[]>>} */
 const answers = signal({});
 
+/**
+ * @param {string} make
+ * @param {string} step
+ */
 function scopeOf(make, step) {
   return `${make}/${step}`;
 }
 
 // All that an answer can follow from: entries of the make and the step's state.
+/**
+ * @param {View} shown
+ * @param {Step} step
+ */
 function markOf(shown, step) {
   const log = shown.log
     .map((line) => line.id + line.corrections.length + (line.struck ? "x" : ""))
@@ -31,7 +40,14 @@ function markOf(shown, step) {
   return `${log}|${step?.status}|${shown.make.milk_measured_l}`;
 }
 
-/** The answers to the sums of a step, or the last ones; null before the first. */
+/**
+ * The answers to the sums of a step, or the last ones; null before the first.
+ *
+ * @param {string} make
+ * @param {View} shown
+ * @param {Step} step
+ * @returns {Answer[] | null}
+ */
 export function useStepSums(make, shown, step) {
   const scope = scopeOf(make, step.key);
   const given = givenIn(scope);
@@ -56,7 +72,12 @@ export function useStepSums(make, shown, step) {
   return answers.value[scope] ?? null;
 }
 
-/** The make's steps and sizes of wheel in its own words. */
+/**
+ * The make's steps and sizes of wheel in its own words.
+ *
+ * @param {View} shown
+ * @returns {Record<string, string>}
+ */
 export function namesOf(shown) {
   return Object.fromEntries([
     ...shown.steps.map((one) => [one.key, own(one.title)]),
@@ -65,6 +86,7 @@ export function namesOf(shown) {
 }
 
 // The make names a source by the recipe's key; its words stand in the recipe.
+/** @param {View} shown */
 function sourcesOf(shown) {
   const { recipe_id: id, recipe_version: version } = shown.make;
   const found =
@@ -73,7 +95,12 @@ function sourcesOf(shown) {
   return found?.sources ?? {};
 }
 
-/** What a step's sum is called: with the size of wheel that it is about. */
+/**
+ * What a step's sum is called: with the size of wheel that it is about.
+ *
+ * @param {Answer} answer
+ * @param {Record<string, string>} names
+ */
 export function sumTitle(answer, names) {
   const name = t("sum." + answer.key);
   return answer.of
@@ -85,11 +112,16 @@ export function sumTitle(answer, names) {
 }
 
 // Where one figure of many is meant: this press of the programme, wheels of each size.
+/**
+ * @param {Answer} answer
+ * @param {Step} step
+ * @returns {((values: SumValue[]) => SumValue[]) | null}
+ */
 function pickFor(answer, step) {
   if (answer.key === "press_programme")
     return (values) =>
       values.filter(
-        (one) => one.name === "gauge_kpa" && one.of.startsWith(step.key + "."),
+        (one) => one.name === "gauge_kpa" && one.of?.startsWith(step.key + "."),
       );
   if (answer.key === "wheel_plan")
     return (values) => values.filter((one) => one.name === "wheels");
@@ -112,7 +144,14 @@ function pickFor(answer, step) {
   return null;
 }
 
-/** The sums of a step as lines; a tap opens one. */
+/**
+ * The sums of a step as lines; a tap opens one.
+ *
+ * @param {{
+ *   found: Answer[] | null, step: Step, names: Record<string, string>,
+ *   onOpen: (answer: Answer) => void,
+ * }} props
+ */
 export function SumLines({ found, step, names, onOpen }) {
   if (!found?.length) return null;
   return html`<div class="step-sums" role="group" aria-label=${t("sums.step")}>${found.map(
@@ -121,7 +160,15 @@ export function SumLines({ found, step, names, onOpen }) {
   )}</div>`;
 }
 
-/** One sum of a step: what the make knows is filled in, the rest is asked. */
+/**
+ * One sum of a step: what the make knows is filled in, the rest is asked.
+ *
+ * @param {{
+ *   make: string, shown: View, step: Step, found: Answer[] | null, name: string,
+ *   of?: string, input?: string, onInput: (next: string | null) => void,
+ *   onBack: () => void,
+ * }} props
+ */
 export function StepSumSheet({
   make,
   shown,
@@ -148,28 +195,38 @@ export function StepSumSheet({
     vat: shown.make.vat,
     isOpen,
     given,
-    onKept: (key) => give(scope, key, null),
+    onKept: (/** @type {string} */ key) => give(scope, key, null),
   });
   if (!sum)
     return html`<${Sheet} title=${t("sum." + name)} onBack=${onBack}><p class="lead" role="status">${t("sums.loading")}</p></${Sheet}>`;
   const names = namesOf(shown);
   return html`<${SumSheet} sum=${sum} scope=${scope} answer=${answer} given=${given} known=${answer?.known ?? []} input=${input} names=${names} sources=${sourcesOf(shown)}
     title=${answer ? sumTitle(answer, names) : t("sum." + name)} lead=${own(step.title)} foot=${foot} onInput=${onInput}
-    onGive=${(key, value) => give(scope, key, value)} onClear=${() => clearGiven(scope)} onBack=${onBack} />`;
+    onGive=${(/** @type {string} */ key, /** @type {any} */ value) => give(scope, key, value)} onClear=${() => clearGiven(scope)} onBack=${onBack} />`;
 }
 
-/** The sums of the step shown, below its number; nothing while it has none. */
+/**
+ * The sums of the step shown, below its number; nothing while it has none.
+ *
+ * @param {{make: string, shown: View, step: Step}} props
+ */
 export function StepSums({ make, shown, step }) {
   const found = useStepSums(make, shown, step);
   return html`<${SumLines} found=${found} step=${step} names=${namesOf(shown)}
-    onOpen=${(one) => go("make", make, "sum", step.key, one.key, one.of ?? "-")} />`;
+    onOpen=${(/** @type {Answer} */ one) => go("make", make, "sum", step.key, one.key, one.of ?? "-")} />`;
 }
 
-/** One of them on its own sheet over the make. */
+/**
+ * One of them on its own sheet over the make.
+ *
+ * @param {{
+ *   make: string, shown: View, step: Step, rest: string[], onBack: () => void,
+ * }} props
+ */
 export function StepSumPage({ make, shown, step, rest, onBack }) {
   const [name, of, input] = rest;
   const found = useStepSums(make, shown, step);
   const here = ["make", make, "sum", step.key, name, of ?? "-"];
   return html`<${StepSumSheet} make=${make} shown=${shown} step=${step} found=${found} name=${name} of=${of} input=${input}
-    onInput=${(next) => (next ? go(...here, next) : swap(...here))} onBack=${onBack} />`;
+    onInput=${(/** @type {string | null} */ next) => (next ? go(...here, next) : swap(...here))} onBack=${onBack} />`;
 }

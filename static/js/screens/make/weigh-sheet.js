@@ -7,6 +7,11 @@ import { swap } from "../../router.js";
 import { ReadingSheet } from "./reading-sheet.js";
 
 // A wheel is compared with the last one of its own size only.
+/**
+ * @param {View} shown
+ * @param {string} [size]
+ * @returns {LastValue | null}
+ */
 function lastOf(shown, size) {
   const weighed = shown.log.filter(
     (one) =>
@@ -22,12 +27,18 @@ function lastOf(shown, size) {
   );
 }
 
-/** Weigh a wheel: of the step's own size, or of the one that is asked for first. */
+/**
+ * Weigh a wheel: of the step's own size, or of the one that is asked for first.
+ *
+ * @param {{
+ *   make: string, shown: View, step: Step | null, size?: string, onBack: () => void,
+ * }} props
+ */
 export function WeighSheet({ make, shown, step, size, onBack }) {
   const sizes = step?.size ? [step.size] : (shown.make.sizes ?? []);
   const chosen = sizes.length > 1 ? size : sizes[0];
   const rows = shown.make.moulds.filter((one) => sizes.includes(one.size));
-  if (sizes.length > 1 && !sizes.includes(chosen)) {
+  if (sizes.length > 1 && !(chosen && sizes.includes(chosen))) {
     return html`<${Sheet} title=${t("mould.title")} onBack=${onBack}>
       <p class="quiet">${t("quantity.wheel_mass_kg")}</p>
       <div class="rows">${rows.map((one) => {

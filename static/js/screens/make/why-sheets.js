@@ -9,12 +9,14 @@ import { own, t } from "../../messages/index.js";
 import { swap } from "../../router.js";
 
 // What can still be entered instead of giving a reason, and on which sheet.
+/** @type {Record<string, string>} */
 const ENTER = {
   reading_missing: "reading",
   target_not_met: "reading",
   add_missing: "add",
 };
 
+/** @param {{key: string, arg: string, title: string}} blocker */
 function whatOf(blocker) {
   if (blocker.key === "add_missing") return blocker.title;
   return ["reading_missing", "target_not_met"].includes(blocker.key)
@@ -22,17 +24,22 @@ function whatOf(blocker) {
     : "";
 }
 
+/** @param {{key: string, arg: string, title: string}} blocker */
 function blockerText(blocker) {
   return t("blocker." + blocker.key, { what: whatOf(blocker) });
 }
 
-/** End a step although something is missing: the record keeps the reason. */
+/**
+ * End a step although something is missing: the record keeps the reason.
+ *
+ * @param {{make: string, step: Step, onBack: () => void}} props
+ */
 export function EndWhy({ make, step, onBack }) {
   const blockers = step.end_blockers.map((one) => ({
     ...one,
     title: own(step.adds.find((add) => add.ingredient === one.arg)?.title),
   }));
-  const done = async (why) => {
+  const done = async (/** @type {string} */ why) => {
     const event = await act(
       "step_ended",
       { make, data: { step: step.key, why } },
@@ -52,10 +59,14 @@ export function EndWhy({ make, step, onBack }) {
   </${WhyPad}>`;
 }
 
-/** Begin a step before those it waits on are over. */
+/**
+ * Begin a step before those it waits on are over.
+ *
+ * @param {{make: string, step: Step, view: View, onBack: () => void}} props
+ */
 export function BeginWhy({ make, step, view, onBack }) {
   const waits = view.steps.filter((one) => step.waits_on.includes(one.key));
-  const done = async (why) => {
+  const done = async (/** @type {string} */ why) => {
     stayAt(make, step.key);
     const event = await act(
       "step_begun",
@@ -70,12 +81,16 @@ export function BeginWhy({ make, step, view, onBack }) {
   </${WhyPad}>`;
 }
 
-/** Skip a step; whoever may not is told who may, whatever way they came. */
+/**
+ * Skip a step; whoever may not is told who may, whatever way they came.
+ *
+ * @param {{make: string, step: Step, onBack: () => void}} props
+ */
 export function SkipWhy({ make, step, onBack }) {
   if (!mayAs("maker")) {
     return html`<${Sheet} title=${t("skip.title", { step: own(step.title) })} onBack=${onBack}><p class="lead">${t("skip.ask_maker")}</p></${Sheet}>`;
   }
-  const done = async (why) => {
+  const done = async (/** @type {string} */ why) => {
     const event = await act(
       "step_skipped",
       { make, data: { step: step.key, why } },

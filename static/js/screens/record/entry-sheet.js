@@ -28,6 +28,7 @@ import { useRows } from "../new-make/equipment-words.js";
 import { lineText, setText } from "./line-text.js";
 
 // What can be corrected by a number, by kind of entry: field, decimals.
+/** @type {Record<string, [string, number]>} */
 const NUMBERS = {
   ingredient_added: ["amount", 3],
   wheels_moulded: ["count", 0],
@@ -37,8 +38,12 @@ const NUMBERS = {
   salt_added: ["mass_kg", 3],
   water_added_to_tank: ["mass_kg", 2],
 };
+/** @type {Record<string, string>} */
 const TEXTS = { note_added: "text", ingredient_added: "lot", timer_started: "label" };
 
+/**
+ * @param {{line: LogLine, onValue: (set: Record<string, any>) => void, onBack: () => void}} props
+ */
 function NumberPad({ line, onValue, onBack }) {
   const name = line.kind === "reading_taken" ? line.data.quantity : null;
   const form = useForm(name);
@@ -47,7 +52,7 @@ function NumberPad({ line, onValue, onBack }) {
   const kept = field === "mass_kg" ? "kg" : line.data.unit;
   const [unit] = useState(unitRead(kept));
   const own = kept ? amount(before, kept) : plain(before);
-  const save = async (value, typed) => {
+  const save = async (/** @type {number} */ value, /** @type {string} */ typed) => {
     // What was typed in another unit is judged as it was typed, also when put right.
     onValue(form.typed ? { value, typed, typed_unit: form.typed } : { [field]: value });
     return true;
@@ -56,12 +61,15 @@ function NumberPad({ line, onValue, onBack }) {
     <${Keypad} onBack=${onBack} title=${t("correct.number", { what: name ? t("quantity." + name) : t("field." + field) })} quantity=${name}
       unit=${unitName(name ? form.unit : unit)} decimals=${decimals} signed=${name ? form.signed : false}
       last=${{ typed: name ? typedFrom(name, before) : amountTyped(before, kept, decimals), text: name ? quantity(name, before) : own }}
-      askText=${(ask) => t("keypad.ask", { limit: name ? quantity(name, ask.limit) : "", side: t("keypad." + ask.key) })}
-      read=${name ? readQuantity(name, form) : (typed) => readField(line.kind, field, typed, { whole: decimals === 0, unit, kept })}
+      askText=${(/** @type {Problem} */ ask) => t("keypad.ask", { limit: name ? quantity(name, ask.limit) : "", side: t("keypad." + ask.key) })}
+      read=${name ? readQuantity(name, form) : (/** @type {string} */ typed) => readField(line.kind, field, typed, { whole: decimals === 0, unit, kept })}
       save=${save} saveWord=${t("correct.next")} />
   </div>`;
 }
 
+/**
+ * @param {{line: LogLine, onValue: (set: Record<string, any>) => void, onBack: () => void}} props
+ */
 function TimeSheet({ line, onValue, onBack }) {
   const [ms, setMs] = useState(line.at_ms);
   return html`<${Sheet} title=${t("correct.time")} onBack=${onBack}
@@ -70,6 +78,9 @@ function TimeSheet({ line, onValue, onBack }) {
   </${Sheet}>`;
 }
 
+/**
+ * @param {{line: LogLine, onValue: (set: Record<string, any>) => void, onBack: () => void}} props
+ */
 function TextSheet({ line, onValue, onBack }) {
   const field = TEXTS[line.kind];
   const [text, setText_] = useState(line.data[field] ?? "");
@@ -79,7 +90,13 @@ function TextSheet({ line, onValue, onBack }) {
   </${Sheet}>`;
 }
 
-/** Ask why, let the core look at the change, and record it beside the first value. */
+/**
+ * Problem why, let the core look at the change, and record it beside the first value.
+ *
+ * @param {{
+ *   make: string, line: LogLine, set: Record<string, any>, onBack: () => void, onDone: () => void,
+ * }} props
+ */
 function Confirm({ make, line, set, onBack, onDone }) {
   const [refused, setRefused] = useState("");
   const [record, over] = useProof(onDone);
@@ -89,7 +106,7 @@ function Confirm({ make, line, set, onBack, onDone }) {
       name === "at_ms" ? line.at_ms : line.data[name],
     ]),
   );
-  const done = async (why) => {
+  const done = async (/** @type {string} */ why) => {
     const problems = await call("desk", "check_correction", [make, line.id, set], {
       desk: true,
     });
@@ -111,11 +128,14 @@ function Confirm({ make, line, set, onBack, onDone }) {
 }
 
 // A figure of the equipment is put right on the pad that it was entered on.
+/**
+ * @param {{line: LogLine, onValue: (set: Record<string, any>) => void, onBack: () => void}} props
+ */
 function EquipmentAgain({ line, onValue, onBack }) {
   const row = useRows()?.find((one) => one.name === line.data.key);
   if (!row)
     return html`<${Sheet} title=${t("entry.title")} onBack=${onBack}><p class="lead" role="status">${t("sums.loading")}</p></${Sheet}>`;
-  const done = ({ value, typed, agreed_with: name }) =>
+  const done = (/** @type {EquipmentSet} */ { value, typed, agreed_with: name }) =>
     onValue({
       value,
       ...(typed ? { typed: typed[0], typed_unit: typed[1] } : {}),
@@ -124,10 +144,18 @@ function EquipmentAgain({ line, onValue, onBack }) {
   return html`<${EquipmentPad} row=${row} equipment=${{ typed: {}, gap_agreed_with: line.data.agreed_with }} onSet=${done} onBack=${onBack} />`;
 }
 
-/** One entry: what it says, what was changed, and the ways to put it right. */
+/**
+ * One entry: what it says, what was changed, and the ways to put it right.
+ *
+ * @param {{
+ *   make: string, line: LogLine, steps: Step[], canChange: boolean, onBack: () => void,
+ * }} props
+ */
 export function EntrySheet({ make, line, steps, canChange, onBack }) {
-  const [open, setOpen] = useState(null); // number, time, text, strike
-  const [set, setSet] = useState(null);
+  const [open, setOpen] = useState(
+    /** @type {"number" | "equipment" | "time" | "text" | "strike" | null} */ (null),
+  );
+  const [set, setSet] = useState(/** @type {Record<string, any> | null} */ (null));
   const close = () => {
     setOpen(null);
     setSet(null);
@@ -144,7 +172,7 @@ export function EntrySheet({ make, line, steps, canChange, onBack }) {
   if (open === "text")
     return html`<${TextSheet} line=${line} onValue=${setSet} onBack=${close} />`;
   if (open === "strike") {
-    const strike = (why) =>
+    const strike = (/** @type {string} */ why) =>
       record({
         kind: "entry_struck",
         about: line.kind,
@@ -165,7 +193,7 @@ export function EntrySheet({ make, line, steps, canChange, onBack }) {
     <p>${t("entry.when", { day: day(line.at_ms), at: clock(line.at_ms), name: nameOf(line.by) })}</p>
     ${line.corrections.map((one) => html`<p key=${one.id}>${t("record.corrected", { what: setText(one, line), why: whyWords(one.why), name: nameOf(one.by), at: clock(one.at_ms) })}</p>`)}
     ${line.proved ? html`<p>${t("proved." + line.proved)}</p>` : null}
-    ${isStruck ? html`<p>${t("record.struck", { why: whyWords(line.struck.why), name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</p>` : null}
+    ${line.struck ? html`<p>${t("record.struck", { why: whyWords(line.struck.why), name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</p>` : null}
     ${
       canChange && !isStruck
         ? html`<div class="rows">

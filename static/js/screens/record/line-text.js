@@ -5,11 +5,19 @@ import { recipes } from "../../parts/source.js";
 import { inside, own, t, tFirst, words, whyWords } from "../../messages/index.js";
 import { loadRows, rowLabel, rowValue, rows } from "../new-make/equipment-words.js";
 
+/**
+ * @param {string} key
+ * @param {Step[]} steps
+ */
 function stepName(key, steps) {
   const title = steps.find((one) => one.key === key)?.title;
   return own(title) || words(key ?? "");
 }
 
+/**
+ * @param {string} key
+ * @param {Step[]} steps
+ */
 function ingredientName(key, steps) {
   const add = steps
     .flatMap((one) => one.adds ?? [])
@@ -20,14 +28,20 @@ function ingredientName(key, steps) {
   return own(add?.title ?? known?.title) || words(key);
 }
 
+/** @param {string} id */
 function recipeTitle(id) {
   return own(recipes.value.find((one) => one.id === id)?.title) || words(id ?? "");
 }
 
 // A value that was not typed is in the row's own unit, which the core knows.
+/**
+ * @param {Record<string, any>} data
+ * @param {any} value
+ */
 function equipmentValue(data, value) {
   if (!rows.value) loadRows();
   const row = rows.value?.find((one) => one.name === data.key);
+  /** @type {[string, string] | null} */
   const typed =
     data.typed !== undefined && value === data.value
       ? [data.typed, data.typed_unit ?? ""]
@@ -35,13 +49,19 @@ function equipmentValue(data, value) {
   return rowValue(row ?? { name: data.key }, value, typed);
 }
 
-/** What one entry of the record says, in words and figures. */
+/**
+ * What one entry of the record says, in words and figures.
+ *
+ * @param {LogLine} line
+ * @param {Step[]} steps
+ */
 export function lineText(line, steps) {
   const data = line.data;
   if (line.kind === "unread")
     return t("line.unread_" + data.why, {
       kind: tFirst(["kind." + data.said, data.said || "–"]),
     });
+  /** @type {Record<string, any>} */
   const values = {
     step: line.step ? stepName(line.step, steps) : "",
     why: whyWords(data.why ?? ""),
@@ -106,6 +126,11 @@ export function lineText(line, steps) {
   return text + lot + why;
 }
 
+/**
+ * @param {string} name
+ * @param {any} value
+ * @param {LogLine} line
+ */
 function valueText(name, value, line) {
   if (value === null || value === undefined) return "–";
   if (name === "at_ms") return clock(value);
@@ -117,7 +142,12 @@ function valueText(name, value, line) {
   return typeof value === "number" ? plain(value) : String(value);
 }
 
-/** A correction as "field: before → after". */
+/**
+ * A correction as "field: before → after".
+ *
+ * @param {Pick<Correction, "set" | "before">} correction
+ * @param {LogLine} line
+ */
 export function setText(correction, line) {
   // How a value was typed is told with the value.
   return Object.entries(correction.set)
