@@ -29,10 +29,13 @@ import { WallScreen } from "./wall.js";
 import { WhoScreen } from "./who.js";
 import { WordsScreen } from "./words.js";
 
+/** @type {Record<string, (rest: string[]) => any>} */
 const SCREENS = {
   now: () => html`<${NowScreen} />`,
   make: ([make, ...rest]) =>
-    html`<${MakeScreen} key=${make} make=${make} rest=${rest} />`,
+    make
+      ? html`<${MakeScreen} key=${make} make=${make} rest=${rest} />`
+      : html`<${NowScreen} />`,
   makes: () => html`<${MakesScreen} />`,
   new: () => html`<${NewMakeScreen} />`,
   live: () => html`<${LiveScreen} />`,
@@ -54,15 +57,20 @@ const SCREENS = {
 };
 
 // Also over the pads and sheets of such a make, which do not name it.
+/** @param {{name: string, id?: string}} props */
 function PracticeBar({ name, id }) {
   const make = view.value?.make;
-  if (name !== "make" || make?.id !== id || !make.practice) return null;
+  if (name !== "make" || !make?.practice || make.id !== id) return null;
   return html`<div class="practice-bar"><${PracticeMark} of=${make} /></div>`;
 }
 
+/**
+ * @param {string} name
+ * @param {string[]} rest
+ */
 function titleOf(name, [id]) {
   const make = view.value?.make;
-  return name === "make" && make?.id === id ? make.name : t("nav." + name);
+  return name === "make" && make && make.id === id ? make.name : t("nav." + name);
 }
 
 function App() {
@@ -86,7 +94,11 @@ function App() {
   </div>`;
 }
 
-/** Paint the screens into an element; they follow the signals from there on. */
+/**
+ * Paint the screens into an element; they follow the signals from there on.
+ *
+ * @param {HTMLElement} root
+ */
 export function startScreens(root) {
   root.replaceChildren(); // the page's own word until here
   render(html`<${App} />`, root);
