@@ -20,6 +20,7 @@ import { Rungs } from "./alarms/rungs.js";
 const TIMER = "timer/"; // how the matter of a timer begins; its id follows
 const SHELVES_S = [900, 3600, 7200, 14400, 28800]; // the last is the core's limit
 
+/** @param {Alarm} alarm */
 function stateWords(alarm) {
   const now = nowMs();
   if (alarm.shelved) {
@@ -41,6 +42,7 @@ function stateWords(alarm) {
   });
 }
 
+/** @param {Alarm} alarm */
 async function unshelve(alarm) {
   await act("entry_struck", {
     make: alarm.make,
@@ -50,6 +52,7 @@ async function unshelve(alarm) {
   lookAgain();
 }
 
+/** @param {Alarm} alarm */
 async function stopTimer(alarm) {
   const ref = alarm.matter.slice(TIMER.length);
   await act(
@@ -60,6 +63,7 @@ async function stopTimer(alarm) {
   lookAgain();
 }
 
+/** @param {{alarm: Alarm, onShelve: () => void}} props */
 function AlarmRow({ alarm, onShelve }) {
   const isOpen = alarm.state !== "returned";
   const mark = alarm.state === "unacknowledged" ? markOf(alarm.priority) : "ok";
@@ -80,6 +84,7 @@ function AlarmRow({ alarm, onShelve }) {
   </div>`;
 }
 
+/** @param {{alarm: Alarm, onBack: () => void}} props */
 function Shelve({ alarm, onBack }) {
   const [seconds, setSeconds] = useState(SHELVES_S[1]);
   const [why, setWhy] = useState("");
@@ -103,6 +108,7 @@ function Shelve({ alarm, onBack }) {
   </${Sheet}>`;
 }
 
+/** @param {{rows: Deadline[]}} props */
 function Deadlines({ rows }) {
   if (!rows.length) return null;
   return html`<h2>${t("alarm.ahead")}</h2><div class="rows">${rows.map(
@@ -114,9 +120,13 @@ function Deadlines({ rows }) {
   )}</div>`;
 }
 
-/** Every alarm with what became of it, and each way in which one can ring. */
+/**
+ * Every alarm with what became of it, and each way in which one can ring.
+ *
+ * @param {{rest: string[]}} props
+ */
 export function AlarmsScreen({ rest }) {
-  const [shelving, setShelving] = useState(null);
+  const [shelving, setShelving] = useState(/** @type {Alarm | null} */ (null));
   useEffect(() => {
     lookAgain();
   }, []);

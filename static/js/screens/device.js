@@ -24,6 +24,7 @@ import { t, tFirst } from "../messages/index.js";
 import { go } from "../router.js";
 import { SignOut } from "./device/sign-out.js";
 
+/** @param {{label: string, value: string, isGood: boolean, word?: string}} props */
 function Fact({ label, value, isGood, word }) {
   return html`<li><span>${label}</span><b>${value}</b>
     <${StateMark} state=${isGood ? "ok" : "check"} word=${word ?? (isGood ? t("state.ok") : t("state.check"))} /></li>`;
@@ -39,7 +40,7 @@ function clockText() {
 
 // At a plain address the server may know a secure one.
 function SecureWay() {
-  const [url, setUrl] = useState(null);
+  const [url, setUrl] = useState(/** @type {string | null} */ (null));
   useEffect(() => {
     get("/health").then(
       (told) => setUrl(told.secure_url ?? null),

@@ -26,6 +26,7 @@ import { nameOf } from "../parts/people-names.js";
 
 const STALE_MS = 45000; // the server says something at least each 15 s
 
+/** @param {{step: StepSummary}} props */
 function StepLine({ step }) {
   const main = step.main;
   return html`<div class="live-step">
@@ -33,10 +34,11 @@ function StepLine({ step }) {
     ${step.timing?.state === "late" ? html`<${StateMark} state="check" word=${t("step.late")} /> ${t("live.late", { by: span(step.timing.by_s) })}` : html`<span>${t("step." + step.status)}</span>`}
     <${TaskWords} task=${step.task} />
     ${step.due_ms ? html`<span class="live-time"><${CountdownWords} dueMs=${step.due_ms} /></span>` : null}
-    ${main?.kind === "target" ? html`<span>${t("quantity." + main.quantity)} ${main.last ? quantity(main.quantity, main.last.value ?? main.last) : "–"} → ${quantity(main.quantity, main.value)}</span>` : null}
+    ${main?.kind === "target" && main.quantity ? html`<span>${t("quantity." + main.quantity)} ${main.last ? quantity(main.quantity, main.last.value ?? main.last) : "–"} → ${quantity(main.quantity, main.value)}</span>` : null}
   </div>`;
 }
 
+/** @param {{make: MakeSummary, nowMs: number, isStale: boolean}} props */
 function LiveCard({ make, nowMs, isStale }) {
   const steps = make.running?.length ? make.running : make.focus ? [make.focus] : [];
   const late = make.day.late_s;
@@ -54,7 +56,11 @@ function LiveCard({ make, nowMs, isStale }) {
   </article>`;
 }
 
-/** When each phone of the room last spoke: a silent one may hold entries. */
+/**
+ * When each phone of the room last spoke: a silent one may hold entries.
+ *
+ * @param {{phones?: {device: string, person: string, name: string, heard_ms: number}[]}} props
+ */
 function Phones({ phones }) {
   if (!phones?.length) return null;
   return html`<h2>${t("live.phones")}</h2><ul class="facts">${phones.map(
@@ -83,8 +89,8 @@ export function LiveScreen() {
   return html`<div class=${isStale ? "sheet is-stale" : "sheet"}><div class="scroll">
     <h1>${t("nav.live")}</h1>
     <p class="live-word"><${StateMark} state=${isStale ? "check" : "ok"} word=${t(isStale ? "live.stale" : isFirst ? "live.first" : "live." + live.value)} /> ${heard}</p>
-    <${BrokenLines} rows=${shown?.broken} nowMs=${shown?.now_ms} onOpen=${(make) => go("make", make)} />
-    <div class="cards">${makes.map((make) => html`<${LiveCard} key=${make.id} make=${make} nowMs=${shown.now_ms} isStale=${isStale} />`)}</div>
+    <${BrokenLines} rows=${shown?.broken} nowMs=${shown?.now_ms} onOpen=${(/** @type {string} */ make) => go("make", make)} />
+    <div class="cards">${makes.map((make) => html`<${LiveCard} key=${make.id} make=${make} nowMs=${shown?.now_ms} isStale=${isStale} />`)}</div>
     <${Phones} phones=${picture.value?.phones} />
     ${makes.length ? null : html`<p class="lead">${t("now.no_makes")}</p>`}
   </div></div>`;

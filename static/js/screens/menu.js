@@ -33,7 +33,11 @@ export function MenuScreen() {
   </div></div>`;
 }
 
-/** The same places at the side of a wide screen. */
+/**
+ * The same places at the side of a wide screen.
+ *
+ * @param {{current: string}} props
+ */
 export function SideNav({ current }) {
   return html`<nav class="side-nav" aria-label=${t("nav.menu")}>
     <div class="side-name">Vatside</div>

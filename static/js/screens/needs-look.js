@@ -20,6 +20,13 @@ import { clockDay } from "../format.js";
 import { has, t } from "../messages/index.js";
 import { lineText } from "./record/line-text.js";
 
+/**
+ * @typedef {{
+ *   n: number, person: string, recv_ms: number, why: any, event: any,
+ * }} PutAside an entry as the server put it aside
+ */
+
+/** @param {any} why */
 function reasonText(why) {
   const list = Array.isArray(why) ? why : why ? [why] : [];
   return list
@@ -29,6 +36,7 @@ function reasonText(why) {
     .join(" ");
 }
 
+/** @param {any} event */
 function eventText(event) {
   const kind = "line." + event?.kind;
   return event?.data && has(kind)
@@ -49,7 +57,7 @@ function Unsaved() {
 }
 
 function OnPhone() {
-  const [rows, setRows] = useState([]);
+  const [rows, setRows] = useState(/** @type {any[]} */ ([]));
   useEffect(() => {
     putAside().then(setRows, () => setRows([]));
   }, [needsLook.value]);
@@ -65,16 +73,18 @@ function OnPhone() {
 
 function OnServer() {
   const { value, problem, again } = useAsked("/needs-look");
-  const [open, setOpen] = useState(null); // {row, as}
+  const [open, setOpen] = useState(
+    /** @type {{row: PutAside, as: string} | null} */ (null),
+  );
   const [refused, setRefused] = useState("");
   if (open) {
-    const settle = (why) =>
+    const settle = (/** @type {string} */ why) =>
       post(`/needs-look/${open.row.n}/settle`, { why, as: open.as }).then(
         () => {
           setOpen(null);
           again();
         },
-        (failure) => setRefused(whyOf(failure)),
+        (/** @type {any} */ failure) => setRefused(whyOf(failure)),
       );
     return html`<${WhyPad} title=${t("look." + open.as)} lead=${eventText(open.row.event)} reasons=${["looked_again", "maker_decides"]}
       doWord=${t("look." + open.as)} onDone=${settle} onBack=${() => setOpen(null)}>
@@ -84,7 +94,7 @@ function OnServer() {
   if (problem) return html`<p class="is-bad">${problem}</p>`;
   if (value?.length === 0) return html`<p>${t("look.none")}</p>`;
   return (value ?? []).map(
-    (row) => html`<div class="alert alert-check" key=${row.n}>
+    (/** @type {PutAside} */ row) => html`<div class="alert alert-check" key=${row.n}>
     <p class="alert-says">${eventText(row.event)}</p>
     <p>${t("look.by", { name: nameOf(row.person), at: clockDay(row.recv_ms, nowMs()) })}</p>
     <p>${reasonText(row.why)}</p>

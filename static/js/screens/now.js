@@ -24,6 +24,10 @@ const HOUR_MS = 3600000;
 // The list is in the order of time; a group is where one stands in it.
 const GROUPS = ["late", "now", "hour", "today", "days"];
 
+/**
+ * @param {Due} due
+ * @param {number} nowMs
+ */
 function groupOf(due, nowMs) {
   if (due.level === "check") return "late";
   if (due.level === "due") return "now";
@@ -33,19 +37,21 @@ function groupOf(due, nowMs) {
     : "days";
 }
 
+/** @param {Due} due */
 function open(due) {
   if (due.tank) return go("store", "tank", due.tank);
   if (due.step) chooseStep(due.make, due.step);
-  if (due.what === "reading")
+  if (due.what === "reading" && due.step && due.quantity)
     return go("make", due.make, "reading", due.step, due.quantity);
   return go("make", due.make);
 }
 
+/** @param {Due} due */
 function dueTitle(due) {
   if (due.what === "timer") return due.label ?? t("due.timer");
   if (due.what === "unload")
-    return tn("due.unload", due.wheels, {
-      n: count(due.wheels),
+    return tn("due.unload", due.wheels ?? 0, {
+      n: count(due.wheels ?? 0),
       tank: due.label,
       size: inside(sizeTitle(due.size)),
     });
@@ -57,6 +63,7 @@ function dueTitle(due) {
   return t("due." + due.what, { step: stepTitle(due) });
 }
 
+/** @param {Due} due */
 function turned(due) {
   return act(
     "wheel_turned",
@@ -65,6 +72,7 @@ function turned(due) {
   );
 }
 
+/** @param {{due: Due, hasTask: boolean}} props */
 function DueTap({ due, hasTask }) {
   if (!mayAs("helper") || due.level === "later") return null;
   if (due.what === "turn")
@@ -73,6 +81,7 @@ function DueTap({ due, hasTask }) {
   return html`<${TaskButton} class="second due-tap" make=${due.make} step=${due.step} task=${due.task} />`;
 }
 
+/** @param {{due: Due, nowMs: number, hasTask: boolean}} props */
 function DueRow({ due, nowMs, hasTask }) {
   const isLater = due.level === "later";
   const side = isLater
@@ -87,10 +96,15 @@ function DueRow({ due, nowMs, hasTask }) {
   </div>`;
 }
 
+/** @param {Due} due */
 const keyOf = (due) =>
   [due.make, due.step, due.what, due.quantity, due.timer, due.load].join();
 
-/** One group of what is due; the far ones only as many as fit, until asked for. */
+/**
+ * One group of what is due; the far ones only as many as fit, until asked for.
+ *
+ * @param {{name: string, rows: Due[], nowMs: number, withTask: Set<Due>}} props
+ */
 function Group({ name, rows, nowMs, withTask }) {
   const [isAll, setAll] = useState(false);
   if (!rows.length) return null;
@@ -103,7 +117,11 @@ function Group({ name, rows, nowMs, withTask }) {
   </div></section>`;
 }
 
-/** The rows that speak for their step: the first one of each. */
+/**
+ * The rows that speak for their step: the first one of each.
+ *
+ * @param {Due[]} rows
+ */
 function firstOfSteps(rows) {
   const seen = new Set();
   return new Set(
@@ -117,6 +135,7 @@ function firstOfSteps(rows) {
   );
 }
 
+/** @param {{make: MakeSummary, nowMs: number}} props */
 function MakeCard({ make, nowMs }) {
   const waiting = make.alerts.filter((one) => !one.acknowledged);
   const worst = waiting[0];
@@ -141,9 +160,10 @@ export function NowScreen() {
   if (!shown)
     return html`<div class="sheet"><div class="scroll"><p class="lead">${t("now.loading")}</p></div></div>`;
   const nowMs = shown.now_ms;
-  const group = (name) => shown.due.filter((due) => groupOf(due, nowMs) === name);
+  const group = (/** @type {string} */ name) =>
+    shown.due.filter((due) => groupOf(due, nowMs) === name);
   const withTask = firstOfSteps(shown.due);
-  const groups = (names) =>
+  const groups = (/** @type {string[]} */ names) =>
     names.map(
       (name) =>
         html`<${Group} key=${name} name=${name} rows=${group(name)} nowMs=${nowMs} withTask=${withTask} />`,
@@ -156,7 +176,7 @@ export function NowScreen() {
     <div class="scroll"><div class="columns">
       <div class="column">
         <h1>${t("now.title")}</h1>
-        <${BrokenLines} rows=${shown.broken} nowMs=${nowMs} onOpen=${(make) => go("make", make)} />
+        <${BrokenLines} rows=${shown.broken} nowMs=${nowMs} onOpen=${(/** @type {string} */ make) => go("make", make)} />
         ${isAnyDue ? groups(GROUPS.slice(0, 2)) : html`<p class="lead"><${StateMark} state="ok" word=${t("now.nothing")} /></p>`}
         <${ClashLines} clashes=${shown.clashes} count=${shown.clash_count} nowMs=${nowMs} />
         ${groups(GROUPS.slice(2))}
@@ -180,11 +200,11 @@ export function NowScreen() {
 
 /** Every make known on this phone, newest first, with its record. */
 export function MakesScreen() {
-  const makes = board.value?.makes ?? [];
+  const { makes, now_ms: nowMs } = board.value ?? { makes: [], now_ms: 0 };
   return html`<div class="sheet"><div class="scroll"><h1>${t("now.past")}</h1>
     <div class="rows">${makes.map(
       (make) => html`<${Row} key=${make.id} title=${`${make.name} · ${make.batch}`}
-      detail=${`${own(make.recipe_title)} · ${clockDay(make.opened_ms, board.value.now_ms)}`}
+      detail=${`${own(make.recipe_title)} · ${clockDay(make.opened_ms, nowMs)}`}
       side=${t("make_state.short_" + make.state)} onTap=${() => go("make", make.id, "record")} />`,
     )}</div>
     ${makes.length ? null : html`<p class="lead">${t("now.no_makes")}</p>`}

@@ -9,21 +9,32 @@ import { faultOf } from "../data/join-faults.js";
 import { has, t } from "../messages/index.js";
 import { swap } from "../router.js";
 
+/**
+ * @param {any} failure
+ * @returns {Record<string, string>}
+ */
 function told(failure) {
   const { field, says, values } = faultOf(failure);
   return { [field]: has(says) ? t(says, values) : whyOf(failure) };
 }
 
-/** Join this phone to the creamery, by the link's code or a typed one. */
+/**
+ * Join this phone to the creamery, by the link's code or a typed one.
+ *
+ * @param {{code?: string}} props
+ */
 export function PairScreen({ code: given }) {
   const [code, setCode] = useState(given ?? "");
   const [device, setDevice] = useState("");
   const [name, setName] = useState("");
-  const [fault, setFault] = useState(null);
+  const [fault, setFault] = useState(
+    /** @type {Record<string, string> | null} */ (null),
+  );
   const [isBusy, setBusy] = useState(false);
   const join = async () => {
     setBusy(true);
     setFault(null);
+    /** @type {{device_name: string, person_name?: string}} */
     const names = { device_name: device.trim() || t("pair.phone") };
     if (name.trim()) names.person_name = name.trim();
     try {

@@ -12,6 +12,12 @@ import { t } from "../messages/index.js";
 import { nowMs } from "../parts/source.js";
 import { LinkForm, Links } from "./people/links.js";
 
+/**
+ * @typedef {{
+ *   id: string, name: string, seen_ms: number, removed_ms: number | null,
+ * }} PairedPhone
+ */
+
 const ROLES = ["helper", "maker", "owner", "viewer"];
 
 function roleOptions() {
@@ -23,6 +29,7 @@ function roleOptions() {
 }
 
 // The owner never sees a PIN, and lets who forgot it choose another.
+/** @param {{person: Person}} props */
 function PinRow({ person }) {
   const [said, setSaid] = useState("");
   const reset = () =>
@@ -34,6 +41,7 @@ function PinRow({ person }) {
   return html`<div class="rows rows-apart"><${Row} title=${t("people.pin")} detail=${html`<span role="status">${said || t("people.pin_detail")}</span>`} onTap=${reset} /></div>`;
 }
 
+/** @param {{person: Person | null, onDone: () => void, onBack: () => void}} props */
 function PersonForm({ person, onDone, onBack }) {
   const [name, setName] = useState(person?.name ?? "");
   const [role, setRole] = useState(person?.role ?? "helper");
@@ -56,13 +64,16 @@ function PersonForm({ person, onDone, onBack }) {
     <h2>${t("people.role")}</h2>
     <${Choices} label=${t("people.role")} options=${roleOptions()} chosen=${role} onChoose=${setRole} />
     ${problem ? html`<p class="is-bad" role="alert">${problem}</p>` : null}
-    ${["maker", "owner"].includes(person?.role) && person.id !== me.value?.person.id ? html`<${PinRow} person=${person} />` : null}
+    ${person && ["maker", "owner"].includes(person.role) && person.id !== me.value?.person.id ? html`<${PinRow} person=${person} />` : null}
     ${person ? html`<div class="rows rows-apart"><${Row} class="is-destructive" title=${t("people.retire")} detail=${t("people.retire_detail")} onTap=${() => send({ active: false })} /></div>` : null}
   </${Sheet}>`;
 }
 
+/** @param {{person: Person, onBack: () => void}} props */
 function Pairing({ person, onBack }) {
-  const [pairing, setPairing] = useState(null);
+  const [pairing, setPairing] = useState(
+    /** @type {{qr_svg: string, code: string, expires_ms: number} | null} */ (null),
+  );
   const [problem, setProblem] = useState("");
   const ask = () =>
     post(`/people/${person.id}/pairing`, {}).then(setPairing, (failure) =>
@@ -82,10 +93,11 @@ function Pairing({ person, onBack }) {
   </${Sheet}>`;
 }
 
+/** @param {{devices: PairedPhone[], again: () => void}} props */
 function Devices({ devices, again }) {
-  const [asked, setAsked] = useState(null);
+  const [asked, setAsked] = useState(/** @type {string | null} */ (null));
   const [problem, setProblem] = useState("");
-  const take = (device) =>
+  const take = (/** @type {PairedPhone} */ device) =>
     remove(`/devices/${device.id}`).then(
       () => {
         setAsked(null);
@@ -114,7 +126,9 @@ function Devices({ devices, again }) {
 export function PeopleScreen() {
   const all = useAsked("/people");
   const devices = useAsked("/devices");
-  const [open, setOpen] = useState(null); // {form|pairing: person|null}
+  const [open, setOpen] = useState(
+    /** @type {{name: string, person?: Person | null} | null} */ (null),
+  );
   const close = () => setOpen(null);
   const done = () => {
     close();
@@ -130,7 +144,9 @@ export function PeopleScreen() {
     <${Certificate} />
     <div class="columns"><div class="column">
       <div class="rows">${(all.value ?? []).map(
-        (person) => html`<div class="row row-still" key=${person.id}>
+        (
+          /** @type {Person} */ person,
+        ) => html`<div class="row row-still" key=${person.id}>
         <span class="row-main"><span class="row-title">${person.name}</span><span class="row-detail">${t("role." + person.role)}${person.active === false ? " · " + t("people.retired") : ""}</span></span>
         <span class="row-buttons">
           <${Tap} class="second" onTap=${() => setOpen({ name: "pairing", person })}>${t("people.pair_short")}</${Tap}>

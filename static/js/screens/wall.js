@@ -17,7 +17,19 @@ import { go } from "../router.js";
 const STALE_MS = 15000; // it asks each 5 s
 const ROWS = 5; // more could not be read from across the room
 
-/** The next deadline of each make, then what else is next, by its instant. */
+/**
+ * @typedef {Partial<Omit<Deadline, "due_ms">> & {id: string, due_ms: number | null}}
+ *   WallRow a deadline, or a make that has none
+ */
+
+/**
+ * The next deadline of each make, then what else is next, by its instant.
+ *
+ * @param {{id: string, name: string, vat: string | null}[]} makes
+ * @param {Deadline[]} deadlines
+ * @param {number} most
+ * @returns {WallRow[]}
+ */
 export function rowsOf(makes, deadlines, most = ROWS) {
   const first = makes.map(
     (make) =>
@@ -37,6 +49,7 @@ export function rowsOf(makes, deadlines, most = ROWS) {
     .slice(0, Math.max(most, first.length));
 }
 
+/** @param {{row: WallRow}} props */
 function DeadlineRow({ row }) {
   const leftS = row.due_ms === null ? null : (row.due_ms - secondMs.value) / 1000;
   const what =
@@ -51,6 +64,7 @@ function DeadlineRow({ row }) {
   </div>`;
 }
 
+/** @param {{alarm: Alarm}} props */
 function WallAlarm({ alarm }) {
   const isOpen = alarm.state === "unacknowledged";
   const words = alarm.acknowledged
@@ -67,6 +81,7 @@ function WallAlarm({ alarm }) {
   </div>`;
 }
 
+/** @param {{isStale: boolean}} props */
 function Word({ isStale }) {
   const heard = wallWordMs.value
     ? t("live.heard", { age: age(secondMs.value - wallWordMs.value) })

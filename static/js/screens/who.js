@@ -8,7 +8,7 @@ import { go } from "../router.js";
 /** Say who taps on this phone from now on. */
 export function WhoScreen() {
   const all = (people.value ?? []).filter((one) => one.active !== false);
-  const choose = async (id) => {
+  const choose = async (/** @type {string} */ id) => {
     await setPerson(id);
     history.back();
   };

@@ -6,11 +6,12 @@ import { UNITS, changeReads, hasLanguage, reads, waiting } from "../parts/source
 import { unitName } from "../format.js";
 import { LANGUAGES, t } from "../messages/index.js";
 
+/** @param {{name: keyof typeof UNITS}} props */
 function Unit({ name }) {
   const chosen = reads.value[name];
   return html`<h3>${t("words." + name)}</h3>
     <div class="units" role="group" aria-label=${t("words." + name)}>${UNITS[name].map(
-      (unit) => html`<${Tap} key=${unit}
+      (/** @type {string} */ unit) => html`<${Tap} key=${unit}
       class=${"tab unit-tab " + (unit === chosen ? "is-chosen" : "")} pressed=${unit === chosen}
       onTap=${() => changeReads({ [name]: unit })}>${unitName(unit)}</${Tap}>`,
     )}</div>`;
@@ -23,7 +24,7 @@ export function WordsScreen() {
     ${hasLanguage.value ? null : html`<p class="is-bad" role="alert">${t("words.missing")}</p>`}
     ${waiting.value ? html`<p role="status">${t("words." + waiting.value)}</p>` : null}
     <div class="columns"><div class="column"><h2>${t("words.language")}</h2>
-      <${Choices} label=${t("words.language")} chosen=${reads.value.language} onChoose=${(language) => changeReads({ language })}
+      <${Choices} label=${t("words.language")} chosen=${reads.value.language} onChoose=${(/** @type {string} */ language) => changeReads({ language })}
         options=${Object.entries(LANGUAGES).map(([key, title]) => ({ key, title: html`<span lang=${key}>${title}</span>` }))} />
     </div><div class="column">${Object.keys(UNITS).map((name) => html`<${Unit} key=${name} name=${name} />`)}</div></div>
   </${Sheet}>`;

@@ -36,7 +36,11 @@ import { go } from "../../router.js";
 
 const MINUTES = [3, 5, 10, 15, 30];
 
-/** One way to ring: armed or not, and why, in words. */
+/**
+ * One way to ring: armed or not, and why, in words.
+ *
+ * @param {{name: string, isOn: boolean, why: string, children?: any}} props
+ */
 function Rung({ name, isOn, why, children }) {
   return html`<li data-rung=${name} data-armed=${isOn ? "yes" : "no"}>
     <div><${StateMark} state=${isOn ? "ok" : "check"} word=${t(isOn ? "rung.armed" : "rung.not_armed")} /> <b>${t("rung." + name)}</b></div>
@@ -70,6 +74,7 @@ function PhoneRung() {
   </${Rung}>`;
 }
 
+/** @param {{walls: Wall[] | null}} props */
 function WallRung({ walls }) {
   const living = (walls ?? []).filter((one) => one.lives);
   const ringing = living.find((one) => one.sound);
@@ -88,6 +93,10 @@ function WallRung({ walls }) {
   </${Rung}>`;
 }
 
+/**
+ * @param {{here: string, server: any}} known
+ * @returns {[boolean, string]} whether it is armed, and why
+ */
 function pushState({ here, server }) {
   const mine = server?.subscriptions.find((one) => one.mine);
   if (!server) return [false, t("rung.unknown")];
@@ -118,7 +127,7 @@ function PushRung() {
     ["not_asked", "no_subscription", "subscribed"].includes(here) &&
     server &&
     !server.why_not;
-  const run = (work) => async () => {
+  const run = (/** @type {() => any} */ work) => async () => {
     setSaid("");
     try {
       await work();
@@ -162,7 +171,7 @@ function CalendarRung() {
 function OwnerRung() {
   const [said, setSaid] = useState("");
   const live = Boolean(push.value.server?.owner_live) && !push.value.server?.why_not;
-  const set = (minutes) =>
+  const set = (/** @type {number} */ minutes) =>
     setEscalation(minutes).then(
       () => setSaid(""),
       (failure) => setSaid(whyOf(failure)),
@@ -186,7 +195,7 @@ function OwnerRung() {
 
 /** Every way in which an alarm can ring, each one armed or not. */
 export function Rungs() {
-  const [walls, setWalls] = useState(null);
+  const [walls, setWalls] = useState(/** @type {Wall[] | null} */ (null));
   useEffect(() => {
     const ask = () => {
       askServer().then(

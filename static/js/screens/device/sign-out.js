@@ -14,6 +14,7 @@ import {
 import { t, tn } from "../../messages/index.js";
 import { swap } from "../../router.js";
 
+/** @param {{count: number, isLeft: boolean, onLeave: () => void}} props */
 function Waiting({ count, isLeft, onLeave }) {
   const save = async () => {
     await exportQueue();
@@ -27,7 +28,11 @@ function Waiting({ count, isLeft, onLeave }) {
     </div>`;
 }
 
-/** Take the person off this phone; what is not sent yet is asked about first. */
+/**
+ * Take the person off this phone; what is not sent yet is asked about first.
+ *
+ * @param {{onBack: () => void}} props
+ */
 export function SignOut({ onBack }) {
   const [isLeft, setLeft] = useState(false);
   const [problem, setProblem] = useState("");

@@ -6,10 +6,12 @@ import { own, t, tFirst, whyWords } from "../../messages/index.js";
 import { Course } from "../curve/course.js";
 import { lineText, setText } from "../record/line-text.js";
 
+/** @param {string} key */
 function roleOf(key) {
   return tFirst(["role." + key, "guest.no_role"]);
 }
 
+/** @param {{line: LogLine, steps: Step[]}} props */
 function Line({ line, steps }) {
   const marks = [
     ...line.corrections.map((one) =>
@@ -36,6 +38,7 @@ function Line({ line, steps }) {
     <td>${roleOf(line.by)}</td></tr>`;
 }
 
+/** @param {{record: LogLine[], steps: Step[]}} props */
 function Record({ record, steps }) {
   const days = [...new Set(record.map((line) => new Date(line.at_ms).toDateString()))];
   return html`<table class="curve-table guest-record"><caption>${t("record.title")}</caption>
@@ -47,7 +50,11 @@ function Record({ record, steps }) {
     })}</table>`;
 }
 
-/** One make for a guest: how it stands, its curve, and the whole record. */
+/**
+ * One make for a guest: how it stands, its curve, and the whole record.
+ *
+ * @param {{view: View, record: LogLine[], curve: Curve}} props
+ */
 export function GuestMake({ view, record, curve }) {
   const { make, steps } = view;
   const isOver = make.state === "closed" || make.state === "abandoned";

@@ -18,7 +18,13 @@ import { GuestMake } from "./guest-make.js";
 
 const AGAIN_MS = 60000;
 
-/** Ask now, and each minute while the page is looked at. */
+/**
+ * Problem now, and each minute while the page is looked at.
+ *
+ * @param {() => Promise<any>} ask
+ * @param {any[]} deps
+ * @returns {{value: any, problem: string}}
+ */
 function useFresh(ask, deps) {
   const [found, setFound] = useState({ value: null, problem: "" });
   useEffect(() => {
@@ -47,6 +53,7 @@ function useFresh(ask, deps) {
   return found;
 }
 
+/** @param {string} id */
 async function askMake(id) {
   const [view, record, curve] = await Promise.all(
     ["view", "record", "curve"].map((part) => get(`/guest/makes/${id}/${part}`)),
@@ -54,10 +61,12 @@ async function askMake(id) {
   return { view, record, curve };
 }
 
+/** @param {{words: string}} props */
 function Problem({ words }) {
   return words ? html`<p class="lead is-bad" role="alert">${words}</p>` : null;
 }
 
+/** @param {{make: MakeSummary, nowMs: number}} props */
 function Card({ make, nowMs }) {
   const late = make.day.late_s;
   const steps = make.running;
@@ -80,12 +89,13 @@ function Makes() {
       value
         ? html`<p>${t("guest.until", { at: clockDay(value.until_ms, value.now_ms) })} ${t("guest.roles")}</p>
       <${BrokenLines} rows=${value.broken} nowMs=${value.now_ms} />
-      <div class="cards">${value.makes.map((make) => html`<${Card} key=${make.id} make=${make} nowMs=${value.now_ms} />`)}</div>`
+      <div class="cards">${value.makes.map((/** @type {MakeSummary} */ make) => html`<${Card} key=${make.id} make=${make} nowMs=${value.now_ms} />`)}</div>`
         : null
     }
   </div></div>`;
 }
 
+/** @param {{id: string}} props */
 function Make({ id }) {
   const { value, problem } = useFresh(() => askMake(id), [id]);
   return html`<div class="sheet">
@@ -94,6 +104,7 @@ function Make({ id }) {
   </div>`;
 }
 
+/** @param {{token: string}} props */
 function Entry({ token }) {
   const [problem, setProblem] = useState("");
   useEffect(() => {
@@ -107,7 +118,11 @@ function Entry({ token }) {
     ${problem ? html`<${Problem} words=${problem} />` : html`<p class="lead">${t("guest.loading")}</p>`}</div></div>`;
 }
 
-/** The page behind a read-only link: its secret first, then makes, then one make. */
+/**
+ * The page behind a read-only link: its secret first, then makes, then one make.
+ *
+ * @param {{rest: string[]}} props
+ */
 export function GuestScreen({ rest: [first, id] }) {
   if (first === "make" && id) return html`<${Make} key=${id} id=${id} />`;
   if (first) return html`<${Entry} token=${first} />`;

@@ -9,11 +9,21 @@ import { board, nowMs, post, remove } from "../../parts/source.js";
 import { clockDay, day } from "../../format.js";
 import { t, tn } from "../../messages/index.js";
 
+/**
+ * @typedef {{
+ *   id: string, name: string, makes: string[], until_ms: number,
+ *   revoked_ms: number | null, opened_ms: number | null,
+ * }} Link
+ */
+
 const DAY_MS = 86400000;
 // A little short of the whole days, since a phone's clock may be ahead.
 const SLACK_MS = 60000;
 const DAYS = [1, 7, 30, 90];
 
+/**
+ * @param {{link: Link & {url: string, qr_svg: string}, onBack: () => void}} props
+ */
 function Made({ link, onBack }) {
   const [isCopied, setCopied] = useState(false);
   const copy = () =>
@@ -29,20 +39,27 @@ function Made({ link, onBack }) {
   </${Sheet}>`;
 }
 
+/** @param {{make: MakeSummary, isChosen: boolean, onTap: () => void}} props */
 function MakeChoice({ make, isChosen, onTap }) {
   return html`<${Tap} class=${"choice " + (isChosen ? "is-chosen" : "")} pressed=${isChosen} onTap=${onTap}>
     <span class="choice-title">${make.name} · ${make.batch}</span>
     <span class="row-detail">${day(make.opened_ms)} · ${t("make_state.short_" + make.state)}</span></${Tap}>`;
 }
 
-/** Whom a link is for, which makes it shows, and for how long. */
+/**
+ * Whom a link is for, which makes it shows, and for how long.
+ *
+ * @param {{onBack: () => void}} props
+ */
 export function LinkForm({ onBack }) {
   const [name, setName] = useState("");
-  const [makes, setMakes] = useState([]);
+  const [makes, setMakes] = useState(/** @type {string[]} */ ([]));
   const [days, setDays] = useState(7);
-  const [made, setMade] = useState(null);
+  const [made, setMade] = useState(
+    /** @type {(Link & {url: string, qr_svg: string}) | null} */ (null),
+  );
   const [problem, setProblem] = useState("");
-  const toggle = (id) =>
+  const toggle = (/** @type {string} */ id) =>
     setMakes(makes.includes(id) ? makes.filter((one) => one !== id) : [...makes, id]);
   const send = () =>
     post("/links", {
@@ -69,18 +86,23 @@ export function LinkForm({ onBack }) {
   </${Sheet}>`;
 }
 
+/** @param {Link} link */
 function stateWords(link) {
   if (link.revoked_ms) return t("links.revoked");
   if (link.until_ms <= nowMs()) return t("links.ended");
   return t("links.until", { at: clockDay(link.until_ms, nowMs()) });
 }
 
-/** Links handed to guests, each to be taken back. */
+/**
+ * Links handed to guests, each to be taken back.
+ *
+ * @param {{onNew: () => void}} props
+ */
 export function Links({ onNew }) {
   const links = useAsked("/links");
-  const [sure, setSure] = useState(null);
+  const [sure, setSure] = useState(/** @type {string | null} */ (null));
   const [problem, setProblem] = useState("");
-  const take = (link) =>
+  const take = (/** @type {Link} */ link) =>
     remove(`/links/${link.id}`).then(
       () => {
         setSure(null);
@@ -88,11 +110,12 @@ export function Links({ onNew }) {
       },
       (failure) => setProblem(whyOf(failure)),
     );
-  const stands = (link) => !link.revoked_ms && link.until_ms > nowMs();
+  const stands = (/** @type {Link} */ link) =>
+    !link.revoked_ms && link.until_ms > nowMs();
   return html`<h2>${t("links.title")}</h2>
     ${problem || links.problem ? html`<p class="is-bad" role="alert">${problem || links.problem}</p>` : null}
     <div class="rows">${(links.value ?? []).map(
-      (link) => html`<div class="row row-still" key=${link.id}>
+      (/** @type {Link} */ link) => html`<div class="row row-still" key=${link.id}>
       <span class="row-main"><span class="row-title">${link.name}</span>
         <span class="row-detail">${tn("links.n_makes", link.makes.length)} · ${stateWords(link)}</span>
         <span class="row-detail">${link.opened_ms ? t("links.opened", { at: clockDay(link.opened_ms, nowMs()) }) : t("links.not_opened")}</span></span>
