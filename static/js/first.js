@@ -11,15 +11,18 @@ import { FIRST as FR_FIRST } from "./messages/fr/first.js";
 
 const LATE_S = 60;
 // A dozen lines each: a language's whole pack would come after the page.
+/** @type {Record<string, Record<string, string>>} */
 const TEXTS = { en: EN_FIRST, es: ES_FIRST, fr: FR_FIRST };
 const language = languageOf();
+/** @type {Record<string, string>} */
 let recipe = {}; // its own texts in this language, once they have come
+/** @type {HTMLElement | null} */
 let sheet = null;
 
 function languageOf() {
   try {
     const shown = localStorage.getItem("language"); // data/reads.js keeps it
-    if (shown in TEXTS) return shown;
+    if (shown && shown in TEXTS) return shown;
   } catch {
     // A browser that keeps nothing.
   }
@@ -29,6 +32,7 @@ function languageOf() {
   );
 }
 
+/** @param {string} key @param {Record<string, string>} values */
 function say(key, values = {}) {
   return TEXTS[language][key].replace(
     /\{(\w+)\}/g,
@@ -36,6 +40,12 @@ function say(key, values = {}) {
   );
 }
 
+/**
+ * @param {Element} parent
+ * @param {string} tag
+ * @param {string} text
+ * @param {string} name
+ */
 function add(parent, tag, text = "", name = "") {
   const made = document.createElement(tag);
   made.textContent = text;
@@ -44,12 +54,14 @@ function add(parent, tag, text = "", name = "") {
   return made;
 }
 
+/** @param {Words} title */
 function own(title) {
   return (
     title[language] ?? recipe[title.en] ?? title.en ?? Object.values(title)[0] ?? ""
   );
 }
 
+/** @param {TimeSpan} day @param {number} nowMs */
 function endText({ expected_end_ms: endMs, late_s: lateS }, nowMs) {
   const end = say(endMs > nowMs ? "first.end" : "first.ended", {
     at: clockDay(endMs, nowMs),
@@ -57,6 +69,7 @@ function endText({ expected_end_ms: endMs, late_s: lateS }, nowMs) {
   return lateS > LATE_S ? say("first.end_late", { end, by: span(lateS) }) : end;
 }
 
+/** @param {Element} parent @param {MakeSummary} make @param {number} nowMs */
 function card(parent, make, nowMs) {
   const made = add(parent, "article", "", "card live-card");
   const head = add(made, "header", "", "card-head");
@@ -79,10 +92,11 @@ function card(parent, make, nowMs) {
   }
 }
 
+/** @param {Picture | null} told */
 function paint(told) {
   const mine = sheet ?? document.querySelector("#app > .opening");
-  if (!mine?.isConnected || !told) return; // the page itself is there already
-  const root = mine.parentElement;
+  const root = mine?.parentElement;
+  if (!mine?.isConnected || !root || !told) return; // the page itself is there already
   root.replaceChildren();
   sheet = add(root, "div", "", "scroll");
   add(sheet, "h1", say("first.title"));
@@ -91,6 +105,7 @@ function paint(told) {
   for (const make of told.makes) card(cards, make, told.now_ms);
 }
 
+/** @returns {Promise<Picture | null>} */
 async function ask() {
   const answer = await fetch("/api/v1/makes?open=true", {
     cache: "no-store",

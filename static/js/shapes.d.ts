@@ -257,13 +257,12 @@ interface Due {
   task: Task | null;
 }
 
-/** An event as it is recorded, sent and filed; `seq` once it is on disk. */
+/** An event as it is recorded, sent and filed. */
 interface Entry {
   id: string;
   make: string | null;
   device: string | null;
   person: string | null;
-  seq?: number;
   tz_min: number;
   boot: string;
   at_ms: number;
@@ -441,10 +440,11 @@ interface Person {
 
 /** What the server tells of the open makes at a glance. */
 interface Picture {
-  makes: MakeSummary[];
   now_ms: number;
-  broken?: Broken[];
-  phones?: any[];
+  next_change_ms: number | null;
+  makes: MakeSummary[];
+  broken: Broken[];
+  phones: { device: string; name: string; person: string; heard_ms: number }[];
 }
 
 /** What the core or the server says against a field; `text` of a sum's. */
@@ -454,6 +454,20 @@ interface Problem {
   limit: any;
   value?: any;
   text?: string;
+}
+
+/** An entry as the server tells it, with what it found of its proof. */
+interface PulledRow {
+  n: number;
+  recv_ms: number;
+  event: Recorded;
+  receipt?: any;
+  proof_state?: string | null;
+}
+
+/** An entry that is on disk and counted. */
+interface Recorded extends Entry {
+  seq: number;
 }
 
 /** How a person reads figures and texts, each set. */
@@ -754,6 +768,14 @@ interface Unsaved {
   event: Entry;
   key: string;
   problems: Problem[];
+}
+
+/** What the server said of an entry sent to it. */
+interface SentVerdict {
+  id: string;
+  st: "stored" | "duplicate" | "needs_look";
+  n: number;
+  why?: any;
 }
 
 /** What the readings of a heat treatment meet. */

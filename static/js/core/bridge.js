@@ -5,8 +5,17 @@ import { scriptAddress } from "../trusted.js";
 
 const BOOT_WAIT_MS = 30000;
 
+/** @typedef {{resolve: (value: any) => void, reject: (problem: CoreError) => void}} Promised */
+/**
+ * A worker that starts or runs, and the calls that wait for its answers.
+ *
+ * @typedef {Promised & {worker: Worker, ready: Promise<string>,
+ *     waiting: Map<number, Promised>}} Running
+ */
+
 /** A call that the core could not answer. */
 export class CoreError extends Error {
+  /** @param {string} type @param {string} text */
   constructor(type, text) {
     super(text);
     this.name = "CoreError";
@@ -14,8 +23,10 @@ export class CoreError extends Error {
   }
 }
 
+/** @type {Running | null} */
 let running = null;
 let count = 0;
+/** @type {Set<() => void>} */
 const lostListeners = new Set();
 
 /**
@@ -27,6 +38,7 @@ export function onLost(listener) {
   lostListeners.add(listener);
 }
 
+/** @param {Running} mine @param {CoreError} problem */
 function stop(mine, problem) {
   if (running !== mine) return;
   running = null;
@@ -36,6 +48,7 @@ function stop(mine, problem) {
   mine.waiting.clear();
 }
 
+/** @param {Running} mine @param {{n: number, text: string, failed?: string}} data */
 function answered(mine, data) {
   const asked = mine.waiting.get(data.n);
   mine.waiting.delete(data.n);
@@ -60,7 +73,7 @@ function answered(mine, data) {
  */
 export function start() {
   if (running) return running.ready;
-  const mine = { waiting: new Map() };
+  const mine = /** @type {Running} */ ({ waiting: new Map() });
   running = mine;
   mine.ready = new Promise((resolve, reject) => {
     mine.resolve = resolve;
@@ -107,7 +120,7 @@ export function takeRest() {
  */
 export function call(module, name, args = [], { desk = false } = {}) {
   start();
-  const mine = running;
+  const mine = /** @type {Running} */ (running);
   count += 1;
   const n = count;
   return new Promise((resolve, reject) => {

@@ -11,16 +11,19 @@ import { loadMicroPython } from "/lib/micropython.mjs";
 // itself, but collecting is quickest when it rarely has to.
 const HEAP_BYTES = 16 * 1024 * 1024;
 
+/** @param {string} path */
 function folderOf(path) {
   return path.slice(0, path.lastIndexOf("/"));
 }
 
+/** @param {string} address @returns {Promise<any>} */
 async function fetched(address) {
   const answer = await fetch(address);
   if (!answer.ok) throw new Error(`${address}: ${answer.status}`);
   return answer.json();
 }
 
+/** @param {any} python @param {Record<string, string>} files */
 function putIn(python, files) {
   for (const [path, text] of Object.entries(files)) {
     const place = `/lib/${path}`;
@@ -54,6 +57,7 @@ booted.then(
 
 // How host.py begins to say that a module is not here (yet).
 const LACKING = '{"error": {"type": "ImportError"';
+/** @type {Promise<void> | null} */
 let rest = null;
 
 async function fetchRest() {
@@ -72,6 +76,7 @@ function theRest() {
   return rest;
 }
 
+/** @param {number} n @param {string} text */
 async function answer(n, text) {
   const { host } = await booted;
   const told = host.call(text);

@@ -19,7 +19,11 @@ export { putAside } from "./db.js";
 export { watch } from "./live.js";
 export { canKeepAwake, keepAwake } from "./wake.js";
 
-/** Show a make, or none; resolves when the core's view is shown. */
+/**
+ * Show a make, or none; resolves when the core's view is shown.
+ *
+ * @param {string | null} id
+ */
 export async function openMake(id) {
   db.setSaved("open", id).catch(() => {});
   await desk.showMake(id);
@@ -34,7 +38,7 @@ export async function refresh() {
 /**
  * Read who this phone is paired to; keeps what is known when offline.
  *
- * @returns {Promise<object>} rejects with ApiError
+ * @returns {Promise<Me | null>} rejects with ApiError
  */
 export async function readMe() {
   const answer = await get("/me");
@@ -47,10 +51,12 @@ export async function readMe() {
   return me.value;
 }
 
+/** @param {string | {id: string}} device @returns {string} */
 function idOf(device) {
   return typeof device === "string" ? device : device.id;
 }
 
+/** @param {Me} mine @param {Person[] | null} all */
 async function learnMe(mine, all) {
   me.value = mine;
   people.value = all ?? people.value;
@@ -69,7 +75,7 @@ async function learnMe(mine, all) {
  *
  * @param {string} code as typed, or from the address that a QR code carries
  * @param {{device_name: string, person_name?: string}} names
- * @returns {Promise<object>} who it is paired to; rejects with ApiError
+ * @returns {Promise<Me | null>} who it is paired to; rejects with ApiError
  */
 export async function pair(code, names) {
   const mine = await askToJoin(code, names);
@@ -83,14 +89,22 @@ export async function pair(code, names) {
   return me.value;
 }
 
-/** Say who taps from now on; entries carry this person. */
+/**
+ * Say who taps from now on; entries carry this person.
+ *
+ * @param {string} id
+ */
 export async function setPerson(id) {
   person.value = id;
   tell({ person: id });
   await db.setSaved("person", id);
 }
 
-/** Send an entry again that the server had put aside. */
+/**
+ * Send an entry again that the server had put aside.
+ *
+ * @param {string} id
+ */
 export async function sendAgain(id) {
   await db.sendAsideAgain(id);
   await countUnsent();

@@ -14,33 +14,56 @@ import { getSaved, oldest, setSaved } from "./db.js";
 import { reads } from "./reads.js";
 import { board, core, me, net, unsent } from "./state.js";
 
+/** @import { Signal } from "@preact/signals" */
+
 const POLL_MS = 5000;
 const LOOK_MS = 15000;
 const SHORTEST_MS = 250;
 const WALL_WORD_MS = 20000;
 const LATE_MS = 15000; // found later than this, the screen must have slept
 const MAKES_DEADLINES = ["timer_started", "step_begun"];
+/** @type {Ring} */
 const SILENT = { ids: [], priority: null, waits_ms: null };
 
-/** {alarms, deadlines, makes?, walls?} as the core or the server answered; null at first. */
+/**
+ * What rings and will, as the core or the server answered; null at first.
+ *
+ * @type {Signal<Alarms | null>}
+ */
 export const alarms = signal(null);
-/** {ids, priority, waits_ms}: what is to be heard now. */
+/**
+ * What is to be heard now.
+ *
+ * @type {Signal<Ring>}
+ */
 export const ring = signal(SILENT);
-/** {alarm id: by how many ms it was found too late}. */
+/**
+ * By alarm, how late it was found [ms].
+ *
+ * @type {Signal<Record<string, number>>}
+ */
 export const foundLate = signal({});
 /** How many deadlines made here the server has not been told yet. */
 export const notOnWall = signal(0);
-/** Instant of the server's last answer to the wall, or null. */
+/**
+ * Instant of the server's last answer to the wall, or null.
+ *
+ * @type {Signal<number | null>}
+ */
 export const wallWordMs = signal(null);
 /** After how many minutes an unanswered alarm is told to the owner. */
 export const escalateMin = signal(10);
 
+/** @type {{soundings: any[], ids: string[]}} */
 let memory = { soundings: [], ids: [] };
 let asksServer = false;
-let waking = null;
+/** @type {number | undefined} */
+let waking;
+/** @type {Promise<void> | null} */
 let running = null;
 let isWanted = false;
 
+/** @returns {Promise<Alarms>} */
 async function fromServer() {
   const answer = await get("/alarms", { waitMs: POLL_MS });
   wallWordMs.value = clock.nowMs();
@@ -48,18 +71,21 @@ async function fromServer() {
   return answer;
 }
 
+/** @param {number} minutes */
 function learnEscalation(minutes) {
   if (minutes === escalateMin.value) return;
   escalateMin.value = minutes;
   setSaved("escalate_min", minutes).catch(() => {});
 }
 
+/** @returns {Promise<Alarms | null>} */
 async function fromCore() {
   if (core.value !== "ready") return null; // half a day's entries ring falsely
   const args = [clock.nowMs(), escalateMin.value * 60];
   return call("alarms", "alarms", args, { desk: true });
 }
 
+/** @returns {Promise<Alarms | null>} */
 async function ask() {
   if (!asksServer) return fromCore();
   try {
@@ -70,8 +96,10 @@ async function ask() {
   }
 }
 
+/** @param {Alarm[]} rows */
 function noteLate(rows) {
   const known = foundLate.value;
+  /** @type {Record<string, number>} */
   const found = {};
   for (const { id, rings_ms: ringsMs, state } of rows) {
     if (state === "returned") continue;
@@ -108,7 +136,11 @@ function wakeLater() {
   waking = setTimeout(lookAgain, Math.max(SHORTEST_MS, Math.min(...waits) + 5));
 }
 
-/** Ask again what rings; while one answer is under way, further wishes are one. */
+/**
+ * Ask again what rings; while one answer is under way, further wishes are one.
+ *
+ * @returns {Promise<unknown>}
+ */
 export async function lookAgain() {
   if (running) {
     isWanted = true;
@@ -132,12 +164,20 @@ async function countNotOnWall() {
   notOnWall.value = events.filter((one) => MAKES_DEADLINES.includes(one.kind)).length;
 }
 
-/** Let the server know that a wall lives here, and whether it can ring. */
+/**
+ * Let the server know that a wall lives here, and whether it can ring.
+ *
+ * @param {boolean} sound
+ */
 export function tellOfWall(sound) {
   post("/alarms/wall", { sound }).catch(() => {}); // said again in a while
 }
 
-/** Show the wall: ask the server rather than this device's own core. */
+/**
+ * Show the wall: ask the server rather than this device's own core.
+ *
+ * @param {() => boolean} hasSound
+ */
 export function beWall(hasSound) {
   asksServer = true;
   lookAgain();
@@ -155,14 +195,23 @@ export async function askServer() {
   return answer;
 }
 
-/** Set after how many minutes the owner is told; for the owner. */
+/**
+ * Set after how many minutes the owner is told; for the owner.
+ *
+ * @param {number} minutes
+ */
 export async function setEscalation(minutes) {
   await post("/alarms/settings", { escalate_min: minutes });
   learnEscalation(minutes);
   lookAgain();
 }
 
-/** Open a make's deadlines, or one step's, in the phone's own calendar. */
+/**
+ * Open a make's deadlines, or one step's, in the phone's own calendar.
+ *
+ * @param {string} make
+ * @param {string | null} step
+ */
 export function openCalendar(make, step = null) {
   const link = document.createElement("a");
   const wanted = new URLSearchParams({
@@ -185,7 +234,7 @@ export async function beginAlarms() {
     if (board.value && core.value === "ready") lookAgain();
   });
   effect(() => {
-    if (unsent.value >= 0 && net.value) countNotOnWall();
+    if (unsent.value !== null && net.value) countNotOnWall();
   });
   for (const name of ["visibilitychange", "pageshow", "focus", "online"]) {
     addEventListener(name, () => lookAgain(), true);

@@ -3,6 +3,8 @@
 
 import { clock } from "./clock.js";
 
+/** @typedef {{signal?: AbortSignal, waitMs?: number, pack?: boolean}} Options */
+
 const BASE = "/api/v1";
 const WAIT_MS = 20000;
 const PACK_OVER_BYTES = 8192;
@@ -11,6 +13,12 @@ let packing = "CompressionStream" in globalThis;
 
 /** What the server refused, or that it could not be reached (status 0). */
 export class ApiError extends Error {
+  /**
+   * @param {number} status
+   * @param {{key?: string, text?: string, field?: string | null, limit?: any,
+   *     body?: any} | null | undefined} error
+   * @param {number | null} retryAfterS
+   */
   constructor(status, error, retryAfterS = null) {
     super(error?.text ?? error?.key ?? `status ${status}`);
     this.name = "ApiError";
@@ -23,12 +31,20 @@ export class ApiError extends Error {
   }
 }
 
+/** @param {string} text */
 async function pack(text) {
   const stream = new Blob([text]).stream().pipeThrough(new CompressionStream("gzip"));
   return new Response(stream).arrayBuffer();
 }
 
+/**
+ * @param {string} method
+ * @param {string} path
+ * @param {any} body
+ * @param {Options} options
+ */
 async function send(method, path, body, options) {
+  /** @type {Record<string, string>} */
   const headers = { Accept: "application/json" };
   let content;
   if (method !== "GET") {
@@ -49,12 +65,13 @@ async function send(method, path, body, options) {
       credentials: "same-origin",
       signal: options.signal ?? AbortSignal.timeout(options.waitMs ?? WAIT_MS),
     });
-  } catch (problem) {
+  } catch (/** @type {any} */ problem) {
     const key = problem.name === "TimeoutError" ? "no_answer" : "unreachable";
     throw new ApiError(0, { key, text: problem.message });
   }
 }
 
+/** @param {Response} answer @returns {Promise<any>} */
 async function json(answer) {
   try {
     return await answer.json();
@@ -64,11 +81,19 @@ async function json(answer) {
   }
 }
 
+/** @param {number} beganMs @param {any} value */
 function learn(beganMs, value) {
   const told = value?.server ?? value;
   if (typeof told?.now === "number") clock.learn(beganMs, told.now, told.rate ?? 1);
 }
 
+/**
+ * @param {string} method
+ * @param {string} path
+ * @param {any} [body]
+ * @param {Options} [options]
+ * @returns {Promise<any>}
+ */
 async function ask(method, path, body, options = {}) {
   const beganMs = clock.begin();
   const answer = await send(method, path, body, options);
@@ -87,22 +112,46 @@ async function ask(method, path, body, options = {}) {
   throw new ApiError(status, { ...value?.error, body: value }, retryAfterS);
 }
 
-/** Read; rejects with ApiError. */
+/**
+ * Read; rejects with ApiError.
+ *
+ * @param {string} path
+ * @param {Options} [options]
+ * @returns {Promise<any>}
+ */
 export function get(path, options) {
   return ask("GET", path, null, options);
 }
 
-/** Ask for a change; rejects with ApiError. */
+/**
+ * Ask for a change; rejects with ApiError.
+ *
+ * @param {string} path
+ * @param {any} [body]
+ * @param {Options} [options]
+ * @returns {Promise<any>}
+ */
 export function post(path, body, options) {
   return ask("POST", path, body, options);
 }
 
-/** Ask for a change of some fields; rejects with ApiError. */
+/**
+ * Ask for a change of some fields; rejects with ApiError.
+ *
+ * @param {string} path
+ * @param {any} [body]
+ * @returns {Promise<any>}
+ */
 export function patch(path, body) {
   return ask("PATCH", path, body);
 }
 
-/** Remove something; rejects with ApiError. */
+/**
+ * Remove something; rejects with ApiError.
+ *
+ * @param {string} path
+ * @returns {Promise<any>}
+ */
 export function remove(path) {
   return ask("DELETE", path);
 }

@@ -23,6 +23,7 @@ export class Clock {
   constructor(wall = () => Date.now(), mono = () => performance.now()) {
     this.wall = wall;
     this.mono = mono;
+    /** @type {{monoMs: number, serverMs: number, qMs: number}[]} */
     this.samples = [];
     this.rate = 1;
     this.sleptMs = 0;
@@ -30,6 +31,7 @@ export class Clock {
     this.hidden = false;
     this.doubt = false;
     this.parted = wall() - mono();
+    /** @type {{monoMs: number, serverMs: number, qMs: number | null}} */
     this.anchor = { monoMs: this.steadyMs(), serverMs: wall(), qMs: null };
   }
 
@@ -59,7 +61,7 @@ export class Clock {
   /**
    * Start from what an earlier page learned.
    *
-   * @param {{server_ms, wall_ms, rate, q_ms}|null} saved as `save` gave it
+   * @param {{server_ms: number, wall_ms: number, rate: number, q_ms: number} | null} saved as `save` gave it
    */
   restore(saved) {
     if (!saved || this.samples.length) return;
@@ -113,6 +115,7 @@ export class Clock {
     this.doubt = false;
   }
 
+  /** @param {number} steadyMs */
   at(steadyMs) {
     return this.anchor.serverMs + (steadyMs - this.anchor.monoMs) * this.rate;
   }
@@ -167,7 +170,11 @@ export function nowMs() {
   return clock.nowMs();
 }
 
-/** What a person waits while the server's clock moves so far [ms]; less in practice. */
+/**
+ * What a person waits while the server's clock moves so far [ms]; less in practice.
+ *
+ * @param {number} shownMs
+ */
 export function waitedMs(shownMs) {
   return shownMs / clock.rate;
 }

@@ -19,6 +19,30 @@ import { openDB } from "idb";
 
 import { storage } from "./state.js";
 
+/** @typedef {{id: string, seq: number, event: Recorded}} Queued */
+/** @typedef {Queued & {n: number, acked_ms: number, pulled: boolean}} Sent */
+/** @typedef {Queued & {n: number, why: any, at_ms: number}} Aside */
+/**
+ * @typedef {{id: string, make: string | null, n: number, recvMs: number, event: Recorded,
+ *     receipt?: any, proofState?: string | null, epoch: string}} Pulled
+ */
+/**
+ * @typedef {{
+ *   queue: {key: string, value: Queued, indexes: {seq: number}},
+ *   sent: {key: string, value: Sent},
+ *   needs_look: {key: string, value: Aside},
+ *   log: {key: string, value: Pulled, indexes: {make: string}},
+ *   meta: {key: string, value: any},
+ *   saved: {key: string, value: any},
+ * }} Stores
+ */
+/** @typedef {keyof Stores} Store */
+/** @typedef {import("idb").IDBPDatabase<Stores>} Opened */
+/**
+ * @template {"readonly" | "readwrite"} M
+ * @typedef {import("idb").IDBPTransaction<Stores, Store[], M>} Tx
+ */
+
 const NAME = "vatside";
 const VERSION = 1;
 const TRIES = 3;
@@ -36,6 +60,7 @@ const DEAD = [
 
 /** Says with a message key why the phone could not keep something. */
 export class StorageError extends Error {
+  /** @param {string} key @param {any} [cause] */
   constructor(key, cause) {
     super(`${key}: ${cause?.name ?? ""} ${cause?.message ?? ""}`.trim());
     this.name = "StorageError";
@@ -43,6 +68,7 @@ export class StorageError extends Error {
   }
 }
 
+/** @param {Opened} db */
 function upgrade(db) {
   // Only ever add: an old page must still be able to send what it holds.
   if (!db.objectStoreNames.contains("queue")) {
@@ -55,8 +81,10 @@ function upgrade(db) {
   }
 }
 
+/** @type {Promise<Opened> | null} */
 let opening = null;
 
+/** @param {string | null} key */
 function problem(key) {
   if (storage.value.problem !== key) {
     storage.value = { ...storage.value, problem: key };
@@ -69,8 +97,11 @@ function drop() {
   old?.then((db) => db.close()).catch(() => {});
 }
 
+/** @template T @param {Promise<T>} promise @param {number} ms @returns {Promise<T>} */
 function within(promise, ms) {
+  /** @type {number | undefined} */
   let timer;
+  /** @type {Promise<never>} */
   const late = new Promise((_, reject) => {
     timer = setTimeout(() => reject(new DOMException("", "TimeoutError")), ms);
   });
@@ -87,6 +118,15 @@ function open() {
   return opening;
 }
 
+/**
+ * @template T
+ * @template {"readonly" | "readwrite"} M
+ * @param {M} mode
+ * @param {Store[]} stores
+ * @param {IDBTransactionDurability} durability
+ * @param {(tx: Tx<M>) => T | Promise<T>} work
+ * @returns {Promise<T>}
+ */
 async function attempt(mode, stores, durability, work) {
   const db = await open();
   const tx = db.transaction(stores, mode, { durability });
@@ -105,6 +145,15 @@ async function attempt(mode, stores, durability, work) {
   }
 }
 
+/**
+ * @template T
+ * @template {"readonly" | "readwrite"} M
+ * @param {M} mode
+ * @param {Store[]} stores
+ * @param {(tx: Tx<M>) => T | Promise<T>} work
+ * @param {IDBTransactionDurability} [durability]
+ * @returns {Promise<T>}
+ */
 async function run(mode, stores, work, durability = "strict") {
   let freed = false;
   for (let tries = 1; ; tries += 1) {
@@ -113,7 +162,7 @@ async function run(mode, stores, work, durability = "strict") {
       // A disk that can be read may still refuse to be written.
       if (mode === "readwrite") problem(null);
       return value;
-    } catch (failure) {
+    } catch (/** @type {any} */ failure) {
       if (failure.name === "QuotaExceededError" && !freed) {
         freed = true;
         if (await freeRoom()) continue;
@@ -131,7 +180,17 @@ async function run(mode, stores, work, durability = "strict") {
   }
 }
 
+/**
+ * @template T
+ * @param {Store[]} stores
+ * @param {(tx: Tx<"readonly">) => T | Promise<T>} work
+ */
 const read = (stores, work) => run("readonly", stores, work, "default");
+/**
+ * @template T
+ * @param {Store[]} stores
+ * @param {(tx: Tx<"readwrite">) => T | Promise<T>} work
+ */
 const write = (stores, work) => run("readwrite", stores, work);
 
 // Only the cache of finished makes may go; what the phone alone holds stays.
@@ -140,8 +199,10 @@ async function freeRoom() {
     const board = await attempt("readonly", ["saved"], "default", (tx) =>
       tx.objectStore("saved").get("board"),
     );
-    const over = (board?.makes ?? []).filter((make) => isOver(make.state));
-    const ids = over.map((make) => make.id);
+    /** @type {MakeSummary[]} */
+    const makes = board?.makes ?? [];
+    const ids = makes.filter((make) => isOver(make.state)).map((make) => make.id);
+    /** @param {Tx<"readwrite">} tx */
     const work = (tx) => forgetMakes(tx, ids);
     return (await attempt("readwrite", ["saved", "log"], "strict", work)) > 0;
   } catch {
@@ -149,10 +210,12 @@ async function freeRoom() {
   }
 }
 
+/** @param {string} state */
 function isOver(state) {
   return state === "closed" || state === "abandoned";
 }
 
+/** @param {Tx<"readwrite">} tx @param {string[]} makes */
 async function forgetMakes(tx, makes) {
   const log = tx.objectStore("log");
   let forgotten = 0;
@@ -165,12 +228,22 @@ async function forgetMakes(tx, makes) {
   return forgotten;
 }
 
-/** Return a value of `meta`, or undefined. */
+/**
+ * Return a value of `meta`, or undefined.
+ *
+ * @param {string} key
+ * @returns {Promise<any>}
+ */
 export function getMeta(key) {
   return read(["meta"], (tx) => tx.objectStore("meta").get(key));
 }
 
-/** Keep a value in `meta`. */
+/**
+ * Keep a value in `meta`.
+ *
+ * @param {string} key
+ * @param {any} value
+ */
 export function setMeta(key, value) {
   return write(["meta"], (tx) => tx.objectStore("meta").put(value, key));
 }
@@ -191,7 +264,7 @@ export function getSaved(keys) {
  * these keys, and the view of the make that was open.
  *
  * @param {string[]} keys
- * @returns {Promise<{clock, saved: any[], open: string | undefined, view}>}
+ * @returns {Promise<{clock?: any, saved: any[], open?: string, view?: View}>}
  */
 export function getFirst(keys) {
   return read(["meta", "saved"], async (tx) => {
@@ -206,7 +279,12 @@ export function getFirst(keys) {
   });
 }
 
-/** Keep a painting; it can be had again, so a lost one does no harm. */
+/**
+ * Keep a painting; it can be had again, so a lost one does no harm.
+ *
+ * @param {string} key
+ * @param {any} value
+ */
 export function setSaved(key, value) {
   return run(
     "readwrite",
@@ -253,8 +331,8 @@ export function adoptDevice(device, upto) {
 /**
  * Keep an entry for sending, and count it in the same transaction.
  *
- * @param {object} event an envelope without `seq`
- * @returns {Promise<object>} the entry with its `seq`, on disk
+ * @param {Entry} event an envelope without `seq`
+ * @returns {Promise<Recorded>} the entry with its `seq`, on disk
  */
 export function enqueue(event) {
   return write(["queue", "meta"], async (tx) => {
@@ -274,7 +352,12 @@ export function enqueue(event) {
   });
 }
 
-/** Return the oldest unsent entries, at most `limit`. */
+/**
+ * Return the oldest unsent entries, at most `limit`.
+ *
+ * @param {number} limit
+ * @returns {Promise<Recorded[]>}
+ */
 export async function oldest(limit) {
   const rows = await read(["queue"], (tx) =>
     tx.objectStore("queue").index("seq").getAll(null, limit),
@@ -282,7 +365,11 @@ export async function oldest(limit) {
   return rows.map((row) => row.event);
 }
 
-/** Return {count, oldestMs, aside} of what the server has not accepted. */
+/**
+ * Return {count, oldestMs, aside} of what the server has not accepted.
+ *
+ * @returns {Promise<{count: number, oldestMs: number | null, aside: number}>}
+ */
 export function pending() {
   return read(["queue", "needs_look"], async (tx) => {
     const queue = tx.objectStore("queue");
@@ -298,7 +385,7 @@ export function pending() {
 /**
  * Move entries by the server's verdicts; one without a verdict stays queued.
  *
- * @param {{id, st, n, why}[]} results
+ * @param {SentVerdict[]} results
  * @param {number} nowMs
  */
 export function settle(results, nowMs) {
@@ -321,12 +408,20 @@ export function settle(results, nowMs) {
   });
 }
 
-/** Return what was put aside: [{id, event, why, n, at_ms}]. */
+/**
+ * Return what was put aside: [{id, event, why, n, at_ms}].
+ *
+ * @returns {Promise<Aside[]>}
+ */
 export function putAside() {
   return read(["needs_look"], (tx) => tx.objectStore("needs_look").getAll());
 }
 
-/** Return every entry that the server has not accepted, put aside or queued. */
+/**
+ * Return every entry that the server has not accepted, put aside or queued.
+ *
+ * @returns {Promise<Recorded[]>}
+ */
 export async function unaccepted() {
   const rows = await read(["queue", "needs_look"], async (tx) => [
     ...(await tx.objectStore("queue").index("seq").getAll()),
@@ -335,6 +430,11 @@ export async function unaccepted() {
   return rows.map((row) => row.event);
 }
 
+/**
+ * @param {Tx<"readwrite">} tx
+ * @param {"sent" | "needs_look"} from
+ * @param {(row: Queued) => boolean} wanted
+ */
 async function moveBack(tx, from, wanted) {
   let moved = 0;
   for (const row of await tx.objectStore(from).getAll()) {
@@ -359,7 +459,11 @@ export function offerAgain(lacks) {
   );
 }
 
-/** Queue one entry again that was put aside, after a person asked for it. */
+/**
+ * Queue one entry again that was put aside, after a person asked for it.
+ *
+ * @param {string} id
+ */
 export function sendAsideAgain(id) {
   return write(["queue", "needs_look"], (tx) =>
     moveBack(tx, "needs_look", (row) => row.id === id),
@@ -391,7 +495,7 @@ export function beginEpoch(epoch) {
  * To be asked once the log was read whole; own entries that wait are not among them.
  *
  * @param {number} limit
- * @returns {Promise<{event, receipt, proof_state}[]>}
+ * @returns {Promise<{event: Recorded, receipt: any, proof_state: string | null}[]>}
  */
 export function lost(limit) {
   return read(["log", "queue", "meta"], async (tx) => {
@@ -400,6 +504,7 @@ export function lost(limit) {
     const epoch = await meta.get("epoch");
     const queue = tx.objectStore("queue");
     const rows = await tx.objectStore("log").getAll();
+    /** @type {{event: Recorded, receipt: any, proof_state: string | null}[]} */
     const found = [];
     for (const row of rows) {
       if (row.epoch === epoch || found.length >= limit) continue;
@@ -419,7 +524,7 @@ export function compared() {
 /**
  * Keep what became of entries given back: taken, or put aside with a reason.
  *
- * @param {{id, st, n, why}[]} results
+ * @param {SentVerdict[]} results
  * @param {number} nowMs
  */
 export function settleLost(results, nowMs) {
@@ -443,7 +548,11 @@ export function settleLost(results, nowMs) {
   });
 }
 
-/** Return {epoch, cursor}: where the next pull begins. */
+/**
+ * Return {epoch, cursor}: where the next pull begins.
+ *
+ * @returns {Promise<{epoch: string | null, cursor: number}>}
+ */
 export function place() {
   return read(["meta"], async (tx) => ({
     epoch: (await tx.objectStore("meta").get("epoch")) ?? null,
@@ -454,7 +563,7 @@ export function place() {
 /**
  * Keep what the server told, and only then where to go on.
  *
- * @param {{n, recv_ms, event}[]} rows
+ * @param {PulledRow[]} rows
  * @param {string} epoch the log they belong to
  * @param {number} next
  * @returns {Promise<boolean>} false when the epoch changed meanwhile
@@ -478,7 +587,13 @@ export function storePulled(rows, epoch, next) {
   });
 }
 
-/** An entry as the core files it: with what the server found of its proof. */
+/**
+ * An entry as the core files it: with what the server found of its proof.
+ *
+ * @param {Recorded} event
+ * @param {string | null | undefined} proofState
+ * @returns {Recorded}
+ */
 export function filed(event, proofState) {
   return proofState ? { ...event, proof_state: proofState } : event;
 }
@@ -487,8 +602,11 @@ export function filed(event, proofState) {
  * Return every entry the phone knows of and the server did not put aside.
  *
  * In order of happening, because the core is quickest when told in order.
+ *
+ * @returns {Promise<Recorded[]>}
  */
 export async function everything() {
+  /** @type {{id: string, event: Recorded, proofState?: string | null}[]} */
   const rows = await read(["log", "sent", "queue"], async (tx) => [
     ...(await tx.objectStore("sent").getAll()),
     ...(await tx.objectStore("queue").getAll()),
@@ -505,11 +623,11 @@ export async function everything() {
  * Forget what nobody needs on a phone any more.
  *
  * @param {number} nowMs
- * @param {{id, state, last_word_ms}[]} makes as the board lists them
+ * @param {MakeSummary[]} makes as the board lists them
  */
 export function prune(nowMs, makes) {
   const old = makes.filter(
-    (make) => isOver(make.state) && make.last_word_ms < nowMs - KEEP_CLOSED_MS,
+    (make) => isOver(make.state) && (make.last_word_ms ?? 0) < nowMs - KEEP_CLOSED_MS,
   );
   return write(["log", "sent", "saved"], async (tx) => {
     const sent = tx.objectStore("sent");

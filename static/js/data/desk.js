@@ -15,9 +15,11 @@ const SAVE_AFTER_MS = 400;
 const LONGEST_SLEEP_MS = 60000;
 const SHORTEST_SLEEP_MS = 250;
 
+/** @type {Promise<void> | null} */
 let filled = null;
 let failures = 0;
-let waking = null;
+/** @type {number | undefined} */
+let waking;
 const saving = new Map();
 
 async function fill() {
@@ -34,7 +36,7 @@ async function fill() {
     core.value = "ready";
     coreProblem.value = null;
     failures = 0;
-  } catch (problem) {
+  } catch (/** @type {any} */ problem) {
     core.value = "failed";
     coreProblem.value = String(problem.message ?? problem);
     throw problem;
@@ -55,7 +57,12 @@ function whenFilled() {
   return mine;
 }
 
-/** Give entries to the core; resolves with {changed, problems}. */
+/**
+ * Give entries to the core; resolves with {changed, problems}.
+ *
+ * @param {Recorded[]} events
+ * @returns {Promise<{changed: string[], problems: {id: string | null, why: any}[]}>}
+ */
 export function take(events) {
   return call("desk", "take", [events], { desk: true });
 }
@@ -63,9 +70,9 @@ export function take(events) {
 /**
  * Let the core check an entry, take it and answer with the open make's view.
  *
- * @param {object} event
+ * @param {Recorded} event
  * @param {string[]} roles
- * @returns {Promise<{problems: object[], view: object | null}>} view is null
+ * @returns {Promise<{problems: Problem[], view: View | null}>} view is null
  *     while the core is still being filled
  */
 export async function tap(event, roles) {
@@ -82,6 +89,7 @@ function saveNow() {
   saving.clear();
 }
 
+/** @param {string} key @param {any} value */
 function saveSoon(key, value) {
   if (!saving.size) setTimeout(saveNow, SAVE_AFTER_MS);
   saving.set(key, value);
@@ -101,8 +109,11 @@ function wakeAtNextChange() {
 }
 
 // While one answer is worked out, further wishes for the same are one wish.
+/** @param {() => Promise<void>} work */
 function merged(work) {
+  /** @type {Promise<void> | null} */
   let running = null;
+  /** @type {Promise<void> | null} */
   let again = null;
   return () => {
     if (!running) {
@@ -125,6 +136,7 @@ function merged(work) {
 }
 
 // A phone keeps finished makes for a month; the server keeps them all.
+/** @param {string} id */
 async function viewFromServer(id) {
   const answer = await get(`/makes/${id}/view`).catch(() => null);
   if (answer && openMakeId.value === id) view.value = answer;
@@ -144,7 +156,11 @@ export const refreshView = merged(async () => {
   showView(answer);
 });
 
-/** Paint a view of the open make that the core has just answered. */
+/**
+ * Paint a view of the open make that the core has just answered.
+ *
+ * @param {View} answer
+ */
 export function showView(answer) {
   const id = answer.make.id;
   if (openMakeId.value !== id) return;
@@ -169,7 +185,11 @@ export async function refresh() {
   wakeAtNextChange();
 }
 
-/** Show a make: last time's view at once, then the core's. */
+/**
+ * Show a make: last time's view at once, then the core's.
+ *
+ * @param {string | null} id
+ */
 export async function showMake(id) {
   openMakeId.value = id;
   if (view.value?.make.id !== id) view.value = null;

@@ -9,7 +9,7 @@ import { uuid4 } from "./uuid.js";
  *
  * @param {string} code as typed, or from the address that a QR code carries
  * @param {{device_name: string, person_name?: string}} names
- * @returns {Promise<{person: object, device: string}>} rejects with ApiError
+ * @returns {Promise<Me>} rejects with ApiError
  */
 export async function askToJoin(code, names) {
   const device = await deviceId(uuid4);
@@ -17,7 +17,12 @@ export async function askToJoin(code, names) {
   return { person, device };
 }
 
-/** Keep who this phone belongs to, for the app's next opening. */
+/**
+ * Keep who this phone belongs to, for the app's next opening.
+ *
+ * @param {Me} mine
+ * @param {string} language
+ */
 export async function keepJoined(mine, language) {
   await setSaved("me", mine);
   await setSaved("person", mine.person.id);

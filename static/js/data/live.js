@@ -16,6 +16,8 @@ import { board, lastWordMs, live, net } from "./state.js";
 import { reader } from "./stream.js";
 import { absorb, kick } from "./sync.js";
 
+/** @import { Signal } from "@preact/signals" */
+
 const POLL_MS = 5000;
 const SILENT_MS = 40000; // the server says something every 15 s
 const GATHER_MS = 80;
@@ -23,22 +25,31 @@ const LOOK_MS = 60000; // phones of the room speak once a minute
 const CATCH_UP_MS = 30000;
 const CATCH_UP_LOOK_MS = 200;
 
-/** What the server last told at a glance: {makes, now_ms, phones}, or null. */
+/**
+ * What the server last told at a glance, or null.
+ *
+ * @type {Signal<Picture | null>}
+ */
 export const picture = signal(null);
 
 let watchers = 0;
+/** @type {AbortController | null} */
 let ending = null;
 let failures = 0;
-let retrying = null;
-let polling = null;
-let looking = null;
+/** @type {number | undefined} */
+let retrying;
+/** @type {number | undefined} */
+let polling;
+/** @type {number | undefined} */
+let looking;
+/** @type {Promise<void> | null} */
 let early = null;
 
 /**
  * Tell whether this phone's own board lacks what the server's picture has.
  *
- * @param {object|null} told the picture
- * @param {object|null} own the board as the core on this phone folds it
+ * @param {Picture | null} told the picture
+ * @param {Board | null} own the board as the core on this phone folds it
  */
 export function isBehind(told, own) {
   return (told?.makes ?? []).some((make) => {
@@ -74,6 +85,7 @@ export function lookFirst(mostMs) {
 }
 
 // The stream is not packed: what is far behind comes by the exchange first.
+/** @param {AbortSignal} signal_ */
 async function catchUp(signal_) {
   await (early ?? look().catch(() => {}));
   early = null;
@@ -91,7 +103,7 @@ async function catchUp(signal_) {
 
 function stopPolling() {
   clearInterval(polling);
-  polling = null;
+  polling = undefined;
 }
 
 function poll() {
@@ -99,29 +111,35 @@ function poll() {
   polling ??= setInterval(() => kick("poll"), POLL_MS);
 }
 
+/** @param {string} epoch */
 function gatherer(epoch) {
+  /** @type {PulledRow[]} */
   let rows = [];
+  /** @type {number | null} */
   let timer = null;
+  /** @type {Promise<unknown>} */
   let last = Promise.resolve();
   const flush = () => {
     timer = null;
     const told = rows;
     rows = [];
     last = last
-      .then(() => absorb(told, epoch, told.at(-1).n))
+      .then(() => absorb(told, epoch, told[told.length - 1].n))
       .catch(() => kick("asked"));
   };
-  return (row) => {
+  return (/** @type {PulledRow} */ row) => {
     rows.push(row);
     timer ??= setTimeout(flush, GATHER_MS);
   };
 }
 
+/** @param {AbortSignal} signal @param {() => void} alive */
 async function listen(signal, alive) {
   const { epoch, cursor } = await place();
   const body = await stream(`/live?after=${cursor}`, signal);
+  if (!body) throw new Error("a stream without a body");
   const split = reader();
-  const gather = gatherer(epoch);
+  const gather = gatherer(epoch ?? ""); // a head without it ends the reading
   const words = body.pipeThrough(new TextDecoderStream()).getReader();
   for (;;) {
     const { value, done } = await words.read();
@@ -156,7 +174,7 @@ async function connect() {
       clearTimeout(silence);
       silence = setTimeout(() => mine.abort(), SILENT_MS);
     });
-  } catch (failure) {
+  } catch (/** @type {any} */ failure) {
     failures += 1;
     retryAfterS = failure.retryAfterS ?? null;
   }
@@ -175,7 +193,7 @@ function disconnect() {
   mine?.abort();
   clearTimeout(retrying);
   clearInterval(looking);
-  looking = null;
+  looking = undefined;
   stopPolling();
 }
 

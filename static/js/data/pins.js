@@ -11,12 +11,19 @@ import { me } from "./state.js";
 
 const SIGNS = ["maker", "owner"];
 
-/** {pins: [{key, person, …}], granted: [{person, until_ms}]}, or null until known. */
+/** @import { Signal } from "@preact/signals" */
+/** @typedef {{wrong: number, fromMs: number, untilMs: number}} Tries */
+
+/**
+ * Everyone's wrapped key and who may set a PIN here, or null until known.
+ *
+ * @type {Signal<{pins: any[], granted: {person: string, until_ms: number}[]} | null>}
+ */
 export const pins = signal(null);
 
 /** Ask the server who has a PIN; rejects with ApiError. */
 export async function freshenPins() {
-  if (!SIGNS.includes(me.value?.person.role)) return;
+  if (!SIGNS.includes(me.value?.person.role ?? "")) return;
   const told = await get("/pins");
   const before = JSON.stringify(pins.value);
   const now = { pins: told.pins, granted: told.granted };
@@ -31,12 +38,22 @@ export async function restorePins() {
   pins.value ??= kept ?? { pins: [], granted: [] };
 }
 
-/** Wrong tries made on this phone at one person's PIN, or null. */
+/**
+ * Wrong tries made on this phone at one person's PIN, or null.
+ *
+ * @param {string} person
+ * @returns {Promise<Tries | null>}
+ */
 export async function triesOf(person) {
   return ((await getMeta("pin_tries")) ?? {})[person] ?? null;
 }
 
-/** Keep the wrong tries at one person's PIN; null when it was right. */
+/**
+ * Keep the wrong tries at one person's PIN; null when it was right.
+ *
+ * @param {string} person
+ * @param {Tries | null} tries
+ */
 export async function setTries(person, tries) {
   const all = (await getMeta("pin_tries")) ?? {};
   await setMeta("pin_tries", { ...all, [person]: tries });

@@ -9,12 +9,16 @@ import { get, post, remove } from "./api.js";
 import { getSaved, setSaved } from "./db.js";
 import { me } from "./state.js";
 
+/** @import { Signal } from "@preact/signals" */
+
 const AGAIN_MS = 3600000;
 
 /**
  * How pushes fare: {here, server}. `here` is what this browser says: "unknown",
  * "not_secure", "no_support", "not_installed", "not_asked", "denied",
  * "no_subscription", "subscribed"; `server` is the answer of GET /push, or null.
+ *
+ * @type {Signal<{here: string, server: any}>}
  */
 export const push = signal({ here: "unknown", server: null });
 
@@ -33,10 +37,11 @@ function isIphoneTab() {
 async function lookHere() {
   if (!globalThis.isSecureContext) return "not_secure";
   if (isIphoneTab()) return "not_installed";
-  if (!("Notification" in globalThis) || !(await manager())) return "no_support";
+  const pushes = "Notification" in globalThis ? await manager() : null;
+  if (!pushes) return "no_support";
   if (Notification.permission === "default") return "not_asked";
   if (Notification.permission === "denied") return "denied";
-  const found = await (await manager()).getSubscription();
+  const found = await pushes.getSubscription();
   return found ? "subscribed" : "no_subscription";
 }
 
@@ -48,6 +53,7 @@ export async function lookAtPush() {
   return push.value;
 }
 
+/** @param {PushSubscription} subscription @param {string} text */
 function sameKey(subscription, text) {
   const key = subscription.options?.applicationServerKey;
   if (!key) return true;
@@ -55,14 +61,17 @@ function sameKey(subscription, text) {
   return own.replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/, "") === text;
 }
 
+/** @param {string} key */
 async function subscription(key) {
   const pushes = await manager();
+  if (!pushes) throw new TypeError("no pushes in this browser");
   const found = await pushes.getSubscription();
   if (found && sameKey(found, key)) return found;
   await found?.unsubscribe(); // made for another server's key: it is dead
   return pushes.subscribe({ userVisibleOnly: true, applicationServerKey: key });
 }
 
+/** @param {string} wants */
 async function postIt(wants) {
   const server = await get("/push");
   const { endpoint, keys } = (await subscription(server.public_key)).toJSON();

@@ -14,6 +14,9 @@ import { setSaved } from "./db.js";
 import { me, people, person } from "./state.js";
 
 const WAIT_MS = 1500;
+/** @import { Signal } from "@preact/signals" */
+/** @typedef {Exclude<keyof Reads, "language">} Kind */
+
 /** The units that a person may choose of each kind, the kept one first. */
 export const UNITS = {
   temp_unit: ["C", "F"],
@@ -21,13 +24,25 @@ export const UNITS = {
   mass_unit: ["kg", "lb"],
   pressure_unit: ["kPa", "psi"],
 };
-const KINDS = Object.entries(UNITS);
+const KINDS = /** @type {[Kind, string[]][]} */ (Object.entries(UNITS));
 
-// {person: {language, temp_unit, ...}}: changed here and not on the server yet.
+/**
+ * By person, what was changed here and is not on the server yet.
+ *
+ * @type {Signal<Record<string, Partial<Reads>>>}
+ */
 const changed = signal({});
-// Chosen before there was a person: on the pairing screen or behind a link.
+/**
+ * Chosen before there was a person: on the pairing screen or behind a link.
+ *
+ * @type {Signal<string | null>}
+ */
 const picked = signal(null);
-// The core's table; how figures follow from the kept ones.
+/**
+ * The core's table; how figures follow from the kept ones.
+ *
+ * @type {Signal<UnitLine[]>}
+ */
 const lines = signal([]);
 const shown = signal(0);
 
@@ -45,6 +60,7 @@ function shownLast() {
   }
 }
 
+/** @param {string} code */
 function keepShown(code) {
   try {
     localStorage.setItem("language", code);
@@ -53,6 +69,7 @@ function keepShown(code) {
   }
 }
 
+/** @param {string | null} id @returns {Partial<Person>} */
 function told(id) {
   const mine = me.value?.person;
   return people.value.find((one) => one.id === id) ?? (mine?.id === id ? mine : {});
@@ -61,28 +78,32 @@ function told(id) {
 /** How the person in front reads: {language, temp_unit, ...}, each one set. */
 export const reads = computed(() => {
   const id = person.value;
-  const own = { ...told(id), ...changed.value[id] };
+  const own = { ...told(id), ...(id ? changed.value[id] : {}) };
   const before = picked.value ?? (id ? null : shownLast());
-  const found = { language: own.language ?? before ?? phonesLanguage() };
+  const found = /** @type {Reads} */ ({
+    language: own.language ?? before ?? phonesLanguage(),
+  });
   for (const [name, units] of KINDS) found[name] = own[name] ?? units[0];
   return found;
 });
 
 /** Whether what this person changed here waits: "", "sending", or "here" for good. */
 export const waiting = computed(() => {
-  if (!(person.value in changed.value)) return "";
+  if (!person.value || !(person.value in changed.value)) return "";
   return addressOf(person.value) ? "sending" : "here";
 });
 
 /** False while the texts of the chosen language are not on this phone. */
 export const hasLanguage = computed(() => reads.value.language === language.value);
 
+/** @param {Reads} one */
 function unitsOf(one) {
   const chosen = KINDS.map(([name, [kept]]) => [kept, one[name]]);
   const rise = one.temp_unit === "F" ? [["K", "F_rise"]] : [];
   return Object.fromEntries([...chosen, ...rise].filter(([kept, to]) => kept !== to));
 }
 
+/** @type {Promise<boolean> | null} */
 let loading = null;
 // Only a change of language asks for its texts, not every news of people.
 const wantedLanguage = computed(() => reads.value.language);
@@ -108,8 +129,8 @@ effect(() => {
 /**
  * Bring back what was kept of it, before the first painting.
  *
- * @param {object | undefined} kept what was changed and not sent
- * @param {object[] | undefined} table the core's units, as it told them last
+ * @param {Record<string, Partial<Reads>> | undefined} kept what was changed and not sent
+ * @param {UnitLine[] | undefined} table the core's units, as it told them last
  * @returns {Promise<void>} when the language is there, or is too slow to wait for
  */
 export async function restoreReads(kept, table) {
@@ -126,12 +147,17 @@ export async function learnUnits() {
   await setSaved("units", lines.value);
 }
 
+/** @param {Record<string, Partial<Reads>>} next */
 function keepChanged(next) {
   changed.value = next;
   return setSaved("reads", next);
 }
 
-/** Change how the person in front reads: {language} or {temp_unit} and so on. */
+/**
+ * Change how the person in front reads: {language} or {temp_unit} and so on.
+ *
+ * @param {Partial<Reads>} change
+ */
 export async function changeReads(change) {
   const id = person.value;
   if (!id) {
@@ -152,6 +178,10 @@ export async function adoptPicked() {
 
 // A phone speaks for its own person, an owner's for everyone; what another person
 // sets on a shared phone stays on it.
+/**
+ * @param {string} id
+ * @returns {[(path: string, body: any) => Promise<any>, string] | null}
+ */
 function addressOf(id) {
   const mine = me.value?.person;
   if (mine?.id === id) return [patch, "/me"];

@@ -5,6 +5,7 @@ import { setSaved } from "./db.js";
 import { recipes } from "./state.js";
 
 const EVERY_MS = 600000;
+/** @type {number | null} */
 let askedMs = null;
 
 /** Fetch what is new among the recipes, at most every ten minutes. */
@@ -15,6 +16,7 @@ export async function freshenRecipes({ now = false } = {}) {
   const known = new Map(
     recipes.value.map((recipe) => [`${recipe.id}/${recipe.version}`, recipe]),
   );
+  /** @type {Recipe[]} */
   const whole = [];
   for (const { id, version } of listed) {
     whole.push(

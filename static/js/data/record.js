@@ -20,6 +20,12 @@ import {
 import { tell } from "./tabs.js";
 import { uuid4, uuid7 } from "./uuid.js";
 
+/**
+ * @typedef {{make?: string | null, data?: object, ref?: string | null,
+ *     atMs?: number | null, by?: string | null,
+ *     prove?: (event: Entry) => Promise<object>}} Given
+ */
+
 const VERSION = 1;
 // A core that starts on an old phone takes up to two seconds; one that takes
 // longer must not hold up the writing.
@@ -28,10 +34,12 @@ const SPARE = "vatside-unsaved";
 const boot = uuid4();
 let writing = 0;
 let tapped = 0;
+/** @type {(why: string) => void} */
 let kick = () => {};
 
 /** What was refused, as the core's problems: [{field, key, limit}]. */
 export class RecordError extends Error {
+  /** @param {Problem[]} problems */
   constructor(problems) {
     super(problems.map((one) => `${one.field ?? ""} ${one.key}`).join(", "));
     this.name = "RecordError";
@@ -40,7 +48,11 @@ export class RecordError extends Error {
   }
 }
 
-/** Name what is to be started after each entry: the exchange with the server. */
+/**
+ * Name what is to be started after each entry: the exchange with the server.
+ *
+ * @param {(why: string) => void} start
+ */
 export function afterRecord(start) {
   kick = start;
 }
@@ -58,6 +70,7 @@ export async function countUnsent() {
   needsLook.value = aside;
 }
 
+/** @param {string} kind @param {Given} given @returns {Entry} */
 function compose(kind, { make = null, data = {}, ref = null, atMs = null, by = null }) {
   const stamp = clock.stamp(atMs);
   return {
@@ -75,16 +88,21 @@ function compose(kind, { make = null, data = {}, ref = null, atMs = null, by = n
   };
 }
 
+/** @template T @param {Promise<T>} answer @returns {Promise<T>} */
 function fromCore(answer) {
+  /** @type {Promise<never>} */
   const late = new Promise((_, reject) => {
     setTimeout(() => reject(new Error("the core is late")), CORE_WAIT_MS);
   });
   return Promise.race([answer, late]);
 }
 
+/** @param {Entry} event @returns {Promise<View | null>} */
 async function askCore(event) {
   const tapping = people.value.find((one) => one.id === event.person);
-  const roles = new Set([me.value?.person.role, tapping?.role].filter(Boolean));
+  const roles = new Set(
+    [me.value?.person.role, tapping?.role].filter((role) => role !== undefined),
+  );
   // The counter is given on disk; this one only orders entries of one instant.
   tapped += 1;
   let answer;
@@ -98,6 +116,7 @@ async function askCore(event) {
   return answer.view;
 }
 
+/** @param {Unsaved[]} rows */
 function remember(rows) {
   unsaved.value = rows;
   try {
@@ -108,6 +127,7 @@ function remember(rows) {
   }
 }
 
+/** @param {Entry} event @param {any} failure */
 function keepUnsaved(event, failure) {
   const { id, kind, make, data, ref } = event;
   const row = {
@@ -132,13 +152,15 @@ export function restoreUnsaved() {
   }
 }
 
+/** @param {Entry} event */
 async function save(event) {
   writing += 1;
+  /** @type {View | null | undefined} */
   let shown;
   try {
     shown = await askCore(event);
     return { stored: await enqueue(event), shown };
-  } catch (failure) {
+  } catch (/** @type {any} */ failure) {
     keepUnsaved(event, failure);
     // The core may know what the disk does not: it is filled from disk again.
     if (shown !== undefined) rebuild().catch(() => {});
@@ -148,6 +170,7 @@ async function save(event) {
   }
 }
 
+/** @param {Recorded} event @param {View | null} shown */
 async function show(event, shown) {
   if (shown) showView(shown);
   // A core that fails here takes the entry from disk when it starts again.
@@ -156,6 +179,7 @@ async function show(event, shown) {
   setTimeout(() => refreshBoard().catch(() => {}));
 }
 
+/** @param {Entry} event @returns {Promise<Recorded>} */
 async function put(event) {
   const { stored, shown } = await save(event);
   await show(stored, shown);
@@ -168,12 +192,11 @@ async function put(event) {
  * Record what happened; resolves when it is on disk and the core knows it.
  *
  * @param {string} kind a kind of entry
- * @param {{make?: string, data?: object, ref?: string, atMs?: number, by?: string,
- *     prove?: (event: object) => Promise<object>}} given
+ * @param {Given} given
  *     atMs: corrected instant of what was seen, when that was not now; by: who, if
  *     not who taps; prove: gives the proof of the entry, and when it rejects then
  *     nothing is recorded
- * @returns {Promise<object>} the entry; rejects with RecordError or StorageError,
+ * @returns {Promise<Recorded>} the entry; rejects with RecordError or StorageError,
  *     and the value then stands in `unsaved`
  */
 export async function record(kind, given = {}) {
@@ -187,7 +210,12 @@ export async function record(kind, given = {}) {
   return put(event);
 }
 
-/** Try again to save a value that could not be saved, as it was entered. */
+/**
+ * Try again to save a value that could not be saved, as it was entered.
+ *
+ * @param {string} id
+ * @returns {Promise<Recorded | null>}
+ */
 export async function retryUnsaved(id) {
   const row = unsaved.value.find((one) => one.id === id);
   if (!row) return null;
@@ -198,7 +226,11 @@ export async function retryUnsaved(id) {
   return stored;
 }
 
-/** Let go of a value that could not be saved, because a person says so. */
+/**
+ * Let go of a value that could not be saved, because a person says so.
+ *
+ * @param {string} id
+ */
 export function dropUnsaved(id) {
   remember(unsaved.value.filter((one) => one.id !== id));
 }

@@ -36,6 +36,7 @@ const FRESHEN_MS = 60000;
 export async function remember() {
   restoreUnsaved();
   const keys = ["me", "people", "person", "board", "reads", "units"];
+  /** @type {Awaited<ReturnType<typeof getFirst>>} */
   const first = await getFirst(keys).catch(() => ({ saved: [] }));
   // Before anything can be tapped: an entry's time depends on it.
   clock.restore(first.clock ?? null);

@@ -13,12 +13,14 @@ export function reader() {
   return (piece) => {
     rest += piece.replaceAll("\r\n", "\n");
     const blocks = rest.split("\n\n");
-    rest = blocks.pop();
+    rest = blocks.pop() ?? "";
     return blocks.map(message).filter((one) => one.data !== "");
   };
 }
 
+/** @param {string} block */
 function message(block) {
+  /** @type {{event: string, id: string | null, data: string[]}} */
   const found = { event: "message", id: null, data: [] };
   for (const line of block.split("\n")) {
     const colon = line.indexOf(":");

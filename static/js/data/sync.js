@@ -22,6 +22,11 @@ import {
 } from "./state.js";
 import { alone, tell } from "./tabs.js";
 
+/**
+ * @typedef {{epoch: string, results: SentVerdict[], kept?: SentVerdict[],
+ *     have?: {upto: number, missing?: number[]}}} PushAnswer
+ */
+
 const MOST = 200;
 const MOST_BYTES = 1000000; // the server takes 1 MiB
 const PAGE = 500;
@@ -29,19 +34,30 @@ const EVERY_MS = 15000;
 const ROUNDS = 50;
 const REMOVED = ["removed_device", "inactive_person"];
 const OVER_QUOTA = "over_quota";
+/** @type {Record<string, string>} */
 const DISK = { disk_full: "full", disk_read_only: "read_only" };
 
 let app = "unknown";
 let batch = MOST;
 let failures = 0;
-let timer = null;
+/** @type {number | undefined} */
+let timer;
 let again = false;
 let notBeforeMs = 0;
 let selfChecked = false;
-let heldBack = null; // {failure, untilMs}: this phone's day is full on the server
+/**
+ * This phone's day is full on the server until then.
+ *
+ * @type {{failure: ApiError, untilMs: number} | null}
+ */
+let heldBack = null;
 let touched = false; // the make on the screen, by entries not shown yet
 
-/** Name this app's version in each exchange. */
+/**
+ * Name this app's version in each exchange.
+ *
+ * @param {string} version
+ */
 export function setAppVersion(version) {
   app = version;
 }
@@ -54,7 +70,7 @@ function heard() {
 /**
  * Keep entries that the server told, then let the core and the screens know.
  *
- * @param {{n, recv_ms, event}[]} rows
+ * @param {PulledRow[]} rows
  * @param {string} epoch
  * @param {number} next
  * @param {boolean} more whether the server has still more to tell: half a day's
@@ -69,22 +85,28 @@ export async function absorb(rows, epoch, next, more = false) {
   return true;
 }
 
+/** @param {Recorded[]} events @param {boolean} more */
 async function show(events, more = false) {
   // What the core missed here it finds on disk at its next start.
   const taken = await take(events).catch(() => null);
-  touched ||= !taken?.changed || taken.changed.includes(openMakeId.value);
+  touched ||= !taken?.changed || taken.changed.includes(openMakeId.value ?? "");
   if (more) return;
   if (touched) refreshView().catch(() => {});
   touched = false;
   refreshBoard().catch(() => {});
 }
 
-/** Show what another tab recorded or pulled. */
+/**
+ * Show what another tab recorded or pulled.
+ *
+ * @param {Recorded[]} events
+ */
 export function fromOtherTab(events) {
   countUnsent().catch(() => {});
   return show(events);
 }
 
+/** @template T @param {T[]} events @returns {T[]} */
 function cut(events) {
   let fits = events.slice(0, batch);
   while (fits.length > 1 && JSON.stringify(fits).length > MOST_BYTES) {
@@ -93,22 +115,25 @@ function cut(events) {
   return fits;
 }
 
+/** @param {string} epoch */
 async function meetEpoch(epoch) {
   const known = await db.place();
   if (known.epoch !== epoch) await startOver(epoch);
 }
 
+/** @param {string} epoch */
 async function startOver(epoch) {
   await db.beginEpoch(epoch);
   await countUnsent();
   again = true; // what is offered again goes up in the next round
 }
 
+/** @param {Recorded[]} events @param {string | null} epoch @param {object[]} kept */
 async function pushOnce(events, epoch, kept = []) {
   const body = { api: 1, app, epoch, t0: Date.now(), events, kept };
   try {
     return await post("/sync/push", body, { pack: true });
-  } catch (failure) {
+  } catch (/** @type {any} */ failure) {
     const sent = events.length + kept.length;
     if (failure.status !== 413 || sent === 1) throw failure;
     batch = Math.max(1, Math.floor(sent / 2));
@@ -121,6 +146,7 @@ async function push() {
     const events = cut(await db.oldest(batch));
     if (!events.length) return;
     const { epoch } = await db.place();
+    /** @type {PushAnswer | null} */
     const answer = await pushOnce(events, epoch);
     if (!answer) continue;
     heard();
@@ -136,6 +162,7 @@ async function push() {
 }
 
 // Counters that the server lacks although it acknowledged them once.
+/** @param {{missing?: number[]} | null | undefined} have */
 async function offerMissing(have) {
   if (!have?.missing?.length) return 0;
   const missing = new Set(have.missing);
@@ -154,6 +181,7 @@ async function giveBack() {
       return given;
     }
     const { epoch } = await db.place();
+    /** @type {PushAnswer | null} */
     const answer = await pushOnce([], epoch, kept);
     if (!answer) continue;
     if (answer.epoch !== epoch || !answer.kept?.length) return given; // another time
@@ -172,7 +200,7 @@ async function pull() {
       answer = await get(
         `/sync/pull?epoch=${epoch ?? ""}&after=${cursor}&limit=${PAGE}`,
       );
-    } catch (failure) {
+    } catch (/** @type {any} */ failure) {
       const told = failure.body?.epoch ?? failure.body?.error?.epoch;
       if (failure.status !== 409 || !told) throw failure;
       // Also with the epoch we know: then the server's log is shorter than we read.
@@ -190,6 +218,7 @@ async function pull() {
 
 // Once per page: a server restored from a backup that kept its epoch would
 // otherwise never be offered what it lost.
+/** @param {string | undefined} device */
 async function selfCheck(device) {
   if (selfChecked || !device) return 0;
   const have = await get(`/sync/have?device=${device}`);
@@ -213,6 +242,7 @@ async function exchange() {
 }
 
 // What is known there can still be read where nothing more can be recorded.
+/** @param {string | undefined} device @returns {Promise<any>} */
 async function offer(device) {
   if (heldBack && Date.now() < heldBack.untilMs) return heldBack.failure;
   heldBack = null;
@@ -220,7 +250,7 @@ async function offer(device) {
     await push();
     if (await selfCheck(device)) await push();
     return null;
-  } catch (failure) {
+  } catch (/** @type {any} */ failure) {
     if (failure.key === OVER_QUOTA) {
       const waitS = failure.retryAfterS ?? LONGEST_S;
       heldBack = { failure, untilMs: Date.now() + waitS * 1000 };
@@ -229,6 +259,7 @@ async function offer(device) {
   }
 }
 
+/** @param {any} failure @returns {number | null} */
 function failed(failure) {
   failures += 1;
   netProblem.value = { key: failure.key ?? "unexpected", text: failure.message };
@@ -259,7 +290,7 @@ async function run() {
     net.value = "online";
     netProblem.value = null;
     if (again) delayMs = 0; // something was recorded meanwhile
-  } catch (failure) {
+  } catch (/** @type {any} */ failure) {
     delayMs = waitMs(failures + 1, failed(failure));
   } finally {
     syncing.value = false;

@@ -1,15 +1,30 @@
 // Two tabs of one phone share the database but not the core: what one learns,
 // it tells the others.
 
+/**
+ * What one tab tells the others.
+ *
+ * @typedef {{events?: Recorded[], again?: boolean, person?: string,
+ *     signedOut?: boolean}} Told
+ */
+
 const channel =
   "BroadcastChannel" in globalThis ? new BroadcastChannel("vatside") : null;
 
-/** Tell the other tabs: {events}, {again: true}, {person} or {signedOut}. */
+/**
+ * Tell the other tabs: {events}, {again: true}, {person} or {signedOut}.
+ *
+ * @param {Told} message
+ */
 export function tell(message) {
   channel?.postMessage(message);
 }
 
-/** Be told what other tabs tell. */
+/**
+ * Be told what other tabs tell.
+ *
+ * @param {(told: Told) => void} listener
+ */
 export function listen(listener) {
   channel?.addEventListener("message", ({ data }) => listener(data));
 }

@@ -13,6 +13,7 @@ const REST = "/core-later.json";
 const HOUR_MS = 3600000;
 const HEARD_MS = 8000;
 
+/** @type {ServiceWorkerRegistration | null} */
 let registration = null;
 let letIn = false;
 
@@ -20,6 +21,7 @@ function look() {
   registration?.update().catch(() => {}); // no network: the next look finds it
 }
 
+/** @param {ServiceWorker | null | undefined} worker */
 function watchFor(worker) {
   worker?.addEventListener("statechange", () => {
     if (worker.state === "installed" && navigator.serviceWorker.controller) {
@@ -49,7 +51,7 @@ export async function keepLater(then) {
     then();
     lookForRest();
   };
-  active.postMessage("later", [port2]);
+  active?.postMessage("later", [port2]);
 }
 
 /** Keep the app for offline use; plain http on a network cannot. */
@@ -79,7 +81,9 @@ export async function keepOffline() {
   }
   if (registration.waiting && workers.controller) updateReady.value = true;
   watchFor(registration.installing);
-  registration.addEventListener("updatefound", () => watchFor(registration.installing));
+  registration.addEventListener("updatefound", () =>
+    watchFor(registration?.installing),
+  );
   workers.ready.then(lookForRest);
   setInterval(look, HOUR_MS);
   document.addEventListener("visibilitychange", () => {
@@ -91,13 +95,14 @@ export async function keepOffline() {
 // handing out a file, and then forgets the wish. So the wish comes in a quiet
 // moment, and if it was not heard all the same, the page takes the new version
 // straight from the server, having made sure that the server is there.
-async function letNewIn() {
+/** @param {ServiceWorkerRegistration} known @param {ServiceWorker} waiting */
+async function letNewIn(known, waiting) {
   letIn = true;
-  registration.waiting.postMessage("activate");
+  waiting.postMessage("activate");
   await new Promise((resolve) => setTimeout(resolve, HEARD_MS));
   try {
     await get("/health");
-    await registration.unregister();
+    await known.unregister();
     location.reload();
   } catch {
     letIn = false; // no network: the next tap tries again
@@ -117,7 +122,7 @@ export function applyUpdate() {
     core.value === "starting" ||
     unsaved.value.length > 0;
   if (!registration || isBusy) return false;
-  if (registration.waiting) letNewIn();
+  if (registration.waiting) letNewIn(registration, registration.waiting);
   else location.reload();
   return true;
 }

@@ -1,6 +1,7 @@
 // crypto.randomUUID needs a secure context; getRandomValues does not, and a
 // phone on a plain-http address must record as well.
 
+/** @param {Uint8Array} bytes @param {number} version */
 function text(bytes, version) {
   bytes[6] = (bytes[6] & 0x0f) | (version << 4);
   bytes[8] = (bytes[8] & 0x3f) | 0x80;

@@ -1,6 +1,8 @@
 // Keeps the screen on during a make or a shift, where the phone allows it.
 
+/** @type {Set<string>} */
 const wishes = new Set();
+/** @type {WakeLockSentinel | null} */
 let lock = null;
 
 async function hold() {
