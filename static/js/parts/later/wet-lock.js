@@ -63,7 +63,7 @@ export function make(kit) {
       .filter((one) => one.make !== shown?.make.id)
       .map((one) => ({
         key: one.id,
-        title: `${one.title ? own(one.title) : (one.numbers?.value ?? "")} · ${whoseOf({ id: one.make, name: one.make_name, vat: one.vat })}`,
+        title: `${one.title ? own(one.title) : (one.label ?? "")} · ${whoseOf({ id: one.make, name: one.make_name, vat: one.vat })}`,
         dueMs: one.due_ms,
       }));
     return [
