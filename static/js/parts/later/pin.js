@@ -78,19 +78,24 @@ export async function make(kit) {
     const tries = await triesOf(who);
     const waitMs = rule.waitMs(tries, Date.now());
     if (waitMs) throw new PinError("pin.wait", { span: span(waitMs / 1000) });
+    let tried = pinOf(who);
+    // Reset by the owner while the pad was open: no try was wrong.
+    if (!tried) throw new PinError("pin.not_here", { name: tapper()?.name });
     const counted = rule.afterWrong(tries, Date.now());
     await setTries(who, counted);
-    const tried = pinOf(who);
     let sig = await seal.sign(tried, pin, textOf(tried));
     if (!sig) {
       // It may have been changed on another phone.
       await freshenPins().catch(() => {});
       const now = pinOf(who);
-      if (now && now.key !== tried.key) sig = await seal.sign(now, pin, textOf(now));
+      if (now && now.key !== tried.key) {
+        tried = now;
+        sig = await seal.sign(now, pin, textOf(now));
+      }
     }
     if (sig) {
       await setTries(who, null);
-      return { key: pinOf(who).key, sig };
+      return { key: tried.key, sig };
     }
     const left = rule.left(counted);
     if (left) throw new PinError("pin.wrong", { n: left });
