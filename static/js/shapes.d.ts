@@ -360,15 +360,11 @@ interface LogLine {
 }
 
 /** The one number that matters in a step; what is in it follows its kind. */
-interface MainNumber {
-  kind: "dose" | "target" | "countdown" | "instruction";
-  ingredient?: string;
-  quantity?: string;
-  value?: number | null;
-  unit?: string;
-  last?: ReadingLast | null;
-  due_ms?: number;
-}
+type MainNumber =
+  | { kind: "dose"; ingredient: string; value: number; unit: string }
+  | { kind: "target"; quantity: string; value: number; last: ReadingLast | null }
+  | { kind: "countdown"; due_ms: number }
+  | { kind: "instruction" };
 
 interface Make {
   id: string;
@@ -554,14 +550,16 @@ interface Step {
   timing: Timing;
   do: Words[];
   lasts: { value_s: number; low_s: number; high_s: number } | null;
-  end: {
-    by: "time" | "reading" | "judged" | "floc" | "person";
-    quantity?: string;
-    at_least?: number | null;
-    at_most?: number | null;
-    judgement?: any;
-    factor?: number;
-  };
+  end:
+    | { by: "time" | "person" }
+    | { by: "judged"; judgement: any }
+    | { by: "floc"; factor: number }
+    | {
+        by: "reading";
+        quantity: string;
+        at_least: number | null;
+        at_most: number | null;
+      };
   targets: Target[];
   readings: ReadingWanted[];
   adds: Add[];

@@ -5,26 +5,50 @@ import { has, inside, t, tFirst, words } from "../messages/index.js";
 
 export const UNDO_MS = 12000;
 
-/** The last everyday tap, while it can still be undone: {event, said, untilMs}. */
+/** @import { Signal } from "@preact/signals" */
+/**
+ * What an act is recorded with.
+ *
+ * @typedef {object} Given
+ * @property {?string} [make]
+ * @property {Record<string, any>} [data]
+ * @property {?string} [ref] id of the entry that it is about
+ * @property {?string} [by] who did it, if not who taps
+ * @property {(event: Entry) => Promise<object>} [prove] gives the proof of the entry
+ */
+
+/**
+ * The last everyday tap, while it can still be undone.
+ *
+ * @type {Signal<?{event: Entry, said: string, untilMs: number, isFinal: boolean}>}
+ */
 export const lastAct = signal(null);
-/** What could not be saved, in words; stays until the person puts it away. */
+/**
+ * What could not be saved, in words; stays until the person puts it away.
+ *
+ * @type {Signal<?string>}
+ */
 export const trouble = signal(null);
 
 /**
  * Record one fact, say what was recorded, and offer to undo it.
  *
- * @returns the event, or null when it could not be saved (then `trouble` says why);
+ * @param {string} kind
+ * @param {Given} given
+ * @param {string} [said]
+ * @returns {Promise<?Entry>} null when it could not be saved (then `trouble` says why);
  *   rejects when `prove` does, and nothing was recorded
  */
 export async function act(
   kind,
-  { make, data = {}, ref = null, by = null, prove = null },
+  { make, data = {}, ref = null, by = null, prove },
   said,
 ) {
+  /** @type {any} */
   let refusal = null;
   const proof =
     prove &&
-    ((event) =>
+    ((/** @type {Entry} */ event) =>
       prove(event).catch((problem) => {
         throw (refusal = problem);
       }));
@@ -52,6 +76,7 @@ export async function act(
 }
 
 // The same value entered again and saved: the copy that failed is done with.
+/** @type {(kind: string, make: ?string | undefined, data: object) => void} */
 function forget(kind, make, data) {
   const text = JSON.stringify(data);
   for (const row of unsaved.value) {
@@ -73,7 +98,12 @@ export async function undo() {
   });
 }
 
-/** Why something failed, in words: the core's problems, the server's, or the text. */
+/**
+ * Why something failed, in words: the core's problems, the server's, or the text.
+ *
+ * @param {any} problem whatever was thrown
+ * @returns {string}
+ */
 export function whyOf(problem) {
   if (Array.isArray(problem?.problems)) return problemsText(problem.problems);
   if (has("error." + problem?.key))
@@ -81,18 +111,29 @@ export function whyOf(problem) {
   return problem?.text ?? problem?.message ?? String(problem);
 }
 
-/** A list of {field, key, limit} as one line of words. */
+/**
+ * What is wrong, as one line of words.
+ *
+ * @param {Problem[]} problems
+ * @param {string} [name] the quantity that a "value" is of
+ */
 export function problemsText(problems, name) {
   return problems.map((problem) => problemText(problem, name)).join(" ");
 }
 
+/** @type {(field: ?string, limit: any, name?: string) => string} */
 function limitText(field, limit, name) {
   if (Array.isArray(limit)) return limit.map(words).join(", ");
   if (typeof limit !== "number") return limit ?? "";
   return name && field === "value" ? quantity(name, limit) : plain(limit);
 }
 
-/** One problem in words; `name` is the quantity that a "value" is of. */
+/**
+ * One problem in words.
+ *
+ * @param {Problem} problem
+ * @param {string} [name] the quantity that a "value" is of
+ */
 export function problemText({ field, key, limit }, name) {
   const path = String(field).split(".");
   const label =
@@ -111,9 +152,20 @@ export function problemText({ field, key, limit }, name) {
 }
 
 /**
+ * What the core says of a typed figure; `ask` where it wants a second look.
+ *
+ * @typedef {{value: ?number, problems: Problem[], ask: any}} Figure
+ */
+
+/**
  * Read a number with no quantity of its own, checked by the core's own table.
  *
- * @param {object} how whole: without decimals; unit: typed in; kept: unit of the field
+ * @param {string} kind
+ * @param {string} field
+ * @param {string} typed
+ * @param {{whole?: boolean, unit?: string, kept?: string}} how whole: without decimals;
+ *   unit: typed in; kept: unit of the field
+ * @returns {Promise<Figure>}
  */
 export async function readField(
   kind,
@@ -140,6 +192,7 @@ export async function readField(
       ask: null,
     };
   }
+  /** @type {Problem[]} */
   const all = await call("events", "check_data", [kind, { [field]: value }]);
   const problems = all.filter((one) => one.field === field && one.key !== "missing");
   return { value: problems.length ? null : value, problems, ask: null };

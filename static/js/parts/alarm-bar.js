@@ -13,7 +13,11 @@ import { count } from "../format.js";
 import { t, tn } from "../messages/index.js";
 import { go, route } from "../router.js";
 
-/** Silence one alarm: recorded with who and when, and it stays listed. */
+/**
+ * Silence one alarm: recorded with who and when, and it stays listed.
+ *
+ * @param {Alarm} alarm
+ */
 export async function silenceAlarm(alarm) {
   await act("alert_acknowledged", { make: alarm.make, data: { alert: alarm.matter } });
   lookAgain();
@@ -24,13 +28,18 @@ function soundWords() {
   return sound.value === "ready" ? null : t("alarm.sound_" + sound.value);
 }
 
-/** Open the very step that an alarm is about. */
+/**
+ * Open the very step that an alarm is about.
+ *
+ * @param {Alarm} alarm
+ */
 function showStep(alarm) {
   if (alarm.step) chooseStep(alarm.make, alarm.step);
   go("make", alarm.make);
 }
 
 // There already, without a pad or sheet before it: nothing would change.
+/** @type {(alarm: Alarm, parts: string[]) => boolean} */
 function isShown(alarm, [screen, make, ...rest]) {
   const shown = view.value;
   if (
@@ -43,6 +52,7 @@ function isShown(alarm, [screen, make, ...rest]) {
   return !alarm.step || stepShown(shown)?.key === alarm.step;
 }
 
+/** @param {{alarm: Alarm, more: number}} props */
 function Buttons({ alarm, more }) {
   return html`<div class="alarm-buttons">
     ${mayAs("helper") ? html`<${Tap} key=${alarm.id} class="bar-button alarm-silence" onTap=${() => silenceAlarm(alarm)}>${t("alarm.silence")}</${Tap}>` : null}

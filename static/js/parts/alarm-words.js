@@ -5,7 +5,11 @@ import { foundLate } from "../data/alarm.js";
 import { age, span } from "../format.js";
 import { own, t } from "../messages/index.js";
 
-/** What an alarm says, without how late it is: that moves with the clock. */
+/**
+ * What an alarm says, without how late it is: that moves with the clock.
+ *
+ * @param {Alarm} alarm
+ */
 export function alarmText(alarm) {
   if (alarm.kind === "timer")
     return t("alarm.timer", { label: alarm.numbers.value ?? t("due.timer") });
@@ -24,16 +28,26 @@ export function alarmText(alarm) {
   ]);
 }
 
-/** Where it is: the vat, then the make. */
+/**
+ * Where it is: the vat, then the make.
+ *
+ * @param {Alarm} alarm
+ */
 export function alarmPlace(alarm) {
   return [alarm.vat, alarm.make_name].filter(Boolean).join(" · ");
 }
 
+/** @param {Alarm} alarm */
 function madeOf(alarm) {
   return { id: alarm.make, name: alarm.make_name, vat: alarm.vat };
 }
 
-/** Whose it is, and clearly so where that is another make than the open one. */
+/**
+ * Whose it is, and clearly so where that is another make than the open one.
+ *
+ * @param {Alarm} alarm
+ * @param {?string} openMake
+ */
 export function alarmWhose(alarm, openMake) {
   const whose = whoseOf(madeOf(alarm));
   if (!openMake || openMake === alarm.make) return whose;
@@ -41,7 +55,11 @@ export function alarmWhose(alarm, openMake) {
   return t(isOtherVat ? "alarm.other_vat" : "alarm.other_make", { whose });
 }
 
-/** How long ago it began, and whether this screen was asleep then. */
+/**
+ * How long ago it began, and whether this screen was asleep then.
+ *
+ * @param {Alarm} alarm
+ */
 export function sinceText(alarm) {
   const since = t("alarm.since", { age: age(secondMs.value - alarm.rings_ms) });
   const lateMs = foundLate.value[alarm.id];
@@ -50,7 +68,11 @@ export function sinceText(alarm) {
     : since;
 }
 
-/** The state mark of a priority. */
+/**
+ * The state mark of a priority.
+ *
+ * @param {number} priority
+ */
 export function markOf(priority) {
   return priority === 1 ? "act" : "check";
 }

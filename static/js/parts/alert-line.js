@@ -6,26 +6,39 @@ import { nameOf } from "./people-names.js";
 import { band, bandIn, clock, inUnit, quantity, span } from "../format.js";
 import { has, inside, own, t, words } from "../messages/index.js";
 
+/**
+ * What an alert says: of the core's alerts, and of an alarm's numbers alike.
+ *
+ * @typedef {Partial<Omit<Alert, "value">> & {key: string, step: ?string,
+ *   value?: number | string | null}} Said
+ */
+/** @typedef {{key: ?string, title: ?Words}} Named a step as far as its name goes */
+
+/**
+ * @param {any} value
+ * @returns {value is string}
+ */
 function isText(value) {
   return typeof value === "string";
 }
 
+/**
+ * @param {Said} alert
+ * @param {?Named[]} [steps]
+ */
 function figures(alert, steps) {
-  const isQuantity = Boolean(alert.quantity) && has("quantity." + alert.quantity);
+  const name = alert.quantity ?? "";
+  const isQuantity = name !== "" && has("quantity." + name);
   const value = isText(alert.value)
     ? alert.value
     : isQuantity
-      ? quantity(alert.quantity, alert.value)
-      : inUnit(alert.value, alert.unit);
+      ? quantity(name, alert.value)
+      : inUnit(alert.value, alert.unit ?? null);
   const limits = isQuantity
-    ? band(alert.quantity, alert.low, alert.high)
-    : bandIn(alert.low, alert.high, alert.unit);
+    ? band(name, alert.low, alert.high)
+    : bandIn(alert.low, alert.high, alert.unit ?? "");
   const step = (steps ?? []).find((one) => one.key === alert.step);
-  const what = isQuantity
-    ? t("quantity." + alert.quantity)
-    : alert.quantity
-      ? words(alert.quantity)
-      : "";
+  const what = isQuantity ? t("quantity." + name) : name ? words(name) : "";
   return {
     what,
     what_in: inside(what),
@@ -36,7 +49,12 @@ function figures(alert, steps) {
   };
 }
 
-/** The sentence of an alert, from its key and figures. */
+/**
+ * The sentence of an alert, from its key and figures.
+ *
+ * @param {Said} alert
+ * @param {?Named[]} [steps]
+ */
 export function alertText(alert, steps) {
   const values = figures(alert, steps);
   return has(alert.key)
@@ -44,7 +62,11 @@ export function alertText(alert, steps) {
     : t("alert.other", { ...values, name: words(alert.key) });
 }
 
-/** One alert: the figure, its band, what the recipe says to do, and "seen". */
+/**
+ * One alert: the figure, its band, what the recipe says to do, and "seen".
+ *
+ * @param {{alert: Alert, make: string, steps: Step[], isReadOnly?: boolean}} props
+ */
 export function AlertLine({ alert, make, steps, isReadOnly = false }) {
   const { band: limits } = figures(alert, steps);
   const seen = alert.acknowledged;

@@ -5,10 +5,15 @@ import { get } from "./source.js";
 /**
  * Ask the server for something that this phone does not keep.
  *
- * @returns {{value, problem, again}} value null until it came; problem in words
+ * @template [T=any] what the server answers at this address
+ * @param {string} path
+ * @returns {{value: ?T, problem: ?string, again: () => void}} value null until it
+ *   came; problem in words
  */
 export function useAsked(path) {
-  const [answer, setAnswer] = useState({ value: null, problem: null });
+  const [answer, setAnswer] = useState(
+    /** @type {{value: ?T, problem: ?string}} */ ({ value: null, problem: null }),
+  );
   const [round, setRound] = useState(0);
   useEffect(() => {
     let isCurrent = true;

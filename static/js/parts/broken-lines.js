@@ -6,12 +6,14 @@ import { Tap } from "./tap.js";
 import { clockDay } from "../format.js";
 import { t, tn } from "../messages/index.js";
 
+/** @param {Broken} row */
 function nameText(row) {
   if (row.is_tank) return t("broken.tank_name", { name: row.name ?? "–" });
   if (!row.make) return t("broken.no_name");
   return t("broken.name", { name: row.name ?? "–", batch: row.batch ?? "–" });
 }
 
+/** @param {Broken} row */
 function whyText(row) {
   if (row.why === "newer") return t("broken.newer");
   if (row.why === "unsound")
@@ -19,7 +21,11 @@ function whyText(row) {
   return t("broken.fault", { fault: row.fault ?? "–" });
 }
 
-/** One make, tank or part that cannot be shown: which, what is missing, since when. */
+/**
+ * One make, tank or part that cannot be shown: which, what is missing, since when.
+ *
+ * @param {{row: Broken, nowMs: number, children?: any}} props
+ */
 export function BrokenLine({ row, nowMs, children }) {
   return html`<div class="alert alert-act" role="alert">
     <p class="alert-says"><${StateMark} state="act" word=${t("broken.mark")} /> ${nameText(row)}${row.vat ? " · " + row.vat : ""} <${PracticeMark} of=${row} /></p>
@@ -29,7 +35,12 @@ export function BrokenLine({ row, nowMs, children }) {
   </div>`;
 }
 
-/** All that cannot be shown; onOpen(make id) where one may be opened from here. */
+/**
+ * All that cannot be shown.
+ *
+ * @param {{rows: ?Broken[], nowMs: number, onOpen?: (make: string) => unknown}} props
+ *   onOpen: where one may be opened from here
+ */
 export function BrokenLines({ rows, nowMs, onOpen }) {
   return (rows ?? []).map(
     (row) => html`<${BrokenLine} key=${row.make + row.what} row=${row} nowMs=${nowMs}>
@@ -38,10 +49,15 @@ export function BrokenLines({ rows, nowMs, onOpen }) {
   );
 }
 
-/** How many entries are kept and cannot be shown here: of a newer app, and others. */
+/**
+ * How many entries are kept and cannot be shown here: of a newer app, and others.
+ *
+ * @param {{unread: ?Unread}} props
+ */
 export function UnreadLines({ unread }) {
-  return ["newer", "unsound"]
-    .filter((why) => unread?.[why])
+  if (!unread) return [];
+  return /** @type {(keyof Unread)[]} */ (["newer", "unsound"])
+    .filter((why) => unread[why])
     .map(
       (why) => html`<p class="unread" key=${why}>
     <${StateMark} state="check" /> ${tn("unread." + why, unread[why])}</p>`,

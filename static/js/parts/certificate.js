@@ -9,5 +9,5 @@ export function Certificate() {
   if (!told?.findings.length) return null;
   const values = { day: told.ends_ms === null ? "–" : day(told.ends_ms) };
   return html`<h2>${t("certificate.title")}</h2>
-    ${told.findings.map((key) => html`<p class="is-bad" key=${key}>${tFirst(["certificate." + key, "certificate.other"], values)}</p>`)}`;
+    ${told.findings.map((/** @type {string} */ key) => html`<p class="is-bad" key=${key}>${tFirst(["certificate." + key, "certificate.other"], values)}</p>`)}`;
 }

@@ -4,19 +4,25 @@ import { stepTitle } from "./step-title.js";
 import { clock, clockDay } from "../format.js";
 import { t, tn } from "../messages/index.js";
 
-/** What an act asks for: a step by name, or a timer by its label. */
+/**
+ * What an act asks for: a step by name, or a timer by its label.
+ *
+ * @param {Act} act
+ */
 function actTitle(act) {
   if (act.what === "timer") return act.label;
   return act.what === "end" ? t("clash.end", { step: stepTitle(act) }) : stepTitle(act);
 }
 
+/** @type {(clash: Clash, nowMs: number) => string} */
 function moveText({ acts, move }, nowMs) {
   if (!move) return t("clash.none");
   const key = "clash." + move.way + (move.clears ? "" : "_short");
   return t(key, { what: actTitle(acts[move.act]), at: clockDay(move.to_ms, nowMs) });
 }
 
-function Clash({ clash, nowMs }) {
+/** @param {{clash: Clash, nowMs: number}} props */
+function ClashItem({ clash, nowMs }) {
   return html`<li class="clash">
     <b>${t("clash.head", { n: clash.acts.length, at: clockDay(clash.at_ms, nowMs) })}</b>
     ${clash.acts.map(
@@ -29,7 +35,12 @@ function Clash({ clash, nowMs }) {
   </li>`;
 }
 
-/** What falls together ahead, and what of it may move; `make` shows its own only. */
+/**
+ * What falls together ahead, and what of it may move; `make` shows its own only.
+ *
+ * @param {{clashes?: Clash[], count?: number, nowMs: number, make?: ?string,
+ *   title?: string}} props
+ */
 export function ClashLines({
   clashes = [],
   count = 0,
@@ -44,7 +55,7 @@ export function ClashLines({
   const left = make ? 0 : count - shown.length;
   return html`<section class="clashes" aria-label=${title}>
     ${title ? html`<h2><${StateMark} state="check" word=${title} /></h2>` : null}
-    <ul>${shown.map((one) => html`<${Clash} key=${one.at_ms} clash=${one} nowMs=${nowMs} />`)}</ul>
+    <ul>${shown.map((one) => html`<${ClashItem} key=${one.at_ms} clash=${one} nowMs=${nowMs} />`)}</ul>
     ${left > 0 ? html`<p class="quiet">${tn("clash.more", left)}</p>` : null}
   </section>`;
 }

@@ -8,6 +8,7 @@ import { clockDay } from "../format.js";
 import { t, tn } from "../messages/index.js";
 
 const MIN_MS = 60000;
+/** @type {[string, number][]} */
 const SHIFTS = [
   ["sooner", -15],
   ["after", 15],
@@ -15,8 +16,12 @@ const SHIFTS = [
   ["day", 1440],
 ];
 
+/**
+ * @param {Recipe} recipe
+ * @param {number} startMs
+ */
 function useClashesIf(recipe, startMs) {
-  const [found, setFound] = useState(null);
+  const [found, setFound] = useState(/** @type {?ClashesIf} */ (null));
   useEffect(() => {
     let isCurrent = true;
     call("desk", "clashes_if", [recipe, startMs, nowMs()], { desk: true }).then(
@@ -30,7 +35,11 @@ function useClashesIf(recipe, startMs) {
   return found;
 }
 
-/** What a make opened now or later would clash with, and when it would not. */
+/**
+ * What a make opened now or later would clash with, and when it would not.
+ *
+ * @param {{recipe: Recipe}} props
+ */
 export function ClashesIf({ recipe }) {
   const [laterMin, setLaterMin] = useState(0);
   const [baseMs] = useState(nowMs());

@@ -3,12 +3,20 @@ import { secondMs } from "./ticker.js";
 import { clock, clockDay, ticks } from "../format.js";
 import { t } from "../messages/index.js";
 
-/** How many figures wide a text is: points and spaces are about half as wide. */
+/**
+ * How many figures wide a text is: points and spaces are about half as wide.
+ *
+ * @param {string} text
+ */
 export function widthOf(text) {
   return text.length - 0.4 * (text.match(/[:.,\s]/g)?.length ?? 0);
 }
 
-/** Time left to an instant, or how far past it: absolute, never a tick count. */
+/**
+ * Time left to an instant, or how far past it: absolute, never a tick count.
+ *
+ * @param {{dueMs: number, lowMs?: ?number, class?: string}} props
+ */
 export function Countdown({ dueMs, lowMs, class: name = "" }) {
   const leftS = (dueMs - secondMs.value) / 1000;
   const isOver = leftS <= 0;
@@ -23,7 +31,11 @@ export function Countdown({ dueMs, lowMs, class: name = "" }) {
   </div>`;
 }
 
-/** The same in one short line, for lists. */
+/**
+ * The same in one short line, for lists.
+ *
+ * @param {{dueMs: number}} props
+ */
 export function CountdownWords({ dueMs }) {
   const leftS = (dueMs - secondMs.value) / 1000;
   return leftS > 0

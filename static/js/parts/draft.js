@@ -3,16 +3,23 @@ import { useState } from "preact/hooks";
 // What was typed and not saved, for whoever comes back to the same pad. It lives as
 // long as the app is open on this phone, and says when it was typed.
 
+/** @typedef {{typed: string, at_ms: number}} Draft */
+
 const HEAD = "typed:";
 
+/**
+ * @param {string} place
+ * @returns {?Draft}
+ */
 function read(place) {
   try {
-    return JSON.parse(sessionStorage.getItem(HEAD + place));
+    return JSON.parse(sessionStorage.getItem(HEAD + place) ?? "null");
   } catch {
     return null;
   }
 }
 
+/** @type {(place: string, draft: ?Draft) => void} */
 function keep(place, draft) {
   try {
     if (draft) sessionStorage.setItem(HEAD + place, JSON.stringify(draft));
@@ -26,7 +33,8 @@ function keep(place, draft) {
  * A draft of what a pad at this address asks for.
  *
  * @param {?string} name of the pad; null for a pad that keeps its own
- * @returns {{found: ?{typed: string, at_ms: number}, hold: function(string), drop: function()}}
+ * @param {() => number} nowMs
+ * @returns {{found: ?Draft, hold: (typed: string) => unknown, drop: () => unknown}}
  */
 export function useDraft(name, nowMs) {
   const [place] = useState(() => name && `${location.hash} ${name}`);

@@ -7,21 +7,34 @@ import { WetLock } from "./wet-lock.js";
 // What a person's hands are given besides touch: a lock against water, a pedal or
 // clicker, and a voice. Each phone has its own; none weighs on one without it.
 
+/** @param {string} name */
 function kept(name) {
   try {
-    return JSON.parse(localStorage.getItem(name));
+    return JSON.parse(localStorage.getItem(name) ?? "null");
   } catch {
     return null;
   }
 }
 
-/** Keys of a pedal: {do: [names], other: [names]}, or null when none is used. */
+/** @import { Signal } from "@preact/signals" */
+/** @typedef {"do" | "other"} Way which of a pedal's two keys */
+
+/**
+ * The names of each of a pedal's keys, or null when none is used.
+ *
+ * @type {Signal<?Record<Way, string[]>>}
+ */
 export const pedal = signal(kept("pedal"));
-/** Which key of the pedal is being learnt: "do", "other", or null. */
+/**
+ * Which key of the pedal is being learnt, or null.
+ *
+ * @type {Signal<?Way>}
+ */
 export const learning = signal(null);
 /** True while entries are read aloud on this phone. */
 export const voice = signal(kept("voice") === true);
 
+/** @type {(name: string, held: Signal) => void} */
 function keep(name, held) {
   effect(() => {
     if (held.value) localStorage.setItem(name, JSON.stringify(held.value));
@@ -29,7 +42,11 @@ function keep(name, held) {
   });
 }
 
-/** Put the lock over the screens and wake what this phone uses. */
+/**
+ * Put the lock over the screens and wake what this phone uses.
+ *
+ * @param {import("./later.js").FromScreens} fromScreens
+ */
 export function startHands(fromScreens) {
   const cover = document.createElement("div");
   document.body.append(cover);

@@ -8,13 +8,19 @@ const LONGEST_MS = 6000;
 const AGAIN_MS = 5000;
 const AFTER_TOUCH_MS = 1000; // a click this soon after a touch belongs to it
 
+/** @typedef {"rest" | "held" | "full" | "water" | "again"} HoldPhase */
+
+/** @type {Partial<Record<HoldPhase, string>>} */
+const SAID = { full: "lock.let_go", water: "lock.water", again: "hold.again" };
+
 /**
  * A bar to hold: filled while held, done when let go. One contact alone counts.
  *
  * A key or a screen reader holds nothing: there one press does it, or two in turn
  * where it cannot be taken back (`isTwice`).
  *
- * @param {object} props words, hint, onDone, holdMs, class, disabled, isTwice, isFocused
+ * @param {{words: any, hint: string, onDone: () => unknown, holdMs: number,
+ *   class?: string, disabled?: boolean, isTwice?: boolean, isFocused?: boolean}} props
  */
 export function HoldBar({
   words,
@@ -26,19 +32,20 @@ export function HoldBar({
   isTwice = false,
   isFocused = false,
 }) {
-  const [phase, setPhase] = useState("rest"); // rest, held, full, water, again
-  const contacts = useRef(new Set());
-  const sinceMs = useRef(null);
-  const button = useRef(null);
-  const clocks = useRef([]);
+  const [phase, setPhase] = useState(/** @type {HoldPhase} */ ("rest"));
+  const contacts = useRef(/** @type {Set<number>} */ (new Set()));
+  const sinceMs = useRef(/** @type {?number} */ (null));
+  const button = useRef(/** @type {?HTMLElement} */ (null));
+  const clocks = useRef(/** @type {number[]} */ ([]));
   const isByKey = useRef(false);
-  const settle = (next) => {
+  const settle = (/** @type {HoldPhase} */ next) => {
     clocks.current.forEach(clearTimeout);
     clocks.current = [];
     sinceMs.current = null;
     setPhase(next);
   };
-  const isInside = (event) => {
+  const isInside = (/** @type {PointerEvent} */ event) => {
+    if (!button.current) return false;
     const box = button.current.getBoundingClientRect();
     return (
       event.clientX >= box.left &&
@@ -48,10 +55,10 @@ export function HoldBar({
     );
   };
   useEffect(() => {
-    if (isFocused) button.current.focus({ preventScroll: true });
+    if (isFocused) button.current?.focus({ preventScroll: true });
     return () => clocks.current.forEach(clearTimeout);
   }, []);
-  const onPointerDown = (event) => {
+  const onPointerDown = (/** @type {PointerEvent} */ event) => {
     if (disabled || event.button > 0) return;
     contacts.current.add(event.pointerId);
     if (contacts.current.size > 1) {
@@ -65,10 +72,10 @@ export function HoldBar({
       setTimeout(() => settle("water"), LONGEST_MS),
     ];
   };
-  const onPointerMove = (event) => {
+  const onPointerMove = (/** @type {PointerEvent} */ event) => {
     if (sinceMs.current !== null && !isInside(event)) settle("rest");
   };
-  const onPointerEnd = (event) => {
+  const onPointerEnd = (/** @type {PointerEvent} */ event) => {
     contacts.current.delete(event.pointerId);
     const heldMs = sinceMs.current === null ? 0 : performance.now() - sinceMs.current;
     const isHeld = event.type === "pointerup" && isInside(event) && heldMs >= holdMs;
@@ -84,16 +91,16 @@ export function HoldBar({
     if (!isAsked) onDone();
     else clocks.current = [setTimeout(() => settle("rest"), AGAIN_MS)];
   };
-  const onKeyDown = (event) => {
+  const onKeyDown = (/** @type {KeyboardEvent} */ event) => {
     if (event.repeat) event.preventDefault();
     else isByKey.current = event.key === "Enter" || event.key === " ";
   };
-  const said = { full: "lock.let_go", water: "lock.water", again: "hold.again" }[phase];
+  const said = SAID[phase];
   return html`<p class="hold-hint" id="hold-hint">${hint}</p>
     <button type="button" class=${`hold-bar is-${phase} ${name}`} ref=${button} disabled=${disabled}
       style=${{ "--hold": `${holdMs}ms` }} aria-describedby="hold-hint"
       onPointerDown=${onPointerDown} onPointerMove=${onPointerMove} onPointerUp=${onPointerEnd}
       onPointerCancel=${onPointerEnd} onClick=${onClick} onKeyDown=${onKeyDown}
-      onContextMenu=${(event) => event.preventDefault()}>
+      onContextMenu=${(/** @type {MouseEvent} */ event) => event.preventDefault()}>
       <span class="hold-fill"></span><span aria-live="polite">${said ? t(said) : words}</span></button>`;
 }

@@ -13,9 +13,17 @@ import { t } from "../messages/index.js";
 // meant, and takes its focus from a wet drop. This pad is the whole entry.
 
 const BOUNCE_MS = 75; // a key bounces within this; a real double digit is slower
+/** @import { Figure } from "./acts.js" */
+
 const DIGITS = ["7", "8", "9", "4", "5", "6", "1", "2", "3"];
 
-/** What the typed text becomes when a key is pressed; null refuses the key. */
+/**
+ * What the typed text becomes when a key is pressed; null refuses the key.
+ *
+ * @param {string} typed
+ * @param {string} key
+ * @param {{decimals: number, signed?: boolean, longest?: number}} form
+ */
 export function pressed(typed, key, { decimals, signed, longest = 9 }) {
   if (key === "back") return typed.slice(0, -1);
   if (key === "sign") {
@@ -32,31 +40,57 @@ export function pressed(typed, key, { decimals, signed, longest = 9 }) {
   return typed === "0" || typed === "-0" ? typed.slice(0, -1) + key : typed + key;
 }
 
-/** The typed text moved by one step of its last decimal; starts from `last`. */
+/**
+ * The typed text moved by one step of its last decimal; starts from `last`.
+ *
+ * @param {string} typed
+ * @param {number} way 1 or -1
+ * @param {number} decimals
+ * @param {string | number | null} [last]
+ */
 export function stepped(typed, way, decimals, last) {
   const from = typed === "" || typed === "-" ? Number(last ?? 0) : Number(typed);
   return (from + way / 10 ** decimals).toFixed(decimals);
 }
 
+/** @type {Record<string, string>} */
 const KEY_OF = { ",": ".", ".": ".", Backspace: "back", "-": "sign", Decimal: "." };
 
+/** @param {KeyboardEvent} event */
 function keyOf(event) {
   return /^\d$/.test(event.key) ? event.key : (KEY_OF[event.key] ?? null);
 }
+
+/** @typedef {Figure & {typed: string, unit: string}} Answered */
+/** @typedef {"typing" | "asking" | "saving" | "unsaved"} Phase */
 
 /**
  * Number entry: what is asked, what was typed, and one large key to save it.
  *
  * @param {object} props
- *   title, unit, decimals, signed; start: typed text to begin with;
- *   last: {typed, text} of the value before; read(typed): the core's answer
- *   {value, problems, ask}; difference(value): text beside the last value;
- *   problemWords(problems, typed): words of a refusal where a field has its own;
- *   askText(ask, typed): words of a second look; quantity: whose limits are
- *   named in problems; save(value, typed): true when
- *   kept; saveWord; onBack; onTyped(typed): after each key, by a pad that keeps what
- *   is half typed itself; children: shown above the keys; isBare: a figure that none
- *   came before, so nothing stands beside it; aside: beside Save; wanted: the band in words
+ * @param {string} props.title
+ * @param {string} props.unit
+ * @param {number} props.decimals
+ * @param {boolean} [props.signed]
+ * @param {string} [props.start] typed text to begin with
+ * @param {?{typed?: ?string, text: string}} [props.last] the value before
+ * @param {(typed: string) => Promise<Figure>} props.read the core's answer
+ * @param {(value: number) => string} [props.difference] text beside the last value
+ * @param {(ask: any, typed: string) => string} [props.askText] words of a second look
+ * @param {(problems: Problem[], typed: string) => string} [props.problemWords] words of
+ *   a refusal where a field has its own
+ * @param {(value: number, typed: string) => unknown} props.save true when kept
+ * @param {string} [props.saveWord]
+ * @param {any} [props.hint]
+ * @param {string} [props.quantity] whose limits are named in problems
+ * @param {() => unknown} props.onBack
+ * @param {(typed: string) => unknown} [props.onTyped] after each key, by a pad that
+ *   keeps what is half typed itself
+ * @param {boolean} [props.isBare] a figure that none came before, so nothing stands
+ *   beside it
+ * @param {any} [props.aside] beside Save
+ * @param {string} [props.wanted] the band in words
+ * @param {any} [props.children] shown above the keys
  */
 export function Keypad({
   title,
@@ -85,9 +119,9 @@ export function Keypad({
   // A second key may come before the first is painted: it counts from here.
   const newest = useRef(typed);
   const [isFromBefore, setFromBefore] = useState(Boolean(draft.found));
-  const [answer, setAnswer] = useState(null);
-  const [phase, setPhase] = useState("typing"); // typing, asking, saving, unsaved
-  const [denied, setDenied] = useState(null); // the key that could not be taken
+  const [answer, setAnswer] = useState(/** @type {?Answered} */ (null));
+  const [phase, setPhase] = useState(/** @type {Phase} */ ("typing"));
+  const [denied, setDenied] = useState(/** @type {?string} */ (null)); // the key that could not be taken
 
   useEffect(() => {
     let isCurrent = true;
@@ -101,7 +135,7 @@ export function Keypad({
     };
   }, [typed, unit]);
 
-  const become = (next) => {
+  const become = (/** @type {string} */ next) => {
     newest.current = next;
     setTyped(next);
     setPhase("typing");
@@ -110,7 +144,7 @@ export function Keypad({
     draft.hold(next === start ? "" : next);
     onTyped?.(next);
   };
-  const press = (key) => {
+  const press = (/** @type {string} */ key) => {
     const next = pressed(newest.current, key, { decimals, signed });
     if (phase === "saving") return;
     if (next !== null) return become(next);
@@ -118,25 +152,29 @@ export function Keypad({
     refuse();
     setDenied(key);
   };
-  const step = (way) => become(stepped(newest.current, way, decimals, last?.typed));
+  const step = (/** @type {number} */ way) =>
+    become(stepped(newest.current, way, decimals, last?.typed));
   // An answer to other digits, or to these in another unit, is none.
   const isAnswered = answer?.typed === typed && answer.unit === unit;
-  const isReady = isAnswered && answer.value !== null && answer.problems.length === 0;
+  const refused = isAnswered ? answer.problems : [];
+  const value = isAnswered && refused.length === 0 ? answer.value : null;
+  const isReady = value !== null;
   const keep = async () => {
+    if (value === null) return;
     setPhase("saving");
-    const isKept = await save(answer.value, typed);
+    const isKept = await save(value, typed);
     if (isKept) draft.drop();
     setPhase(isKept ? "typing" : "unsaved");
   };
   const onSave = () => {
     if (!isReady || phase === "saving" || newest.current !== typed) return;
     // The answer to this lies above, never where Save was just tapped.
-    if (answer.ask) setPhase("asking");
+    if (answer?.ask) setPhase("asking");
     else keep();
   };
   useEffect(() => {
-    const onKey = (event) => {
-      if (event.target.matches?.("input, textarea")) return;
+    const onKey = (/** @type {KeyboardEvent} */ event) => {
+      if (/** @type {Element} */ (event.target).matches?.("input, textarea")) return;
       const key = keyOf(event);
       if (key) {
         event.preventDefault();
@@ -147,14 +185,13 @@ export function Keypad({
     return () => removeEventListener("keydown", onKey);
   });
 
+  /** @type {(name: string, shown: string, spoken?: string, look?: string) => any} */
   const key = (name, shown, spoken, look = "") => html`<${Tap} steady
     class=${"key " + look} guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => press(name)}>${shown}</${Tap}>`;
   const isAsking = phase === "asking";
-  const isRefused = isAnswered && answer.problems.length > 0;
+  const isRefused = refused.length > 0;
   const refusal = () =>
-    problemWords
-      ? problemWords(answer.problems, typed)
-      : problemsText(answer.problems, quantity);
+    problemWords ? problemWords(refused, typed) : problemsText(refused, quantity);
   const deniedWords = () => {
     if (denied === "." && decimals > 0) return t("keypad.one_point");
     return newest.current.includes(".") || denied === "."
@@ -165,10 +202,11 @@ export function Keypad({
     if (phase === "unsaved") return t("keypad.unsaved");
     if (isRefused) return refusal();
     if (denied) return deniedWords();
-    return isFromBefore
+    return isFromBefore && draft.found
       ? t("keypad.from_before", { at: clockDay(draft.found.at_ms, nowMs()) })
       : "";
   };
+  /** @type {(way: number, shown: string, spoken: string) => any} */
   const stepKey = (way, shown, spoken) => html`<${Tap} steady
     class="key key-step" guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => step(way)}>${shown}</${Tap}>`;
   // The order is that of giving way: what stands last in .keypad-more is scrolled
@@ -185,7 +223,7 @@ export function Keypad({
     </div>
     <p class=${isRefused || phase === "unsaved" ? "keypad-says is-bad" : "keypad-says"} role="status">${says()}</p>
     <div class="keypad-more">
-      ${isAsking ? html`<p class="lead is-asking" role="alert">${askText(answer.ask, typed)}</p>` : children}
+      ${isAsking ? html`<p class="lead is-asking" role="alert">${askText?.(answer?.ask, typed)}</p>` : children}
       ${wanted ? html`<p>${t("keypad.wanted", { band: wanted })}</p>` : null}
       ${hint ? html`<p class="quiet">${hint}</p>` : null}
       ${
@@ -194,7 +232,7 @@ export function Keypad({
           : html`<div class="keypad-last">
         ${stepKey(-1, "−", t("keypad.less"))}
         <p>${last ? t("keypad.last", { value: last.text }) : t("keypad.no_last")}
-          ${isReady && last && difference ? html` <b>${difference(answer.value)}</b>` : null}</p>
+          ${value !== null && last && difference ? html` <b>${difference(value)}</b>` : null}</p>
         ${stepKey(1, "+", t("keypad.more"))}
       </div>`
       }

@@ -63,28 +63,69 @@ const KIT = {
   ...acts,
   ...source,
 };
+/**
+ * What only the screens know.
+ *
+ * @typedef {object} FromScreens
+ * @property {(step: Step) => string} buttonWords
+ * @property {(view: View) => ?Step} stepShown
+ */
+/**
+ * What each of these parts is made from.
+ *
+ * @typedef {typeof KIT & FromScreens
+ *   & Pick<typeof import("./hands.js"), "learning" | "pedal" | "voice">} Kit
+ */
+/**
+ * @typedef {object} Parts
+ * @property {typeof import("./later/hands.js")} hands
+ * @property {typeof import("./later/pedal.js")} pedal
+ * @property {typeof import("./later/pin.js")} pin
+ * @property {typeof import("./later/pin-pad.js")} pin-pad
+ * @property {typeof import("./later/pin-tries.js")} pin-tries
+ * @property {typeof import("./later/seal.js")} seal
+ * @property {typeof import("./later/voice.js")} voice
+ * @property {typeof import("./later/wet-lock.js")} wet-lock
+ */
+
 const FOLDER = "/js/parts/later/";
 
+/** @type {Map<keyof Parts, Promise<any>>} */
 const asked = new Map();
 
-/** Fetch one of these parts; rejects when it is not on this phone. */
+/**
+ * Fetch one of these parts; rejects when it is not on this phone.
+ *
+ * @template {keyof Parts} N
+ * @param {N} name
+ * @returns {Promise<Awaited<ReturnType<Parts[N]["make"]>>>}
+ */
 export function later(name) {
-  if (!asked.has(name)) {
-    const coming = import(`${FOLDER}${name}.js`).then((module) => module.make(KIT));
-    coming.catch(() => asked.delete(name));
-    asked.set(name, coming);
-  }
-  return asked.get(name);
+  const known = asked.get(name);
+  if (known) return known;
+  const coming = import(`${FOLDER}${name}.js`).then((module) => module.make(KIT));
+  coming.catch(() => asked.delete(name));
+  asked.set(name, coming);
+  return coming;
 }
 
-/** Hand these parts what only the screens know. */
+/**
+ * Hand these parts what only the screens know.
+ *
+ * @param {Partial<Kit>} more
+ */
 export function addToKit(more) {
   Object.assign(KIT, more);
 }
 
-/** A component of such a part, and what stands there until it has come. */
+/**
+ * A component of such a part, and what stands there until it has come.
+ *
+ * @param {{part: keyof Parts, name: string, children?: any, onFail?: () => unknown}
+ *   & Record<string, any>} props
+ */
 export function Later({ part, name, children = null, onFail, ...rest }) {
-  const [found, setFound] = useState(null);
+  const [found, setFound] = useState(/** @type {?Record<string, any>} */ (null));
   useEffect(() => {
     let isCurrent = true;
     later(part).then(

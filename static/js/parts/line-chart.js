@@ -9,17 +9,23 @@ const HIGH = 230;
 const LEFT = 92;
 const PAD = 18;
 
+/** @param {number[]} values */
 function scale(values) {
   const low = Math.min(...values);
   const high = Math.max(...values);
   const room = (high - low || Math.abs(high) || 1) * 0.08;
   const from = low - room;
   const to = high + room;
-  return (value) => HIGH - PAD - ((value - from) / (to - from)) * (HIGH - 2 * PAD);
+  return (/** @type {number} */ value) =>
+    HIGH - PAD - ((value - from) / (to - from)) * (HIGH - 2 * PAD);
 }
 
 const TEXT_HIGH = 22;
 
+/**
+ * @param {{value: number, y: (value: number) => number, look: string,
+ *   text: (value: number) => string, isTold?: boolean}} props
+ */
 function Level({ value, y, look, text, isTold = true }) {
   return html`<g><line class=${look} x1=${LEFT} x2=${WIDE - PAD} y1=${y(value)} y2=${y(value)} />
     ${isTold ? html`<text x=${LEFT - 8} y=${y(value) + 7} text-anchor="end">${text(value)}</text>` : null}</g>`;
@@ -28,16 +34,18 @@ function Level({ value, y, look, text, isTold = true }) {
 /**
  * Single values with their middle and limits.
  *
- * @param {object} props values, limits {mean, low, high} or null, marked: places
- *   to mark, averages: a second, thin line, text(value), label: what the drawing
+ * @param {{values: number[], limits: ?{mean: number, low: number, high: number},
+ *   marked?: number[], averages?: number[], text: (value: number) => string,
+ *   label: string}} props
+ *   marked: places to mark; averages: a second, thin line; label: what the drawing
  *   says in words
  */
 export function LineChart({ values, limits, marked = [], averages = [], text, label }) {
   const levels = limits ? [limits.mean, limits.low, limits.high] : [];
   const y = scale([...values, ...levels]);
   const step = values.length > 1 ? (WIDE - LEFT - 2 * PAD) / (values.length - 1) : 0;
-  const x = (place) => LEFT + PAD / 2 + place * step;
-  const path = (line) =>
+  const x = (/** @type {number} */ place) => LEFT + PAD / 2 + place * step;
+  const path = (/** @type {number[]} */ line) =>
     line.map((value, place) => `${x(place)},${y(value)}`).join(" ");
   // A make far off draws the limits together: their figures stand in the words above.
   const isRoomy =

@@ -8,11 +8,15 @@ import { useDraft } from "./draft.js";
 import { nowMs } from "./source.js";
 import { t } from "../messages/index.js";
 
-/** Write a note into the make, beside the step it was written at. */
+/**
+ * Write a note into the make, beside the step it was written at.
+ *
+ * @param {{make: string, step?: ?string, onBack: () => unknown}} props
+ */
 export function NotePad({ make, step, onBack }) {
   const draft = useDraft("note", nowMs);
   const [text, setText] = useState(draft.found?.typed ?? "");
-  const write = (next) => {
+  const write = (/** @type {string} */ next) => {
     setText(next);
     draft.hold(next);
   };

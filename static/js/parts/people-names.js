@@ -1,13 +1,19 @@
 import { me, people, person } from "./source.js";
 import { t } from "../messages/index.js";
 
+/** @type {Role[]} */
 const RANKS = ["viewer", "helper", "maker", "owner"];
 
+/** @param {string} personId */
 function byId(personId) {
   return (people.value ?? []).find((one) => one.id === personId) ?? null;
 }
 
-/** The name of a person by id; a short id while names are not known yet. */
+/**
+ * The name of a person by id; a short id while names are not known yet.
+ *
+ * @param {?string} [personId]
+ */
 export function nameOf(personId) {
   if (!personId) return "";
   return (
@@ -22,8 +28,13 @@ export function tapper() {
   return byId(person.value) ?? paired;
 }
 
-/** Tell whether this phone and who taps on it may both do what this role may. */
+/**
+ * Tell whether this phone and who taps on it may both do what this role may.
+ *
+ * @param {Role} role
+ */
 export function mayAs(role) {
-  const rank = (who) => RANKS.indexOf(who?.role ?? "viewer");
+  const rank = (/** @type {?Person | undefined} */ who) =>
+    RANKS.indexOf(who?.role ?? "viewer");
   return Math.min(rank(tapper()), rank(me.value?.person)) >= RANKS.indexOf(role);
 }

@@ -1,12 +1,21 @@
 import { amount, formOf, quantity, typedValue, unitRead } from "../format.js";
 import { t } from "../messages/index.js";
 
-/** The value of a reading in words: a figure with its unit, or the choice made. */
+/**
+ * The value of a reading in words: a figure with its unit, or the choice made.
+ *
+ * @param {string} name
+ * @param {number | string} value
+ */
 export function readingText(name, value) {
   return typeof value === "string" ? t("choice." + value) : quantity(name, value);
 }
 
-/** A recorded reading: as it was typed, where that was in another unit than is read. */
+/**
+ * A recorded reading: as it was typed, where that was in another unit than is read.
+ *
+ * @param {Record<string, any>} data of the entry
+ */
 export function recordedText({ quantity: name, value, typed, typed_unit: unit }) {
   const text = readingText(name, value);
   const form = formOf(name);
@@ -16,7 +25,11 @@ export function recordedText({ quantity: name, value, typed, typed_unit: unit })
   return `${typedValue(typed, typedIn)} (${text})`;
 }
 
-/** A recorded mass: as it was typed, where that was by volume or in another unit. */
+/**
+ * A recorded mass: as it was typed, where that was by volume or in another unit.
+ *
+ * @param {Record<string, any>} data of the entry
+ */
 export function recordedMass({ mass_kg: value, typed, typed_unit: unit }) {
   const text = amount(value, "kg");
   return !typed || !unit || unit === unitRead("kg")

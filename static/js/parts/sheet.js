@@ -3,7 +3,12 @@ import { Tap } from "./tap.js";
 import { WhoseLine } from "./whose.js";
 import { t } from "../messages/index.js";
 
-/** A screen opened over another: a title, a way back, its content and its foot. */
+/**
+ * A screen opened over another: a title, a way back, its content and its foot.
+ *
+ * @param {{title: any, onBack: () => unknown, backWord?: string, foot?: any,
+ *   children?: any, class?: string, isReadOnly?: boolean}} props
+ */
 export function Sheet({
   title,
   onBack,
@@ -24,7 +29,12 @@ export function Sheet({
   </div>`;
 }
 
-/** A row of a list that opens something. */
+/**
+ * A row of a list that opens something.
+ *
+ * @param {{onTap: () => unknown, title: any, detail?: any, side?: any, class?: string,
+ *   disabled?: boolean}} props
+ */
 export function Row({ onTap, title, detail, side, class: name = "", disabled }) {
   return html`<${Tap} class=${"row " + name} onTap=${onTap} disabled=${disabled}>
     <span class="row-main"><span class="row-title">${title}</span>
@@ -33,7 +43,13 @@ export function Row({ onTap, title, detail, side, class: name = "", disabled }) 
   </${Tap}>`;
 }
 
-/** One choice among several, as large rows. */
+/**
+ * One choice among several, as large rows.
+ *
+ * @template K
+ * @param {{options: {key: K, title: any, detail?: any}[], chosen: K | null | undefined,
+ *   onChoose: (key: K) => unknown, label: string}} props
+ */
 export function Choices({ options, chosen, onChoose, label }) {
   return html`<div class="choices" role="group" aria-label=${label}>
     ${options.map(

@@ -4,7 +4,13 @@ import { keepAwake } from "../data/wake.js";
 import { ringOn, silence, sound, unlock } from "./sound.js";
 import { nowMs } from "./source.js";
 
-/** The shift on this screen: {heardMs: the test was heard, or null}; null before it. */
+/** @import { Signal } from "@preact/signals" */
+
+/**
+ * The shift on this screen, and when its test was heard; null before it.
+ *
+ * @type {Signal<?{heardMs: ?number}>}
+ */
 export const shift = signal(null);
 /** True while the test alarm rings. */
 export const testing = signal(false);
@@ -30,7 +36,11 @@ export function startTest() {
   testing.value = true;
 }
 
-/** End the test; only a person can tell whether it was heard. */
+/**
+ * End the test; only a person can tell whether it was heard.
+ *
+ * @param {boolean} wasHeard
+ */
 export function endTest(wasHeard) {
   testing.value = false;
   shift.value = { heardMs: wasHeard ? nowMs() : null };
@@ -43,6 +53,6 @@ export function isArmed() {
 
 effect(() => {
   if (testing.value) ringOn(TEST_PRIORITY);
-  else if (shift.value && ring.value.ids.length) ringOn(ring.value.priority);
+  else if (shift.value && ring.value.priority) ringOn(ring.value.priority);
   else silence();
 });

@@ -1,7 +1,11 @@
 import { recipes } from "./source.js";
 import { own, words } from "../messages/index.js";
 
-/** What a size of mould is called: as the recipes say, where they agree; else its key's words. */
+/**
+ * What a size of mould is called: as the recipes say, where they agree; else its key's words.
+ *
+ * @param {string} size
+ */
 export function sizeTitle(size) {
   const moulds = recipes.value
     .flatMap((one) => one.moulds)

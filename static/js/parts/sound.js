@@ -4,35 +4,49 @@ import { signal } from "@preact/signals";
 // phone may take it away again: for a call, or when it is locked. So what is
 // shown is what the sound really is, never what was asked for.
 
-/** "off" until unlocked by a tap, "ready", "interrupted" (by the phone), "none". */
+/** @import { Signal } from "@preact/signals" */
+/** @typedef {"off" | "ready" | "interrupted" | "none"} SoundState */
+
+/**
+ * "off" until unlocked by a tap, "ready", "interrupted" (by the phone), "none".
+ *
+ * @type {Signal<SoundState>}
+ */
 export const sound = signal("AudioContext" in globalThis ? "off" : "none");
 
 const PEAK = 0.9;
 const BEEP_S = 0.18;
 const GAP_S = 0.14;
 // The more urgent, the more beeps, the higher and the sooner again.
+/** @type {Record<number, {beeps: number, hertz: number, everyMs: number, shakes: number[]}>} */
 const PATTERNS = {
   1: { beeps: 4, hertz: 1480, everyMs: 2000, shakes: [400, 150, 400, 150, 400] },
   2: { beeps: 2, hertz: 1046, everyMs: 3000, shakes: [400, 200, 400] },
   3: { beeps: 1, hertz: 784, everyMs: 6000, shakes: [300] },
 };
 
+/** @type {?AudioContext} */
 let context = null;
-let ringing = null; // {priority, timer}
+/** @type {?{priority: number, timer: number}} */
+let ringing = null;
 
 function follow() {
   // WebKit has a state of its own, "interrupted", besides "suspended".
-  sound.value = context.state === "running" ? "ready" : "interrupted";
-  if (context.state !== "running") delete document.documentElement.dataset.ringing;
+  const isRunning = context?.state === "running";
+  sound.value = isRunning ? "ready" : "interrupted";
+  if (!isRunning) delete document.documentElement.dataset.ringing;
 }
 
 /** Unlock the sound; only within a tap. Resolves with the state it has then. */
 export async function unlock() {
   if (sound.value === "none") return sound.value;
-  if (navigator.audioSession) {
+  const { audioSession } = /** @type {Navigator & {audioSession?: {type: string}}} */ (
+    navigator
+  );
+  if (audioSession) {
     // Otherwise the switch at a phone's side mutes it.
     try {
-      navigator.audioSession.type = "playback";
+      audioSession.type = "playback";
     } catch {
       /* an older one */
     }
@@ -55,7 +69,8 @@ async function resume() {
   follow();
 }
 
-function beep(hertz, atS) {
+/** @type {(context: AudioContext, hertz: number, atS: number) => void} */
+function beep(context, hertz, atS) {
   const tone = context.createOscillator();
   const volume = context.createGain();
   tone.type = "square"; // carries through a noisy room
@@ -70,6 +85,7 @@ function beep(hertz, atS) {
 }
 
 function play() {
+  if (!ringing) return;
   const { priority } = ringing;
   const { beeps, hertz, everyMs, shakes } = PATTERNS[priority];
   ringing.timer = setTimeout(play, everyMs);
@@ -79,12 +95,16 @@ function play() {
     return;
   }
   for (let n = 0; n < beeps; n += 1) {
-    beep(hertz, context.currentTime + 0.02 + n * (BEEP_S + GAP_S));
+    beep(context, hertz, context.currentTime + 0.02 + n * (BEEP_S + GAP_S));
   }
   document.documentElement.dataset.ringing = String(priority);
 }
 
-/** Ring on until silenced: 1 act now, 2 soon, 3 when there is a hand. */
+/**
+ * Ring on until silenced: 1 act now, 2 soon, 3 when there is a hand.
+ *
+ * @param {number} priority
+ */
 export function ringOn(priority) {
   if (ringing?.priority === priority) return;
   silence();
@@ -95,7 +115,7 @@ export function ringOn(priority) {
 /** Tell hands that a key was not taken: a low tick, where the sound is unlocked. */
 export function refuse() {
   navigator.vibrate?.(60);
-  if (!ringing && context?.state === "running") beep(220, context.currentTime);
+  if (!ringing && context?.state === "running") beep(context, 220, context.currentTime);
 }
 
 /** Be silent at once. */

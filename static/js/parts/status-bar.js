@@ -33,6 +33,7 @@ function unsentWords() {
 }
 
 // That room is running out is for the owner to know; that there is none, for all.
+/** @param {?Person} person */
 function diskWords(person) {
   const state = serverDisk.value;
   // Of a server that is silent nothing is known.
@@ -45,14 +46,18 @@ function diskWords(person) {
 
 const HINT_MS = 5000;
 
+/**
+ * @param {?number} ms
+ * @returns {ms is number}
+ */
 function isFresh(ms) {
-  return ms !== null && secondMs.value && performance.now() - ms < HINT_MS;
+  return ms !== null && secondMs.value > 0 && performance.now() - ms < HINT_MS;
 }
 
 function TouchHint() {
   const [two, asNew] = [leftOutMs.value, leftOutAsNewMs.value];
   const key =
-    isFresh(two) && !(asNew > two)
+    isFresh(two) && !(asNew !== null && asNew > two)
       ? "status.two_touches"
       : isFresh(asNew)
         ? "status.just_changed"
@@ -60,7 +65,11 @@ function TouchHint() {
   return key ? html`<span class="hint" role="alert">${t(key)}</span>` : null;
 }
 
-/** Always on top: what is not yet on the server, the network, who is tapping. */
+/**
+ * Always on top: what is not yet on the server, the network, who is tapping.
+ *
+ * @param {{title: string}} props
+ */
 export function StatusBar({ title }) {
   const person = tapper();
   const disk = diskWords(person);

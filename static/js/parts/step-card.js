@@ -13,7 +13,11 @@ import {
 } from "../format.js";
 import { own, t } from "../messages/index.js";
 
-/** Which of the four states a step is in for the person beside it. */
+/**
+ * Which of the four states a step is in for the person beside it.
+ *
+ * @param {Pick<Step, "status" | "timing">} step
+ */
 export function stepState(step) {
   if (step.status === "running") return step.timing?.state === "late" ? "check" : "do";
   if (step.status === "ready") return "due";
@@ -23,6 +27,7 @@ export function stepState(step) {
 const OFF = ["alert.reading_below", "alert.reading_above"];
 
 // A reading out of its band may merely be on its way: the core's alerts tell.
+/** @type {(alerts: Alert[], step: Step, target: {quantity: string}) => boolean} */
 function isAlerted(alerts, step, target) {
   return alerts.some(
     (one) =>
@@ -32,11 +37,16 @@ function isAlerted(alerts, step, target) {
   );
 }
 
+/** @param {{text: string}} props */
 function FigureValue({ text }) {
   return html`<div class="figure-value" style=${{ "--letters": widthOf(text) }}>${text}</div>`;
 }
 
-function Target({ target, off }) {
+/**
+ * @param {{target: Pick<Target, "quantity" | "value" | "last"> & Partial<Target>,
+ *   off: boolean}} props
+ */
+function TargetFigure({ target, off }) {
   return html`<div class="figure">
     <div class="figure-label">${t("target.label", { what: t("quantity." + target.quantity) })}</div>
     <${FigureValue} text=${quantity(target.quantity, target.value)} />
@@ -52,15 +62,19 @@ function Target({ target, off }) {
   </div>`;
 }
 
-/** The one number that matters in this step now. */
+/**
+ * The one number that matters in this step now.
+ *
+ * @param {{step: Step, alerts?: Alert[]}} props
+ */
 export function MainFigure({ step, alerts = [] }) {
-  const main = step.main ?? { kind: "instruction" };
+  const main = step.main ?? { kind: /** @type {const} */ ("instruction") };
   if (main.kind === "countdown") {
     return html`<${Countdown} dueMs=${main.due_ms} lowMs=${step.floc?.low_ms} />`;
   }
   if (main.kind === "target") {
     const target = step.targets.find((one) => one.quantity === main.quantity) ?? main;
-    return html`<${Target} target=${target} off=${isAlerted(alerts, step, target)} />`;
+    return html`<${TargetFigure} target=${target} off=${isAlerted(alerts, step, target)} />`;
   }
   if (main.kind === "dose") {
     const add = step.adds.find((one) => one.ingredient === main.ingredient);
@@ -73,8 +87,11 @@ export function MainFigure({ step, alerts = [] }) {
   return null;
 }
 
+/** @param {{step: Step}} props */
 function OtherTargets({ step }) {
-  const rest = step.targets.filter((one) => step.main?.quantity !== one.quantity);
+  const { main } = step;
+  const shown = main?.kind === "target" ? main.quantity : null;
+  const rest = step.targets.filter((one) => one.quantity !== shown);
   if (rest.length === 0) return null;
   return html`<ul class="facts">${rest.map(
     (one) => html`<li key=${one.quantity}>
@@ -85,10 +102,13 @@ function OtherTargets({ step }) {
   )}</ul>`;
 }
 
-/** How a step ends, in words. */
+/**
+ * How a step ends, in words.
+ *
+ * @param {Step} step
+ */
 export function endWords(step) {
-  const end = step.end ?? { by: "person" };
-  const what = end.quantity ? t("quantity." + end.quantity) : "";
+  const end = step.end ?? { by: /** @type {const} */ ("person") };
   if (end.by === "time" && step.lasts) {
     return t("end.time", {
       span: span(step.lasts.value_s),
@@ -96,19 +116,22 @@ export function endWords(step) {
     });
   }
   if (end.by === "reading") {
-    const atLeast = end.at_least?.value ?? end.at_least;
-    const atMost = end.at_most?.value ?? end.at_most;
-    return atLeast !== undefined && atLeast !== null
-      ? t("end.at_least", { what, value: quantity(end.quantity, atLeast) })
-      : t("end.at_most", { what, value: quantity(end.quantity, atMost) });
+    const what = t("quantity." + end.quantity);
+    return end.at_least === null
+      ? t("end.at_most", { what, value: quantity(end.quantity, end.at_most) })
+      : t("end.at_least", { what, value: quantity(end.quantity, end.at_least) });
   }
   if (end.by === "judged") return t("end.judged");
-  if (end.by === "floc")
-    return t("end.floc", { factor: inUnit(end.factor ?? step.floc?.factor, "") });
+  if (end.by === "floc") return t("end.floc", { factor: inUnit(end.factor, "") });
   return t("end.person");
 }
 
-/** What to do now, and the number that goes with it; children stand below the number. */
+/**
+ * What to do now, and the number that goes with it; children stand below the number.
+ *
+ * @param {{step: Step, place: number, total: number, alerts: Alert[],
+ *   children?: any}} props
+ */
 export function StepCard({ step, place, total, alerts, children }) {
   return html`<article class="step-card" aria-label=${own(step.title)}>
     <div class="step-head">

@@ -23,9 +23,18 @@ import { isSettled, meaningOf, settle } from "./touch-guard.js";
 const GUARD_MS = 350; // wet fingers bounce; a second act this soon is no act
 const AFTER_POINTER_MS = 1000; // a click this soon after a pointer belongs to it
 
-/** When a touch was last left out because another button was held: [ms of the page]. */
+/** @import { Signal } from "@preact/signals" */
+/** @typedef {PointerEvent & {currentTarget: HTMLElement}} PressEvent */
+/** @typedef {{pointerId: number, box: DOMRect, meaning: string}} Held */
+
+/**
+ * When a touch was last left out because another button was held: [ms of the page].
+ *
+ * @type {Signal<?number>}
+ */
 export const leftOutMs = signal(null);
 
+/** @type {Map<number, boolean>} */
 const holders = new Map(); // pointerId -> was it put down on a Tap
 let lastPointerMs = -Infinity;
 
@@ -34,7 +43,11 @@ export function touchMs() {
   return lastPointerMs;
 }
 
-/** Press a button as a key does: at once, whatever touched the screen before. */
+/**
+ * Press a button as a key does: at once, whatever touched the screen before.
+ *
+ * @param {HTMLElement} button
+ */
 export function pressTap(button) {
   lastPointerMs = -Infinity;
   button.classList.add("is-down");
@@ -42,11 +55,16 @@ export function pressTap(button) {
   button.click();
 }
 
+/** @param {PointerEvent} event */
 function noteDown(event) {
   lastPointerMs = performance.now();
-  holders.set(event.pointerId, Boolean(event.target.closest?.("[data-tap]")));
+  holders.set(
+    event.pointerId,
+    Boolean(/** @type {Element} */ (event.target).closest?.("[data-tap]")),
+  );
 }
 
+/** @param {PointerEvent} event */
 function noteUp(event) {
   lastPointerMs = performance.now();
   holders.delete(event.pointerId);
@@ -56,10 +74,15 @@ addEventListener("pointerdown", noteDown, true);
 addEventListener("pointerup", noteUp, true);
 addEventListener("pointercancel", noteUp, true);
 
+/** @param {number} pointerId */
 function isAnotherTapHeld(pointerId) {
   return [...holders].some(([id, onTap]) => id !== pointerId && onTap);
 }
 
+/**
+ * @param {PointerEvent} event
+ * @param {DOMRect} box
+ */
 function isInside(event, box) {
   return (
     event.clientX >= box.left &&
@@ -72,9 +95,12 @@ function isInside(event, box) {
 /**
  * A button that takes wet, drifting and double touches as a person meant them.
  *
- * @param {object} props onTap, class, disabled, label (spoken), guardMs, pressed;
- *   means: what a press does, where the words do not say it all; steady: a key that
- *   does the same at all times, so that it may be pressed as soon as it is there
+ * @param {{onTap: () => unknown, class?: string, disabled?: boolean, label?: string,
+ *   guardMs?: number, pressed?: boolean, means?: string, steady?: boolean,
+ *   children?: any} & Record<string, any>} props
+ *   label: spoken; means: what a press does, where the words do not say it all;
+ *   steady: a key that does the same at all times, so that it may be pressed as soon
+ *   as it is there
  */
 export function Tap({
   onTap,
@@ -88,7 +114,7 @@ export function Tap({
   children,
   ...rest
 }) {
-  const held = useRef(null);
+  const held = useRef(/** @type {?Held} */ (null));
   const lastMs = useRef(-Infinity);
 
   const act = () => {
@@ -97,11 +123,11 @@ export function Tap({
     lastMs.current = nowMs;
     onTap();
   };
-  const release = (event) => {
+  const release = (/** @type {PressEvent} */ event) => {
     event.currentTarget.classList.remove("is-down");
     held.current = null;
   };
-  const onPointerDown = (event) => {
+  const onPointerDown = (/** @type {PressEvent} */ event) => {
     if (disabled || event.button > 0) return;
     if (isAnotherTapHeld(event.pointerId)) {
       leftOutMs.value = performance.now(); // never silently: the screen says so
@@ -118,24 +144,24 @@ export function Tap({
     button.setPointerCapture?.(event.pointerId);
     button.classList.add("is-down");
   };
-  const onPointerUp = (event) => {
+  const onPointerUp = (/** @type {PressEvent} */ event) => {
     if (held.current?.pointerId !== event.pointerId) return;
     const { box, meaning } = held.current;
     release(event);
     // Another phone's entry may have turned it while the finger lay on it.
     if (isInside(event, box) && meaning === meaningOf(event.currentTarget)) act();
   };
-  const onPointerCancel = (event) => {
+  const onPointerCancel = (/** @type {PressEvent} */ event) => {
     if (held.current?.pointerId === event.pointerId) release(event);
   };
-  const onClick = (event) => {
+  const onClick = (/** @type {{currentTarget: HTMLElement}} */ event) => {
     if (
       performance.now() - lastPointerMs > AFTER_POINTER_MS &&
       isSettled(event.currentTarget, null)
     )
       act();
   };
-  const onKeyDown = (event) => {
+  const onKeyDown = (/** @type {KeyboardEvent} */ event) => {
     if (event.repeat && (event.key === "Enter" || event.key === " ")) {
       event.preventDefault(); // a held key is one press
     } else if (event.key === "Enter" || event.key === " ") {
@@ -147,6 +173,6 @@ export function Tap({
     aria-label=${label} aria-pressed=${pressed}
     onPointerDown=${onPointerDown} onPointerUp=${onPointerUp}
     onPointerCancel=${onPointerCancel} onClick=${onClick} onKeyDown=${onKeyDown}
-    onContextMenu=${(event) => event.preventDefault()} ...${rest}
+    onContextMenu=${(/** @type {MouseEvent} */ event) => event.preventDefault()} ...${rest}
   >${children}</button>`;
 }

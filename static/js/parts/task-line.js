@@ -6,22 +6,32 @@ import { people } from "./source.js";
 import { clock } from "../format.js";
 import { t } from "../messages/index.js";
 
+/**
+ * @param {?Task} task
+ * @returns {Task[]}
+ */
 function holders(task) {
   return task ? [task, ...task.others] : [];
 }
 
+/** @param {Task} one */
 function nameIn(one) {
   return one.by === tapper()?.id ? t("task.you") : nameOf(one.by);
 }
 
+/** @param {?Task} task */
 function holding(task) {
   return holders(task).find((one) => one.by === tapper()?.id);
 }
 
-/** Who has a step in hand, in one line; '' when nobody has. */
+/**
+ * Who has a step in hand, in one line; '' when nobody has.
+ *
+ * @param {?Task} task
+ */
 export function taskWords(task) {
+  if (!task) return "";
   const all = holders(task);
-  if (!all.length) return "";
   if (all.length > 1) return t("task.both", { names: all.map(nameIn).join(", ") });
   if (task.stale) return t("task.stale", { name: nameIn(task), at: clock(task.at_ms) });
   if (task.from?.by === tapper()?.id)
@@ -29,7 +39,11 @@ export function taskWords(task) {
   return holding(task) ? t("task.mine") : t("task.by", { name: nameOf(task.by) });
 }
 
-/** The same as an element: what can hardly be true any more looks old. */
+/**
+ * The same as an element: what can hardly be true any more looks old.
+ *
+ * @param {{task: ?Task}} props
+ */
 export function TaskWords({ task }) {
   const said = taskWords(task);
   return said
@@ -42,7 +56,11 @@ export function sharesWork() {
   return people.value.filter((one) => one.role !== "viewer").length > 1;
 }
 
-/** Take a step in one tap, leave it, or take it over from who has it. */
+/**
+ * Take a step in one tap, leave it, or take it over from who has it.
+ *
+ * @param {{make: string, step: string, task: ?Task, class?: string}} props
+ */
 export function TaskButton({ make, step, task, class: name = "second" }) {
   const mine = holding(task);
   const word = mine ? "task.release" : task ? "task.over" : "task.take";
@@ -59,7 +77,11 @@ export function TaskButton({ make, step, task, class: name = "second" }) {
   return html`<${Tap} class=${name} onTap=${onTap}>${t(word)}</${Tap}>`;
 }
 
-/** The line of a step that says who has it, with the one tap that changes it. */
+/**
+ * The line of a step that says who has it, with the one tap that changes it.
+ *
+ * @param {{make: string, step: Step, canAct: boolean}} props
+ */
 export function TaskLine({ make, step, canAct }) {
   const isOpen = step.status === "running" || step.status === "ready";
   if (!isOpen || !(step.task || (canAct && sharesWork()))) return null;

@@ -1,7 +1,13 @@
 import { useEffect, useRef } from "preact/hooks";
 import { html } from "./html.js";
 
-/** A labelled line of text, on the phone's own keyboard; what is wrong is said above it. */
+/**
+ * A labelled line of text, on the phone's own keyboard; what is wrong is said above it.
+ *
+ * @param {{label: string, value: string, onInput: (text: string) => unknown,
+ *   hint?: any, longest?: number, type?: string, isLong?: boolean,
+ *   problem?: string}} props
+ */
 export function TextField({
   label,
   value,
@@ -12,11 +18,11 @@ export function TextField({
   isLong = false,
   problem = "",
 }) {
-  const input = useRef(null);
+  const input = useRef(/** @type {?HTMLElement} */ (null));
   useEffect(() => {
     if (!problem) return;
-    input.current.focus({ preventScroll: true });
-    input.current.parentElement.scrollIntoView({ block: "center" });
+    input.current?.focus({ preventScroll: true });
+    input.current?.parentElement?.scrollIntoView({ block: "center" });
   }, [problem]);
   const shared = {
     ref: input,
@@ -26,7 +32,8 @@ export function TextField({
     autocomplete: "off",
     autocapitalize: "sentences",
     "aria-invalid": problem ? "true" : null,
-    onInput: (event) => onInput(event.currentTarget.value),
+    onInput: (/** @type {{currentTarget: HTMLInputElement}} */ event) =>
+      onInput(event.currentTarget.value),
   };
   return html`<label class="field">
     <span class="field-label">${label}</span>

@@ -6,10 +6,14 @@ import { t } from "../messages/index.js";
 
 const STEPS_MIN = [-60, -10, -1, 1, 10, 60];
 
-/** Set a time of day by moving it: no field to hit, nothing to type. */
+/**
+ * Set a time of day by moving it: no field to hit, nothing to type.
+ *
+ * @param {{startMs: number, latestMs: number, onChange: (ms: number) => unknown}} props
+ */
 export function TimePad({ startMs, latestMs, onChange }) {
   const [ms, setMs] = useState(startMs);
-  const move = (minutes) => {
+  const move = (/** @type {number} */ minutes) => {
     const next = Math.min(ms + minutes * 60000, latestMs);
     setMs(next);
     onChange(next);

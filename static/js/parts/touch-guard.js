@@ -19,7 +19,13 @@ import { signal } from "@preact/signals";
 
 export const SETTLE_MS = 1000;
 
-/** When a press was last left out because its button was new: [ms of the page]. */
+/** @import { Signal } from "@preact/signals" */
+
+/**
+ * When a press was last left out because its button was new: [ms of the page].
+ *
+ * @type {Signal<?number>}
+ */
 export const leftOutAsNewMs = signal(null);
 
 const WATCHED = [
@@ -33,17 +39,36 @@ const WATCHED = [
 ];
 const SLACK_PX = 1;
 
-let known = new Map(); // button -> {name, sinceMs, wasCovered, boxes: [{box, fromMs}]}, the oldest first
-let isDirty = true;
-let settling = null;
+/**
+ * A button as it was last looked at.
+ *
+ * @typedef {object} Row
+ * @property {string} name what it means
+ * @property {number} sinceMs
+ * @property {boolean} [wasCovered]
+ * @property {{box: Place, fromMs: number}[]} boxes where it lay, the oldest first
+ */
+/** @typedef {ReturnType<typeof placeOf>} Place */
+/** @typedef {{clientX: number, clientY: number}} At */
 
+/** @type {Map<HTMLElement, Row>} */
+let known = new Map();
+let isDirty = true;
+/** @type {number | undefined} */
+let settling;
+
+/** @param {HTMLElement} button */
 function nameOf(button) {
   if (button.dataset.means) return button.dataset.means;
   const words = button.getAttribute("aria-label") ?? button.textContent;
   return `${location.hash} ${words.replace(/\d+/g, "#")}`;
 }
 
-// Where it lies, and where within all that scrolls: a scroll moves only the first.
+/**
+ * Where it lies, and where within all that scrolls: a scroll moves only the first.
+ *
+ * @param {HTMLElement} button
+ */
 function placeOf(button) {
   const { left, top, right, bottom } = button.getBoundingClientRect();
   let [across, down] = [0, 0];
@@ -54,13 +79,18 @@ function placeOf(button) {
   return { left, top, right, bottom, inLeft: left + across, inTop: top + down };
 }
 
+/** @type {(a: number, b: number) => boolean} */
 const isNear = (a, b) => Math.abs(a - b) <= SLACK_PX;
+/** @type {(a: Place, b: Place) => boolean} */
 const isSameSize = (a, b) =>
   isNear(a.right - a.left, b.right - b.left) &&
   isNear(a.bottom - a.top, b.bottom - b.top);
+/** @type {(a: Place, b: Place) => boolean} */
 const isSamePlace = (a, b) => isNear(a.left, b.left) && isNear(a.top, b.top);
+/** @type {(a: Place, b: Place) => boolean} */
 const isScrolled = (a, b) => isNear(a.inLeft, b.inLeft) && isNear(a.inTop, b.inTop);
 
+/** @type {(row: Row, box: Place, nowMs: number) => void} */
 function follow(row, box, nowMs) {
   const last = row.boxes[row.boxes.length - 1];
   if (
@@ -76,6 +106,7 @@ function follow(row, box, nowMs) {
     row.boxes.shift();
 }
 
+/** @type {(box: Place, at: At) => boolean} */
 function isInside(box, { clientX, clientY }) {
   return (
     clientX >= box.left &&
@@ -85,6 +116,7 @@ function isInside(box, { clientX, clientY }) {
   );
 }
 
+/** @type {(row: Row, at: At, nowMs: number) => boolean} */
 function hasStood(row, at, nowMs) {
   return (
     nowMs - row.boxes[0].fromMs >= SETTLE_MS &&
@@ -93,6 +125,7 @@ function hasStood(row, at, nowMs) {
 }
 
 // By its middle: a button that a ticking clock makes a little wider is not new.
+/** @type {(row: Row, nowMs: number) => boolean} */
 function isYoung(row, nowMs) {
   const { left, top, right, bottom } = row.boxes[row.boxes.length - 1].box;
   return !hasStood(
@@ -103,6 +136,7 @@ function isYoung(row, nowMs) {
 }
 
 // The mark only shows that it waits; whether a press counts is asked of `known`.
+/** @type {(button: HTMLElement, young: boolean) => void} */
 function show(button, young) {
   if (young && !("steady" in button.dataset)) {
     button.dataset.new = "";
@@ -122,7 +156,9 @@ function look() {
   }
   known = new Map();
   let isAnyYoung = false;
-  for (const button of document.querySelectorAll("[data-tap]")) {
+  for (const button of /** @type {NodeListOf<HTMLElement>} */ (
+    document.querySelectorAll("[data-tap]")
+  )) {
     if (!button.getClientRects().length) {
       show(button, false);
       continue;
@@ -155,6 +191,7 @@ function mark() {
   });
 }
 
+/** @type {(button: HTMLElement, row: Row | undefined, nowMs: number) => false} */
 function leaveOut(button, row, nowMs) {
   const firstMs = row ? row.boxes[row.boxes.length - 1].fromMs : nowMs;
   button.style.setProperty(
@@ -169,8 +206,8 @@ function leaveOut(button, row, nowMs) {
 /**
  * Tell whether a press counts; one that does not is shown on its button.
  *
- * @param {Element} button the one that was pressed
- * @param {?{clientX: number, clientY: number}} at where; null for a key's press
+ * @param {HTMLElement} button the one that was pressed
+ * @param {?At} at where; null for a key's press
  */
 export function isSettled(button, at) {
   if ("steady" in button.dataset) return true;
@@ -182,12 +219,20 @@ export function isSettled(button, at) {
   return hasStood(row, at, nowMs) || leaveOut(button, row, nowMs);
 }
 
-/** What a button means now: a press counts only if it means the same when let go. */
+/**
+ * What a button means now: a press counts only if it means the same when let go.
+ *
+ * @param {HTMLElement} button
+ */
 export function meaningOf(button) {
   return nameOf(button);
 }
 
-/** Take all buttons within as looked at: whoever types on a pad sees its other keys. */
+/**
+ * Take all buttons within as looked at: whoever types on a pad sees its other keys.
+ *
+ * @param {Element} within
+ */
 export function settle(within) {
   if (isDirty) look();
   for (const [button, row] of known) {

@@ -16,6 +16,7 @@ const KEPT = "wet-lock";
 /** True while touches do nothing; kept over a reload. */
 export const isLocked = signal(localStorage.getItem(KEPT) === "on");
 
+/** @param {boolean} on */
 function keep(on) {
   isLocked.value = on;
   try {
@@ -47,7 +48,7 @@ export function LockButton() {
 export function WetLock() {
   if (!isLocked.value) return null;
   return html`<div class="wet-lock" role="dialog" aria-modal="true" aria-label=${t("lock.title")}
-    onContextMenu=${(event) => event.preventDefault()}>
+    onContextMenu=${(/** @type {MouseEvent} */ event) => event.preventDefault()}>
     <${Later} part="wet-lock" name="Locked" onLeave=${unlock} onFail=${unlock}><p class="lead">${t("lock.opening")}</p></${Later}>
   </div>`;
 }

@@ -9,7 +9,7 @@ import { board } from "./source.js";
 const OPEN = ["running", "held"];
 
 /** The words for whose a sheet or pad is, or null outside a make. */
-export const Whose = createContext(null);
+export const Whose = createContext(/** @type {?string} */ (null));
 
 /**
  * A make's vat; its name where it has none, and both while two share a vat.
@@ -24,13 +24,21 @@ export function whoseOf({ id, name, vat }) {
   return isShared ? `${vat} · ${name}` : vat;
 }
 
-/** The same of a make known by its id only; null when it is none of the board's. */
+/**
+ * The same of a make known by its id only; null when it is none of the board's.
+ *
+ * @param {?string} id
+ */
 export function whoseId(id) {
   const make = board.value?.makes.find((one) => one.id === id);
   return make ? whoseOf(make) : null;
 }
 
-/** Whose this is, as a line of its own: in a head, or in a button below its words. */
+/**
+ * Whose this is, as a line of its own: in a head, or in a button below its words.
+ *
+ * @param {{class?: string}} props
+ */
 export function WhoseLine({ class: name = "" }) {
   const whose = useContext(Whose);
   return whose ? html` <b class=${"whose " + name}>${whose}</b>` : null;

@@ -12,8 +12,11 @@ const HOLD_MS = 900;
 /**
  * Ask for a reason: a ready one or own words. Nothing is done without one.
  *
- * @param {object} props title, lead, reasons: keys of "reason.*", doWord, onDone(why), onBack;
- *   isGrave: shown in red; isHeld: held rather than tapped, for what ends a make
+ * @param {{title: any, lead?: any, reasons?: string[], doWord: string,
+ *   onDone: (why: string) => unknown, onBack: () => unknown, isGrave?: boolean,
+ *   isHeld?: boolean, children?: any}} props
+ *   reasons: keys of "reason.*"; isGrave: shown in red; isHeld: held rather than
+ *   tapped, for what ends a make
  */
 export function WhyPad({
   title,
@@ -26,7 +29,7 @@ export function WhyPad({
   isHeld = false,
   children,
 }) {
-  const [key, setKey] = useState(null);
+  const [key, setKey] = useState(/** @type {?string} */ (null));
   const [text, setText] = useState("");
   const [isBusy, setBusy] = useState(false);
   const ready = key ? t("reason." + key) : "";
@@ -48,7 +51,7 @@ export function WhyPad({
     <h2>${t("why.title")}</h2>
     ${
       reasons.length
-        ? html`<${Choices} label=${t("why.title")} chosen=${key} onChoose=${(next) => setKey(next === key ? null : next)}
+        ? html`<${Choices} label=${t("why.title")} chosen=${key} onChoose=${(/** @type {string} */ next) => setKey(next === key ? null : next)}
           options=${reasons.map((name) => ({ key: name, title: t("reason." + name) }))} />`
         : null
     }

@@ -7,13 +7,17 @@ const USUAL = {
 // These lead through a page for whoever has no pedal.
 const NEVER = ["Tab", "Escape", "ShiftLeft", "ShiftRight"];
 
+/** @typedef {ReturnType<typeof import("./voice.js").make>} Voice */
+
 /**
- * @param {object} kit what parts/later.js hands over
- * @returns {{Hands: function}} the section
+ * The section of a phone's hands.
+ *
+ * @param {import("../later.js").Kit} kit
  */
 export function make(kit) {
   const { html, later, learning, pedal, Row, t, useEffect, useState, voice } = kit;
 
+  /** @param {string[]} names */
   function shownKeys(names) {
     return (
       names
@@ -24,24 +28,31 @@ export function make(kit) {
     );
   }
 
+  /** @param {KeyboardEvent} event */
   function learn(event) {
-    if (!learning.value) return;
+    if (!learning.value || !pedal.value) return;
     event.preventDefault();
     event.stopImmediatePropagation();
     const name = event.code || event.key;
     if (event.repeat) return;
     if (!NEVER.includes(name) && name) {
-      const without = (names) => names.filter((one) => one !== name);
+      const without = (/** @type {string[]} */ names) =>
+        names.filter((one) => one !== name);
       const other = learning.value === "do" ? "other" : "do";
-      pedal.value = { [learning.value]: [name], [other]: without(pedal.value[other]) };
+      pedal.value = {
+        ...pedal.value,
+        [learning.value]: [name],
+        [other]: without(pedal.value[other]),
+      };
     }
     learning.value = null;
   }
 
+  /** @param {{way: import("../hands.js").Way}} props */
   function KeyRow({ way }) {
     const isLearning = learning.value === way;
     return html`<${Row} class=${isLearning ? "is-due" : ""} title=${isLearning ? t("pedal.press") : t("pedal." + way)}
-      detail=${isLearning ? t("pedal.press_detail") : t("pedal.keys", { keys: shownKeys(pedal.value[way]) })}
+      detail=${isLearning ? t("pedal.press_detail") : t("pedal.keys", { keys: shownKeys(pedal.value?.[way] ?? []) })}
       onTap=${() => {
         learning.value = isLearning ? null : way;
       }} />`;
@@ -71,22 +82,25 @@ export function make(kit) {
       }`;
   }
 
-  function Voice() {
-    const [made, setMade] = useState(null);
+  function VoiceRow() {
+    const [made, setMade] = useState(/** @type {?Voice} */ (null));
     useEffect(() => {
-      later("voice").then(setMade, () => {});
+      later("voice").then(
+        (found) => setMade(found),
+        () => {},
+      );
     }, []);
     const has = Boolean(made?.voiceNow());
     const toggle = () => {
       voice.value = !voice.value;
-      if (voice.value) made.say(t("voice.test")); // a phone speaks after a tap only
+      if (voice.value) made?.say(t("voice.test")); // a phone speaks after a tap only
     };
     return html`<${Row} title=${t("voice.use")} detail=${has ? t("voice.use_detail") : t("voice.none")} disabled=${!has && !voice.value}
       side=${t(voice.value ? "word.on" : "word.off")} onTap=${toggle} />`;
   }
 
   function Hands() {
-    return html`<h2>${t("hands.title")}</h2><div class="rows"><${Pedal} /><${Voice} /></div>`;
+    return html`<h2>${t("hands.title")}</h2><div class="rows"><${Pedal} /><${VoiceRow} /></div>`;
   }
 
   return { Hands };

@@ -5,7 +5,13 @@ const GUARD_MS = 300;
 // A second look is meant to be looked at.
 const ASKING_MS = 1000;
 
-/** @param {object} kit what parts/later.js hands over */
+/** @import { Way } from "../hands.js" */
+
+/**
+ * Listen to the keys of this phone's pedal from now on.
+ *
+ * @param {import("../later.js").Kit} kit
+ */
 export function make(kit) {
   const {
     alarms,
@@ -18,7 +24,9 @@ export function make(kit) {
     silenceAlarm,
     voice,
   } = kit;
+  /** @type {Record<Way, number>} */
   const lastMs = { do: -Infinity, other: -Infinity };
+  /** @type {Set<string>} */
   const taken = new Set(); // keys that are down and were ours
   // A key presses what has the focus only where a key put the focus there.
   let isFocusByKey = false;
@@ -26,11 +34,13 @@ export function make(kit) {
   function isTyped() {
     const entered =
       document.querySelector(".keypad .entered-value")?.textContent ?? "–";
-    const fields = [...document.querySelectorAll("#app input, #app textarea")];
-    return entered !== "–" || fields.some((one) => one.value !== "");
+    /** @type {NodeListOf<HTMLInputElement | HTMLTextAreaElement>} */
+    const fields = document.querySelectorAll("#app input, #app textarea");
+    return entered !== "–" || [...fields].some((one) => one.value !== "");
   }
 
   function pressLarge() {
+    /** @type {?HTMLElement} */
     const button = document.querySelector(
       "main .foot .primary:not(:disabled):not(.is-act)",
     );
@@ -49,15 +59,17 @@ export function make(kit) {
       );
   }
 
+  /** @param {KeyboardEvent} event */
   function whichOf(event) {
     const names = [event.code, event.key];
-    return ["do", "other"].find((way) =>
+    return /** @type {Way[]} */ (["do", "other"]).find((way) =>
       pedal.value?.[way].some((name) => names.includes(name)),
     );
   }
 
+  /** @param {KeyboardEvent} event */
   function isLeftAlone(event) {
-    const at = event.target;
+    const at = /** @type {Element} */ (event.target);
     if (
       event.ctrlKey ||
       event.altKey ||
@@ -72,6 +84,7 @@ export function make(kit) {
 
   // A held pedal sends its key again and again, some of them as new presses: as
   // long as they keep coming they are one.
+  /** @type {(way: Way, event: KeyboardEvent) => boolean} */
   function isFirst(way, event) {
     const nowMs = performance.now();
     const sinceMs = nowMs - lastMs[way];
@@ -80,6 +93,7 @@ export function make(kit) {
     return !event.repeat && sinceMs >= guardMs;
   }
 
+  /** @param {KeyboardEvent} event */
   function onKeyDown(event) {
     if (event.key === "Tab") isFocusByKey = true;
     if (learning.value) return;
@@ -102,6 +116,7 @@ export function make(kit) {
   }
 
   // Space presses a button when it is let go.
+  /** @param {KeyboardEvent} event */
   function onKeyUp(event) {
     if (taken.delete(event.code)) event.preventDefault();
   }

@@ -4,15 +4,14 @@ const DIGITS = ["7", "8", "9", "4", "5", "6", "1", "2", "3"];
 const BOUNCE_MS = 75; // a key bounces within this; a real double digit is slower
 const LONGEST = 8; // as many as a PIN may have, see server/core/pin.py
 
-/**
- * @param {object} kit what parts/later.js hands over
- * @returns {{PinPad: function}} the pad
- */
+/** @param {import("../later.js").Kit} kit */
 export function make({ html, Tap, t, tn, useEffect, useRef, useState }) {
   /**
-   * @param {object} props title, lead; word: of the large key; onPin(pin); onBack;
-   *   problem: in words; tries: a count, the pad is emptied when it moves; isBusy;
-   *   isOff: nothing is taken now; aside: beside the large key
+   * @param {{title: string, lead: string, word: string, onPin: (pin: string) => unknown,
+   *   onBack: () => unknown, problem?: string, tries?: number, isBusy?: boolean,
+   *   isOff?: boolean, aside?: any, children?: any}} props
+   *   word: of the large key; problem: in words; tries: a count, the pad is emptied
+   *   when it moves; isOff: nothing is taken now; aside: beside the large key
    */
   function PinPad({
     title,
@@ -31,7 +30,7 @@ export function make({ html, Tap, t, tn, useEffect, useRef, useState }) {
     const [isSeen, setSeen] = useState(false);
     // A second key may come before the first is painted: it counts from here.
     const newest = useRef("");
-    const become = (next) => {
+    const become = (/** @type {string} */ next) => {
       newest.current = next;
       setPin(next);
     };
@@ -39,13 +38,13 @@ export function make({ html, Tap, t, tn, useEffect, useRef, useState }) {
       become("");
       setSeen(false);
     }, [tries]);
-    const press = (key) => {
+    const press = (/** @type {string} */ key) => {
       if (isBusy || isOff) return;
       if (key === "back") become(newest.current.slice(0, -1));
       else if (newest.current.length < LONGEST) become(newest.current + key);
     };
     useEffect(() => {
-      const onKey = (event) => {
+      const onKey = (/** @type {KeyboardEvent} */ event) => {
         const key = event.key === "Backspace" ? "back" : event.key;
         if (!/^(\d|back)$/.test(key)) return;
         event.preventDefault();
@@ -54,6 +53,7 @@ export function make({ html, Tap, t, tn, useEffect, useRef, useState }) {
       addEventListener("keydown", onKey);
       return () => removeEventListener("keydown", onKey);
     });
+    /** @type {(name: string, shown: string, spoken?: string) => any} */
     const key = (name, shown, spoken) =>
       html`<${Tap} steady class="key" guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => press(name)}>${shown}</${Tap}>`;
     const isReady = pin.length > 0 && !isBusy && !isOff;

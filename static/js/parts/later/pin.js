@@ -1,16 +1,25 @@
 // Prove an act with a PIN; set one where there is none yet, and change it.
 
+/** @import { Tries } from "../../data/pins.js" */
+/** @import { Sealed } from "./seal.js" */
+
 class PinError extends Error {
+  /**
+   * @param {string} key of the catalogue
+   * @param {{n?: number, name?: string, span?: string}} [values]
+   */
   constructor(key, values = {}) {
     super(key);
     this.name = "PinError";
-    Object.assign(this, { key, values });
+    this.key = key;
+    this.values = values;
   }
 }
 
 /**
- * @param {object} kit what parts/later.js hands over
- * @returns {Promise<{PinStep: function, PinScreen: function}>} the ways to be asked
+ * The two ways to be asked for a PIN.
+ *
+ * @param {import("../later.js").Kit} kit
  */
 export async function make(kit) {
   const {
@@ -37,21 +46,26 @@ export async function make(kit) {
     useState,
     whyOf,
   } = kit;
-  const [{ PinPad }, seal, rule] = await Promise.all(
-    ["pin-pad", "seal", "pin-tries"].map(later),
-  );
+  const [{ PinPad }, seal, rule] = await Promise.all([
+    later("pin-pad"),
+    later("seal"),
+    later("pin-tries"),
+  ]);
   // Browsers have cryptography on https and on the box itself alone.
   const isPlain = !globalThis.crypto?.subtle;
 
+  /** @type {(who: string) => Sealed | undefined} */
   const pinOf = (who) => pins.value?.pins.find((one) => one.person === who);
 
+  /** @param {string} who */
   function maySet(who) {
     const isGranted = pins.value?.granted.some(
       (one) => one.person === who && one.until_ms > nowMs(),
     );
-    return who === me.value.person.id || isGranted;
+    return who === me.value?.person.id || isGranted;
   }
 
+  /** @param {any} problem whatever was thrown */
   function words(problem) {
     if (problem.name === "PinError") {
       const { n } = problem.values;
@@ -63,17 +77,27 @@ export async function make(kit) {
     return problem.status === 0 ? t("pin.no_server") : whyOf(problem);
   }
 
+  /** @type {(who: string, path: string, body: object) => Promise<any>} */
   async function onServer(who, path, body) {
     try {
       return await post(`/people/${who}/pin${path}`, body);
     } catch (failure) {
-      if (failure.status === 0)
+      if (/** @type {{status?: number}} */ (failure).status === 0)
         throw new PinError(isPlain ? "pin.no_server" : "pin.locked");
       throw failure;
     }
   }
 
-  // Counted as wrong before it is tried: a reload in between forgets nothing.
+  /**
+   * Sign with who's key, opened by the PIN.
+   *
+   * Counted as wrong before it is tried: a reload in between forgets nothing.
+   *
+   * @param {string} who
+   * @param {string} pin
+   * @param {(sealed: Sealed) => Uint8Array<ArrayBuffer>} textOf what is signed
+   * @returns {Promise<{key: string, sig: string}>}
+   */
   async function opened(who, pin, textOf) {
     const tries = await triesOf(who);
     const waitMs = rule.waitMs(tries, Date.now());
@@ -105,8 +129,9 @@ export async function make(kit) {
     });
   }
 
+  /** @type {(event: Entry, pin: string) => Promise<{by: string, key: string, sig: string}>} */
   async function prove(event, pin) {
-    const who = event.person;
+    const who = /** @type {string} */ (event.person);
     if (!isPlain && !rule.isLocked(await triesOf(who))) {
       return { by: "pin", ...(await opened(who, pin, () => seal.actText(event))) };
     }
@@ -139,6 +164,7 @@ export async function make(kit) {
     return { by: proof.by, key: proof.key, sig: proof.sig };
   }
 
+  /** @type {(who: string, pin: string, before: ?string) => Promise<void>} */
   async function setPin(who, pin, before) {
     if (isPlain) await onServer(who, "/plain", { pin, before });
     else {
@@ -154,9 +180,10 @@ export async function make(kit) {
   }
 
   // One try at a time; what went wrong stands in words until the next.
+  /** @param {(pin: string) => unknown} work */
   function useTries(work) {
     const [state, setState] = useState({ problem: "", tries: 0, isBusy: false });
-    const run = async (pin) => {
+    const run = async (/** @type {string} */ pin) => {
       setState({ ...state, problem: "", isBusy: true });
       let problem = "";
       try {
@@ -169,8 +196,12 @@ export async function make(kit) {
     return { ...state, run };
   }
 
+  /**
+   * @param {string} who
+   * @param {number} tries
+   */
   function useWait(who, tries) {
-    const [kept, setKept] = useState(null);
+    const [kept, setKept] = useState(/** @type {?Tries} */ (null));
     useEffect(() => {
       triesOf(who).then(setKept, () => {});
     }, [who, tries]);
@@ -182,9 +213,14 @@ export async function make(kit) {
 
   const Plain = () => (isPlain ? html`<p class="quiet">${t("pin.plain")}</p>` : null);
 
-  /** Two screens: choose, and the same again. */
+  /**
+   * Two screens: choose, and the same again.
+   *
+   * @param {{title: string, name: string, onSet: (pin: string) => unknown,
+   *   onBack: () => unknown, aside?: any}} props
+   */
   function NewPin({ title, name, onSet, onBack, aside }) {
-    const [first, setFirst] = useState(null);
+    const [first, setFirst] = useState(/** @type {?string} */ (null));
     const [differs, setDiffers] = useState(false);
     const choosing = useTries(async (pin) => {
       setDiffers(false);
@@ -217,19 +253,28 @@ export async function make(kit) {
     return isKnown && pins.value !== null;
   }
 
+  /** @param {{title: string, text: string, onBack: () => unknown, aside?: any}} props */
   function Nothing({ title, text, onBack, aside }) {
     return html`<${Sheet} title=${title} onBack=${onBack} foot=${aside}><p class="lead" role="status">${text}</p></${Sheet}>`;
   }
 
-  /** Ask for the PIN of who taps, then record the act; see parts/pin.js. */
+  /**
+   * Ask for the PIN of who taps, then record the act; see parts/pin.js.
+   *
+   * @param {import("../pin.js").Asked & {Hurry: typeof import("../pin.js").Hurry}} props
+   */
   function PinStep(props) {
     const { title, doWord, kind, given, said, asked, onDone, onBack, Hurry } = props;
-    const [who] = useState(tapper());
+    const [who] = useState(/** @type {Person} */ (tapper()));
     const isKnown = useKnown();
-    const record = async (pin) => {
+    const record = async (/** @type {string} */ pin) => {
       const event = await act(
         kind,
-        { ...given, by: who.id, prove: (made) => prove(made, pin) },
+        {
+          ...given,
+          by: who.id,
+          prove: (/** @type {Entry} */ made) => prove(made, pin),
+        },
         said,
       );
       if (event) onDone();
@@ -238,9 +283,9 @@ export async function make(kit) {
     const wait = useWait(who.id, entering.tries);
     const aside = asked === "phone" ? html`<${Hurry} ...${props} />` : null;
     const hint = aside
-      ? html`<p class="quiet">${t("pin.hurry_detail", { name: me.value.person.name })}</p>`
+      ? html`<p class="quiet">${t("pin.hurry_detail", { name: me.value?.person.name })}</p>`
       : null;
-    const first = async (pin) => {
+    const first = async (/** @type {string} */ pin) => {
       await setPin(who.id, pin, null);
       await record(pin);
     };
@@ -257,8 +302,8 @@ export async function make(kit) {
 
   /** The PIN of who taps: set or changed. */
   function PinScreen() {
-    const [who] = useState(tapper());
-    const [before, setBefore] = useState(null);
+    const [who] = useState(/** @type {Person} */ (tapper()));
+    const [before, setBefore] = useState(/** @type {?string} */ (null));
     const [isSet, setDone] = useState(false);
     const isKnown = useKnown();
     const back = () => history.back();
@@ -269,7 +314,7 @@ export async function make(kit) {
       setBefore(pin);
     });
     const wait = useWait(who.id, checking.tries);
-    const keep = async (pin) => {
+    const keep = async (/** @type {string} */ pin) => {
       await setPin(who.id, pin, had ? before : null);
       setDone(true);
     };

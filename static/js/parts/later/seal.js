@@ -22,8 +22,21 @@ const SIGNED = [
 ];
 const SEALED = ["key", "person", "public", "salt", "rounds", "wrapped"];
 
-const bytes = (text) => new TextEncoder().encode(text);
+/**
+ * A person's signing key, closed by the PIN.
+ *
+ * @typedef {object} Sealed
+ * @property {string} key id of it
+ * @property {string} person id of whose it is
+ * @property {string} public
+ * @property {string} salt
+ * @property {number} rounds
+ * @property {string} wrapped
+ */
 
+const bytes = (/** @type {string} */ text) => new TextEncoder().encode(text);
+
+/** @param {ArrayBuffer | Uint8Array<ArrayBuffer>} raw */
 function toText(raw) {
   const letters = Array.from(new Uint8Array(raw), (one) =>
     String.fromCharCode(one),
@@ -31,12 +44,18 @@ function toText(raw) {
   return btoa(letters).replace(/\+/g, "-").replace(/\//g, "_").replace(/=/g, "");
 }
 
+/** @param {string} text */
 function fromText(text) {
   const letters = atob(text.replace(/-/g, "+").replace(/_/g, "/"));
   return Uint8Array.from(letters, (one) => one.charCodeAt(0));
 }
 
-/** The text of a JSON value that page and server write alike. */
+/**
+ * The text of a JSON value that page and server write alike.
+ *
+ * @param {any} value
+ * @returns {string}
+ */
 export function oneText(value) {
   if (Array.isArray(value)) return `[${value.map(oneText).join(",")}]`;
   if (value && typeof value === "object") {
@@ -54,21 +73,31 @@ export function oneText(value) {
   );
 }
 
+/** @type {(what: string, content: Record<string, any>, names: string[]) => Uint8Array<ArrayBuffer>} */
 function signedText(what, content, names) {
   const picked = Object.fromEntries(names.map((name) => [name, content[name] ?? null]));
   return bytes(`vatside ${what} 1\n${oneText(picked)}`);
 }
 
-/** What is signed of an entry: all that a person answers for. */
+/**
+ * What is signed of an entry: all that a person answers for.
+ *
+ * @param {Entry} event
+ */
 export function actText(event) {
   return signedText("act", event, SIGNED);
 }
 
-/** What is signed of a new key with the one before it. */
+/**
+ * What is signed of a new key with the one before it.
+ *
+ * @param {Sealed} sealed
+ */
 export function sealedText(sealed) {
   return signedText("pin", sealed, SEALED);
 }
 
+/** @type {(pin: string, salt: Uint8Array<ArrayBuffer>, rounds: number) => Promise<CryptoKey>} */
 async function wrapper(pin, salt, rounds) {
   const typed = await crypto.subtle.importKey("raw", bytes(pin), "PBKDF2", false, [
     "deriveKey",
@@ -81,6 +110,7 @@ async function wrapper(pin, salt, rounds) {
 }
 
 // A wrapped key given out under another's name must not open.
+/** @type {(person: string, key: string) => Uint8Array<ArrayBuffer>} */
 const bound = (person, key) => bytes(`${person}/${key}`);
 
 /**
@@ -88,7 +118,7 @@ const bound = (person, key) => bytes(`${person}/${key}`);
  *
  * @param {string} person id of whose it is
  * @param {string} pin
- * @returns {Promise<{key, person, public, salt, rounds, wrapped}>}
+ * @returns {Promise<Sealed>}
  */
 export async function newSealed(person, pin) {
   const pair = await crypto.subtle.generateKey(CURVE, true, ["sign", "verify"]);
@@ -114,9 +144,9 @@ export async function newSealed(person, pin) {
 /**
  * Sign a text with the key that a PIN opens.
  *
- * @param {object} sealed as newSealed makes it
+ * @param {Sealed} sealed
  * @param {string} pin
- * @param {Uint8Array} text
+ * @param {Uint8Array<ArrayBuffer>} text
  * @returns {Promise<string | null>} null when the PIN does not open the key
  */
 export async function sign(sealed, pin, text) {

@@ -2,7 +2,11 @@
 
 const SAID_MS = 60; // the view that follows an entry is there by then
 
-/** @param {object} kit what parts/later.js hands over */
+/**
+ * Read entries aloud from now on, while that is wanted.
+ *
+ * @param {import("../later.js").Kit} kit
+ */
 export function make(kit) {
   const {
     buttonWords,
@@ -30,7 +34,11 @@ export function make(kit) {
     return mine.find((one) => one.localService) ?? mine[0] ?? null;
   }
 
-  /** Say a text now; what is still being said is broken off. */
+  /**
+   * Say a text now; what is still being said is broken off.
+   *
+   * @param {string} text
+   */
   function say(text) {
     const found = voiceNow();
     if (!found) return false;
@@ -54,6 +62,7 @@ export function make(kit) {
     return t("voice.next", { what: what.replace(/\.$/, "") });
   }
 
+  /** @param {string} said */
   function sayEntry(said) {
     lastWords = `${said}. ${nextWords()}`;
     say(lastWords);

@@ -4,10 +4,7 @@ const HOLD_MS = 1500;
 const ROWS_SHOWN = 4;
 const ALERTS_SHOWN = 2;
 
-/**
- * @param {object} kit what parts/later.js hands over
- * @returns {{Locked: function}} the locked screen
- */
+/** @param {import("../later.js").Kit} kit */
 export function make(kit) {
   const {
     alarms,
@@ -41,7 +38,8 @@ export function make(kit) {
     return (alarms.value?.alarms ?? []).find((one) => one.state === "unacknowledged");
   }
 
-  function Alarm({ alarm }) {
+  /** @param {{alarm: Alarm}} props */
+  function AlarmShown({ alarm }) {
     const mark = markOf(alarm.priority);
     const isRinging = ring.value.ids.length > 0;
     return html`<section class=${`alarm-bar alarm-${mark}`} data-ringing=${isRinging ? alarm.priority : undefined} role="alert">
@@ -52,10 +50,13 @@ export function make(kit) {
   const openMake = () => (route.value[0] === "make" ? route.value[1] : null);
 
   // Everything that runs: the open make's steps and timers, then other makes'.
+  /** @type {(shown: ?View, step: ?Step) => {key: string, title: string, dueMs: number}[]} */
   function running(shown, step) {
-    const steps = (shown?.steps ?? [])
-      .filter((one) => one.status === "running" && one.due_ms && one.key !== step?.key)
-      .map((one) => ({ key: one.key, title: stepTitle(one), dueMs: one.due_ms }));
+    const steps = (shown?.steps ?? []).flatMap((one) =>
+      one.status === "running" && one.due_ms && one.key !== step?.key
+        ? [{ key: one.key, title: stepTitle(one), dueMs: one.due_ms }]
+        : [],
+    );
     const timers = (shown?.timers ?? [])
       .filter((one) => one.stopped_ms === null)
       .map((one) => ({ key: one.id, title: one.label, dueMs: one.due_ms }));
@@ -75,20 +76,21 @@ export function make(kit) {
   function Shown() {
     const shown = view.value;
     const isMake = route.value[0] === "make" && shown?.make.id === route.value[1];
-    const step = isMake ? stepShown(shown) : null;
+    const open = isMake ? shown : null;
+    const step = open ? stepShown(open) : null;
     const alarm = topAlarm();
-    const alerts = isMake
-      ? shown.alerts.filter((one) => !one.acknowledged && one.id !== alarm?.matter)
-      : [];
+    const alerts = (open?.alerts ?? []).filter(
+      (one) => !one.acknowledged && one.id !== alarm?.matter,
+    );
     const last = lastAct.value;
     return html`<div class="lock-shown">
-      ${alarm ? html`<${Alarm} alarm=${alarm} />` : null}
+      ${alarm ? html`<${AlarmShown} alarm=${alarm} />` : null}
       ${trouble.value ? html`<p class="bar bar-act" role="alert">${trouble.value}</p>` : null}
       ${
-        step
+        open && step
           ? html`<div class="lock-step">
-        <p class="lock-title"><${StateMark} state=${stepState(step)} word=${t("step." + step.status)} /> <b>${stepTitle(step)}</b> <b class="whose">${whoseOf(shown.make)}</b></p>
-        <${MainFigure} step=${step} alerts=${shown.alerts} />
+        <p class="lock-title"><${StateMark} state=${stepState(step)} word=${t("step." + step.status)} /> <b>${stepTitle(step)}</b> <b class="whose">${whoseOf(open.make)}</b></p>
+        <${MainFigure} step=${step} alerts=${open.alerts} />
         ${step.status === "running" && step.due_ms && step.main?.kind !== "countdown" ? html`<${Countdown} dueMs=${step.due_ms} />` : null}
       </div>`
           : null
@@ -97,11 +99,12 @@ export function make(kit) {
         (one) => html`<div class="lock-row" key=${one.key}>
         <p class="lock-title">${one.title}</p><${Countdown} dueMs=${one.dueMs} /></div>`,
       )}
-      ${alerts.slice(0, ALERTS_SHOWN).map((one) => html`<p class="lock-alert" key=${one.id}><${StateMark} state=${one.level} /> ${alertText(one, shown.steps)}</p>`)}
+      ${alerts.slice(0, ALERTS_SHOWN).map((one) => html`<p class="lock-alert" key=${one.id}><${StateMark} state=${one.level} /> ${alertText(one, open?.steps)}</p>`)}
       ${last && secondMs.value < last.untilMs ? html`<p class="lock-said" role="status">${last.said}</p>` : null}
     </div>`;
   }
 
+  /** @param {{onLeave: () => unknown}} props */
   function Locked({ onLeave }) {
     const alarm = mayAs("helper") ? topAlarm() : null;
     return html`<p class="lock-head"><b>${t("lock.title")}</b><span>${clock(secondMs.value)}</span></p>
