@@ -320,6 +320,18 @@ interface EquipmentSet {
   agreed_with?: string;
 }
 
+/** A figure of a recipe with its band, and how well it is known. */
+interface Figure {
+  value: number;
+  unit: string;
+  low?: number | null;
+  high?: number | null;
+  source: string;
+  status: string;
+  note?: string;
+  [more: string]: any;
+}
+
 interface Floc {
   added_ms: number | null;
   floc_ms: number | null;
@@ -500,7 +512,7 @@ interface Recipe {
   version: number;
   title: Words;
   steps: any[];
-  ingredients: any[];
+  ingredients?: any[];
   moulds?: any[];
   figures?: Record<string, any>;
   curve?: any;
@@ -600,6 +612,21 @@ type StepSummary = Pick<
   | "task"
 >;
 
+/** A row of a table that was typed: a cell left out is undefined. */
+type SumCells = Record<string, string | number | undefined>;
+
+/** What was typed for one input of a sum: a number, a choice or a table. */
+type SumGiven =
+  | { typed: string; unit: string; sure?: boolean; value?: undefined; rows?: undefined }
+  | { value: string; typed?: undefined; unit?: undefined; rows?: undefined }
+  | {
+      rows: SumCells[];
+      unit: string;
+      sure?: boolean;
+      typed?: undefined;
+      value?: undefined;
+    };
+
 /** What a sum asks for. */
 interface SumInput {
   name: string;
@@ -636,6 +663,12 @@ interface SumRow {
   topic: string;
   inputs: SumInput[];
   outputs: SumOutput[];
+}
+
+/** A topic of the catalogue with the keys of its sums. */
+interface SumTopic {
+  key: string;
+  sums: string[];
 }
 
 interface SumValue {

@@ -1,6 +1,12 @@
 // Every figure of a recipe with its path, so that each can be shown with its
 // source and changed on its own.
 
+/** @typedef {{path: (string | number)[], figure: Figure}} FigureAt */
+
+/**
+ * @param {unknown} value
+ * @returns {value is Figure}
+ */
 function isFigure(value) {
   return (
     value !== null &&
@@ -11,7 +17,13 @@ function isFigure(value) {
   );
 }
 
-/** All figures below a part of a recipe: [{path: ["lasts"], figure}]. */
+/**
+ * All figures below a part of a recipe: [{path: ["lasts"], figure}].
+ *
+ * @param {unknown} part
+ * @param {(string | number)[]} [path]
+ * @returns {FigureAt[]}
+ */
 export function figuresIn(part, path = []) {
   if (part === null || typeof part !== "object") return [];
   if (isFigure(part)) return [{ path, figure: part }];
@@ -20,7 +32,13 @@ export function figuresIn(part, path = []) {
   );
 }
 
-/** A copy of a recipe with the figure at one path changed. */
+/**
+ * A copy of a recipe with the figure at one path changed.
+ *
+ * @param {Recipe} recipe
+ * @param {(string | number)[]} path
+ * @param {Figure} figure
+ */
 export function withFigure(recipe, path, figure) {
   const copy = structuredClone(recipe);
   const last = path[path.length - 1];
@@ -29,8 +47,19 @@ export function withFigure(recipe, path, figure) {
   return copy;
 }
 
-/** Parts of a recipe that figures are shown under: [{key, title, figures}]. */
+/**
+ * Parts of a recipe that figures are shown under.
+ *
+ * @param {Recipe} recipe
+ * @returns {{key: string, title: Words | null, text?: any, figures: FigureAt[]}[]}
+ */
 export function groups(recipe) {
+  /**
+   * @param {string} name
+   * @param {any} row
+   * @param {number} index
+   * @param {string} key
+   */
   const under = (name, row, index, key) => ({
     key: `${name}.${key}`,
     title: row.title,
@@ -47,10 +76,10 @@ export function groups(recipe) {
         ...figuresIn(recipe.figures ?? {}, ["figures"]),
       ],
     },
-    ...recipe.ingredients.map((row, index) =>
+    ...(recipe.ingredients ?? []).map((row, index) =>
       under("ingredients", row, index, row.key),
     ),
-    ...recipe.moulds.map((row, index) => under("moulds", row, index, row.size)),
+    ...(recipe.moulds ?? []).map((row, index) => under("moulds", row, index, row.size)),
     ...recipe.steps.map((row, index) => under("steps", row, index, row.key)),
   ];
 }
