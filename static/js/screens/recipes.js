@@ -11,7 +11,13 @@ import { go } from "../router.js";
 import { groups, withFigure } from "./recipes/figures.js";
 import { FigureSheet } from "./recipes/figure-sheet.js";
 
-/** The recipes known on this phone. */
+/** @import { FigureAt } from "./recipes/figures.js" */
+
+/**
+ * The recipes known on this phone.
+ *
+ * @param {{id?: string}} props
+ */
 export function RecipesScreen({ id }) {
   useEffect(() => {
     freshenRecipes().catch(() => {});
@@ -26,15 +32,17 @@ export function RecipesScreen({ id }) {
   </div></div>`;
 }
 
+/** @param {string} id */
 function useRecipe(id) {
   const known = recipes.value.find((one) => one.id === id) ?? null;
-  const [asked, setAsked] = useState(null);
+  const [asked, setAsked] = useState(/** @type {Recipe | null} */ (null));
   useEffect(() => {
     if (!known) get("/recipes/" + encodeURIComponent(id)).then(setAsked, () => {});
   }, [id, Boolean(known)]);
   return known ?? asked;
 }
 
+/** @param {(string | number)[]} path */
 function figureName(path) {
   const names = path.filter(
     (name) =>
@@ -49,6 +57,7 @@ function figureName(path) {
   return said.map((text, place) => (place ? inside(text) : text)).join(", ");
 }
 
+/** @param {{entry: FigureAt, recipe: Recipe, onEdit: (() => void) | null}} props */
 function Figure({ entry, recipe, onEdit }) {
   const { figure, path } = entry;
   const parent = path.slice(0, -1).reduce((part, name) => part?.[name], recipe);
@@ -64,8 +73,9 @@ function Figure({ entry, recipe, onEdit }) {
     : html`<div class="row row-still">${text}</div>`;
 }
 
+/** @param {Recipe | null} recipe */
 function useDraft(recipe) {
-  const [draft, setDraft] = useState(null);
+  const [draft, setDraft] = useState(/** @type {Recipe | null} */ (null));
   const [problem, setProblem] = useState("");
   const [said, setSaid] = useState("");
   const save = async () => {
@@ -74,12 +84,12 @@ function useDraft(recipe) {
       await freshenRecipes({ now: true });
       setDraft(null);
       setSaid(t("recipe.saved", { n: saved.version }));
-    } catch (failure) {
+    } catch (/** @type {any} */ failure) {
       const problems = failure.body?.problems ?? failure.body?.error?.problems;
       setProblem(problems ? problemsText(problems) : whyOf(failure));
     }
   };
-  const change = (next) => {
+  const change = (/** @type {Recipe | null} */ next) => {
     setDraft(next);
     setProblem("");
     setSaid("");
@@ -87,21 +97,27 @@ function useDraft(recipe) {
   return { shown: draft ?? recipe, draft, problem, said, save, change };
 }
 
-/** Read a recipe with the source of each figure; a maker may change figures. */
+/**
+ * Read a recipe with the source of each figure; a maker may change figures.
+ *
+ * @param {{id: string}} props
+ */
 function RecipeScreen({ id }) {
   const recipe = useRecipe(id);
   const { shown, draft, problem, said, save, change } = useDraft(recipe);
-  const [open, setOpen] = useState(null);
+  const [open, setOpen] = useState(/** @type {FigureAt | null} */ (null));
   if (!shown)
     return html`<${Sheet} title=${t("nav.recipes")} onBack=${() => go("recipes")}><p class="lead">${t("recipe.loading")}</p></${Sheet}>`;
   if (open) {
     return html`<${FigureSheet} title=${figureName(open.path)} figure=${open.figure} sources=${shown.sources} onBack=${() => setOpen(null)}
-      onKeep=${(figure) => {
+      onKeep=${(/** @type {FigureAt["figure"]} */ figure) => {
         change(withFigure(shown, open.path, figure));
         setOpen(null);
       }} />`;
   }
-  const edit = mayAs("maker") ? (entry) => () => setOpen(entry) : () => null;
+  const edit = mayAs("maker")
+    ? (/** @type {FigureAt} */ entry) => () => setOpen(entry)
+    : () => null;
   return html`<${Sheet} title=${own(shown.title)} onBack=${() => go("recipes")}
     foot=${draft ? html`<${Tap} class="second" onTap=${() => change(null)}>${t("recipe.drop")}</${Tap}><${Tap} class="primary" onTap=${save}>${t("recipe.save")}</${Tap}>` : null}>
     <p class="quiet">${t("recipe.version", { n: shown.version })}</p>
@@ -114,7 +130,7 @@ function RecipeScreen({ id }) {
       .map(
         (group) => html`<section class="block" key=${group.key}>
       <h2>${group.title ? own(group.title) : t("recipe.whole")}${group.text?.rounds ? " " + t("step.round", { n: group.text.round, total: group.text.rounds }) : ""}</h2>
-      ${group.text?.do ? html`<ul class="lines">${group.text.do.map((line, index) => html`<li key=${index}>${own(line)}</li>`)}</ul>` : null}
+      ${group.text?.do ? html`<ul class="lines">${group.text.do.map((/** @type {Words} */ line, /** @type {number} */ index) => html`<li key=${index}>${own(line)}</li>`)}</ul>` : null}
       <div class="rows">${group.figures.map((entry) => html`<${Figure} key=${entry.path.join(".")} entry=${entry} recipe=${shown} onEdit=${edit(entry)} />`)}</div>
     </section>`,
       )}

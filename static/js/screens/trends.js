@@ -8,9 +8,13 @@ import { asRead, day, sumValue } from "../format.js";
 import { own, t, words } from "../messages/index.js";
 import { go } from "../router.js";
 
+/**
+ * @param {string | null} recipe
+ * @param {Board | null} shown
+ */
 function useCharts(recipe, shown) {
   const isReady = core.value === "ready"; // a core that starts does not hold the makes yet
-  const [charts, setCharts] = useState(null);
+  const [charts, setCharts] = useState(/** @type {Chart[] | null} */ (null));
   const [problem, setProblem] = useState("");
   useEffect(() => {
     let isCurrent = true;
@@ -31,11 +35,16 @@ function useCharts(recipe, shown) {
   return { charts, problem };
 }
 
+/**
+ * @param {Chart["chart"]} chart
+ * @param {number} place
+ */
 function markWords(chart, place) {
   if (chart.beyond.includes(place)) return t("trends.beyond");
   return chart.runs.includes(place) ? t("trends.run") : "";
 }
 
+/** @param {Chart} row */
 function verdictWords({ points, chart }) {
   if (!chart.limits)
     return t("trends.too_few", { n: chart.count, needed: chart.needed });
@@ -45,9 +54,10 @@ function verdictWords({ points, chart }) {
     : t("trends.like");
 }
 
+/** @param {{row: Chart}} props */
 function Chart({ row }) {
   const { key, unit, points, chart, average } = row;
-  const text = (value) => {
+  const text = (/** @type {number} */ value) => {
     const shown = asRead(value, unit);
     return sumValue(shown.value, shown.unit);
   };
@@ -84,11 +94,16 @@ function Chart({ row }) {
     </div></section>`;
 }
 
+/** @param {string} recipe */
 function titleOf(recipe) {
   return own(recipes.value.find((one) => one.id === recipe)?.title) || words(recipe);
 }
 
-/** Whether the makes of one recipe are alike: a chart and a table for each figure. */
+/**
+ * Whether the makes of one recipe are alike: a chart and a table for each figure.
+ *
+ * @param {{recipe?: string}} props
+ */
 export function TrendsScreen({ recipe }) {
   const shown = board.value;
   const all = [...new Set(recipes.value.map((one) => one.id))];

@@ -5,9 +5,13 @@ import { asRead, clock, day, number } from "../../format.js";
 import { inks, lookOf } from "./looks.js";
 import { paintAcid, paintBands, paintMarks, paintNow, paintSteps } from "./paint.js";
 
+/** @import UPlot from "uplot" */
+/** @import { Inks } from "./looks.js" */
+
 const DAY_MS = 86400000;
 const FONT = "20px system-ui, -apple-system, sans-serif";
 
+/** @type {Promise<typeof UPlot> | null} */
 let loading = null;
 
 function style() {
@@ -32,7 +36,12 @@ export function loadPlot() {
   return loading;
 }
 
-// uPlot wants one list of times for all lines; a line has null where it has none.
+/**
+ * uPlot wants one list of times for all lines; a line has null where it has none.
+ *
+ * @param {Curve["series"]} series
+ * @returns {UPlot.AlignedData}
+ */
 function columns(series) {
   const times = [
     ...new Set(series.flatMap((one) => one.points.map((point) => point.at_ms))),
@@ -44,15 +53,25 @@ function columns(series) {
   return [times, ...rows];
 }
 
-// Temperatures as the person reads them; the core's curve stays as it is.
+/**
+ * Temperatures as the person reads them; the core's curve stays as it is.
+ *
+ * @param {Curve} curve
+ * @returns {Curve}
+ */
 function asShown(curve) {
+  /**
+   * @template {CurveBand | CurvePoint & {quantity: string}} T
+   * @param {T} one
+   * @returns {T}
+   */
   const shown = (one) =>
     one.quantity === "ph"
       ? one
       : {
           ...one,
           ...Object.fromEntries(
-            ["low", "value", "high"]
+            /** @type {const} */ (["low", "value", "high"])
               .filter((name) => name in one)
               .map((name) => [name, asRead(one[name], "C").value]),
           ),
@@ -64,7 +83,15 @@ function asShown(curve) {
   return { ...curve, series, bands: curve.bands.map(shown) };
 }
 
-/** The values that must be in sight between two instants. */
+/**
+ * The values that must be in sight between two instants.
+ *
+ * @param {Curve} curve
+ * @param {Curve["series"]} series
+ * @param {boolean} isAcid
+ * @param {[number, number]} span
+ * @returns {[number, number]}
+ */
 function extent(curve, series, isAcid, [fromMs, toMs]) {
   const values = series
     .flatMap((one) => one.points)
@@ -86,12 +113,18 @@ function extent(curve, series, isAcid, [fromMs, toMs]) {
     values.push(...inside.flatMap((one) => [one.low_ph, one.high_ph]));
   }
   if (!values.length)
-    return isAcid ? [5, 7] : [0, 70].map((value) => asRead(value, "C").value);
+    return isAcid ? [5, 7] : [asRead(0, "C").value, asRead(70, "C").value];
   const [low, high] = [Math.min(...values), Math.max(...values)];
   const pad = Math.max((high - low) * 0.08, isAcid ? 0.1 : 2);
   return [low - pad, high + pad];
 }
 
+/**
+ * @param {Inks} ink
+ * @param {boolean} isAcid
+ * @param {boolean} isLong
+ * @returns {UPlot.Axis[]}
+ */
 function axes(ink, isAcid, isLong) {
   const common = {
     font: FONT,
@@ -118,15 +151,21 @@ function axes(ink, isAcid, isLong) {
 /**
  * Draw a chart into an element.
  *
- * @param {Function} Plot the library
+ * @param {typeof UPlot} Plot the library
  * @param {HTMLElement} root
- * @param {object} given {curve, isAcid, span: [fromMs, toMs], height, nowMs: number|null}
+ * @param {object} given
+ * @param {Curve} given.curve
+ * @param {boolean} given.isAcid
+ * @param {[number, number]} given.span from and to [ms]
+ * @param {number} given.height [px]
+ * @param {number | null} given.nowMs
  * @returns {() => void} takes the chart away
  */
 export function draw(Plot, root, { curve: kept, isAcid, span, height, nowMs }) {
   const ink = inks();
   const curve = asShown(kept);
   const series = curve.series.filter((one) => (one.quantity === "ph") === isAcid);
+  /** @type {UPlot.AlignedData} */
   const data = series.length
     ? columns(series)
     : [

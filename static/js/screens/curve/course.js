@@ -7,7 +7,7 @@ import { draw, loadPlot } from "./chart.js";
 import { lookOf, markPath } from "./looks.js";
 import { ReadingsTable, StepsTable } from "./tables.js";
 
-const SPANS = ["hour", "day", "all"];
+const SPANS = /** @type {const} */ (["hour", "day", "all"]);
 const DARK = matchMedia("(prefers-color-scheme: dark)");
 
 function useDark() {
@@ -20,16 +20,26 @@ function useDark() {
   return isDark;
 }
 
+/**
+ * @param {object} props
+ * @param {Curve} props.curve
+ * @param {boolean} props.isAcid
+ * @param {[number, number]} props.span
+ * @param {number} props.height
+ * @param {number | null} props.nowMs
+ * @param {string} props.label
+ */
 function Chart({ curve, isAcid, span, height, nowMs, label }) {
-  const root = useRef(null);
+  const root = useRef(/** @type {HTMLElement | null} */ (null));
   const isDark = useDark();
   const [isMissing, setMissing] = useState(false);
   useEffect(() => {
+    /** @type {(() => void) | null} */
     let takeAway = null;
     let isCurrent = true;
     loadPlot().then(
       (Plot) => {
-        if (isCurrent)
+        if (isCurrent && root.current)
           takeAway = draw(Plot, root.current, { curve, isAcid, span, height, nowMs });
       },
       () => isCurrent && setMissing(true),
@@ -43,6 +53,7 @@ function Chart({ curve, isAcid, span, height, nowMs, label }) {
   return html`<div class="curve-chart" ref=${root} role="img" aria-label=${label} style=${{ minHeight: height + "px" }}></div>`;
 }
 
+/** @param {{series: Curve["series"], isAcid: boolean, hasLine?: boolean}} props */
 function Key({ series, isAcid, hasLine }) {
   return html`<ul class="curve-key">
     ${series.map(({ quantity }) => {
@@ -63,6 +74,10 @@ function Key({ series, isAcid, hasLine }) {
   </ul>`;
 }
 
+/**
+ * @param {Curve} curve
+ * @param {boolean} isAcid
+ */
 function lastWords(curve, isAcid) {
   const all = curve.series.filter((one) => (one.quantity === "ph") === isAcid);
   const n = all.reduce((sum, one) => sum + one.points.length, 0);
@@ -72,13 +87,13 @@ function lastWords(curve, isAcid) {
 /**
  * The course of a make: two charts over one time, and the same as tables.
  *
- * @param {object} props curve: the core's answer; isOver: nothing is expected any more
+ * @param {{curve: Curve, isOver: boolean}} props isOver: nothing is expected any more
  */
 export function Course({ curve, isOver }) {
-  const [name, setName] = useState("day");
+  const [name, setName] = useState(/** @type {keyof Curve["spans"]} */ ("day"));
   const span = curve.spans[name];
   const nowMs = isOver ? null : curve.now_ms;
-  const of = (isAcid) =>
+  const of = (/** @type {boolean} */ isAcid) =>
     curve.series.filter((one) => (one.quantity === "ph") === isAcid);
   const hasAcid = Boolean(curve.acid) || of(true).length > 0;
   const height = innerHeight > 700 ? 300 : 240;

@@ -6,7 +6,12 @@ import { call, core, get, nowMs } from "../../parts/source.js";
 import { t } from "../../messages/index.js";
 import { Course } from "./course.js";
 
-// A phone lets go of finished makes after a while; the server keeps them all.
+/**
+ * A phone lets go of finished makes after a while; the server keeps them all.
+ *
+ * @param {string} make
+ * @returns {Promise<Curve>}
+ */
 async function ask(make) {
   const mine = await call("desk", "curve", [make, nowMs()], { desk: true }).catch(
     () => null,
@@ -14,8 +19,15 @@ async function ask(make) {
   return mine ?? get(`/makes/${make}/curve`);
 }
 
+/**
+ * @param {string} make
+ * @param {number} changedMs
+ */
 function useCurve(make, changedMs) {
-  const [found, setFound] = useState({ curve: null, problem: "" });
+  const [found, setFound] = useState({
+    curve: /** @type {Curve | null} */ (null),
+    problem: "",
+  });
   const isStarting = core.value === "starting";
   useEffect(() => {
     if (isStarting) return undefined; // until it has its entries it knows no make
@@ -31,7 +43,11 @@ function useCurve(make, changedMs) {
   return found;
 }
 
-/** Temperature and acid of a make against its recipe. */
+/**
+ * Temperature and acid of a make against its recipe.
+ *
+ * @param {{make: string, view: View, onBack: () => void}} props
+ */
 export function CurveScreen({ make, view, onBack }) {
   const { curve, problem } = useCurve(make, view.now_ms);
   const isOver = view.make.state === "closed" || view.make.state === "abandoned";

@@ -2,9 +2,16 @@
 
 import { lookOf, markPath } from "./looks.js";
 
+/** @import UPlot from "uplot" */
+/** @import { Inks } from "./looks.js" */
+
 const LABEL_GAP = 30; // between two numbers of steps, else they run together
 const EDGE = 10; // depth of the shade beside a limit that has no other side
 
+/**
+ * @param {UPlot} u
+ * @param {(ctx: CanvasRenderingContext2D, bbox: UPlot.BBox) => void} work
+ */
 function clipped(u, work) {
   const { ctx, bbox } = u;
   ctx.save();
@@ -15,6 +22,13 @@ function clipped(u, work) {
   ctx.restore();
 }
 
+/**
+ * @param {CanvasRenderingContext2D} ctx
+ * @param {number} fromX
+ * @param {number} fromY
+ * @param {number} toX
+ * @param {number} toY
+ */
 function line(ctx, fromX, fromY, toX, toY) {
   ctx.beginPath();
   ctx.moveTo(fromX, fromY);
@@ -22,16 +36,25 @@ function line(ctx, fromX, fromY, toX, toY) {
   ctx.stroke();
 }
 
+/**
+ * @param {UPlot} u
+ * @param {CanvasRenderingContext2D} ctx
+ * @param {CurveBand} band
+ * @param {Inks} ink
+ */
 function paintBand(u, ctx, band, ink) {
-  const x = (ms) => u.valToPos(ms, "x", true);
-  const y = (value) => u.valToPos(value, "y", true);
+  const x = (/** @type {number} */ ms) => u.valToPos(ms, "x", true);
+  const y = (/** @type {number} */ value) => u.valToPos(value, "y", true);
   const px = devicePixelRatio;
   const [left, right] = [
     x(band.begin_ms),
     Math.max(x(band.end_ms), x(band.begin_ms) + 2),
   ];
-  const top = band.high === null ? y(band.low) - EDGE * px : y(band.high);
-  const bottom = band.low === null ? y(band.high) + EDGE * px : y(band.low);
+  // A band has one limit at least.
+  const top =
+    band.high === null ? y(/** @type {number} */ (band.low)) - EDGE * px : y(band.high);
+  const bottom =
+    band.low === null ? y(/** @type {number} */ (band.high)) + EDGE * px : y(band.low);
   ctx.fillStyle = ink("--due-soft");
   ctx.fillRect(left, top, right - left, bottom - top);
   ctx.strokeStyle = ink("--due");
@@ -41,12 +64,24 @@ function paintBand(u, ctx, band, ink) {
   if (band.low !== null) line(ctx, left, y(band.low), right, y(band.low));
 }
 
-/** The bands that steps want, behind everything. */
+/**
+ * The bands that steps want, behind everything.
+ *
+ * @param {UPlot} u
+ * @param {CurveBand[]} bands
+ * @param {Inks} ink
+ */
 export function paintBands(u, bands, ink) {
   clipped(u, (ctx) => bands.forEach((band) => paintBand(u, ctx, band, ink)));
 }
 
-/** The recipe's pH curve with its band. */
+/**
+ * The recipe's pH curve with its band.
+ *
+ * @param {UPlot} u
+ * @param {Curve["acid"]} acid
+ * @param {Inks} ink
+ */
 export function paintAcid(u, acid, ink) {
   if (!acid) return;
   const px = devicePixelRatio;
@@ -72,7 +107,14 @@ export function paintAcid(u, acid, ink) {
   });
 }
 
-/** Where steps begin: a full line in fact or expectation, a foot where planned. */
+/**
+ * Where steps begin: a full line in fact or expectation, a foot where planned.
+ *
+ * @param {UPlot} u
+ * @param {CurveStep[]} steps
+ * @param {Inks} ink
+ * @param {boolean} isNumbered
+ */
 export function paintSteps(u, steps, ink, isNumbered) {
   const px = devicePixelRatio;
   clipped(u, (ctx, bbox) => {
@@ -102,7 +144,13 @@ export function paintSteps(u, steps, ink, isNumbered) {
   });
 }
 
-/** The readings themselves; what is out of its band is ringed. */
+/**
+ * The readings themselves; what is out of its band is ringed.
+ *
+ * @param {UPlot} u
+ * @param {Curve["series"]} series
+ * @param {Inks} ink
+ */
 export function paintMarks(u, series, ink) {
   const px = devicePixelRatio;
   clipped(u, (ctx) =>
@@ -134,7 +182,13 @@ export function paintMarks(u, series, ink) {
   );
 }
 
-/** Now, where it lies in sight. */
+/**
+ * Now, where it lies in sight.
+ *
+ * @param {UPlot} u
+ * @param {number} nowMs
+ * @param {Inks} ink
+ */
 export function paintNow(u, nowMs, ink) {
   clipped(u, (ctx, bbox) => {
     const x = u.valToPos(nowMs, "x", true);

@@ -5,13 +5,19 @@ import { band, clock, clockSpan, day, quantity } from "../../format.js";
 import { stepTitle } from "../../parts/step-title.js";
 import { t, tFirst, words } from "../../messages/index.js";
 
+/**
+ * @param {Curve} curve
+ * @param {string | null} key
+ */
 function titleOf(curve, key) {
   const step = curve.steps.find((one) => one.key === key);
   if (!step) return key ? words(key) : "";
   return stepTitle(step);
 }
 
+/** @param {(CurvePoint & {quantity: string})[]} rows */
 function byDay(rows) {
+  /** @type {Map<string, typeof rows>} */
   const days = new Map();
   for (const row of rows) {
     const name = new Date(row.at_ms).toDateString();
@@ -20,7 +26,11 @@ function byDay(rows) {
   return [...days.values()];
 }
 
-/** Readings between two instants, in the order they were taken. */
+/**
+ * Readings between two instants, in the order they were taken.
+ *
+ * @param {{curve: Curve, span: [number, number]}} props
+ */
 export function ReadingsTable({ curve, span: [fromMs, toMs] }) {
   const rows = curve.series
     .flatMap((one) => one.points.map((point) => ({ ...point, quantity: one.quantity })))
@@ -49,7 +59,11 @@ export function ReadingsTable({ curve, span: [fromMs, toMs] }) {
     )}</table>`;
 }
 
-/** Each step's number in the chart, its plan, and when it ran or is expected to. */
+/**
+ * Each step's number in the chart, its plan, and when it ran or is expected to.
+ *
+ * @param {{curve: Curve}} props
+ */
 export function StepsTable({ curve }) {
   return html`<table class="curve-table"><caption>${t("curve.steps")}</caption>
     <thead><tr><th scope="col">${t("curve.step")}</th><th scope="col">${t("curve.planned")}</th><th scope="col">${t("curve.really")}</th></tr></thead>

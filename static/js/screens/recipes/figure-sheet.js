@@ -8,15 +8,26 @@ import { prose, t } from "../../messages/index.js";
 
 const STATUSES = ["practice", "derived", "memory", "read"];
 
+/** @param {number | null | undefined} value */
 function typed(value) {
   return value === null || value === undefined ? "" : String(value);
 }
 
+/** @param {string} text */
 function readOptional(text) {
   return text.trim() === "" ? null : readNumber(text.trim());
 }
 
-/** Change one figure of a recipe: value, band, and where the new value is from. */
+/**
+ * Change one figure of a recipe: value, band, and where the new value is from.
+ *
+ * @param {object} props
+ * @param {string} props.title
+ * @param {Figure} props.figure
+ * @param {Recipe["sources"]} props.sources
+ * @param {(figure: Figure) => void} props.onKeep
+ * @param {() => void} props.onBack
+ */
 export function FigureSheet({ title, figure, sources, onKeep, onBack }) {
   const [value, setValue] = useState(typed(figure.value));
   const [low, setLow] = useState(typed(figure.low));
@@ -33,8 +44,11 @@ export function FigureSheet({ title, figure, sources, onKeep, onBack }) {
     numbers.value === null ||
     (low.trim() !== "" && numbers.low === null) ||
     (high.trim() !== "" && numbers.high === null);
-  const keep = () =>
-    onKeep({ ...figure, ...numbers, source, status, note: note.trim() });
+  const keep = () => {
+    const { value: amount, ...ends } = numbers;
+    if (amount === null) return;
+    onKeep({ ...figure, ...ends, value: amount, source, status, note: note.trim() });
+  };
   return html`<${Sheet} title=${title} onBack=${onBack}
     foot=${html`<${Tap} class="primary" disabled=${isBad || note.trim() === ""} onTap=${keep}>${t("figure.keep")}</${Tap}>`}>
     <p class="quiet">${t("figure.lead", { value: inOwnUnit(figure.value, figure.unit) })}</p>

@@ -13,15 +13,26 @@ import { SumLines, StepSumSheet, namesOf, useStepSums } from "../make/step-sums.
 import { noteWords } from "../sums/words.js";
 import { ageingMakes, useAgeing, useAgeingOf } from "./asked.js";
 
+/** @import { Ageing } from "./asked.js" */
+
+/**
+ * @param {Answer | undefined} answer
+ * @param {string} name
+ */
 function valueOf(answer, name) {
   return answer?.values.find((one) => one.name === name) ?? null;
 }
 
+/** @param {View} view */
 function sizesOf(view) {
   return Object.fromEntries(view.make.moulds.map((one) => [one.size, own(one.title)]));
 }
 
-/** How far the days of one make have come that count, in words. */
+/**
+ * How far the days of one make have come that count, in words.
+ *
+ * @param {Answer[]} sums
+ */
 export function curingWords(sums) {
   const answer = sums.find((one) => one.key === "curing_days");
   const counted = valueOf(answer, "counted_days");
@@ -34,23 +45,31 @@ export function curingWords(sums) {
       counted: number(counted.value, 1),
       needed: plain(counted.high),
     }),
-    cold?.value > 0 ? t("store.cold", { n: number(cold.value, 1) }) : "",
-    unknown?.value > 0 ? t("store.unknown", { n: number(unknown.value, 1) }) : "",
+    cold && cold.value > 0 ? t("store.cold", { n: number(cold.value, 1) }) : "",
+    unknown && unknown.value > 0
+      ? t("store.unknown", { n: number(unknown.value, 1) })
+      : "",
     first ? t("store.first_day", { day: day(first.value) }) : "",
   ].filter(Boolean);
 }
 
+/**
+ * @param {Answer[]} sums
+ * @param {Record<string, string>} sizes
+ */
 function lostWords(sums, sizes) {
   return sums
     .filter((one) => one.key === "weight_loss" && one.values.length)
     .map((one) => {
-      const lost = sumValue(valueOf(one, "loss_frac").value, "fraction");
-      return `${sizes[one.of] ? inside(sizes[one.of]) + " " : ""}${t("store.lost", { value: lost })}`;
+      const lost = sumValue(valueOf(one, "loss_frac")?.value, "fraction");
+      const size = sizes[one.of ?? ""];
+      return `${size ? inside(size) + " " : ""}${t("store.lost", { value: lost })}`;
     });
 }
 
+/** @param {Step} step */
 function lastWords(step) {
-  const last = (name) =>
+  const last = (/** @type {string} */ name) =>
     step.readings?.find((one) => one.quantity === name)?.last ??
     step.targets?.find((one) => one.quantity === name)?.last;
   const temp = last("store_temp_c");
@@ -68,6 +87,7 @@ function lastWords(step) {
 // So many are told in full; older makes are a line each until they are opened.
 const TOLD = 8;
 
+/** @param {View} view */
 function wheelWords(view) {
   const some = view.make.moulds.filter((one) => one.moulded > 0);
   return some.map((one) =>
@@ -75,6 +95,7 @@ function wheelWords(view) {
   );
 }
 
+/** @param {Ageing | null | undefined} found */
 function detailOf(found) {
   if (!found) return "";
   const { view, step, sums } = found;
@@ -86,6 +107,10 @@ function detailOf(found) {
   ].join(" · ");
 }
 
+/**
+ * @param {MakeSummary} make
+ * @param {string[]} words
+ */
 function matches(make, words) {
   const text =
     `${make.name} ${make.batch} ${own(make.recipe_title)} ${day(make.opened_ms)}`.toLowerCase();
@@ -114,7 +139,12 @@ export function AgeingList() {
     <p class="quiet">${t("store.curing_for")}</p></section>`;
 }
 
+/** @param {{make: string, sizes: Record<string, string>}} props */
 function Readings({ make, sizes }) {
+  /**
+   * @param {string} name
+   * @param {string} [size]
+   */
   const row = (
     name,
     size,
@@ -126,6 +156,7 @@ function Readings({ make, sizes }) {
       ${Object.keys(sizes).flatMap((size) => LAB.map((name) => row(name, size)))}${LAB_MAKE.map((name) => row(name))}</div></section>`;
 }
 
+/** @param {{found: Ageing, rest: string[]}} props */
 function One({ found, rest }) {
   const { view, step } = found;
   const make = view.make.id;
@@ -138,7 +169,7 @@ function One({ found, rest }) {
   }
   if (name === "sum") {
     return html`<${StepSumSheet} make=${make} shown=${view} step=${step} found=${sums} name=${arg} of=${of} input=${input} onBack=${onBack}
-      onInput=${(next) => (next ? go("store", "make", make, "sum", arg, of, next) : swap("store", "make", make, "sum", arg, of))} />`;
+      onInput=${(/** @type {string | null} */ next) => (next ? go("store", "make", make, "sum", arg, of, next) : swap("store", "make", make, "sum", arg, of))} />`;
   }
   const curing = sums.find((one) => one.key === "curing_days");
   const wheels = wheelWords(view);
@@ -148,14 +179,18 @@ function One({ found, rest }) {
         ${(curing?.notes ?? []).map((one) => html`<p key=${one.key} class="quiet">${noteWords(one)}</p>`)}
         <p class="quiet">${t("store.curing_for")}</p></section>
       <h2>${t("store.sums")}</h2>
-      <${SumLines} found=${sums} step=${step} names=${namesOf(view)} onOpen=${(one) => go("store", "make", make, "sum", one.key, one.of ?? "-")} />
+      <${SumLines} found=${sums} step=${step} names=${namesOf(view)} onOpen=${(/** @type {Answer} */ one) => go("store", "make", make, "sum", one.key, one.of ?? "-")} />
     </div><div class="column">
       ${mayAs("helper") ? html`<${Readings} make=${make} sizes=${sizes} />` : null}
       <div class="rows rows-apart"><${Row} title=${t("store.make")} onTap=${() => go("make", make)} /></div>
     </div></div></${Sheet}>`;
 }
 
-/** One make in the store: its days, its sums, what is read of it. */
+/**
+ * One make in the store: its days, its sums, what is read of it.
+ *
+ * @param {{make: string, rest: string[]}} props
+ */
 export function AgeingScreen({ make, rest }) {
   const { value: found, problem } = useAgeingOf(make);
   if (found) return html`<${One} key=${make} found=${found} rest=${rest} />`;

@@ -2,10 +2,20 @@ import { useEffect, useState } from "preact/hooks";
 import { lastAct, whyOf } from "../../parts/acts.js";
 import { board, call, nowMs } from "../../parts/source.js";
 
+/** @typedef {{view: View, step: Step, sums: Answer[]}} Ageing a make in the store */
+
 // Asked again after each entry: the board is painted anew then.
 
+/**
+ * @template T
+ * @param {() => Promise<T>} question
+ * @param {string[]} wanted what the question asks about
+ */
 function useDesk(question, wanted) {
-  const [answer, setAnswer] = useState({ value: null, problem: "" });
+  const [answer, setAnswer] = useState({
+    value: /** @type {T | null} */ (null),
+    problem: "",
+  });
   useEffect(() => {
     let isCurrent = true;
     question().then(
@@ -22,35 +32,61 @@ function useDesk(question, wanted) {
 
 /** The account of every tank: {value, problem}. */
 export function useTanks() {
-  return useDesk(() => call("desk", "tanks", [nowMs()], { desk: true }), []);
+  return useDesk(
+    /** @returns {Promise<Tank[]>} */
+    () => call("desk", "tanks", [nowMs()], { desk: true }),
+    [],
+  );
 }
 
-/** Every entry of a tank, newest first. */
+/**
+ * Every entry of a tank, newest first.
+ *
+ * @param {string} tank
+ */
 export function useLedger(tank) {
   return useDesk(
+    /** @returns {Promise<LogLine[]>} */
     async () => [...(await call("desk", "record", [tank], { desk: true }))].reverse(),
     [tank],
   );
 }
 
-// The step whose sums tell of ripening: the last one in the store.
+/**
+ * The step whose sums tell of ripening: the last one in the store.
+ *
+ * @param {View} view
+ */
 function storeStep(view) {
   return view.steps.filter((one) => one.place === "store").pop() ?? null;
 }
 
+/** @param {{place: string | null}} step */
+function isInStore(step) {
+  return step.place === "brine" || step.place === "store";
+}
+
+/** @param {View} view */
 function isOutOfThePress(view) {
   return (
-    view.steps.some(
-      (one) => ["brine", "store"].includes(one.place) && one.status !== "waiting",
-    ) || view.make.state === "closed"
+    view.steps.some((one) => isInStore(one) && one.status !== "waiting") ||
+    view.make.state === "closed"
   );
 }
 
-/** One make in the store: its view, its store step and that step's sums; null when it is not there yet. */
+/**
+ * One make in the store: its view, its store step and that step's sums; null when it
+ * is not there yet.
+ *
+ * @param {string} make
+ * @returns {Promise<Ageing | null>}
+ */
 export async function ageingOf(make) {
+  /** @type {View | null} */
   const view = await call("desk", "view", [make, nowMs()], { desk: true });
   const step = view && storeStep(view);
-  if (!step || view.make.state === "abandoned" || !isOutOfThePress(view)) return null;
+  if (!view || !step || view.make.state === "abandoned" || !isOutOfThePress(view))
+    return null;
   const sums = await call("desk", "step_sums", [make, step.key, nowMs()], {
     desk: true,
   });
@@ -58,14 +94,16 @@ export async function ageingOf(make) {
   return { view, step: full ?? step, sums };
 }
 
-// Of a make that is under way, the board tells where its work is at hand.
+/**
+ * Of a make that is under way, the board tells where its work is at hand.
+ *
+ * @param {MakeSummary} make
+ */
 function mayBeInStore(make) {
-  const places = [make.focus, ...make.running].filter(Boolean).map((one) => one.place);
+  const steps = [make.focus, ...make.running].filter((one) => one !== null);
   return (
     !make.practice &&
-    (make.state === "closed" ||
-      (make.state !== "abandoned" &&
-        places.some((one) => ["brine", "store"].includes(one))))
+    (make.state === "closed" || (make.state !== "abandoned" && steps.some(isInStore)))
   );
 }
 
@@ -76,9 +114,14 @@ export function ageingMakes() {
     .sort((one, other) => other.opened_ms - one.opened_ms);
 }
 
-/** What is known of some of them, by id, one asked after the other; they appear as they come. */
+/**
+ * What is known of some of them, by id, one asked after the other; they appear as
+ * they come.
+ *
+ * @param {string[]} ids
+ */
 export function useAgeing(ids) {
-  const [found, setFound] = useState({});
+  const [found, setFound] = useState(/** @type {Record<string, Ageing | null>} */ ({}));
   const [problem, setProblem] = useState("");
   const wanted = ids.join();
   useEffect(() => {
@@ -98,7 +141,11 @@ export function useAgeing(ids) {
   return { found, problem };
 }
 
-/** One make of them. */
+/**
+ * One make of them.
+ *
+ * @param {string} make
+ */
 export function useAgeingOf(make) {
   return useDesk(() => ageingOf(make), [make]);
 }

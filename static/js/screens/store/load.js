@@ -9,18 +9,22 @@ import { inside, own, t } from "../../messages/index.js";
 import { draftOf, keepDraft } from "../sums/given.js";
 import { AmountPad, CountPad, typedData } from "./pads.js";
 
+/** @import { Typed } from "./pads.js" */
+
+/** @param {{id: string} | null} make */
 function useMoulds(make) {
-  const [moulds, setMoulds] = useState(null);
+  const [moulds, setMoulds] = useState(/** @type {Mould[] | null} */ (null));
   useEffect(() => {
     if (!make) return;
     call("desk", "view", [make.id, nowMs()], { desk: true }).then(
-      (view) => setMoulds(view?.make.moulds ?? []),
+      (/** @type {View | null} */ view) => setMoulds(view?.make.moulds ?? []),
       () => setMoulds([]),
     );
   }, [make?.id]);
   return moulds;
 }
 
+/** @param {{onChoose: (make: MakeSummary) => void, onBack: () => void}} props */
 function Which({ onChoose, onBack }) {
   const makes = (board.value?.makes ?? []).filter(
     (one) => one.state !== "abandoned" && !one.practice,
@@ -33,24 +37,42 @@ function Which({ onChoose, onBack }) {
     ${makes.length ? null : html`<p class="lead">${t("store.load_no_makes")}</p>`}</${Sheet}>`;
 }
 
+/**
+ * @typedef {object} Told what was told of a load so far
+ * @property {Pick<MakeSummary, "id" | "name" | "batch"> | null} make
+ * @property {Pick<Mould, "size" | "title"> | null} mould
+ * @property {number | null} wheels
+ * @property {Typed & {kg: number} | null} mass
+ * @property {number | null} days
+ */
+
+/** @type {Told} */
 const NOTHING = { make: null, mould: null, wheels: null, mass: null, days: null };
 
-/** Put wheels of one size of a make into a tank: how many, how heavy, how long. */
+/**
+ * Put wheels of one size of a make into a tank: how many, how heavy, how long.
+ *
+ * @param {{tank: string, onBack: () => void}} props
+ */
 export function LoadSheet({ tank, onBack }) {
   // Kept for the visit: a wet drop on Back loses nothing that was typed.
-  const [told, setTold] = useState(() => draftOf(tank, "load") ?? NOTHING);
-  const tell = (change) => {
+  const [told, setTold] = useState(
+    () => /** @type {Told} */ (draftOf(tank, "load") ?? NOTHING),
+  );
+  const tell = (/** @type {Partial<Told>} */ change) => {
     const next = { ...told, ...change };
     keepDraft(tank, "load", next);
     setTold(next);
     return true;
   };
-  const keep = (name) => async (value) => tell({ [name]: value });
-  const back = (name) => () => tell({ [name]: null });
+  const keep =
+    (/** @type {"wheels" | "days"} */ name) => async (/** @type {number} */ value) =>
+      tell({ [name]: value });
+  const back = (/** @type {keyof Told} */ name) => () => tell({ [name]: null });
   const { make, mould, wheels, mass, days } = told;
   const moulds = useMoulds(make);
   if (!make)
-    return html`<${Which} onChoose=${({ id, name, batch }) => tell({ make: { id, name, batch } })} onBack=${onBack} />`;
+    return html`<${Which} onChoose=${(/** @type {MakeSummary} */ { id, name, batch }) => tell({ make: { id, name, batch } })} onBack=${onBack} />`;
   if (!mould) {
     return html`<${Sheet} title=${t("store.load_size")} onBack=${back("make")}>
       <div class="rows">${(moulds ?? []).map((one) => html`<${Row} key=${one.size} title=${own(one.title)} onTap=${() => tell({ mould: { size: one.size, title: one.title } })} />`)}</div></${Sheet}>`;
@@ -62,7 +84,7 @@ export function LoadSheet({ tank, onBack }) {
   }
   if (mass === null) {
     return html`<${AmountPad} key="mass" kind="tank_loaded" name="wheels" title=${t("store.load_mass")} saveWord=${t("word.next")}
-      onSave=${async (kg, typed) => tell({ mass: { kg, ...typed } })} onBack=${back("wheels")} />`;
+      onSave=${async (/** @type {number} */ kg, /** @type {Typed} */ typed) => tell({ mass: { kg, ...typed } })} onBack=${back("wheels")} />`;
   }
   if (days === null) {
     return html`<${CountPad} key="days" kind="tank_loaded" field="days" title=${t("store.load_days")} unit=${unitName("d")} decimals=${1} onSave=${keep("days")} onBack=${back("mass")} />`;

@@ -14,6 +14,7 @@ import { SumSheet } from "../sums/sheet.js";
 
 const KEY = "brine_strength";
 // What is read off the instrument of each way of measuring.
+/** @type {Record<string, string>} */
 const READ = {
   density: "density_kg_m3",
   baume: "baume",
@@ -23,6 +24,7 @@ const READ = {
   titration: "silver_ml",
 };
 
+/** @param {{sum: SumRow, tank: Tank, input?: string, onBack: () => void}} props */
 function Measure({ sum, tank, input, onBack }) {
   const scope = `${tank.id}/${KEY}`;
   const typed = givenIn(scope);
@@ -41,8 +43,9 @@ function Measure({ sum, tank, input, onBack }) {
   const answer = useAnswer(KEY, given);
   const found = answer?.values.find((one) => one.name === "brine_salt_frac") ?? null;
   const keep = async () => {
+    if (!found) return;
     const value = found.value;
-    const read = typed[READ[typed.method?.value]];
+    const read = typed[READ[typed.method?.value ?? ""]];
     const data = {
       quantity: "brine_salt_frac",
       value,
@@ -63,11 +66,15 @@ function Measure({ sum, tank, input, onBack }) {
       ? html`<${Tap} class="primary" onTap=${keep}>${t("store.measure_keep", { salt: quantity("brine_salt_frac", found.value) })}</${Tap}>`
       : null;
   return html`<${SumSheet} sum=${sum} scope=${scope} answer=${answer} given=${typed} known=${known} input=${input} title=${t("store.measure")} lead=${t("store.measure_lead")} foot=${foot}
-    onInput=${(name) => (name ? go("store", "tank", tank.id, "measure", name) : swap("store", "tank", tank.id, "measure"))}
-    onGive=${(name, value) => give(scope, name, value)} onClear=${() => clearGiven(scope)} onBack=${onBack} />`;
+    onInput=${(/** @type {string | null} */ name) => (name ? go("store", "tank", tank.id, "measure", name) : swap("store", "tank", tank.id, "measure"))}
+    onGive=${(/** @type {string} */ name, /** @type {SumGiven | null} */ value) => give(scope, name, value)} onClear=${() => clearGiven(scope)} onBack=${onBack} />`;
 }
 
-/** Measure a tank's strength by any scale, and keep the answer as its reading. */
+/**
+ * Measure a tank's strength by any scale, and keep the answer as its reading.
+ *
+ * @param {{tank: Tank, input?: string, onBack: () => void}} props
+ */
 export function MeasureSheet({ tank, input, onBack }) {
   const sum = useSum(KEY);
   if (!sum)

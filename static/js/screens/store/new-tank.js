@@ -11,18 +11,27 @@ import { swap } from "../../router.js";
 import { draftOf, keepDraft } from "../sums/given.js";
 import { AmountPad, MASSES, StrengthPad, VOLUMES, massOf, typedData } from "./pads.js";
 
+/** @import { Typed } from "./pads.js" */
+/** @typedef {{name: string, salt: number | null, amount: Typed | null}} Told */
+
+/** @type {[string, string]} */
 const SCOPE = ["store", "new"];
 
-/** Open a brine tank: its name, how strong it is, what is in it by mass or by volume. */
+/**
+ * Open a brine tank: its name, how strong it is, what is in it by mass or by volume.
+ *
+ * @param {{onBack: () => void}} props
+ */
 export function NewTank({ onBack }) {
   const [told, setTold] = useState(
-    () => draftOf(...SCOPE) ?? { name: "", salt: null, amount: null },
+    () =>
+      /** @type {Told} */ (draftOf(...SCOPE) ?? { name: "", salt: null, amount: null }),
   );
-  const [pad, setPad] = useState(null);
+  const [pad, setPad] = useState(/** @type {"salt" | "amount" | null} */ (null));
   const [problem, setProblem] = useState("");
   const close = () => setPad(null);
   // Kept for the visit: a wet drop on Back loses nothing.
-  const tell = (change) => {
+  const tell = (/** @type {Partial<Told>} */ change) => {
     const next = { ...told, ...change };
     keepDraft(...SCOPE, next);
     setTold(next);
@@ -30,18 +39,20 @@ export function NewTank({ onBack }) {
     return true;
   };
   if (pad === "salt")
-    return html`<${StrengthPad} start=${typedFrom("brine_salt_frac", told.salt)} onBack=${close} onSave=${async (salt) => tell({ salt })} />`;
+    return html`<${StrengthPad} start=${typedFrom("brine_salt_frac", told.salt)} onBack=${close} onSave=${async (/** @type {number} */ salt) => tell({ salt })} />`;
   if (pad === "amount") {
     return html`<${AmountPad} kind="tank_opened" name="tank" title=${t("store.mass")} units=${told.salt === null ? MASSES : [...MASSES, ...VOLUMES]} saltFrac=${told.salt ?? 0}
-      begun=${told.amount} saveWord=${t("word.done")} onBack=${close} onSave=${async (kg, amount) => tell({ amount })} />`;
+      begun=${told.amount} saveWord=${t("word.done")} onBack=${close} onSave=${async (/** @type {number} */ kg, /** @type {Typed} */ amount) => tell({ amount })} />`;
   }
   const open = async () => {
+    const { salt, amount } = told;
+    if (salt === null || !amount) return;
     try {
       const data = {
         name: told.name.trim(),
-        mass_kg: await massOf(told.amount, told.salt, null),
-        salt_frac: told.salt,
-        ...typedData(told.amount),
+        mass_kg: await massOf(amount, salt, null),
+        salt_frac: salt,
+        ...typedData(amount),
       };
       const event = await act(
         "tank_opened",
@@ -58,7 +69,7 @@ export function NewTank({ onBack }) {
   const isReady = told.name.trim() !== "" && told.amount && told.salt !== null;
   return html`<${Sheet} title=${t("store.new_title")} onBack=${onBack}
     foot=${html`<${Tap} class="primary" disabled=${!isReady} onTap=${open}>${t("store.open_do")}</${Tap}>`}>
-    <${TextField} label=${t("store.name")} hint=${t("store.name_hint")} value=${told.name} onInput=${(name) => tell({ name })} longest=${80} />
+    <${TextField} label=${t("store.name")} hint=${t("store.name_hint")} value=${told.name} onInput=${(/** @type {string} */ name) => tell({ name })} longest=${80} />
     <div class="rows">
       <${Row} title=${t("store.salt")} side=${told.salt === null ? t("sums.needed") : quantity("brine_salt_frac", told.salt)} onTap=${() => setPad("salt")} />
       <${Row} title=${t("store.mass")} detail=${told.salt === null ? t("store.mass_after") : t("store.mass_detail")}

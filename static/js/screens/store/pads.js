@@ -21,12 +21,27 @@ import { keepUnit, unitFor } from "../sums/units.js";
 export const MASSES = ["kg", "lb"];
 export const VOLUMES = ["L", "gal", "imp_gal"];
 
-/** A kept mass as it is typed, without zeros that nobody weighed. */
+/** @typedef {{typed: string, unit: string}} Typed */
+/** @typedef {Pick<Problem, "key" | "limit">} Doubt */
+/** @typedef {(kg: number) => Promise<Doubt | null>} LookTwice asks the core */
+
+/**
+ * A kept mass as it is typed, without zeros that nobody weighed.
+ *
+ * @param {number | null} massKg
+ */
 export function typedMass(massKg) {
   return massKg === null ? "" : String(Number(asRead(massKg, "kg").value.toFixed(3)));
 }
 
-/** The mass of so much brine, as the core counts it. */
+/**
+ * The mass of so much brine, as the core counts it.
+ *
+ * @param {Typed} told
+ * @param {number | null} saltFrac
+ * @param {number | null} tempC
+ * @returns {Promise<number>}
+ */
 export function massOf({ typed, unit }, saltFrac, tempC) {
   return call("tanks", "mass_kg", [readNumber(typed), unit, saltFrac, tempC]);
 }
@@ -37,9 +52,17 @@ const NOT_A_NUMBER = {
   ask: null,
 };
 
+/**
+ * @param {string} kind
+ * @param {Typed} told
+ * @param {number | null} saltFrac
+ * @param {number | null} tempC
+ * @param {LookTwice | null} [lookTwice]
+ */
 async function readAmount(kind, told, saltFrac, tempC, lookTwice) {
   if (readNumber(told.typed) === null) return NOT_A_NUMBER;
   const value = await massOf(told, saltFrac, tempC);
+  /** @type {Problem[]} */
   const all = await call("events", "check_data", [kind, { mass_kg: value }]);
   const problems = all.filter(
     (one) => one.field === "mass_kg" && one.key !== "missing",
@@ -54,10 +77,20 @@ async function readAmount(kind, told, saltFrac, tempC, lookTwice) {
 /**
  * Type an amount that an entry needs: by mass, or by volume where that can be.
  *
- * @param {object} props kind: of the entry; units: that may be typed; name: under
- *   which the unit is remembered; saltFrac, tempC: of what is measured by volume;
- *   begun: {typed, unit} before; lookTwice(kg): the core's doubt, or null;
- *   onSave(kg, {typed, unit})
+ * @param {object} props
+ * @param {string} props.kind of the entry
+ * @param {string} props.title
+ * @param {string} props.name under which the unit is remembered
+ * @param {string[]} [props.units] that may be typed
+ * @param {number | null} [props.saltFrac] of what is measured by volume
+ * @param {number | null} [props.tempC] of what is measured by volume
+ * @param {Typed | null} [props.begun] what was typed before
+ * @param {{typed: string, text: string} | null} [props.last] the value before
+ * @param {string} [props.hint]
+ * @param {LookTwice | null} [props.lookTwice]
+ * @param {(kg: number, told: Typed) => Promise<boolean>} props.onSave
+ * @param {string} [props.saveWord]
+ * @param {() => void} props.onBack
  */
 export function AmountPad({
   kind,
@@ -78,7 +111,7 @@ export function AmountPad({
   const [unit, setUnit] = useState(
     begun?.unit ?? (last ? unitRead("kg") : unitFor("", row)),
   );
-  const words = (problems, typed) =>
+  const words = (/** @type {Problem[]} */ problems, /** @type {string} */ typed) =>
     problems
       .map((one) =>
         t("sum_problem." + one.key, {
@@ -88,22 +121,38 @@ export function AmountPad({
         }),
       )
       .join(" ");
-  const save = async (value, typed) => {
+  const save = async (/** @type {number} */ value, /** @type {string} */ typed) => {
     keepUnit(row, unit);
     return onSave(value, { typed, unit });
   };
   return html`<div class="sheet"><${Keypad} onBack=${onBack} title=${title} hint=${hint} unit=${unitName(unit)} decimals=${decimalsTyped(unit)}
-    start=${begun?.typed ?? ""} last=${last} isBare=${!last} read=${(typed) => readAmount(kind, { typed, unit }, saltFrac, tempC, lookTwice)}
-    problemWords=${words} askText=${(ask, typed) => t("sums.ask", { value: typedValue(typed, unit), side: inside(t("keypad." + ask.key)), limit: amount(ask.limit, "kg") })}
+    start=${begun?.typed ?? ""} last=${last} isBare=${!last} read=${(/** @type {string} */ typed) => readAmount(kind, { typed, unit }, saltFrac, tempC, lookTwice)}
+    problemWords=${words} askText=${(/** @type {Doubt} */ ask, /** @type {string} */ typed) => t("sums.ask", { value: typedValue(typed, unit), side: inside(t("keypad." + ask.key)), limit: amount(ask.limit, "kg") })}
     save=${save} saveWord=${saveWord}><${Units} units=${units} unit=${unit} onUnit=${setUnit} /></${Keypad}></div>`;
 }
 
-/** What was typed, for the body of an entry. */
+/**
+ * What was typed, for the body of an entry.
+ *
+ * @param {Typed} told
+ */
 export function typedData({ typed, unit }) {
   return { typed, typed_unit: unit };
 }
 
-/** Type a whole count or a number of days of an entry. */
+/**
+ * Type a whole count or a number of days of an entry.
+ *
+ * @param {object} props
+ * @param {string} props.kind of the entry
+ * @param {string} props.field of its body
+ * @param {string} props.title
+ * @param {string} props.unit
+ * @param {number} [props.decimals]
+ * @param {string} [props.start]
+ * @param {(value: number) => Promise<boolean>} props.onSave
+ * @param {() => void} props.onBack
+ */
 export function CountPad({
   kind,
   field,
@@ -115,12 +164,19 @@ export function CountPad({
   onBack,
 }) {
   return html`<div class="sheet"><${Keypad} isBare onBack=${onBack} title=${title} unit=${unit} decimals=${decimals} start=${start}
-    read=${(typed) => readField(kind, field, typed, { whole: decimals === 0 })} save=${onSave} saveWord=${t("word.next")} /></div>`;
+    read=${(/** @type {string} */ typed) => readField(kind, field, typed, { whole: decimals === 0 })} save=${onSave} saveWord=${t("word.next")} /></div>`;
 }
 
-/** Type the strength of a brine in percent. */
+/**
+ * Type the strength of a brine in percent.
+ *
+ * @param {object} props
+ * @param {string} [props.start]
+ * @param {(saltFrac: number) => Promise<boolean>} props.onSave
+ * @param {() => void} props.onBack
+ */
 export function StrengthPad({ start = "", onSave, onBack }) {
-  const words = (problems, typed) =>
+  const words = (/** @type {Problem[]} */ problems, /** @type {string} */ typed) =>
     problems
       .map((one) =>
         t("sum_problem." + one.key, {
@@ -131,14 +187,22 @@ export function StrengthPad({ start = "", onSave, onBack }) {
       )
       .join(" ");
   return html`<div class="sheet"><${Keypad} isBare onBack=${onBack} title=${t("store.salt")} unit="%" decimals=${2} start=${start}
-    read=${(typed) => call("desk", "read_typed", ["brine_salt_frac", typed, "%"])} problemWords=${words}
-    askText=${(ask, typed) => t("sums.ask", { value: typedValue(typed, "%"), side: inside(t("keypad." + ask.key)), limit: quantity("brine_salt_frac", ask.limit) })} save=${onSave} saveWord=${t("word.next")} /></div>`;
+    read=${(/** @type {string} */ typed) => call("desk", "read_typed", ["brine_salt_frac", typed, "%"])} problemWords=${words}
+    askText=${(/** @type {Problem} */ ask, /** @type {string} */ typed) => t("sums.ask", { value: typedValue(typed, "%"), side: inside(t("keypad." + ask.key)), limit: quantity("brine_salt_frac", ask.limit) })} save=${onSave} saveWord=${t("word.next")} /></div>`;
 }
 
-/** Record that salt or water went into a tank; water by volume too. */
+/**
+ * Record that salt or water went into a tank; water by volume too.
+ *
+ * @param {object} props
+ * @param {string} props.tank
+ * @param {"salt_added" | "water_added_to_tank"} props.kind
+ * @param {string} props.title
+ * @param {() => void} props.onBack
+ */
 export function AddPad({ tank, kind, title, onBack }) {
   const isWater = kind === "water_added_to_tank";
-  const save = async (value, told) => {
+  const save = async (/** @type {number} */ value, /** @type {Typed} */ told) => {
     const said = t("said." + kind, {
       mass: MASSES.includes(told.unit)
         ? amount(value, "kg")

@@ -9,6 +9,7 @@ import { useTanks } from "./asked.js";
 import { NewTank } from "./new-tank.js";
 import { TankScreen } from "./tank.js";
 
+/** @param {{tank: Tank}} props */
 function TankRow({ tank }) {
   const inside = tank.loads.filter((one) => one.out_ms === null).length;
   return html`<${Row} title=${tank.name} detail=${inside ? tn("store.inside", inside) : t("store.no_loads")}
@@ -16,6 +17,7 @@ function TankRow({ tank }) {
     onTap=${() => go("store", "tank", tank.id)} />`;
 }
 
+/** @param {{tanks: Tank[] | null, problem: string}} props */
 function Tanks({ tanks, problem }) {
   return html`<section class="block"><h2>${t("store.tanks")}</h2>
     ${problem ? html`<p class="is-bad" role="alert">${t("sums.failed", { why: problem })}</p>` : null}
@@ -32,6 +34,7 @@ function Overview() {
       <div class="column"><${AgeingList} /></div></div></div></div>`;
 }
 
+/** @param {{id: string, rest: string[]}} props */
 function OneTank({ id, rest }) {
   const { value: tanks, problem } = useTanks();
   const tank = tanks?.find((one) => one.id === id);
@@ -40,7 +43,11 @@ function OneTank({ id, rest }) {
     <p role="status">${problem || t(tanks ? "store.no_tank" : "store.loading")}</p></${Sheet}>`;
 }
 
-/** Brine tanks and ageing wheels. */
+/**
+ * Brine tanks and ageing wheels.
+ *
+ * @param {{rest: string[]}} props
+ */
 export function StoreScreen({ rest }) {
   const [name, id, ...more] = rest;
   if (name === "new") return html`<${NewTank} onBack=${() => swap("store")} />`;

@@ -19,13 +19,17 @@ import { LoadSheet } from "./load.js";
 import { MeasureSheet } from "./measure.js";
 import { AddPad, AmountPad, typedData, typedMass } from "./pads.js";
 
-const salt = (value) => quantity("brine_salt_frac", value);
+/** @import { Typed } from "./pads.js" */
 
+const salt = (/** @type {number} */ value) => quantity("brine_salt_frac", value);
+
+/** @param {string} id */
 function makeName(id) {
   const make = board.value?.makes.find((one) => one.id === id);
   return make ? `${make.name} · ${make.batch}` : t("alert.the_make");
 }
 
+/** @param {TankLoad} load */
 function loadTitle(load) {
   return t("store.load", {
     n: count(load.wheels),
@@ -34,6 +38,7 @@ function loadTitle(load) {
   });
 }
 
+/** @param {{tank: Tank}} props */
 function Strength({ tank }) {
   const last = tank.measured;
   return html`<section class="sum-answer"><p class="sum-label">${t("store.expected")}</p>
@@ -49,15 +54,18 @@ function Strength({ tank }) {
   </section>`;
 }
 
+/** @param {Tank["outside"][number]} problem */
 function outside({ field, value, limit }) {
   const name = field === "salt_frac" ? "brine_salt_frac" : "brine_temp_c";
   return { value: quantity(name, value), limit: quantity(name, limit) };
 }
 
+/** @param {{tank: Tank, canAct: boolean}} props */
 function Inside({ tank, canAct }) {
   const now = tank.loads.filter((one) => one.out_ms === null);
   const past = tank.loads.filter((one) => one.out_ms !== null);
-  const basis = (load) => t(has(load.basis) ? load.basis : "tank.not_known");
+  const basis = (/** @type {TankLoad} */ load) =>
+    t(load.basis && has(load.basis) ? load.basis : "tank.not_known");
   return html`<section class="block"><h2>${t("store.loads")}</h2>
     ${now.length ? null : html`<p>${t("store.no_loads")}</p>`}
     <div class="rows">${now.map(
@@ -81,6 +89,7 @@ function Inside({ tank, canAct }) {
   </section>`;
 }
 
+/** @param {Tank["water_salt_ratio"]} ratio */
 function ratioWords({ value, low, high, from }) {
   const key = from === "typed" ? "store.ratio_own" : "store.ratio_usual";
   return t(key, {
@@ -90,8 +99,9 @@ function ratioWords({ value, low, high, from }) {
   });
 }
 
+/** @param {{tank: Tank}} props */
 function Acts({ tank }) {
-  const open = (name) => () => go("store", "tank", tank.id, name);
+  const open = (/** @type {string} */ name) => () => go("store", "tank", tank.id, name);
   return html`<section class="block"><h2>${t("store.acts")}</h2><div class="rows">
     <${Row} title=${t("store.load_wheels")} onTap=${open("load")} />
     <${Row} title=${t("store.measure")} detail=${t("store.measure_detail")} onTap=${open("measure")} />
@@ -104,6 +114,7 @@ function Acts({ tank }) {
   </div></section>`;
 }
 
+/** @param {{tank: Tank, entry?: string, onBack: () => void}} props */
 function Ledger({ tank, entry, onBack }) {
   const { value: lines } = useLedger(tank.id);
   const found = lines?.find((one) => one.id === entry);
@@ -118,6 +129,7 @@ function Ledger({ tank, entry, onBack }) {
     )}</div></${Sheet}>`;
 }
 
+/** @type {Record<string, string>} */
 const READ = {
   percent: "brine_salt_frac",
   temp: "brine_temp_c",
@@ -125,19 +137,25 @@ const READ = {
   ratio: "water_salt_ratio",
 };
 
-// What stood before, beside what is typed now.
+/**
+ * What stood before, beside what is typed now.
+ *
+ * @param {Tank} tank
+ * @param {string} name
+ */
 function lastOf(tank, name) {
-  const value = {
+  const value = /** @type {Record<string, number | null | undefined>} */ ({
     percent: tank.measured?.value,
     temp: tank.temp_c,
     ratio: tank.water_salt_ratio.from === "typed" ? tank.water_salt_ratio.value : null,
-  }[name];
+  })[name];
   return value === null || value === undefined ? null : { value };
 }
 
+/** @param {{tank: Tank, load: string, onBack: () => void}} props */
 function TakeOut({ tank, load, onBack }) {
   const found = tank.loads.find((one) => one.id === load);
-  const save = async (value, told) => {
+  const save = async (/** @type {number} */ value, /** @type {Typed} */ told) => {
     const event = await act(
       "tank_unloaded",
       { make: tank.id, data: { load, mass_kg: value, ...typedData(told) } },
@@ -150,10 +168,14 @@ function TakeOut({ tank, load, onBack }) {
     ? { typed: typedMass(found.mass_kg), text: amount(found.mass_kg, "kg") }
     : null;
   return html`<${AmountPad} kind="tank_unloaded" name="wheels" title=${t("store.out_mass")} hint=${found ? loadTitle(found) : ""} last=${last}
-    lookTwice=${found ? (kg) => call("tanks", "second_look", [found.mass_kg, kg]) : null} onSave=${save} onBack=${onBack} />`;
+    lookTwice=${found ? (/** @type {number} */ kg) => call("tanks", "second_look", [found.mass_kg, kg]) : null} onSave=${save} onBack=${onBack} />`;
 }
 
-/** One brine tank: how strong it should be, what is in it, what can be done. */
+/**
+ * One brine tank: how strong it should be, what is in it, what can be done.
+ *
+ * @param {{tank: Tank, rest: string[]}} props
+ */
 export function TankScreen({ tank, rest }) {
   const [name, arg] = rest;
   const onBack = () => swap("store", "tank", tank.id);

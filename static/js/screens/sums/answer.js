@@ -12,8 +12,11 @@ import {
   valueWords,
 } from "./words.js";
 
+/** @import { How, Names } from "./words.js" */
+
 // What is done at the vat stands first and large: the water and not its mass, the
 // solution and not the dry salt in it.
+/** @type {Record<string, string[]>} */
 const FIRST = {
   milk_mass: ["milk_kg", "milk_l"],
   calcium_chloride: ["solution_ml", "weigh_out_g"],
@@ -30,24 +33,32 @@ const FIRST = {
   acid_forecast: ["reach_ms"],
 };
 // The same figure told twice: the time of day is read, and acid once in percent.
+/** @type {Record<string, string>} */
 const TOLD_BY = {
   reach_s: "reach_ms",
   left_s: "reach_ms",
   lactic_percent: "acidity_frac",
 };
 
+/** @param {Answer} answer */
 function shownValues({ key, values }) {
-  const has = (name) => values.some((one) => one.name === name);
+  const has = (/** @type {string} */ name) => values.some((one) => one.name === name);
   const rest = values.filter((one) => !(one.name in TOLD_BY && has(TOLD_BY[one.name])));
-  const isFirst = (one) => (FIRST[key] ?? []).includes(one.name);
+  const isFirst = (/** @type {SumValue} */ one) =>
+    (FIRST[key] ?? []).includes(one.name);
   return [...rest.filter(isFirst), ...rest.filter((one) => !isFirst(one))];
 }
 
-// Several values of the same press, wheel or block stand together below its name.
+/**
+ * Several values of the same press, wheel or block stand together below its name.
+ *
+ * @param {SumValue[]} values
+ */
 function groupsOf(values) {
-  const isMany = (of) =>
+  const isMany = (/** @type {string | null} */ of) =>
     of &&
     new Set(values.filter((one) => one.of === of).map((one) => one.name)).size > 1;
+  /** @type {{of: string | null, rows: SumValue[]}[]} */
   const groups = [];
   for (const one of values) {
     const found = isMany(one.of) && groups.find((group) => group.of === one.of);
@@ -57,6 +68,7 @@ function groupsOf(values) {
   return groups;
 }
 
+/** @param {{value: SumValue, names?: Names, how: How, isFirst?: boolean}} props */
 function Value({ value, names, how, isFirst }) {
   const { label: title, main, detail } = valueWords(value, names, how);
   return html`<li class=${isFirst ? "sum-value is-first" : "sum-value"}>
@@ -64,13 +76,18 @@ function Value({ value, names, how, isFirst }) {
     ${detail ? html`<span class="sum-range">${detail}</span>` : null}</li>`;
 }
 
+/** @param {{group: {of: string, rows: SumValue[]}, names?: Names, how: How}} props */
 function Group({ group, names, how }) {
   const inner = { ...how, isInside: true };
   return html`<li class="sum-group"><h3>${capital(names?.[group.of] ?? ofWords(group.of))}</h3>
     <ul class="sum-values">${group.rows.map((one, place) => html`<${Value} key=${one.name + place} value=${one} names=${names} how=${inner} />`)}</ul></li>`;
 }
 
-// The rule of receipt answers in the unit that was read, and tells what was read.
+/**
+ * The rule of receipt answers in the unit that was read, and tells what was read.
+ *
+ * @param {Answer} answer
+ */
 function thermometerOf({ values, rests_on: rests }) {
   const told = rests.find((one) => one.name === "thermometer")?.value;
   const read = values.find(
@@ -83,8 +100,12 @@ function thermometerOf({ values, rests_on: rests }) {
 const WEAK = ["memory", "practice", "setting"];
 const LISTED = 3;
 
-// The weakest that it rests on: {status, rows}. A way that is chosen, such as a jacket
-// and not a flame, counts only where no figure is weak.
+/**
+ * The weakest that it rests on: {status, rows}. A way that is chosen, such as a jacket
+ * and not a flame, counts only where no figure is weak.
+ *
+ * @param {Answer} answer
+ */
 function weakOf({ key, rests_on: rests }) {
   const chosen = (sumRow(key)?.inputs ?? [])
     .filter((one) => one.kind === "choice")
@@ -102,7 +123,11 @@ function weakOf({ key, rests_on: rests }) {
   return {};
 }
 
-/** What an answer rests on in a line: what is only from memory or practice is named. */
+/**
+ * What an answer rests on in a line: what is only from memory or practice is named.
+ *
+ * @param {{answer: Answer, sum?: SumRow | null}} props
+ */
 function Standing({ answer, sum }) {
   const { status, isFigure, rows } = weakOf(answer);
   if (!status) {
@@ -116,7 +141,15 @@ function Standing({ answer, sum }) {
   return html`<p class="sum-standing">${status === "memory" && isFigure ? html`<${StateMark} state="check" /> ` : null}<span>${t(isFigure ? "sums.stands_" + status : "sums.stands_usual", { list })}</span></p>`;
 }
 
-/** What came out, or what is in its way: problems in words, and what is missing. */
+/**
+ * What came out, or what is in its way: problems in words, and what is missing.
+ *
+ * @param {object} props
+ * @param {Answer | null} props.answer
+ * @param {SumRow} props.sum
+ * @param {Record<string, SumGiven>} [props.given]
+ * @param {Names} [props.names]
+ */
 export function Answer({ answer, sum, given, names }) {
   if (!answer) return html`<p class="quiet" role="status">${t("sums.working")}</p>`;
   const how = { sum: answer.key, thermometer: thermometerOf(answer) };
@@ -138,9 +171,15 @@ export function Answer({ answer, sum, given, names }) {
   </section>`;
 }
 
-// Where a figure came from, how well it is known, and its source; said once each.
+/**
+ * Where a figure came from, how well it is known, and its source; said once each.
+ *
+ * @param {RestsOn} row
+ * @param {SumInput | undefined} input
+ * @param {Record<string, {title?: string}>} sources
+ */
 function originWords(row, input, sources) {
-  const source = prose(sources[row.source]?.title ?? row.source);
+  const source = prose(sources[row.source ?? ""]?.title ?? row.source ?? "");
   const isFigure = !input || (row.from === "default" && !input.default);
   return [
     ...new Set(
@@ -153,7 +192,15 @@ function originWords(row, input, sources) {
   ];
 }
 
-/** Each figure that the answer rests on besides what was typed: where it came from, how well it is known. */
+/**
+ * Each figure that the answer rests on besides what was typed: where it came from,
+ * how well it is known.
+ *
+ * @param {object} props
+ * @param {Answer | null} props.answer
+ * @param {SumRow} [props.sum]
+ * @param {Record<string, {title?: string}>} [props.sources] the recipe's, by key
+ */
 export function RestsOn({ answer, sum, sources = {} }) {
   const rows = answer?.rests_on.filter((row) => row.from !== "typed") ?? [];
   if (!rows.length) return null;
@@ -166,7 +213,13 @@ export function RestsOn({ answer, sum, sources = {} }) {
     })}</ul></section>`;
 }
 
-/** The one figure of an answer that stands in a list: words, or null without one. */
+/**
+ * The one figure of an answer that stands in a list: words, or null without one.
+ *
+ * @param {Answer} answer
+ * @param {Names} [names]
+ * @param {((values: SumValue[]) => SumValue[]) | null} [pick]
+ */
 export function headline(answer, names, pick) {
   if (answer.problems.length) return sumProblem(answer.problems[0], sumRow(answer.key));
   if (answer.missing.length)

@@ -7,11 +7,16 @@ import { learnUnits } from "./units.js";
 // Laying out every sum takes a slow phone a third of a second: the list comes from
 // the keys alone, and a topic is laid out when one of its sums is opened.
 
-const topics = signal(null);
-const layouts = signal({});
-export const catalogueProblem = signal(null);
+const topics = signal(/** @type {SumTopic[] | null} */ (null));
+const layouts = signal(/** @type {Record<string, SumRow[]>} */ ({}));
+export const catalogueProblem = signal(/** @type {string | null} */ (null));
+/** @type {Set<string>} */
 const asked = new Set();
 
+/**
+ * @param {string} name
+ * @param {() => Promise<void>} ask
+ */
 async function askOnce(name, ask) {
   if (asked.has(name)) return;
   asked.add(name);
@@ -28,7 +33,9 @@ async function loadTopics() {
   topics.value = await call("desk", "sums_topics", [], { desk: true });
 }
 
+/** @param {string} key */
 async function loadTopic(key) {
+  /** @type {SumRow[]} */
   const rows = await call("desk", "sums_catalogue", [key], { desk: true });
   const inputs = rows.flatMap((row) =>
     row.inputs.flatMap((one) => [one, ...(one.columns ?? [])]),
@@ -45,7 +52,12 @@ export function useTopics() {
   return topics.value;
 }
 
-/** One sum's row of the catalogue; null until its topic is there, or where there is no such sum. */
+/**
+ * One sum's row of the catalogue; null until its topic is there, or where there is
+ * no such sum.
+ *
+ * @param {string} key
+ */
 export function useSum(key) {
   const topic = useTopics()?.find((one) => one.sums.includes(key))?.key;
   useEffect(() => {
@@ -54,7 +66,11 @@ export function useSum(key) {
   return sumRow(key);
 }
 
-/** One sum of a topic that is there already, or null. */
+/**
+ * One sum of a topic that is there already, or null.
+ *
+ * @param {string} key
+ */
 export function sumRow(key) {
   return (
     Object.values(layouts.value)
@@ -63,9 +79,14 @@ export function sumRow(key) {
   );
 }
 
-/** The core's answer to a sum of its own; the last one stays until the next is there. */
+/**
+ * The core's answer to a sum of its own; the last one stays until the next is there.
+ *
+ * @param {string} key
+ * @param {Record<string, SumGiven>} given
+ */
 export function useAnswer(key, given) {
-  const [answer, setAnswer] = useState(null);
+  const [answer, setAnswer] = useState(/** @type {Answer | null} */ (null));
   useEffect(() => {
     let isCurrent = true;
     call("desk", "sum", [key, given], { desk: true }).then(

@@ -6,9 +6,13 @@ import { signal } from "@preact/signals";
 
 const PLACE = "sum-typed";
 
+/**
+ * @typedef {Record<string, Record<string, SumGiven>>} Typed by scope and input
+ * @returns {{typed?: Typed, drafts?: Record<string, any>}}
+ */
 function before() {
   try {
-    return JSON.parse(sessionStorage.getItem(PLACE)) ?? {};
+    return JSON.parse(sessionStorage.getItem(PLACE) ?? "null") ?? {};
   } catch {
     return {}; // kept by an older page, or a browser that keeps nothing
   }
@@ -26,13 +30,24 @@ function keep() {
   }
 }
 
-/** What was typed in a scope: {input: {typed, unit} or {value} or {rows, unit}}. */
+/**
+ * What was typed in a scope: {input: {typed, unit} or {value} or {rows, unit}}.
+ *
+ * @param {string} scope
+ */
 export function givenIn(scope) {
   return typed.value[scope] ?? NOTHING;
 }
+/** @type {Record<string, SumGiven>} */
 const NOTHING = {};
 
-/** Keep one input of a scope; null takes it out. */
+/**
+ * Keep one input of a scope; null takes it out.
+ *
+ * @param {string} scope
+ * @param {string} name
+ * @param {SumGiven | null} value
+ */
 export function give(scope, name, value) {
   const next = { ...givenIn(scope) };
   if (value === null) delete next[name];
@@ -41,7 +56,11 @@ export function give(scope, name, value) {
   keep();
 }
 
-/** Forget all that was typed in a scope. */
+/**
+ * Forget all that was typed in a scope.
+ *
+ * @param {string} scope
+ */
 export function clearGiven(scope) {
   typed.value = { ...typed.value, [scope]: NOTHING };
   for (const key of Object.keys(drafts))
@@ -49,12 +68,24 @@ export function clearGiven(scope) {
   keep();
 }
 
-/** What was begun for an input and not kept, or null. */
+/**
+ * What was begun for an input and not kept, or null.
+ *
+ * @param {string} scope
+ * @param {string} name
+ * @returns {any} what the input's own pad kept
+ */
 export function draftOf(scope, name) {
   return drafts[`${scope}>${name}`] ?? null;
 }
 
-/** Remember what is begun for an input; null once it is kept or taken back. */
+/**
+ * Remember what is begun for an input; null once it is kept or taken back.
+ *
+ * @param {string} scope
+ * @param {string} name
+ * @param {any} value
+ */
 export function keepDraft(scope, name, value) {
   if (value === null) delete drafts[`${scope}>${name}`];
   else drafts[`${scope}>${name}`] = value;

@@ -8,6 +8,10 @@ import { setEquipment } from "../make/equipment-sheet.js";
 import { rowLabel, useRows } from "../new-make/equipment-words.js";
 import { givenWords } from "./words.js";
 
+/**
+ * @param {{name: string}} row
+ * @param {SumGiven} given
+ */
 function has(row, given) {
   return t("equip.has", {
     what: inside(rowLabel(row.name)),
@@ -19,6 +23,12 @@ function has(row, given) {
  * What was typed for a sum of a step and is of the equipment, kept by one tap: the
  * next make in this vat begins with it, and no sum of this one asks again.
  *
+ * @param {object} props
+ * @param {string} props.make
+ * @param {string | null} props.vat
+ * @param {boolean} props.isOpen
+ * @param {Record<string, SumGiven>} props.given
+ * @param {(name: string) => void} props.onKept
  * @returns the keys for the foot of the sum, null where nothing can be kept
  */
 export function useKeep({ make, vat, isOpen, given, onKept }) {
@@ -31,6 +41,7 @@ export function useKeep({ make, vat, isOpen, given, onKept }) {
     for (const row of plain) {
       const one = given[row.name];
       const { value, problems } = await call("sums.equipment", "read", [row.name, one]);
+      /** @type {EquipmentSet} */
       const set = {
         value,
         typed: one.typed === undefined ? undefined : [one.typed, one.unit],

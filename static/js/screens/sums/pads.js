@@ -10,9 +10,30 @@ import { draftOf, keepDraft } from "./given.js";
 import { keepUnit, unitFor, unitsOf } from "./units.js";
 import { askWords, label, pickWords, sumProblem } from "./words.js";
 
-// The core refuses a number by its own limits first; what only other figures
-// forbid is told beside the answer, not on the pad.
+/**
+ * @typedef {object} PadProps
+ * @property {SumRow} sum
+ * @property {SumInput} row
+ * @property {string} scope where what is typed is kept
+ * @property {SumGiven} [given]
+ * @property {string} wayBack words of the key that takes out what was given
+ * @property {(value: SumGiven | null, staysOpen?: boolean) => void} onGive
+ * @property {() => void} onBack
+ */
+/** @typedef {SumInput & {columns: (SumInput & {low: number, high: number})[]}} Table */
+/** @typedef {{cells: SumCells, at: number, typed?: string}} RowDraft at which column */
+
+/**
+ * The core refuses a number by its own limits first; what only other figures
+ * forbid is told beside the answer, not on the pad.
+ *
+ * @param {SumRow} sum
+ * @param {string} name
+ * @param {string} field
+ * @param {SumGiven} given
+ */
 async function readInput(sum, name, field, given) {
+  /** @type {Answer} */
   const answer = await call("desk", "sum", [sum.key, { [name]: given }], {
     desk: true,
   });
@@ -26,7 +47,11 @@ async function readInput(sum, name, field, given) {
   };
 }
 
-/** The units of an input as keys beside the figure; what was typed stays as it is. */
+/**
+ * The units of an input as keys beside the figure; what was typed stays as it is.
+ *
+ * @param {{units: string[], unit: string, onUnit: (unit: string) => void}} props
+ */
 export function Units({ units, unit, onUnit }) {
   if (units.length < 2) return null;
   return html`<div class="units" role="group" aria-label=${t("sums.unit")}>${units.map(
@@ -35,55 +60,75 @@ export function Units({ units, unit, onUnit }) {
   )}</div>`;
 }
 
+/** @param {SumInput} row */
 function isSigned(row) {
   return typeof row.low === "number" && row.low < 0;
 }
 
-/** Type one number of a sum in the unit of one's choice; what is left half typed is kept. */
+/**
+ * Type one number of a sum in the unit of one's choice; what is left half typed is
+ * kept.
+ *
+ * @param {PadProps} props
+ */
 export function NumberPad({ sum, row, scope, given, wayBack, onGive, onBack }) {
   const [begun] = useState(() => draftOf(scope, row.name) ?? given);
   const [unit, setUnit] = useState(begun?.unit ?? unitFor(sum.key, row));
-  const mine = (typed) => ({ typed, unit });
-  const hold = (typed, inUnit) =>
+  const mine = (/** @type {string} */ typed) => ({ typed, unit });
+  const hold = (/** @type {string} */ typed, /** @type {string} */ inUnit) =>
     keepDraft(scope, row.name, typed === "" ? null : { typed, unit: inUnit });
-  const save = async (value, typed) => {
+  const save = async (/** @type {unknown} */ value, /** @type {string} */ typed) => {
     keepUnit(row, unit);
     keepDraft(scope, row.name, null);
     onGive({ ...mine(typed), sure: true });
     return true;
   };
-  const change = (next) => {
+  const change = (/** @type {string} */ next) => {
     setUnit(next);
     const now = draftOf(scope, row.name);
     if (now) hold(now.typed, next);
   };
   return html`<div class="sheet"><${Keypad} isBare onBack=${onBack} title=${label(row.name, sum.key)} unit=${unitName(unit)}
     decimals=${row.kind === "count" ? 0 : decimalsTyped(unit)} signed=${isSigned(row)} start=${begun?.typed ?? ""}
-    onTyped=${(typed) => hold(typed, unit)} read=${(typed) => readInput(sum, row.name, row.name, mine(typed))} save=${save} saveWord=${t("word.done")}
-    askText=${(ask, typed) => askWords(ask, sum, row.name, typed, unit)}
+    onTyped=${(/** @type {string} */ typed) => hold(typed, unit)} read=${(/** @type {string} */ typed) => readInput(sum, row.name, row.name, mine(typed))} save=${save} saveWord=${t("word.done")}
+    askText=${(/** @type {Problem} */ ask, /** @type {string} */ typed) => askWords(ask, sum, row.name, typed, unit)}
     aside=${given ? html`<${Tap} class="second aside" onTap=${() => onGive(null)}>${wayBack}</${Tap}>` : null}
-    problemWords=${(problems, typed) => problems.map((one) => sumProblem(one, sum, { [row.name]: mine(typed) })).join(" ")}>
+    problemWords=${(/** @type {Problem[]} */ problems, /** @type {string} */ typed) => problems.map((one) => sumProblem(one, sum, { [row.name]: mine(typed) })).join(" ")}>
     <${Units} units=${unitsOf(row)} unit=${unit} onUnit=${change} />
   </${Keypad}></div>`;
 }
 
-/** Choose one word of several. */
+/**
+ * Choose one word of several.
+ *
+ * @param {PadProps & {row: {choices: string[]}, chosen: string | null}} props
+ */
 export function ChoicePad({ sum, row, chosen, given, wayBack, onGive, onBack }) {
   return html`<${Sheet} title=${label(row.name, sum.key)} onBack=${onBack}>
-    <${Choices} label=${label(row.name, sum.key)} chosen=${chosen} onChoose=${(value) => onGive({ value })}
+    <${Choices} label=${label(row.name, sum.key)} chosen=${chosen} onChoose=${(/** @type {string} */ value) => onGive({ value })}
       options=${row.choices.map((key) => ({ key, title: pickWords(row.name, key) }))} />
     ${given ? html`<div class="rows rows-apart"><${Row} title=${wayBack} onTap=${() => onGive(null)} /></div>` : null}
   </${Sheet}>`;
 }
 
-// The unit of a table: of its one column that may be typed in several, or in
-// another than its own, as a share is typed in percent.
+/**
+ * The unit of a table: of its one column that may be typed in several, or in
+ * another than its own, as a share is typed in percent.
+ *
+ * @param {Table} row
+ */
 function unitColumn(row) {
-  const isChosen = (one) => unitsOf(one).length > 1 || unitsOf(one)[0] !== one.unit;
+  const isChosen = (/** @type {SumInput} */ one) =>
+    unitsOf(one).length > 1 || unitsOf(one)[0] !== one.unit;
   return row.columns.find((one) => one.name !== "at_min" && isChosen(one)) ?? null;
 }
 
-// Time must rise and no cell may be empty for the core to look at the one typed.
+/**
+ * Time must rise and no cell may be empty for the core to look at the one typed.
+ *
+ * @param {Table} row
+ * @param {SumCells} cells
+ */
 function filled(row, cells) {
   const whole = { ...cells };
   for (const one of row.columns) {
@@ -93,6 +138,20 @@ function filled(row, cells) {
   return whole;
 }
 
+/**
+ * @param {object} props
+ * @param {SumRow} props.sum
+ * @param {Table} props.row
+ * @param {SumCells[]} props.rows
+ * @param {RowDraft} props.draft
+ * @param {SumInput} props.column
+ * @param {string} props.unit
+ * @param {string[]} props.units
+ * @param {(unit: string) => void} props.onUnit
+ * @param {(typed: string) => void} props.onTyped
+ * @param {(typed: string | undefined) => void} props.onCell
+ * @param {() => void} props.onBack
+ */
 function CellPad({
   sum,
   row,
@@ -108,39 +167,49 @@ function CellPad({
 }) {
   const cellUnit = column.units.includes(unit) ? unit : column.unit;
   const place = rows.length;
-  const given = (typed) => ({
+  const given = (/** @type {string} */ typed) => ({
     rows: [...rows, filled(row, { ...draft.cells, [column.name]: typed })],
     unit,
   });
   const field = `${row.name}.${place + 1}.${column.name}`;
-  const problems = (list, typed) =>
+  const problems = (/** @type {Problem[]} */ list, /** @type {string} */ typed) =>
     list.map((one) => sumProblem(one, sum, { [row.name]: given(typed) })).join(" ");
   return html`<div class="sheet" key=${column.name}><${Keypad} isBare onBack=${onBack} title=${`${label(column.name, sum.key)} · ${inside(t("sums.row", { n: place + 1 }))}`}
     unit=${unitName(cellUnit)} decimals=${column.kind === "count" ? 0 : decimalsTyped(cellUnit)} signed=${isSigned(column)} start=${draft.typed ?? ""}
-    onTyped=${onTyped} read=${(typed) => readInput(sum, row.name, field, given(typed))} save=${async (
-      value,
-      typed,
+    onTyped=${onTyped} read=${(/** @type {string} */ typed) => readInput(sum, row.name, field, given(typed))} save=${async (
+      /** @type {unknown} */ value,
+      /** @type {string} */ typed,
     ) => {
       onCell(typed);
       return true;
     }}
-    saveWord=${t("word.next")} askText=${(ask, typed) => askWords(ask, sum, row.name, typed, cellUnit)} problemWords=${problems}
+    saveWord=${t("word.next")} askText=${(/** @type {Problem} */ ask, /** @type {string} */ typed) => askWords(ask, sum, row.name, typed, cellUnit)} problemWords=${problems}
     aside=${column.optional ? html`<${Tap} class="second aside" onTap=${() => onCell(undefined)}>${t("sums.row_leave")}</${Tap}>` : null}>
     ${column === unitColumn(row) && rows.length === 0 ? html`<${Units} units=${units} unit=${unit} onUnit=${onUnit} />` : null}
   </${Keypad}></div>`;
 }
 
+/**
+ * @param {SumRow} sum
+ * @param {Table} row
+ * @param {SumCells} cells
+ * @param {string} unit
+ */
 function cellsWords(sum, row, cells, unit) {
   return row.columns
     .filter((one) => cells[one.name] !== undefined)
     .map(
       (one) =>
-        `${one.name === "at_min" ? "" : inside(label(one.name, sum.key)) + " "}${typedValue(cells[one.name], one.units.includes(unit) ? unit : one.unit)}`,
+        `${one.name === "at_min" ? "" : inside(label(one.name, sum.key)) + " "}${typedValue(/** @type {string} */ (cells[one.name]), one.units.includes(unit) ? unit : one.unit)}`,
     )
     .join(" · ");
 }
 
-/** Type a table of readings row by row; a row that was begun is kept. */
+/**
+ * Type a table of readings row by row; a row that was begun is kept.
+ *
+ * @param {PadProps & {row: Table}} props
+ */
 export function TablePad({ sum, row, scope, given, wayBack, onGive, onBack }) {
   const rows = given?.rows ?? [];
   const column = unitColumn(row);
@@ -148,13 +217,14 @@ export function TablePad({ sum, row, scope, given, wayBack, onGive, onBack }) {
   const [unit, setUnit] = useState(
     given?.unit ?? begun?.unit ?? (column ? unitFor(sum.key, column) : ""),
   );
-  const [draft, setDraft] = useState(null); // {cells, at: place of the column, typed}
-  const hold = (next) => keepDraft(scope, row.name, next && { ...next, unit });
-  const keep = (next) =>
+  const [draft, setDraft] = useState(/** @type {RowDraft | null} */ (null));
+  const hold = (/** @type {RowDraft | null} */ next) =>
+    keepDraft(scope, row.name, next && { ...next, unit });
+  const keep = (/** @type {SumCells[]} */ next) =>
     onGive(next.length ? { rows: next, unit, sure: true } : null, true);
   if (draft) {
     const asked = row.columns[draft.at];
-    const onCell = (typed) => {
+    const onCell = (/** @type {string | undefined} */ typed) => {
       const cells = { ...draft.cells, [asked.name]: typed };
       if (draft.at + 1 < row.columns.length) {
         const next = { cells, at: draft.at + 1 };
@@ -167,7 +237,7 @@ export function TablePad({ sum, row, scope, given, wayBack, onGive, onBack }) {
       return setDraft(null);
     };
     return html`<${CellPad} key=${asked.name} sum=${sum} row=${row} rows=${rows} draft=${draft} column=${asked} unit=${unit}
-      units=${column ? unitsOf(column) : []} onUnit=${setUnit} onTyped=${(typed) => hold({ ...draft, typed })} onCell=${onCell} onBack=${() => setDraft(null)} />`;
+      units=${column ? unitsOf(column) : []} onUnit=${setUnit} onTyped=${(/** @type {string} */ typed) => hold({ ...draft, typed })} onCell=${onCell} onBack=${() => setDraft(null)} />`;
   }
   return html`<${Sheet} title=${label(row.name, sum.key)} onBack=${onBack}
     foot=${html`<${Tap} class="primary" onTap=${() => setDraft(begun ?? { cells: {}, at: 0 })}>${begun ? t("sums.row_go_on", { n: rows.length + 1 }) : t("sums.row_add")}</${Tap}>

@@ -14,11 +14,18 @@ import {
   sumProblem,
 } from "./words.js";
 
-// Nobody types such a number on a pad: it comes from the wheels themselves.
+/** @import { Names } from "./words.js" */
+
+/**
+ * Nobody types such a number on a pad: it comes from the wheels themselves.
+ *
+ * @param {SumInput} row
+ */
 function isTyped(row) {
   return row.unit !== "m2/s";
 }
 
+/** @param {SumInput} row */
 function defaultWords(row) {
   const told = row.default;
   if (!told) return "";
@@ -31,6 +38,17 @@ function defaultWords(row) {
   return t("sums.usual", { value });
 }
 
+/**
+ * @param {object} props
+ * @param {SumRow} props.sum
+ * @param {SumInput} props.row
+ * @param {string} props.scope
+ * @param {SumGiven} [props.given]
+ * @param {Answer["known"] | null} props.known
+ * @param {Problem[]} props.problems
+ * @param {boolean} props.isMissing
+ * @param {() => void} props.onOpen
+ */
 function InputRow({ sum, row, scope, given, known, problems, isMissing, onOpen }) {
   const told = known?.find((one) => one.name === row.name);
   const side = given
@@ -62,6 +80,17 @@ function InputRow({ sum, row, scope, given, known, problems, isMissing, onOpen }
     disabled=${!isTyped(row)} onTap=${onOpen} />`;
 }
 
+/**
+ * @param {object} props
+ * @param {SumRow} props.sum
+ * @param {SumInput} props.row
+ * @param {string} props.scope
+ * @param {SumGiven} [props.given]
+ * @param {Answer["known"] | null} props.known
+ * @param {string | null} props.chosen
+ * @param {(name: string, value: SumGiven | null) => void} props.onGive
+ * @param {() => void} props.onBack
+ */
 function Pad({ sum, row, scope, given, known, chosen, onGive, onBack }) {
   const Kind =
     row.kind === "choice" ? ChoicePad : row.kind === "series" ? TablePad : NumberPad;
@@ -69,7 +98,7 @@ function Pad({ sum, row, scope, given, known, chosen, onGive, onBack }) {
   const wayBack = t(
     told ? "sums.keep_make" : row.default ? "sums.keep_back" : "sums.take_out",
   );
-  const give = (value, staysOpen = false) => {
+  const give = (/** @type {SumGiven | null} */ value, staysOpen = false) => {
     onGive(row.name, value);
     if (!staysOpen) onBack();
   };
@@ -79,10 +108,22 @@ function Pad({ sum, row, scope, given, known, chosen, onGive, onBack }) {
 /**
  * One sum: its answer, what goes in, and what it rests on.
  *
- * @param {object} props sum: its row of the catalogue; scope: where what is typed is kept; answer; given; known: what
- *   the make knows, or null; input: name of the input whose pad is open; title;
- *   names: the make's own words for its steps and sizes; sources: the recipe's, by key; onInput(name | null); onGive(name, value);
- *   onClear; onBack; foot
+ * @param {object} props
+ * @param {SumRow} props.sum
+ * @param {string} [props.scope] where what is typed is kept
+ * @param {Answer | null} props.answer
+ * @param {Record<string, SumGiven>} props.given
+ * @param {Answer["known"] | null} [props.known] what the make knows
+ * @param {string} [props.input] name of the input whose pad is open
+ * @param {string} [props.title]
+ * @param {Names} [props.names]
+ * @param {Record<string, {title?: string}>} [props.sources] the recipe's, by key
+ * @param {string} [props.lead]
+ * @param {any} [props.foot]
+ * @param {(name: string | null) => void} props.onInput
+ * @param {(name: string, value: SumGiven | null) => void} props.onGive
+ * @param {() => void} props.onClear
+ * @param {() => void} props.onBack
  */
 export function SumSheet({
   sum,
@@ -109,24 +150,25 @@ export function SumSheet({
       onGive=${onGive} onBack=${() => onInput(null)} />`;
   }
   const missing = answer?.missing ?? [];
-  const problemsOf = (row) =>
+  const problemsOf = (/** @type {SumInput} */ row) =>
     (answer?.problems ?? []).filter(
       (one) => String(one.field).split(".")[0] === row.name,
     );
-  const isKnown = (row) => known?.some((one) => one.name === row.name);
+  const isKnown = (/** @type {SumInput} */ row) =>
+    known?.some((one) => one.name === row.name);
   const isOfTank = known?.some((one) => one.from === "tank");
-  const isAsked = (row) =>
+  const isAsked = (/** @type {SumInput} */ row) =>
     missing.includes(row.name) ||
     Boolean(given[row.name]) ||
     Boolean(draftOf(scope, row.name)) ||
     problemsOf(row).length > 0 ||
     (!row.optional && !row.default && !isKnown(row));
-  const groups = [
+  const groups = /** @type {[string, SumInput[]][]} */ ([
     ["sums.asked", sum.inputs.filter(isAsked)],
     ["sums.known", sum.inputs.filter((row) => !isAsked(row) && isKnown(row))],
     ["sums.others", sum.inputs.filter((row) => !isAsked(row) && !isKnown(row))],
-  ].filter(([, rows]) => rows.length);
-  const list = (rows) =>
+  ]).filter(([, rows]) => rows.length);
+  const list = (/** @type {SumInput[]} */ rows) =>
     html`<div class="rows">${rows.map(
       (row) => html`<${InputRow} key=${row.name} sum=${sum} row=${row} scope=${scope}
     given=${given[row.name]} known=${known} problems=${problemsOf(row)} isMissing=${missing.includes(row.name)} onOpen=${() => onInput(row.name)} />`,

@@ -7,13 +7,18 @@ import { clearGiven, give, givenIn } from "./given.js";
 import { SumSheet } from "./sheet.js";
 import { UnitsSheet, unitsWords } from "./units-sheet.js";
 
+/** @param {{onBack: () => void}} props */
 function Loading({ onBack }) {
   const problem = catalogueProblem.value;
   return html`<${Sheet} title=${t("nav.sums")} onBack=${onBack}>
     <p class=${problem ? "is-bad" : "lead"} role="status">${problem ? t("sums.failed", { why: problem }) : t("sums.loading")}</p></${Sheet}>`;
 }
 
-/** All sums: their topics, and the sums of one topic. */
+/**
+ * All sums: their topics, and the sums of one topic.
+ *
+ * @param {{topic?: string}} props
+ */
 export function SumsScreen({ topic }) {
   const topics = useTopics();
   if (!topics) return html`<${Loading} onBack=${() => go("menu")} />`;
@@ -38,16 +43,21 @@ export function SumsScreen({ topic }) {
   </div></div>`;
 }
 
+/** @param {{sum: SumRow, input?: string}} props */
 function OneSum({ sum, input }) {
   const given = givenIn(sum.key);
   const answer = useAnswer(sum.key, given);
   return html`<${SumSheet} sum=${sum} scope=${sum.key} answer=${answer} given=${given} input=${input}
-    onInput=${(name) => (name ? go("sum", sum.key, name) : swap("sum", sum.key))}
-    onGive=${(name, value) => give(sum.key, name, value)} onClear=${() => clearGiven(sum.key)}
+    onInput=${(/** @type {string | null} */ name) => (name ? go("sum", sum.key, name) : swap("sum", sum.key))}
+    onGive=${(/** @type {string} */ name, /** @type {SumGiven | null} */ value) => give(sum.key, name, value)} onClear=${() => clearGiven(sum.key)}
     onBack=${() => swap("sums", sum.topic)} />`;
 }
 
-/** One sum on its own sheet; what was typed is kept while the app is open. */
+/**
+ * One sum on its own sheet; what was typed is kept while the app is open.
+ *
+ * @param {{name: string, input?: string}} props
+ */
 export function SumScreen({ name, input }) {
   const sum = useSum(name);
   if (!sum) return html`<${Loading} onBack=${() => swap("sums")} />`;

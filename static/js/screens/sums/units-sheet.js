@@ -5,12 +5,14 @@ import { unitName } from "../../format.js";
 import { t } from "../../messages/index.js";
 import { KINDS, chooseUnit, unitUsed } from "./units.js";
 
+/** @param {string[]} kind */
 function used(kind) {
   const unit = unitUsed(kind[0]);
   // A length is kept in metres, and nobody reads a wheel in them.
   return unit === "m" ? "mm" : unit;
 }
 
+/** @param {string[]} kind */
 function choices(kind) {
   return kind[0] === "m" ? kind.slice(1) : kind;
 }
@@ -20,7 +22,11 @@ export function unitsWords() {
   return KINDS.map((kind) => unitName(used(kind))).join(" · ");
 }
 
-/** Choose the units of the sums: kept on this phone for the next time. */
+/**
+ * Choose the units of the sums: kept on this phone for the next time.
+ *
+ * @param {{onBack: () => void}} props
+ */
 export function UnitsSheet({ onBack }) {
   return html`<${Sheet} title=${t("sums.units")} onBack=${onBack}><p class="quiet">${t("sums.units_lead")}</p>
     ${KINDS.map(

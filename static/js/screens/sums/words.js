@@ -13,7 +13,21 @@ import {
 } from "../../messages/index.js";
 import { asUsed, inUnits } from "./units.js";
 
-/** What an input, an output or a figure below an answer is called; in one sum by its own name. */
+/** @typedef {Record<string, string>} Names the make's own, of its steps and sizes */
+/**
+ * @typedef {object} How
+ * @property {string} [sum] key of the sum
+ * @property {string} [thermometer] unit that the thermometer of a rule reads
+ * @property {boolean} [isInside] whether what it is of is said above
+ */
+
+/**
+ * What an input, an output or a figure below an answer is called; in one sum by its
+ * own name.
+ *
+ * @param {string} name
+ * @param {string} [sum] key
+ */
 export function label(name, sum = "") {
   const [base, ...rest] = String(name).split(".");
   const title = tFirst([
@@ -26,11 +40,19 @@ export function label(name, sum = "") {
   return capital(rest.length ? `${title}, ${ofWords(rest.join("."))}` : title);
 }
 
+/**
+ * @param {string} name
+ * @param {string} [sum] key
+ */
 export function outLabel(name, sum = "") {
   return tFirst([`out.${sum}.${name}`, `out.${name}`, `in.${name}`]);
 }
 
-/** What a value is of: a rule, a step, a size of wheel. */
+/**
+ * What a value is of: a rule, a step, a size of wheel.
+ *
+ * @param {string | null} of
+ */
 export function ofWords(of) {
   if (!of) return "";
   const press = /^(press_\d)\.(\d+)$/.exec(of);
@@ -42,17 +64,28 @@ export function ofWords(of) {
     : inside(words(of));
 }
 
-/** A choice of an input. */
+/**
+ * A choice of an input.
+ *
+ * @param {string | undefined} name
+ * @param {string | undefined} choice
+ */
 export function pickWords(name, choice) {
   return tFirst([`pick.${name}.${choice}`, `pick.${choice}`]);
 }
 
-/** A word that the core answers with. */
+/**
+ * A word that the core answers with.
+ *
+ * @param {string} name
+ * @param {string} word
+ */
 export function isWords(name, word) {
   return tFirst([`is.${name}.${word}`, `is.${word}`, `pick.${word}`]);
 }
 
 // A verdict carries what was read and the limit; in which unit, by its name.
+/** @type {Record<string, string>} */
 const READ_IN = {
   age: "s",
   cooling: "s",
@@ -65,10 +98,15 @@ const READ_IN = {
 const TIMES = ["pace", "dose_factor", "speed_now", "factor"];
 const SHARES = ["accounted_ratio"];
 // A time against another: positive is later, or earlier.
+/** @type {Record<string, number>} */
 const LATER = { late_s: 1, behind_s: 1, lag_s: 1, earlier_s: -1, ahead_s: -1 };
 // Here the two ends are what is wanted, not what was read and its limit.
 const WANTED = ["rate_verdict", "fill_verdict"];
 
+/**
+ * @param {SumValue} value
+ * @param {string} thermometer
+ */
 function readUnit(value, thermometer) {
   if (value.name in READ_IN) return READ_IN[value.name];
   if (/_frac$/.test(value.of ?? "")) return "fraction";
@@ -77,23 +115,43 @@ function readUnit(value, thermometer) {
   return value.of === "cured_days" ? "d" : "";
 }
 
-/** A figure in its unit as this person reads it; degrees a minute are kept by the second. */
+/**
+ * A figure in its unit as this person reads it; degrees a minute are kept by the
+ * second.
+ *
+ * @param {number} figure
+ * @param {string} unit
+ */
 function shown(figure, unit) {
   const used = unit === "K/min" ? asUsed(figure / 60, "K/s") : asUsed(figure, unit);
   return sumValue(used.value, used.unit, nowMs());
 }
 
-// What was read, in the very unit it was read in: a rule is never converted.
+/**
+ * What was read, in the very unit it was read in: a rule is never converted.
+ *
+ * @param {any} figure number or word
+ * @param {string} unit
+ * @param {boolean} isRule
+ */
 function readWords(figure, unit, isRule) {
   if (typeof figure !== "number") return isWords("figure", String(figure));
   if (isRule) return sumValue(figure, unit, nowMs());
   return unit || Number.isInteger(figure) ? shown(figure, unit) : plain(figure);
 }
 
+/**
+ * @param {unknown} value
+ * @returns {value is null | undefined}
+ */
 function isNothing(value) {
   return value === null || value === undefined;
 }
 
+/**
+ * @param {SumValue} value
+ * @param {string} thermometer
+ */
 function verdictDetail(value, thermometer) {
   const unit = readUnit(value, thermometer);
   if (WANTED.includes(value.name)) {
@@ -114,6 +172,11 @@ function verdictDetail(value, thermometer) {
       : "";
 }
 
+/**
+ * @param {number} low
+ * @param {number} high
+ * @param {string} unit
+ */
 function pair(low, high, unit) {
   const [from, to] = [low, high].map((one) =>
     unit === "K/min" ? asUsed(one / 60, "K/s") : asUsed(one, unit),
@@ -125,12 +188,17 @@ function pair(low, high, unit) {
   };
 }
 
+/**
+ * @param {string} name
+ * @param {number} seconds
+ */
 function againstWords(name, seconds) {
   return t(LATER[name] * seconds < 0 ? "sums.earlier" : "sums.later", {
     span: sumValue(Math.abs(seconds), "s"),
   });
 }
 
+/** @param {SumValue} value */
 function range(value) {
   if (value.name === "held_s")
     return t("sums.needed_span", { span: sumValue(value.low, "s") });
@@ -152,6 +220,7 @@ function range(value) {
   return isOne ? "" : t("sums.between", ends);
 }
 
+/** @param {SumValue} value */
 function mainWords(value) {
   if (isNothing(value.value)) return t("sums.not_known");
   if (value.name in LATER) return againstWords(value.name, value.value);
@@ -165,9 +234,9 @@ function mainWords(value) {
 /**
  * One value of an answer: {label, main, detail}.
  *
- * @param {object} names the make's own words for its steps and sizes
- * @param {{sum?: string, thermometer?: string, isInside?: boolean}} how key of the
- *   sum; what the thermometer of a rule reads; whether what it is of is said above
+ * @param {SumValue} value
+ * @param {Names} [names]
+ * @param {How} [how]
  */
 export function valueWords(
   value,
@@ -178,7 +247,7 @@ export function valueWords(
   const of =
     value.name === "meaning" || isInside
       ? ""
-      : value.of in names
+      : value.of !== null && value.of in names
         ? inside(names[value.of])
         : ofWords(value.of);
   const name = outLabel(value.name, sum);
@@ -193,7 +262,12 @@ export function valueWords(
   return { label: title, main: mainWords(value), detail: range(value) };
 }
 
-/** A figure that an answer rests on. */
+/**
+ * A figure that an answer rests on.
+ *
+ * @param {Pick<RestsOn, "name" | "value" | "unit">} row
+ * @param {{name: string}} [input]
+ */
 export function restsValue(row, input) {
   if (Array.isArray(row.value)) return rowsWords(row.value);
   if (typeof row.value === "boolean" || isNothing(row.value)) return "";
@@ -203,19 +277,33 @@ export function restsValue(row, input) {
   return shown(row.value, row.unit || (/_frac$/.test(row.name) ? "fraction" : ""));
 }
 
-/** How many rows a table has. */
+/**
+ * How many rows a table has.
+ *
+ * @param {unknown[]} rows
+ */
 export function rowsWords(rows) {
   return t(rows.length === 1 ? "sums.rows.one" : "sums.rows.many", { n: rows.length });
 }
 
-/** What was typed for an input, as it was typed. */
+/**
+ * What was typed for an input, as it was typed.
+ *
+ * @param {{name: string}} row
+ * @param {SumGiven} given
+ */
 export function givenWords(row, given) {
   if (given.rows) return rowsWords(given.rows);
-  if (row.kind === "choice") return pickWords(row.name, given.value);
+  if (given.typed === undefined) return pickWords(row.name, given.value);
   return typedValue(given.typed, given.unit);
 }
 
-/** What was begun for an input and not kept. */
+/**
+ * What was begun for an input and not kept.
+ *
+ * @param {SumInput} row
+ * @param {{typed: string, unit: string}} begun
+ */
 export function beginWords(row, begun) {
   if (row.kind !== "series")
     return t("sums.begun", { value: typedValue(begun.typed, begun.unit) });
@@ -242,6 +330,7 @@ const TEMPS = [
 ];
 
 // These are no thermometer's own: they are told as the person reads them.
+/** @type {Record<string, string[]>} */
 const KEPT_TEMPS = {
   density_outside_table: ["low", "high"],
   jacket_out_of_reach: ["value"],
@@ -250,6 +339,12 @@ const KEPT_TEMPS = {
   water_hotter_than_most: ["value", "limit"],
 };
 
+/**
+ * @param {string} name
+ * @param {string} field
+ * @param {number} figure
+ * @param {string} unit
+ */
 function noteNumber(name, field, figure, unit) {
   if (KEPT_TEMPS[name]?.includes(field)) {
     const used = asUsed(figure, "C");
@@ -260,9 +355,15 @@ function noteNumber(name, field, figure, unit) {
   return plain(figure);
 }
 
-/** A note of an answer, or a reason of a verdict; `unit` is what the thermometer reads. */
+/**
+ * A note of an answer, or a reason of a verdict.
+ *
+ * @param {Answer["notes"][number]} note
+ * @param {string} [unit] what the thermometer reads
+ */
 export function noteWords(note, unit = "") {
   const name = String(note.key).replace(/^note\./, "");
+  /** @type {Record<string, string>} */
   const values = {};
   for (const [key, figure] of Object.entries(note)) {
     if (typeof figure === "number") values[key] = noteNumber(name, key, figure, unit);
@@ -280,6 +381,10 @@ export function noteWords(note, unit = "") {
     : text;
 }
 
+/**
+ * @param {SumRow | null | undefined} sum
+ * @param {string | null} field
+ */
 function fieldOf(sum, field) {
   const [name, place, column] = String(field).split(".");
   const row = sum?.inputs.find((one) => one.name === name) ?? null;
@@ -291,6 +396,11 @@ function fieldOf(sum, field) {
   return { row, part, title, name };
 }
 
+/**
+ * @param {any} figure number, word or words
+ * @param {SumInput | null | undefined} part
+ * @param {string} [unit]
+ */
 function figureWords(figure, part, unit) {
   if (Array.isArray(figure))
     return figure.map((one) => pickWords(part?.name, one)).join(", ");
@@ -302,14 +412,25 @@ function figureWords(figure, part, unit) {
 
 const PARTS = /[.*+?^$()|[\]\\]/g;
 
-// The figures of the core's words for a reason, or null where they are others.
+/**
+ * The figures of the core's words for a reason, or null where they are others.
+ *
+ * @param {string} said
+ * @param {string} reason
+ */
 function figuresOf(said, reason) {
   const pattern = reason.replace(PARTS, "\\$&").replaceAll("{}", "(\\S+?)");
   return new RegExp(`(?:^| )${pattern}$`).exec(said)?.slice(1);
 }
 
-// A reason in the language shown, its figures in words; none in English. A field of
-// several words stands before it, so the longest reason that ends the text counts.
+/**
+ * A reason in the language shown, its figures in words; none in English. A field of
+ * several words stands before it, so the longest reason that ends the text counts.
+ *
+ * @param {string} text
+ * @param {SumInput | null | undefined} part
+ * @param {string} [unit]
+ */
 function reasonWords(text, part, unit) {
   const known = reasons() ?? {};
   const said = text.split(" ").slice(2).join(" ");
@@ -317,23 +438,38 @@ function reasonWords(text, part, unit) {
     .filter((one) => figuresOf(said, one))
     .sort((a, b) => b.length - a.length)[0];
   if (!key) return "";
-  const figures = figuresOf(said, key);
+  const figures = /** @type {string[]} */ (figuresOf(said, key));
   return (
-    known[key].replace(/\{(u?)(\d)\}/g, (_, isOwn, place) => {
-      const figure = Number(figures[place - 1]);
-      if (Number.isNaN(figure)) return figures[place - 1];
-      return isOwn ? figureWords(figure, part, unit) : plain(figure);
-    }) + "."
+    known[key].replace(
+      /\{(u?)(\d)\}/g,
+      (
+        /** @type {string} */ _,
+        /** @type {string} */ isOwn,
+        /** @type {string} */ place,
+      ) => {
+        const told = figures[Number(place) - 1];
+        const figure = Number(told);
+        if (Number.isNaN(figure)) return told;
+        return isOwn ? figureWords(figure, part, unit) : plain(figure);
+      },
+    ) + "."
   );
 }
 
-// A formula refuses in words that begin with the field and its value; the
-// names and the last number in them are put into words and units here.
-function formulaWords(problem, part, unit) {
-  const rest = problem.text.split(" ").slice(2);
-  const isCounted = typeof problem.limit === "number" && rest.length > 0;
+/**
+ * A formula refuses in words that begin with the field and its value; the
+ * names and the last number in them are put into words and units here.
+ *
+ * @param {string} text
+ * @param {any} limit
+ * @param {SumInput | null | undefined} part
+ * @param {string} [unit]
+ */
+function formulaWords(text, limit, part, unit) {
+  const rest = text.split(" ").slice(2);
+  const isCounted = typeof limit === "number" && rest.length > 0;
   if (isCounted && Number.isFinite(Number(rest[rest.length - 1]))) {
-    rest[rest.length - 1] = figureWords(problem.limit, part, unit);
+    rest[rest.length - 1] = figureWords(limit, part, unit);
   }
   return (
     rest
@@ -344,7 +480,13 @@ function formulaWords(problem, part, unit) {
   );
 }
 
-/** A problem of a sum, with its field, the value and the limit. */
+/**
+ * A problem of a sum, with its field, the value and the limit.
+ *
+ * @param {Problem} problem
+ * @param {SumRow | null} [sum]
+ * @param {Record<string, SumGiven>} [given]
+ */
 export function sumProblem(problem, sum, given = {}) {
   const { row, part, title, name } = fieldOf(sum, problem.field);
   const typed = given[name];
@@ -356,6 +498,7 @@ export function sumProblem(problem, sum, given = {}) {
     : figureWords(problem.value, part, unit);
   const isCount = ["too_few", "too_many", "not_whole"].includes(problem.key);
   const limit = isCount ? plain(problem.limit) : figureWords(problem.limit, part, unit);
+  const said = problem.text ?? "";
   const key = has("sum_problem." + problem.key) ? problem.key : "impossible";
   const text = t("sum_problem." + key, {
     field: title,
@@ -363,14 +506,22 @@ export function sumProblem(problem, sum, given = {}) {
     limit,
     words:
       key === "impossible"
-        ? reasonWords(problem.text, part, unit) || formulaWords(problem, part, unit)
+        ? reasonWords(said, part, unit) || formulaWords(said, problem.limit, part, unit)
         : "",
   });
   const why = `why.${part?.name}.${problem.key}`;
   return has(why) ? `${text} ${t(why)}` : text;
 }
 
-/** Why an unlikely value is asked about once more. */
+/**
+ * Why an unlikely value is asked about once more.
+ *
+ * @param {Problem} ask
+ * @param {SumRow} sum
+ * @param {string} name
+ * @param {string} typed
+ * @param {string} unit
+ */
 export function askWords(ask, sum, name, typed, unit) {
   const { part } = fieldOf(sum, ask.field);
   return t("sums.ask", {
