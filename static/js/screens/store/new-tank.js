@@ -54,14 +54,15 @@ export function NewTank({ onBack }) {
         salt_frac: salt,
         ...typedData(amount),
       };
+      const tank = uuid7(nowMs());
       const event = await act(
         "tank_opened",
-        { make: uuid7(nowMs()), data },
+        { make: tank, data },
         t("said.tank_opened", { name: data.name }),
       );
       if (!event) return;
       keepDraft(...SCOPE, null);
-      swap("store", "tank", event.make);
+      swap("store", "tank", tank);
     } catch (failure) {
       setProblem(whyOf(failure));
     }
