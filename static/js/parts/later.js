@@ -63,6 +63,7 @@ const KIT = {
   ...acts,
   ...source,
 };
+
 /**
  * What only the screens know.
  *
@@ -77,15 +78,16 @@ const KIT = {
  *   & Pick<typeof import("./hands.js"), "learning" | "pedal" | "voice">} Kit
  */
 /**
- * @typedef {object} Parts
- * @property {typeof import("./later/hands.js")} hands
- * @property {typeof import("./later/pedal.js")} pedal
- * @property {typeof import("./later/pin.js")} pin
- * @property {typeof import("./later/pin-pad.js")} pin-pad
- * @property {typeof import("./later/pin-tries.js")} pin-tries
- * @property {typeof import("./later/seal.js")} seal
- * @property {typeof import("./later/voice.js")} voice
- * @property {typeof import("./later/wet-lock.js")} wet-lock
+ * @typedef {{
+ *   hands: typeof import("./later/hands.js"),
+ *   pedal: typeof import("./later/pedal.js"),
+ *   pin: typeof import("./later/pin.js"),
+ *   "pin-pad": typeof import("./later/pin-pad.js"),
+ *   "pin-tries": typeof import("./later/pin-tries.js"),
+ *   seal: typeof import("./later/seal.js"),
+ *   voice: typeof import("./later/voice.js"),
+ *   "wet-lock": typeof import("./later/wet-lock.js"),
+ * }} Parts
  */
 
 const FOLDER = "/js/parts/later/";

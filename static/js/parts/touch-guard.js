@@ -17,9 +17,9 @@
 
 import { signal } from "@preact/signals";
 
-export const SETTLE_MS = 1000;
-
 /** @import { Signal } from "@preact/signals" */
+
+export const SETTLE_MS = 1000;
 
 /**
  * When a press was last left out because its button was new: [ms of the page].

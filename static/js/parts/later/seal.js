@@ -73,7 +73,11 @@ export function oneText(value) {
   );
 }
 
-/** @type {(what: string, content: Record<string, any>, names: string[]) => Uint8Array<ArrayBuffer>} */
+/**
+ * @param {string} what
+ * @param {Record<string, any>} content
+ * @param {string[]} names
+ */
 function signedText(what, content, names) {
   const picked = Object.fromEntries(names.map((name) => [name, content[name] ?? null]));
   return bytes(`vatside ${what} 1\n${oneText(picked)}`);
