@@ -18,6 +18,7 @@ from tests.store.cluster import database_url, postgres  # noqa: F401
 
 ROOT = Path(__file__).resolve().parent.parent
 ANSWER_S = 60
+CREAMERY_MS = 1_795_600_000_000
 
 # The same examples on every run, so that a red run can be repeated anywhere.
 settings.register_profile("house", derandomize=True, deadline=None)
@@ -134,6 +135,16 @@ def core(request):
     if request.param == "server":
         return call_on_server
     return request.getfixturevalue("phone")
+
+
+@pytest.fixture(scope="session")
+def demo_creamery():
+    """Return the demo's entries at CREAMERY_MS: by phone, by make, of the tank."""
+    from demo import seed
+
+    recipe = json.loads(seed.RECIPE.read_text("utf-8"))
+    by_person, makes = seed.all_makes(recipe, CREAMERY_MS)
+    return by_person, makes, seed.brine_tank(by_person, makes, CREAMERY_MS)
 
 
 @pytest.fixture(autouse=True, scope="session")

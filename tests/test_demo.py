@@ -1,5 +1,3 @@
-import json
-
 import pytest
 
 from demo import replay, seed
@@ -10,46 +8,40 @@ from server.config import Settings, read_rules
 from server.core import desk
 from server.core.events import check_event
 from server.core.sums.equipment import check_equipment
-
-NOW_MS = 1_795_600_000_000
-
-
-@pytest.fixture(scope="module")
-def creamery():
-    recipe = json.loads(seed.RECIPE.read_text("utf-8"))
-    by_person, makes = seed.all_makes(recipe, NOW_MS)
-    return by_person, makes, seed.brine_tank(by_person, makes, NOW_MS)
+from tests.conftest import CREAMERY_MS as NOW_MS
 
 
 @pytest.fixture(scope="module")
-def board(creamery):
+def board(demo_creamery):
     mine = desk.new()
-    for make in creamery[1]:
+    for make in demo_creamery[1]:
         assert desk.take(mine, make.events)["problems"] == []
     return desk.board(mine, NOW_MS)
 
 
-def events(creamery):
-    return [event for make in creamery[1] for event in make.events] + creamery[2]
+def events(demo_creamery):
+    return [
+        event for make in demo_creamery[1] for event in make.events
+    ] + demo_creamery[2]
 
 
-def test_every_entry_is_sound_and_none_lies_in_the_future(creamery):
-    for event in events(creamery):
+def test_every_entry_is_sound_and_none_lies_in_the_future(demo_creamery):
+    for event in events(demo_creamery):
         assert check_event(event) == []
         assert event["at_ms"] + event["off_ms"] <= NOW_MS
 
 
-def test_each_phone_counts_without_gap_or_repeat(creamery):
+def test_each_phone_counts_without_gap_or_repeat(demo_creamery):
     counted = {}
-    for event in events(creamery):
+    for event in events(demo_creamery):
         counted.setdefault(event["device"], []).append(event["seq"])
     assert len(counted) == 3
     for numbers in counted.values():
         assert sorted(numbers) == list(range(1, len(numbers) + 1))
 
 
-def test_ids_are_all_different_and_of_version_seven(creamery):
-    ids = [event["id"] for event in events(creamery)]
+def test_ids_are_all_different_and_of_version_seven(demo_creamery):
+    ids = [event["id"] for event in events(demo_creamery)]
     assert len(set(ids)) == len(ids)
     assert {id_[14] for id_ in ids} == {"7"}
     assert {id_[19] for id_ in ids} <= set("89ab")
@@ -66,9 +58,9 @@ def test_one_make_runs_one_lies_in_brine_and_one_is_closed(board):
     assert closed["state"] == "closed"
 
 
-def test_a_step_begun_on_two_phones_waits_to_be_judged(creamery):
+def test_a_step_begun_on_two_phones_waits_to_be_judged(demo_creamery):
     mine = desk.new()
-    make = creamery[1][-1]
+    make = demo_creamery[1][-1]
     desk.take(mine, make.events)
     view = desk.view(mine, make.make, NOW_MS)
     assert [(row["step"], row["kind"]) for row in view["to_judge"]] == [
@@ -76,9 +68,9 @@ def test_a_step_begun_on_two_phones_waits_to_be_judged(creamery):
     ]
 
 
-def test_the_record_shows_a_correction_beside_what_was_typed(creamery):
+def test_the_record_shows_a_correction_beside_what_was_typed(demo_creamery):
     mine = desk.new()
-    make = creamery[1][0]
+    make = demo_creamery[1][0]
     desk.take(mine, make.events)
     lines = [row for row in desk.record(mine, make.make) if row["corrections"]]
     assert len(lines) == 1
@@ -86,27 +78,27 @@ def test_the_record_shows_a_correction_beside_what_was_typed(creamery):
 
 
 @pytest.fixture(scope="module")
-def judged(creamery):
+def judged(demo_creamery):
     """Return a desk that holds the makes, and the rules that judge them."""
     mine = desk.new()
     desk.set_rules(mine, read_rules())
-    for make in creamery[1]:
+    for make in demo_creamery[1]:
         desk.take(mine, make.events)
-    assert desk.take(mine, creamery[2])["problems"] == []
+    assert desk.take(mine, demo_creamery[2])["problems"] == []
     return mine
 
 
-def test_every_hold_of_the_creamery_is_assessed(creamery, judged):
+def test_every_hold_of_the_creamery_is_assessed(demo_creamery, judged):
     assert check_equipment(seed.EQUIPMENT) == []
-    for make in creamery[1]:
+    for make in demo_creamery[1]:
         verdict = desk.step(judged, make.make, "hold", NOW_MS)["verdict"]
         assert verdict["class"] == "reads_as_pasteurised"
         assert verdict["gap"]["agreed_with"] == seed.EQUIPMENT["gap_agreed_with"]
 
 
-def test_no_sum_of_a_step_asks_for_what_the_creamery_has(creamery, judged):
+def test_no_sum_of_a_step_asks_for_what_the_creamery_has(demo_creamery, judged):
     asked = []
-    for make in creamery[1]:
+    for make in demo_creamery[1]:
         for step in make.recipe["steps"]:
             for told in desk.step_sums(judged, make.make, step["key"], NOW_MS):
                 asked += told["missing"]
@@ -114,14 +106,14 @@ def test_no_sum_of_a_step_asks_for_what_the_creamery_has(creamery, judged):
     assert set(asked) & set(seed.EQUIPMENT) == set()
 
 
-def test_each_weighing_says_of_which_size_the_wheel_was(creamery, judged):
+def test_each_weighing_says_of_which_size_the_wheel_was(demo_creamery, judged):
     weighed = [
         event["data"]
-        for event in events(creamery)
+        for event in events(demo_creamery)
         if event["data"].get("quantity") == "wheel_mass_kg"
     ]
     assert {row["place"] for row in weighed} == {"small", "large"}
-    stored = creamery[1][0]
+    stored = demo_creamery[1][0]
     lost = [
         told
         for told in desk.step_sums(judged, stored.make, "store", NOW_MS)
@@ -131,9 +123,9 @@ def test_each_weighing_says_of_which_size_the_wheel_was(creamery, judged):
     assert all(told["values"] and not told["missing"] for told in lost)
 
 
-def test_the_brine_tank_has_held_the_wheels_of_two_makes(creamery, judged):
+def test_the_brine_tank_has_held_the_wheels_of_two_makes(demo_creamery, judged):
     (tank,) = desk.tanks(judged, NOW_MS)
-    stored, brined, running = creamery[1]
+    stored, brined, running = demo_creamery[1]
     held = [(row["make"], row["size"], row["out_ms"] is None) for row in tank["loads"]]
     assert (stored.make, "small", False) in held
     assert (stored.make, "large", False) in held
@@ -143,11 +135,13 @@ def test_the_brine_tank_has_held_the_wheels_of_two_makes(creamery, judged):
     assert len(held) == 4
 
 
-def test_the_wheels_of_the_tank_are_those_that_were_moulded(creamery):
-    for event in creamery[2]:
+def test_the_wheels_of_the_tank_are_those_that_were_moulded(demo_creamery):
+    for event in demo_creamery[2]:
         if event["kind"] != "tank_loaded":
             continue
-        (make,) = (row for row in creamery[1] if row.make == event["data"]["load_make"])
+        (make,) = (
+            row for row in demo_creamery[1] if row.make == event["data"]["load_make"]
+        )
         size = event["data"]["size"]
         filled = [
             row["data"]["count"]
@@ -157,28 +151,28 @@ def test_the_wheels_of_the_tank_are_those_that_were_moulded(creamery):
         assert event["data"]["wheels"] == sum(filled)
 
 
-def test_salt_was_added_to_the_tank_once_and_brought_its_strength_back(creamery):
+def test_salt_was_added_to_the_tank_once_and_brought_its_strength_back(demo_creamery):
     mine = desk.new()
     desk.set_rules(mine, read_rules())
-    desk.take(mine, creamery[1][0].events)
-    kinds = [event["kind"] for event in creamery[2]]
+    desk.take(mine, demo_creamery[1][0].events)
+    kinds = [event["kind"] for event in demo_creamery[2]]
     assert kinds.count("salt_added") == 1
     place = kinds.index("salt_added")
-    at_ms = creamery[2][place]["at_ms"] + creamery[2][place]["off_ms"]
-    desk.take(mine, creamery[2][:place])
+    at_ms = demo_creamery[2][place]["at_ms"] + demo_creamery[2][place]["off_ms"]
+    desk.take(mine, demo_creamery[2][:place])
     (before,) = desk.tanks(mine, at_ms)
-    desk.take(mine, creamery[2][: place + 1])
+    desk.take(mine, demo_creamery[2][: place + 1])
     (after,) = desk.tanks(mine, at_ms + 1)
     assert before["salt_frac"] < after["salt_frac"]
     # Weighed out to 0.1 kg.
     assert after["salt_frac"] == pytest.approx(after["wanted_frac"], abs=1e-4)
 
 
-def test_seeding_twice_is_refused_and_adds_nothing(creamery, tmp_path, capsys):
+def test_seeding_twice_is_refused_and_adds_nothing(demo_creamery, tmp_path, capsys):
     app = create_app(Settings(data_dir=tmp_path))
     with app.app_context():
         seed.require_empty(tmp_path)
-        seed.fill(*creamery, NOW_MS)
+        seed.fill(*demo_creamery, NOW_MS)
         held = store.count_events()
     assert f"3 makes, {held} entries" in capsys.readouterr().out
     with pytest.raises(ValueError, match="already holds makes"):

@@ -15,7 +15,7 @@ const isGuest = () => location.hash.startsWith("#/guest");
 // Who watches from elsewhere waits for nothing else.
 const first = location.hash.startsWith("#/live") ? lookFirst(LOOK_FIRST_MS) : null;
 await remember();
-startScreens(document.getElementById("app"));
+startScreens(/** @type {HTMLElement} */ (document.getElementById("app")));
 if (!isGuest()) startHands({ buttonWords, stepShown });
 // After the painting, not before: the core takes half a second on an old phone.
 // A guest's page needs neither core nor exchange, until it is left.

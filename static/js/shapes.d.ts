@@ -56,8 +56,8 @@ interface Alarm {
   numbers: Record<string, any>;
   do: Words | null;
   state: "unacknowledged" | "acknowledged" | "shelved" | "returned";
-  acknowledged: any;
-  shelved: any;
+  acknowledged: Said | null;
+  shelved: (Said & { id: string; until_ms: number; why: string }) | null;
   escalates_ms: number | null;
   escalated: boolean;
   returned_ms: number | null;
@@ -69,7 +69,7 @@ interface Alarms {
   next_change_ms: number | null;
   alarms: Alarm[];
   deadlines: Deadline[];
-  makes?: any[];
+  makes?: Pick<MakeSummary, "id" | "name" | "batch" | "vat" | "state">[];
   walls?: Wall[];
   escalate_min?: number;
 }
@@ -88,7 +88,7 @@ interface Alert {
   by_s: number | null;
   do: Words | null;
   since_ms: number;
-  acknowledged: any;
+  acknowledged: Said | null;
 }
 
 /** The answer to one sum; `known` and `of` only to one of a step. */
@@ -116,6 +116,31 @@ interface Board {
   unread: Unread;
 }
 
+/**
+ * A step as the list of steps shows it. The steps of a View are typed as whole ones:
+ * who reads more than this of one looks at `full` or its status first.
+ */
+interface BriefStep {
+  full: boolean;
+  key: string;
+  title: Words;
+  place: string | null;
+  round: number | null;
+  rounds: number | null;
+  status: StepStatus;
+  waits_on: string[];
+  planned_begin_ms: number;
+  planned_end_ms: number;
+  expected_begin_ms: number;
+  expected_end_ms: number;
+  begun: Who | null;
+  ended: (Who & { why: string | null }) | null;
+  skipped: (Who & { why: string | null }) | null;
+  due_ms: number | null;
+  due_basis: "floc" | "lasts" | null;
+  timing: Timing;
+}
+
 /** A make or tank that cannot be shown whole. */
 interface Broken {
   make: string;
@@ -137,7 +162,21 @@ interface Chart {
   key: string;
   unit: string;
   points: { make: string; batch: string; at_ms: number; value: number }[];
-  chart: any;
+  chart: {
+    verdict: "not_assessed" | "like_the_others" | "unlike_the_others";
+    count: number;
+    needed: number;
+    limits: {
+      mean: number;
+      low: number;
+      high: number;
+      mean_range: number;
+      range_high: number;
+      spread: number;
+    } | null;
+    beyond: number[];
+    runs: number[];
+  } | null;
   average: { values: number[]; low: number; high: number; beyond: number[] } | null;
 }
 
@@ -535,31 +574,19 @@ interface Ring {
   priority: number | null;
   waits_ms: number | null;
   begins?: boolean;
-  memory?: any;
+  memory?: RingMemory;
+}
+
+/** What the question for the next ring takes from the last one. */
+interface RingMemory {
+  soundings: { at_ms: number; [more: string]: any }[];
+  ids: string[];
 }
 
 type Role = "owner" | "maker" | "helper" | "viewer";
 
-/** A step; from `do` on only where `full` is true. */
-interface Step {
-  full: boolean;
-  key: string;
-  title: Words;
-  place: string | null;
-  round: number | null;
-  rounds: number | null;
-  status: StepStatus;
-  waits_on: string[];
-  planned_begin_ms: number;
-  planned_end_ms: number;
-  expected_begin_ms: number;
-  expected_end_ms: number;
-  begun: Who | null;
-  ended: (Who & { why: string | null }) | null;
-  skipped: (Who & { why: string | null }) | null;
-  due_ms: number | null;
-  due_basis: "floc" | "lasts" | null;
-  timing: Timing;
+/** A step where work is at hand, or asked for by itself: `full` is true. */
+interface Step extends BriefStep {
   do: Words[];
   lasts: { value_s: number; low_s: number; high_s: number } | null;
   end:
@@ -707,7 +734,7 @@ interface Tank {
   wanted_frac: number;
   salt_to_add_kg: number | null;
   water_to_add_kg: number | null;
-  outside: any[];
+  outside: Problem[];
   notes: ({ key: string } & Record<string, any>)[];
 }
 
@@ -740,7 +767,7 @@ interface Target {
 
 /** Who has a step in hand. */
 interface Task extends Who {
-  from: { by: string; at_ms: number } | null;
+  from: Said | null;
   stale: "idle" | "shift" | null;
   stale_ms: number;
   others: Task[];
@@ -801,6 +828,12 @@ interface Unsaved {
   problems: Problem[];
 }
 
+/** Who, and when. */
+interface Said {
+  by: string;
+  at_ms: number;
+}
+
 /** What the server said of an entry sent to it. */
 interface SentVerdict {
   id: string;
@@ -817,8 +850,16 @@ interface Verdict {
   meaning: string;
   reasons: ({ key: string } & Record<string, any>)[];
   warnings: ({ key: string } & Record<string, any>)[];
-  hold: any;
-  if_not_met: any;
+  hold: {
+    row: string;
+    min_temp: number;
+    air_min_temp: number | null;
+    start_ms: number;
+    end_ms: number;
+    held_s: number;
+    needed_s: number;
+  } | null;
+  if_not_met: string | null;
   start_ms: number;
   gap: {
     gap_s: number;
@@ -854,10 +895,8 @@ interface Wall {
 }
 
 /** Which entry, when, and whose. */
-interface Who {
+interface Who extends Said {
   id: string;
-  at_ms: number;
-  by: string;
 }
 
 /** A text of a recipe by language: { en: "Curd" }. */

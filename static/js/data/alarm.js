@@ -54,7 +54,7 @@ export const wallWordMs = signal(null);
 /** After how many minutes an unanswered alarm is told to the owner. */
 export const escalateMin = signal(10);
 
-/** @type {{soundings: any[], ids: string[]}} */
+/** @type {RingMemory} */
 let memory = { soundings: [], ids: [] };
 let asksServer = false;
 /** @type {number | undefined} */

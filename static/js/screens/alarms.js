@@ -46,7 +46,7 @@ function stateWords(alarm) {
 async function unshelve(alarm) {
   await act("entry_struck", {
     make: alarm.make,
-    ref: alarm.shelved.id,
+    ref: alarm.shelved?.id,
     data: { why: t("alarm.unshelve") },
   });
   lookAgain();

@@ -36,7 +36,7 @@ function useCharts(recipe, shown) {
 }
 
 /**
- * @param {Chart["chart"]} chart
+ * @param {NonNullable<Chart["chart"]>} chart
  * @param {number} place
  */
 function markWords(chart, place) {
@@ -44,8 +44,8 @@ function markWords(chart, place) {
   return chart.runs.includes(place) ? t("trends.run") : "";
 }
 
-/** @param {Chart} row */
-function verdictWords({ points, chart }) {
+/** @param {Chart["points"]} points @param {NonNullable<Chart["chart"]>} chart */
+function verdictWords(points, chart) {
   if (!chart.limits)
     return t("trends.too_few", { n: chart.count, needed: chart.needed });
   const marked = points.filter((_, place) => markWords(chart, place));
@@ -62,7 +62,7 @@ function Chart({ row }) {
     return sumValue(shown.value, shown.unit);
   };
   const what = t("trend." + key);
-  if (!points.length)
+  if (!points.length || !chart)
     return html`<section class="block"><h2>${what}</h2><p>${t("trends.no_points")}</p></section>`;
   const values = points.map((one) => one.value);
   const marked = values
@@ -75,7 +75,7 @@ function Chart({ row }) {
     last: text(values[values.length - 1]),
   });
   return html`<section class="block"><h2>${what}</h2>
-    <p>${verdictWords(row)}${chart.limits ? " " + t("trends.limits", { mean: text(chart.limits.mean), low: text(chart.limits.low), high: text(chart.limits.high) }) : ""}</p>
+    <p>${verdictWords(points, chart)}${chart.limits ? " " + t("trends.limits", { mean: text(chart.limits.mean), low: text(chart.limits.low), high: text(chart.limits.high) }) : ""}</p>
     ${average ? html`<p class="quiet">${t(average.beyond.length ? "trends.average_beyond" : "trends.average", { low: text(average.low), high: text(average.high) })}</p>` : null}
     <div class="columns">
       <div class="column"><${LineChart} values=${values} limits=${chart.limits} marked=${marked} averages=${average?.values} text=${text} label=${label} /></div>
