@@ -104,8 +104,9 @@ function fetchOf(world) {
 /**
  * Make a phone: its disk stays while pages come and go.
  *
- * @returns {{open: () => Promise<object>, disk: IDBFactory, asked: object[],
+ * @returns {{open: (more?: string[]) => Promise<object>, disk: IDBFactory, asked: object[],
  *   core: Function, server: Function, starts: number, isVisible: boolean}}
+ *   open(more) gives the data modules by name, and more of the page by their paths;
  *   core(name, ...args) answers the page's questions to the core;
  *   server({method, path, body}) answers {status, headers, body} or a Response.
  */
@@ -127,12 +128,13 @@ export function phone() {
     indexedDB: world.disk,
     addEventListener,
     document: {
+      documentElement: {},
       addEventListener,
       get visibilityState() {
         return world.isVisible ? "visible" : "hidden";
       },
     },
-    navigator: { onLine: true, storage: {} },
+    navigator: { onLine: true, storage: {}, languages: ["en"] },
     localStorage: storage(),
     fetch: fetchOf(world),
     Worker: workerOf(world),
@@ -140,7 +142,7 @@ export function phone() {
     setInterval: unrefLong(REAL.setInterval),
   };
   delete globalThis.BroadcastChannel; // it would keep the process alive
-  world.open = async () => {
+  world.open = async (more = []) => {
     for (const [name, value] of Object.entries(fakes)) give(name, value);
     pages += 1;
     const of = (name) => import(new URL(`${name}.js?page=${pages}`, STATIC).href);
@@ -148,8 +150,11 @@ export function phone() {
       ...["db", "state", "record", "desk", "sync", "live", "clock", "tabs"],
       "sign-out",
     ];
-    const modules = await Promise.all(names.map((name) => of(`data/${name}`)));
-    return Object.fromEntries(names.map((name, at) => [name, modules[at]]));
+    const paths = [...names.map((name) => `data/${name}`), ...more];
+    const modules = await Promise.all(paths.map(of));
+    return Object.fromEntries(
+      [...names, ...more].map((name, at) => [name, modules[at]]),
+    );
   };
   return world;
 }

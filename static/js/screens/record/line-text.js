@@ -23,7 +23,7 @@ function ingredientName(key, steps) {
     .flatMap((one) => one.adds ?? [])
     .find((one) => one.ingredient === key);
   const known = recipes.value
-    .flatMap((one) => one.ingredients)
+    .flatMap((one) => one.ingredients ?? [])
     .find((one) => one.key === key);
   return own(add?.title ?? known?.title) || words(key);
 }
