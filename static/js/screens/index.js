@@ -66,7 +66,7 @@ function PracticeBar({ name, id }) {
 
 /**
  * @param {string} name
- * @param {string[]} rest
+ * @param {(string | undefined)[]} rest
  */
 function titleOf(name, [id]) {
   const make = view.value?.make;

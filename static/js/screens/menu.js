@@ -5,6 +5,7 @@ import { mayAs } from "../parts/people-names.js";
 import { t } from "../messages/index.js";
 import { go } from "../router.js";
 
+/** @type {[string, Role][]} */
 const PLACES = [
   ["now", "viewer"],
   ["alarms", "viewer"],

@@ -170,7 +170,7 @@ export function NewMakeScreen() {
     if (Object.keys(equipment).length > 1) data.equipment = equipment; // more than what was typed
     // No undo here: a make opened in error is given up, with its reason.
     const event = await act("make_opened", { data });
-    if (event) swap("make", event.make);
+    if (event?.make) swap("make", event.make);
   };
   return html`<${Sheet} title=${t("new.title")} onBack=${() => setMilkL(null)}
     foot=${html`<${Tap} class="primary" disabled=${batch.trim() === ""} onTap=${open}>${t("new.open")}</${Tap}>`}>

@@ -53,7 +53,7 @@ function dueTitle(due) {
     return tn("due.unload", due.wheels ?? 0, {
       n: count(due.wheels ?? 0),
       tank: due.label,
-      size: inside(sizeTitle(due.size)),
+      size: inside(sizeTitle(due.size ?? "")),
     });
   if (due.what === "reading")
     return t("due.reading", {

@@ -94,7 +94,19 @@ function WallRung({ walls }) {
 }
 
 /**
- * @param {{here: string, server: any}} known
+ * What the server knows of the pushes to phones; `mine` are those to this one.
+ *
+ * @typedef {{
+ *   why_not: string | null, sends: boolean, owner_live: boolean,
+ *   subscriptions: {
+ *     mine: boolean, lives: boolean, wants: string,
+ *     status: number | null, ok_s: number | null,
+ *   }[],
+ * }} Pushes
+ */
+
+/**
+ * @param {{here: string, server: Pushes | null}} known
  * @returns {[boolean, string]} whether it is armed, and why
  */
 function pushState({ here, server }) {

@@ -7,9 +7,11 @@ import { signal } from "@preact/signals";
 import { own, t } from "../../messages/index.js";
 import { begin } from "./primary.js";
 
+/** @import { Signal } from "@preact/signals" */
+
 // Cautions come before the step they belong to, once for each make and step.
 // The record says who read them; this phone remembers so as not to ask again.
-/** @type {import("@preact/signals").Signal<string[]>} */
+/** @type {Signal<string[]>} */
 const read = signal(JSON.parse(localStorage.getItem("cautions") ?? "[]"));
 const KEPT = 200;
 

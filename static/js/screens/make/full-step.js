@@ -8,7 +8,7 @@ import { call, nowMs } from "../../parts/source.js";
  *
  * @param {string} make
  * @param {View | null} shown
- * @param {string | undefined} key
+ * @param {string | null | undefined} key
  * @returns {Step | null}
  */
 export function useFullStep(make, shown, key) {

@@ -12,12 +12,14 @@ import { clearGiven, give, givenIn } from "../sums/given.js";
 import { useKeep } from "../sums/keep-input.js";
 import { SumSheet } from "../sums/sheet.js";
 
+/** @import { Signal } from "@preact/signals" */
+
 // The sums of a step come after it: they are asked for once it is painted and a
 // finger has had its turn, and again only when the step, its entries or what was
 // typed for them change. The last answers stand until then.
 
 const AFTER_MS = 300;
-/** @type {import("@preact/signals").Signal<Record<string, Answer[]>>} */
+/** @type {Signal<Record<string, Answer[]>>} */
 const answers = signal({});
 
 /**

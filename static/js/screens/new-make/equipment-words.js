@@ -8,10 +8,12 @@ import { has, inside, t } from "../../messages/index.js";
 import { learnUnits } from "../sums/units.js";
 import { label, pickWords, restsValue } from "../sums/words.js";
 
+/** @import { Signal } from "@preact/signals" */
+
 /**
  * Every row that can be entered, see the core's sums.equipment.layout; null before it came.
  *
- * @type {import("@preact/signals").Signal<EquipmentRow[] | null>}
+ * @type {Signal<EquipmentRow[] | null>}
  */
 export const rows = signal(null);
 /** @type {Promise<void> | null} */
