@@ -388,6 +388,12 @@ interface Judge {
   last: (Who & { judgement: string }) | null;
 }
 
+/** A wrapped key as the server hands it out. */
+interface KnownPin extends Sealed {
+  device: string | null;
+  set_ms: number;
+}
+
 /** The last value of a quantity, from whichever entry tells it. */
 type LastValue = Pick<ReadingLast, "value" | "at_ms">;
 
@@ -512,20 +518,6 @@ interface PulledRow {
   proof_state?: string | null;
 }
 
-/** An entry that is on disk and counted. */
-interface Recorded extends Entry {
-  seq: number;
-}
-
-/** How a person reads figures and texts, each set. */
-interface Reads {
-  language: string;
-  temp_unit: string;
-  volume_unit: string;
-  mass_unit: string;
-  pressure_unit: string;
-}
-
 interface ReadingLast {
   id: string;
   value: any;
@@ -545,6 +537,15 @@ interface ReadingWanted {
   last: ReadingLast | null;
 }
 
+/** How a person reads figures and texts, each set. */
+interface Reads {
+  language: string;
+  temp_unit: string;
+  volume_unit: string;
+  mass_unit: string;
+  pressure_unit: string;
+}
+
 /** A recipe; what its parts may hold is its author's and checked by the core. */
 interface Recipe {
   id: string;
@@ -556,6 +557,11 @@ interface Recipe {
   figures?: Record<string, any>;
   curve?: any;
   [more: string]: any;
+}
+
+/** An entry that is on disk and counted. */
+interface Recorded extends Entry {
+  seq: number;
 }
 
 /** One figure that an answer rests on. */
@@ -584,6 +590,30 @@ interface RingMemory {
 }
 
 type Role = "owner" | "maker" | "helper" | "viewer";
+
+/** Who, and when. */
+interface Said {
+  by: string;
+  at_ms: number;
+}
+
+/** A person's signing key, closed by the PIN. */
+interface Sealed {
+  key: string;
+  person: string;
+  public: string;
+  salt: string;
+  rounds: number;
+  wrapped: string;
+}
+
+/** What the server said of an entry sent to it. */
+interface SentVerdict {
+  id: string;
+  st: "stored" | "duplicate" | "needs_look";
+  n: number;
+  why?: any;
+}
 
 /** A step where work is at hand, or asked for by itself: `full` is true. */
 interface Step extends BriefStep {
@@ -773,6 +803,12 @@ interface Task extends Who {
   others: Task[];
 }
 
+interface TimeSpan {
+  planned_end_ms: number;
+  expected_end_ms: number;
+  late_s: number;
+}
+
 interface Timer {
   id: string;
   label: string;
@@ -781,12 +817,6 @@ interface Timer {
   due_ms: number;
   by: string;
   stopped_ms: number | null;
-}
-
-interface TimeSpan {
-  planned_end_ms: number;
-  expected_end_ms: number;
-  late_s: number;
 }
 
 interface Timing {
@@ -826,20 +856,6 @@ interface Unsaved {
   event: Entry;
   key: string;
   problems: Problem[];
-}
-
-/** Who, and when. */
-interface Said {
-  by: string;
-  at_ms: number;
-}
-
-/** What the server said of an entry sent to it. */
-interface SentVerdict {
-  id: string;
-  st: "stored" | "duplicate" | "needs_look";
-  n: number;
-  why?: any;
 }
 
 /** What the readings of a heat treatment meet. */

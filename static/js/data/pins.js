@@ -17,7 +17,7 @@ const SIGNS = ["maker", "owner"];
 /**
  * Everyone's wrapped key and who may set a PIN here, or null until known.
  *
- * @type {Signal<{pins: any[], granted: {person: string, until_ms: number}[]} | null>}
+ * @type {Signal<{pins: KnownPin[], granted: {person: string, until_ms: number}[]} | null>}
  */
 export const pins = signal(null);
 

@@ -1,7 +1,6 @@
 // Prove an act with a PIN; set one where there is none yet, and change it.
 
 /** @import { Tries } from "../../data/pins.js" */
-/** @import { Sealed } from "./seal.js" */
 
 class PinError extends Error {
   /**

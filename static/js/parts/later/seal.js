@@ -22,18 +22,6 @@ const SIGNED = [
 ];
 const SEALED = ["key", "person", "public", "salt", "rounds", "wrapped"];
 
-/**
- * A person's signing key, closed by the PIN.
- *
- * @typedef {object} Sealed
- * @property {string} key id of it
- * @property {string} person id of whose it is
- * @property {string} public
- * @property {string} salt
- * @property {number} rounds
- * @property {string} wrapped
- */
-
 const bytes = (/** @type {string} */ text) => new TextEncoder().encode(text);
 
 /** @param {ArrayBuffer | Uint8Array<ArrayBuffer>} raw */
