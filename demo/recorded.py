@@ -13,7 +13,7 @@ from dataclasses import dataclass, field
 
 from server.config import read_rules
 from server.core import desk as core
-from server.core.quantities import QUANTITIES
+from server.core.units.quantities import QUANTITIES
 
 MIN_MS = 60_000
 HOUR_MS = 60 * MIN_MS

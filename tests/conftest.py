@@ -13,7 +13,7 @@ import pytest
 from hypothesis import settings
 
 from deploy.fetch_modules import LIB, find_node
-from server.core import apart
+from server.core.log import apart
 from tests.store.cluster import database_url, postgres  # noqa: F401
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -128,7 +128,7 @@ def phone():
 
 @pytest.fixture(scope="session", params=["server", "phone"])
 def core(request):
-    """Call the core by name: core("formulas.heat", "cooling_time_s", 38.0, …).
+    """Call the core by name: core("formulas.heat.heat", "cooling_time_s", 38.0, …).
 
     Each test that asks for it runs on both interpreters.
     """

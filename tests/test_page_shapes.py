@@ -8,7 +8,8 @@ import pytest
 
 from demo import seed
 from server.config import read_rules
-from server.core import alarm_sound, alarms, desk
+from server.core import desk
+from server.core.alarm import alarms, sound
 from tests.conftest import CREAMERY_MS as NOW_MS
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -41,7 +42,7 @@ def told(demo_creamery):
     rings = alarms.alarms(mine, NOW_MS + HOUR_MS, 600.0)
     yield "Alarms", rings
     memory = {"soundings": [], "ids": []}
-    yield "Ring", alarm_sound.sounding(rings["alarms"], memory, NOW_MS)
+    yield "Ring", sound.sounding(rings["alarms"], memory, NOW_MS)
 
 
 def told_of_make(mine, make_id, recipe):

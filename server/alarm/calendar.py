@@ -26,7 +26,7 @@ def calendar(
 
     Args:
         view: View of the make.
-        entries: as from `core.alarm_calendar.calendar`.
+        entries: as from `core.alarm.calendar.calendar`.
         language: of who opens it; None is English.
     """
     lines = [

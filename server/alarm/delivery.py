@@ -1,6 +1,6 @@
 """Who is told what, once: alarms to those at work, unanswered ones to the owner.
 
-Each person has a budget of rings, as on the screens (`core.alarm_sound`): what
+Each person has a budget of rings, as on the screens (`core.alarm.sound`): what
 may not ring yet waits and goes in one push with the rest. What was told is kept
 in the database before the next round, so that another worker does not tell it
 again; a push that was sent twice all the same replaces itself by its tag.
@@ -18,8 +18,8 @@ from server.alarm.contact import contact
 from server.alarm.endpoint import push_endpoint
 from server.alarm.told import Sent, Told
 from server.config import Settings
-from server.core import alarms as core_alarms
-from server.core.alarm_sound import quiet, sounding
+from server.core.alarm import alarms as core_alarms
+from server.core.alarm.sound import quiet, sounding
 from server.store import alarms as kept
 from server.store import pushes
 from server.store.pushes import Subscription

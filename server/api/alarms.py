@@ -12,7 +12,9 @@ from server.api.makes import ID
 from server.api.people import server_now
 from server.auth import RefusedError
 from server.config import now_ms, real_now_ms
-from server.core import alarm_calendar, alarms, desk
+from server.core import desk
+from server.core.alarm import alarms
+from server.core.alarm import calendar as alarm_calendar
 from server.shapes import alarms as shapes
 from server.store import alarms as kept
 

@@ -21,12 +21,12 @@ CORE, LATER = "core.json", "core-later.json"
 # What a page asks at its start, and what the desk loads itself to lead a make.
 FIRST = (
     "desk",
-    "alarms",
-    "alarm_sound",
-    "sums.units",
-    "acid_watch",
-    "formulas.rennet",
-    "formulas.pasteurisation",
+    "alarm.alarms",
+    "alarm.sound",
+    "units.shown",
+    "formulas.milk.acid_watch",
+    "formulas.milk.rennet",
+    "formulas.heat.pasteurisation",
 )
 
 

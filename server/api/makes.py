@@ -10,7 +10,8 @@ from server.api.guard import paired
 from server.api.people import server_now
 from server.auth import RefusedError
 from server.config import now_ms
-from server.core import apart, desk
+from server.core import desk
+from server.core.log import apart
 from server.live.picture import HEARD_MS, glance
 from server.shapes.live import BoardQuery
 

@@ -11,8 +11,8 @@ from typing import Any, NamedTuple
 from server import seal
 from server.auth.refused import RefusedError
 from server.auth.sessions import Session
-from server.core import pin as pins
-from server.core.events import ROLES
+from server.core.log import pin as pins
+from server.core.log.events import ROLES
 from server.seal import Sealed
 from server.store import head, writing
 from server.store import pairing as attempts

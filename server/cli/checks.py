@@ -18,7 +18,7 @@ from server.config import (
     Settings,
     real_now_ms,
 )
-from server.core.recipe import check_recipe
+from server.core.recipe.recipe import check_recipe
 from server.store import copies, disk
 from server.tls import Served, served
 from server.tls.standing import findings

@@ -1,118 +1,26 @@
 """The desk: every make a device knows of, and the questions asked about them.
 
-Server and phone both talk to the core through these functions. A desk is one
-plain dict; views are kept in it until an event or the clock makes them stale,
-since a tap must not pay for the makes that it does not touch.
+Server and phone both talk to the core through these functions. What a desk keeps,
+and how events are filed in it, is `creamery.kept`.
 """
 
-from . import events as event_table
-from . import record as batch_record
-from . import run
-from .apart import ask
-from .board import board as board_of
-from .clashes import acts as acts_of
-from .due import recipe_of
-from .legal import about_of
-from .order import corrected_ms
-from .readings import read_typed as read_typed_value
-from .sum_keys import SUM_TOPICS
-from .view import step as step_of
-from .view import view as view_of
+from .creamery.board import board as board_of
+from .creamery.clashes import acts as acts_of
+from .creamery.due import recipe_of
 
-
-def new() -> dict:
-    """Return an empty desk: {"makes", "views", "last_words"}; see `set_rules`."""
-    return {"makes": {}, "views": {}, "last_words": {}}
-
-
-def take(desk: dict, events: "list[dict]") -> dict:
-    """File events of any makes, in any order; doubles are harmless.
-
-    Args:
-        desk: Desk; changed in place.
-        events: list of events.
-
-    Returns:
-        {"changed": ids of makes that changed, "problems": [{"id", "why"}]};
-        an event that is not sound is told here and, where it can be, kept raw
-        beside the others of its make, see `run.keep_raw`.
-    """
-    changed = []
-    problems = []
-    for event in events:
-        why = event_table.check_event(event)
-        if why:
-            event_id = event.get("id") if isinstance(event, dict) else None
-            problems.append({"id": event_id, "why": why})
-        new = _keep_raw(desk, event, why) if why else file(desk, event)
-        if new and event["make"] not in changed:
-            changed.append(event["make"])
-    return {"changed": changed, "problems": problems}
-
-
-def _keep_raw(desk, event, why):
-    if not event_table.can_be_kept(event):
-        return False
-    state = _state_of(desk, event["make"])
-    name = "newer" if event_table.is_newer(event) else "unsound"
-    if not run.keep_raw(state, event, name, why):
-        return False
-    _heard(desk, event)
-    return True
-
-
-def file(desk: dict, event: dict) -> bool:
-    """File one event that is known to be sound.
-
-    Args:
-        desk: Desk; changed in place.
-        event: sound event.
-
-    Returns:
-        True when it was new.
-    """
-    if not run.take(_state_of(desk, event["make"]), event):
-        return False
-    _heard(desk, event)
-    return True
-
-
-def _state_of(desk, make_id):
-    if make_id not in desk["makes"]:
-        desk["makes"][make_id] = run.new_state(make_id)
-    return desk["makes"][make_id]
-
-
-def _heard(desk, event):
-    make_id = event["make"]
-    desk["views"].pop(make_id, None)
-    at_ms = corrected_ms(event)
-    if at_ms > desk["last_words"].get(make_id, 0):
-        desk["last_words"][make_id] = at_ms
-
-
-def view(desk: dict, make_id: str, now_ms: int) -> "dict | None":
-    """Return the View of one make, or None when its opening is not known.
-
-    None, too, for a make that cannot be shown: the board names it, see `apart`.
-
-    Args:
-        desk: Desk.
-        make_id: UUID of the make.
-        now_ms: now, by the server's clock [ms].
-    """
-    state = desk["makes"].get(make_id)
-    if state is None:
-        return None
-    kept = desk["views"].get(make_id)
-    if kept is not None and _is_fresh(kept, now_ms):
-        return kept
-    rules = desk.get("rules")
-    found = ask(desk, make_id, "view", now_ms, view_of, state, now_ms, rules)
-    if found is not None:
-        desk["views"][make_id] = found
-        desk.setdefault("acts", {}).pop(make_id, None)
-    return found
+# Doors of its own, kept where the alarms can reach them too.
+from .creamery.kept import file as file
+from .creamery.kept import new as new
+from .creamery.kept import take as take
+from .creamery.kept import view as view
+from .log import events as event_table
+from .log import run
+from .log.apart import ask
+from .log.legal import about_of
+from .recipe.sum_keys import SUM_TOPICS
+from .step import record as batch_record
+from .step.view import step as step_of
+from .units.readings import read_typed as read_typed_value
 
 
 def step(desk: dict, make_id: str, key: str, now_ms: int) -> "dict | None":
@@ -137,15 +45,10 @@ def curve(desk: dict, make_id: str, now_ms: int) -> "dict | None":
         now_ms: now, by the server's clock [ms].
     """
     # Loaded when first looked at: the app starts without it.
-    from .curve import curve as course
+    from .step.curve import curve as course
 
     state = desk["makes"].get(make_id)
     return None if state is None else course(state, now_ms, desk.get("rules"))
-
-
-def _is_fresh(kept, now_ms):
-    change_ms = kept["next_change_ms"]
-    return kept["now_ms"] <= now_ms and (change_ms is None or now_ms < change_ms)
 
 
 def board(desk: dict, now_ms: int) -> dict:
@@ -202,7 +105,7 @@ def clashes_if(desk: dict, recipe: dict, start_ms: int, now_ms: int) -> dict:
     Returns:
         {"clashes", "count", "better"}, see `clashes.clashes_if`.
     """
-    from .clashes import clashes_if as would_clash
+    from .creamery.clashes import clashes_if as would_clash
 
     ahead = _acts_ahead(desk, _views(desk, now_ms), now_ms)
     return would_clash(ahead, recipe, start_ms, now_ms)
@@ -316,7 +219,7 @@ def check_correction(desk: dict, make_id: str, ref: str, changes: dict) -> "list
     problems = run.check_correction(event["kind"], data, changes)
     if problems or event["kind"] != "equipment_set" or "value" not in changes:
         return problems
-    from .sums.equipment import check_value  # see `check_new`
+    from .sums.equipment import check_value
 
     return check_value(data["key"], changes["value"])
 
@@ -328,7 +231,7 @@ def units() -> "list[dict]":
         List of {"from", "to", "scale", "offset"}, see `sums.units.shown`.
     """
     # Loaded when first asked: the app starts without it.
-    from .sums.units import shown
+    from .units.shown import shown
 
     return shown()
 
@@ -419,7 +322,7 @@ def step_sums(
     Returns:
         List of Answer with "known" and "of", see `sums.at_step.step_sums`.
     """
-    from .sums.at_step import step_sums as answers
+    from .known.at_step import step_sums as answers
 
     return answers(desk, make_id, step_key, now_ms, given)
 
@@ -431,7 +334,7 @@ def tanks(desk: dict, now_ms: int) -> "list[dict]":
         desk: Desk.
         now_ms: now, by the server's clock [ms].
     """
-    from .tanks import tanks as accounts
+    from .brine.tanks import tanks as accounts
 
     def of_one(stream, question, *args):
         return ask(desk, stream, "tank", now_ms, question, *args)
@@ -446,7 +349,7 @@ def trends(desk: dict, recipe_id: str) -> "list[dict]":
         desk: Desk.
         recipe_id: "id" of the recipe.
     """
-    from .trends import trends as charts
+    from .creamery.trends import trends as charts
 
     def of_one(stream, question, *args):
         return ask(desk, stream, "trends", None, question, *args)

@@ -10,8 +10,8 @@ from collections.abc import Callable, Sequence
 from typing import Any
 
 from server.config import read_rules
-from server.core import apart
 from server.core import desk as core_desk
+from server.core.log import apart
 from server.live.stream import ReadAfter
 from server.store.told import as_filed
 

@@ -8,9 +8,10 @@ sign it, though with a PIN changed meanwhile: it holds at once and says so.
 from typing import Any, NamedTuple
 
 from server import seal
-from server.core import desk, legal
-from server.core.events import PHONE
-from server.core.proof import ACCEPTED, OLD_PIN, proof_for
+from server.core import desk
+from server.core.log import legal
+from server.core.log.events import PHONE
+from server.core.log.proof import ACCEPTED, OLD_PIN, proof_for
 from server.shapes import Problem
 from server.store import log, pins
 

@@ -15,7 +15,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, NamedTuple
 
-from server.core import events, legal
+from server.core.log import events, legal
 from server.shapes import Problem, Verdict
 from server.shapes.events import Note
 from server.store import held, log, look, people, writing

@@ -10,7 +10,7 @@ import pytest
 from deploy.fetch_modules import find_node
 from server.alarm import message, words
 from server.config import RECIPES_DIR
-from server.core.quantities import QUANTITIES
+from server.core.units.quantities import QUANTITIES
 from server.shapes.people import LANGUAGES
 
 FILES = {

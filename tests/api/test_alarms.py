@@ -9,7 +9,7 @@ from server.app import create_app
 from server.config import Settings, real_now_ms
 from tests.alarm.push_service import PushService
 from tests.core.builders import Phone, at, figure, step
-from tests.core.test_steps import with_steps
+from tests.core.step.test_steps import with_steps
 from tests.sync.phones import close_app
 
 CONTACT = "mailto:owner@creamery.org"

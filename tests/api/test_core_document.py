@@ -44,7 +44,10 @@ def test_both_parts_carry_the_version_of_the_whole():
     parts = {name: json.loads(body) for name, body in bodies_of(TEXTS, rules).items()}
     assert parts[CORE]["version"] == parts[LATER]["version"]
     assert parts[CORE]["rules"] == rules
-    changed = {**TEXTS, "core/trends.py": TEXTS["core/trends.py"] + "\n"}
+    changed = {
+        **TEXTS,
+        "core/creamery/trends.py": TEXTS["core/creamery/trends.py"] + "\n",
+    }
     again = json.loads(bodies_of(changed, rules)[CORE])
     assert again["version"] != parts[CORE]["version"]
     assert again["files"] == parts[CORE]["files"]
@@ -76,7 +79,7 @@ def test_a_whole_make_is_led_and_rung_by_the_first_part_alone(first_part):
     first_part("desk", "set_rules", desk, read_rules())
     hold = first_part("desk", "step", desk, MAKE, "hold", maker.now_ms)
     assert hold["verdict"]["rule"] == "us_heat_treatment"
-    assert first_part("alarms", "alarms", desk, maker.now_ms, 300)["alarms"] == []
+    assert first_part("alarm.alarms", "alarms", desk, maker.now_ms, 300)["alarms"] == []
     assert "core.sums.catalogue" not in sys.modules
 
 

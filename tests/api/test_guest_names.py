@@ -4,8 +4,8 @@ import json
 
 import pytest
 
-from server.core import events
-from server.core.events import KINDS
+from server.core.log import events
+from server.core.log.events import KINDS
 from tests.alarm.floor import add
 from tests.api.conftest import PairedPhone
 from tests.core import builders

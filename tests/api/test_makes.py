@@ -4,6 +4,7 @@ import pytest
 
 from server import live
 from server.core import desk
+from server.core.creamery import kept
 from tests.api.conftest import HEADERS
 from tests.core import builders
 from tests.sync.phones import NOON_MS, a_uuid, note
@@ -127,7 +128,7 @@ def test_a_guest_is_told_which_make_cannot_be_shown_and_no_more(
     def wrong(*_):
         raise KeyError("a fault told by Ada")
 
-    monkeypatch.setattr(desk, "view_of", wrong)
+    monkeypatch.setattr(kept, "view_of", wrong)
     with client.application.app_context():
         live.ask(desk.set_rules, {})  # forgets the views that were kept
     answer = client.get("/api/v1/guest").json

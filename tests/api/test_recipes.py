@@ -3,7 +3,7 @@ import json
 import pytest
 
 from server.config import RECIPES_DIR
-from server.core.recipe import check_recipe
+from server.core.recipe.recipe import check_recipe
 from tests.core import builders
 
 

@@ -10,8 +10,8 @@ import re
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 
-from server.core.events import JUDGEMENTS, KINDS, ROLES
-from server.core.quantities import QUANTITIES
+from server.core.log.events import JUDGEMENTS, KINDS, ROLES
+from server.core.units.quantities import QUANTITIES
 from tests.browser.conftest import ROOT, looked, until
 
 AXE = {

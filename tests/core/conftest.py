@@ -13,16 +13,34 @@ from tests.core.builders import MAKE, at
 ASKED = '''
 import json
 
-from . import alarms, apart, board, curd, desk, drift, duplicates, equipment
-from . import events, facts, order, plan, quantities, readings, record, run, step_alerts
-from . import step_parts, steps, timers, view
+from . import desk
+from .alarm import alarms
+from .creamery import board
+from .log import apart, equipment, events, order, run
+from .make import curd, duplicates, facts, plan, timers
+from .step import drift, record, step_alerts, step_parts, steps, view
+from .units import quantities, readings
 
 MODULES = {
-    "board": board, "curd": curd, "desk": desk, "drift": drift,
-    "duplicates": duplicates, "equipment": equipment, "events": events,
-    "facts": facts, "order": order, "plan": plan, "quantities": quantities,
-    "readings": readings, "record": record, "run": run, "step_alerts": step_alerts,
-    "step_parts": step_parts, "steps": steps, "timers": timers, "view": view,
+    "creamery.board": board,
+    "make.curd": curd,
+    "desk": desk,
+    "step.drift": drift,
+    "make.duplicates": duplicates,
+    "log.equipment": equipment,
+    "log.events": events,
+    "make.facts": facts,
+    "log.order": order,
+    "make.plan": plan,
+    "units.quantities": quantities,
+    "units.readings": readings,
+    "step.record": record,
+    "log.run": run,
+    "step.step_alerts": step_alerts,
+    "step.step_parts": step_parts,
+    "step.steps": steps,
+    "make.timers": timers,
+    "step.view": view,
 }
 
 

@@ -5,8 +5,8 @@ import json
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from server.core import alarms as alarms_of
 from server.core import desk as desk_of
+from server.core.alarm import alarms as alarms_of
 from tests.conftest import through_json
 from tests.core.builders import MAKE, Phone, at
 from tests.core.test_properties import NOWS, logs
@@ -94,6 +94,6 @@ def test_what_is_put_aside_comes_back_when_its_time_is_over(log, now_min, for_s)
 @given(logs(), NOWS)
 def test_the_phone_rings_for_what_the_server_rings_for(ask_phone, log, now_min):
     desk = ask_phone.desk(("take", log), ("desk",))[1]
-    found = ask_phone.call("alarms", "alarms", desk, at(now_min), ESCALATE_S)
+    found = ask_phone.call("alarm.alarms", "alarms", desk, at(now_min), ESCALATE_S)
     assert found == asked(log, now_min)
     assert all(row["make"] == MAKE for row in found["alarms"])

@@ -3,7 +3,7 @@
 import pytest
 
 from tests.core.builders import MAKE, Phone, a_day, at
-from tests.core.test_board import OTHER
+from tests.core.creamery.test_board import OTHER
 
 
 def test_a_new_desk_is_empty(ask):
@@ -85,7 +85,7 @@ def test_who_may_not_is_told_who_may(core, role, problems):
 @pytest.mark.parametrize("event", [None, {}, {"kind": []}, {"kind": "moon_seen"}])
 def test_what_is_no_event_is_refused_for_what_it_is(core, event):
     found = core("desk", "check", event, "owner")
-    assert found == core("events", "check_event", event)
+    assert found == core("log.events", "check_event", event)
     assert found
 
 

@@ -9,10 +9,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from server.core import desk as desk_of
-from server.core import run
-from server.core.events import KINDS, check_event
-from server.core.quantities import QUANTITIES
-from server.core.view import view as view_of
+from server.core.log import run
+from server.core.log.events import KINDS, check_event
+from server.core.step.view import view as view_of
+from server.core.units.quantities import QUANTITIES
 from tests.conftest import through_json
 from tests.core.builders import MAKE, START_MS, Phone, a_day, at, recipe
 

@@ -7,7 +7,7 @@ import pytest
 from server import cli
 from server.app import create_app
 from server.config import Settings
-from server.core import events
+from server.core.log import events
 from tests.conftest import ROOT
 
 README = ROOT / "README.md"

@@ -9,12 +9,13 @@ from pathlib import Path
 
 import pytest
 
-from server.core.formulas import lethality
+from server.core.formulas.heat import lethality
 from server.core.sums import catalogue
 from tests.conftest import find_node
 
 ROOT = Path(__file__).parents[2]
-SUMS = sorted((ROOT / "server" / "core" / "sums").glob("*.py"))
+CORE = ROOT / "server" / "core"
+SUMS = sorted([*(CORE / "sums").rglob("*.py"), *(CORE / "known").glob("*.py")])
 LANGUAGES = ("es", "fr")
 # A title of a law or a book without a word of ours stays as it is; so does a unit.
 WORD = re.compile(r"\b[a-z]{2,}\b")
@@ -68,7 +69,8 @@ def said():
     """Return the words that the sums hand to `rests` and `from_recipe`."""
     found = []
     for path in SUMS:
-        module = import_module(f"server.core.sums.{path.stem}")
+        name = ".".join(path.relative_to(ROOT).with_suffix("").parts)
+        module = import_module(name)
         for call in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
             name = getattr(getattr(call, "func", None), "id", "")
             if name not in ("rests", "from_recipe"):
@@ -126,7 +128,8 @@ def template(node):
 def refusals():
     """Return what every formula and sum may say after the field and its value."""
     found = set()
-    formulas = sorted((ROOT / "server" / "core" / "formulas").glob("*.py"))
+    wings = (CORE / name for name in ("formulas", "numbers", "units"))
+    formulas = sorted(path for wing in wings for path in wing.rglob("*.py"))
     for path in [*formulas, *SUMS]:
         for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
             if isinstance(node, ast.Raise) and getattr(node.exc, "args", None):

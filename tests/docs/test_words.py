@@ -8,9 +8,9 @@ import ast
 import re
 
 from server.core import desk
-from server.core.events import KINDS
-from server.core.quantities import QUANTITIES
+from server.core.log.events import KINDS
 from server.core.sums.answer import STATUSES
+from server.core.units.quantities import QUANTITIES
 from tests.conftest import ROOT
 
 CORE = ROOT / "server" / "core"
@@ -96,7 +96,7 @@ def wanted_of_code():
     """Return the same, from what stands in the core's code."""
     found = []
     for path, tree in trees():
-        is_sum = path.parent.name == "sums"
+        is_sum = {"sums", "known"} & set(path.parts)
         for arguments in called(tree, "note"):
             found += [[f"note.{one}"] for one in words_in(arguments[0])]
         for arguments in called(tree, "rests"):
@@ -125,8 +125,8 @@ def wanted_of_reasons():
     """Return the keys of the rules' reasons: words of a note, or of what they judge."""
     found = []
     for name in ("pasteurisation", "heat_rows", "curing", "heat_hold"):
-        folder = CORE if name == "heat_hold" else CORE / "formulas"
-        tree = ast.parse((folder / f"{name}.py").read_text("utf-8"))
+        (path,) = CORE.rglob(f"{name}.py")
+        tree = ast.parse(path.read_text("utf-8"))
         found += [
             [f"note.{one}", f"problem.{one}", f"of.{one}"]
             for one in entries(tree, "key")
@@ -138,7 +138,7 @@ def wanted_of_bases():
     """Return the keys that say what an answer follows from, put into a note."""
     found = []
     for path, tree in trees():
-        if path.parent.name != "formulas" or path.stem not in TOLD:
+        if "formulas" not in path.parts or path.stem not in TOLD:
             continue
         found += [
             [f"note.{one}", f"note.account.{one}", f"basis.{one}"]

@@ -1,6 +1,7 @@
 import threading
 
 from server.core import desk
+from server.core.creamery import kept as makes
 from server.live import Folds
 from tests.core import builders
 from tests.sync.phones import NOON_MS, a_uuid, note
@@ -121,8 +122,8 @@ def test_a_fault_is_written_down_once_however_often_is_asked(
             raise KeyError("a fault")
         return right(state, *_)
 
-    broken, right = a_uuid(), desk.view_of
-    monkeypatch.setattr(desk, "view_of", wrong)
+    broken, right = a_uuid(), makes.view_of
+    monkeypatch.setattr(makes, "view_of", wrong)
     log = Log()
     log.add(opening(broken, "Old vat"))
     log.add(opening(a_uuid(), "Friday vat"))

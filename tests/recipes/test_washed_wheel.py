@@ -48,7 +48,7 @@ def dose(ingredient):
 
 
 def test_the_recipe_has_no_problem(core):
-    assert core("recipe", "check_recipe", RECIPE) == []
+    assert core("recipe.recipe", "check_recipe", RECIPE) == []
 
 
 def test_the_file_is_named_after_the_recipe_and_fits_in_a_make():

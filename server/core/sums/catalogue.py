@@ -4,7 +4,7 @@ A topic is loaded when one of its sums is first asked for: on a slow phone all o
 them take a quarter of a second, and a step wants one or two.
 """
 
-from ..sum_keys import SUM_TOPICS
+from ..recipe.sum_keys import SUM_TOPICS
 from .answer import answer
 
 TYPE_CHECKING = False
@@ -13,73 +13,73 @@ if TYPE_CHECKING:
 
 
 def _milk():
-    from . import milk
+    from .vat import milk
 
     return milk.ROWS
 
 
 def _heat():
-    from . import heat
+    from .vat import heat
 
     return heat.ROWS
 
 
 def _heat_treatment():
-    from . import heat_treatment
+    from .vat import heat_treatment
 
     return heat_treatment.ROWS
 
 
 def _ingredients():
-    from . import ingredients
+    from .vat import ingredients
 
     return ingredients.ROWS
 
 
 def _acid():
-    from . import acid
+    from .vat import acid
 
     return acid.ROWS
 
 
 def _wash():
-    from . import wash
+    from .vat import wash
 
     return wash.ROWS
 
 
 def _press():
-    from . import press
+    from .wheel import press
 
     return press.ROWS
 
 
 def _yields():
-    from . import yields
+    from .wheel import yields
 
     return yields.ROWS
 
 
 def _brine():
-    from . import brine
+    from .wheel import brine
 
     return brine.ROWS
 
 
 def _store():
-    from . import store
+    from .wheel import store
 
     return store.ROWS
 
 
 def _composition():
-    from . import composition
+    from .wheel import composition
 
     return composition.ROWS
 
 
 def _trends():
-    from . import trends
+    from .wheel import trends
 
     return trends.ROWS
 

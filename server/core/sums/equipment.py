@@ -4,8 +4,8 @@ A row's unit, limits and choices are those of the input of that name and stand
 nowhere else; rows without a sum are words of the heat-treatment record.
 """
 
-from ..equipment_form import AGREED, LONGEST, check_plain, check_words
-from ..quantities import check_number
+from ..log.equipment_form import AGREED, LONGEST, check_plain, check_words
+from ..units.quantities import check_number
 from .reading import read_given
 
 TYPE_CHECKING = False
@@ -116,23 +116,23 @@ def _topic_rows(topic):
     # One topic at a time, and only when asked: a phone that starts with an
     # entry of the press need not load every sum.
     if topic == "heat":
-        from .heat import ROWS
+        from .vat.heat import ROWS
     elif topic == "heat_treatment":
-        from .heat_treatment import ROWS
+        from .vat.heat_treatment import ROWS
     elif topic == "ingredients":
-        from .ingredients import ROWS
+        from .vat.ingredients import ROWS
     elif topic == "milk":
-        from .milk import ROWS
+        from .vat.milk import ROWS
     elif topic == "acid":
-        from .acid import ROWS
+        from .vat.acid import ROWS
     elif topic == "wash":
-        from .wash import ROWS
+        from .vat.wash import ROWS
     elif topic == "press":
-        from .press import ROWS
+        from .wheel.press import ROWS
     elif topic == "brine":
-        from .brine import ROWS
+        from .wheel.brine import ROWS
     else:
-        from .store import ROWS
+        from .wheel.store import ROWS
     return ROWS
 
 

@@ -5,9 +5,9 @@ with its limit; one that is merely unlikely is taken, and asked about once more
 unless it came with "sure".
 """
 
-from ..quantities import check_number
-from ..readings import parse
-from .units import convert
+from ..units.quantities import check_number
+from ..units.readings import parse
+from ..units.shown import convert
 
 
 def read_given(row: dict, given: dict) -> dict:

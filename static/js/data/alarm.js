@@ -82,7 +82,7 @@ function learnEscalation(minutes) {
 async function fromCore() {
   if (core.value !== "ready") return null; // half a day's entries ring falsely
   const args = [clock.nowMs(), escalateMin.value * 60];
-  return call("alarms", "alarms", args, { desk: true });
+  return call("alarm.alarms", "alarms", args, { desk: true });
 }
 
 /** @returns {Promise<Alarms | null>} */
@@ -121,7 +121,7 @@ async function look() {
   }
   // People hear in real time, whatever the practice clock says.
   const args = [answer.alarms, memory, Date.now()];
-  const heard = await call("alarm_sound", "sounding", args);
+  const heard = await call("alarm.sound", "sounding", args);
   memory = heard.memory;
   if (heard.begins) setSaved("alarm_memory", memory).catch(() => {});
   ring.value = heard;

@@ -176,7 +176,7 @@ export async function readField(
   const number = readNumber(typed);
   const value =
     number !== null && unit !== kept
-      ? await call("sums.units", "convert", [number, unit, kept])
+      ? await call("units.shown", "convert", [number, unit, kept])
       : number;
   if (value === null) {
     return {
@@ -193,7 +193,7 @@ export async function readField(
     };
   }
   /** @type {Problem[]} */
-  const all = await call("events", "check_data", [kind, { [field]: value }]);
+  const all = await call("log.events", "check_data", [kind, { [field]: value }]);
   const problems = all.filter((one) => one.field === field && one.key !== "missing");
   return { value: problems.length ? null : value, problems, ask: null };
 }

@@ -36,7 +36,7 @@ import { t } from "../messages/index.js";
  * @returns {Promise<?Proof>}
  */
 function proofFor(kind, about = null) {
-  return call("proof", "proof_for", [kind, about]).catch(() => null);
+  return call("log.proof", "proof_for", [kind, about]).catch(() => null);
 }
 
 /**

@@ -44,7 +44,7 @@ function newest(all) {
 
 /** @param {string} typed */
 async function readCount(typed) {
-  const problems = await call("events", "check_data", [
+  const problems = await call("log.events", "check_data", [
     "wheels_moulded",
     { size: "any", count: Number(typed) },
   ]);
@@ -60,7 +60,7 @@ function askMilk(recipe, unit) {
   return async (/** @type {string} */ typed) => {
     const found = await readField("make_opened", "milk_l", typed, { unit, kept: "L" });
     if (found.value === null || found.problems.length) return found;
-    const { ask } = await call("opening", "suggestion", [recipe, found.value]);
+    const { ask } = await call("make.opening", "suggestion", [recipe, found.value]);
     return {
       ...found,
       ask: ask && { ...ask, limit: band("milk_volume_l", lowL, highL) },
@@ -120,7 +120,7 @@ export function NewMakeScreen() {
         read=${askMilk(recipe, milkForm.unit)} saveWord=${t("word.next")} save=${async (
           /** @type {number} */ value,
         ) => {
-          const { moulds: wheels } = await call("opening", "suggestion", [
+          const { moulds: wheels } = await call("make.opening", "suggestion", [
             recipe,
             value,
           ]);

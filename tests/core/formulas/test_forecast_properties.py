@@ -6,7 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from server.core.formulas import acid_curve, acid_forecast, heat_forecast
+from server.core.formulas.heat import heat_forecast
+from server.core.formulas.milk import acid_curve, acid_forecast
 from tests.core.formulas.tables import table
 
 ROW = table("acid_schedules")["rows"][1]

@@ -2,7 +2,7 @@
 
 import pytest
 
-from server.core.sum_keys import SUM_KEYS
+from server.core.recipe.sum_keys import SUM_KEYS
 from server.core.sums import catalogue
 from tests.core.sums.asking import answer
 

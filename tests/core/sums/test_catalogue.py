@@ -5,7 +5,7 @@ import sys
 
 import pytest
 
-from server.core.sum_keys import SUM_KEYS, SUM_TOPICS
+from server.core.recipe.sum_keys import SUM_KEYS, SUM_TOPICS
 from server.core.sums import catalogue
 from tests.conftest import ROOT
 

@@ -2,7 +2,7 @@
 
 const DIGITS = ["7", "8", "9", "4", "5", "6", "1", "2", "3"];
 const BOUNCE_MS = 75; // a key bounces within this; a real double digit is slower
-const LONGEST = 8; // as many as a PIN may have, see server/core/pin.py
+const LONGEST = 8; // as many as a PIN may have, see server/core/log/pin.py
 
 /** @param {import("../later.js").Kit} kit */
 export function make({ html, Tap, t, tn, useEffect, useRef, useState }) {

@@ -223,7 +223,7 @@ export async function make(kit) {
     const [differs, setDiffers] = useState(false);
     const choosing = useTries(async (pin) => {
       setDiffers(false);
-      const problems = await call("pin", "check_pin", [pin]);
+      const problems = await call("log.pin", "check_pin", [pin]);
       if (problems.length) throw Object.assign(new Error(), { problems });
       setFirst(pin);
     });

@@ -38,7 +38,7 @@ export function EquipmentSheet({ make, shown, start, onBack }) {
   useEffect(() => {
     if (!isReady) return undefined;
     let isCurrent = true;
-    call("equipment", "of_make", [make], { desk: true }).then(
+    call("log.equipment", "of_make", [make], { desk: true }).then(
       (found) => isCurrent && setKnown(found),
       () => {},
     );

@@ -45,13 +45,14 @@ export function useEquipment(vat) {
   );
   const isReady = core.value === "ready"; // a core that starts does not hold the makes yet
   useEffect(() => {
-    if (isReady) call("opening", "vats", [], { desk: true }).then(setVats, () => {});
+    if (isReady)
+      call("make.opening", "vats", [], { desk: true }).then(setVats, () => {});
   }, [isReady]);
   useEffect(() => {
     if (!isReady) return undefined;
     let isCurrent = true;
     const ask = () =>
-      call("opening", "equipment_before", [vat.trim()], { desk: true }).then(
+      call("make.opening", "equipment_before", [vat.trim()], { desk: true }).then(
         (found) => isCurrent && setBefore(found),
         () => {},
       );

@@ -43,7 +43,7 @@ export function typedMass(massKg) {
  * @returns {Promise<number>}
  */
 export function massOf({ typed, unit }, saltFrac, tempC) {
-  return call("tanks", "mass_kg", [readNumber(typed), unit, saltFrac, tempC]);
+  return call("brine.tanks", "mass_kg", [readNumber(typed), unit, saltFrac, tempC]);
 }
 
 const NOT_A_NUMBER = {
@@ -63,7 +63,7 @@ async function readAmount(kind, told, saltFrac, tempC, lookTwice) {
   if (readNumber(told.typed) === null) return NOT_A_NUMBER;
   const value = await massOf(told, saltFrac, tempC);
   /** @type {Problem[]} */
-  const all = await call("events", "check_data", [kind, { mass_kg: value }]);
+  const all = await call("log.events", "check_data", [kind, { mass_kg: value }]);
   const problems = all.filter(
     (one) => one.field === "mass_kg" && one.key !== "missing",
   );

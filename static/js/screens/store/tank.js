@@ -168,7 +168,7 @@ function TakeOut({ tank, load, onBack }) {
     ? { typed: typedMass(found.mass_kg), text: amount(found.mass_kg, "kg") }
     : null;
   return html`<${AmountPad} kind="tank_unloaded" name="wheels" title=${t("store.out_mass")} hint=${found ? loadTitle(found) : ""} last=${last}
-    lookTwice=${found ? (/** @type {number} */ kg) => call("tanks", "second_look", [found.mass_kg, kg]) : null} onSave=${save} onBack=${onBack} />`;
+    lookTwice=${found ? (/** @type {number} */ kg) => call("brine.tanks", "second_look", [found.mass_kg, kg]) : null} onSave=${save} onBack=${onBack} />`;
 }
 
 /**

@@ -118,7 +118,7 @@ export function unitUsed(unit) {
  */
 async function line(from, to) {
   const ends = await Promise.all(
-    [0, 1].map((amount) => call("sums.units", "convert", [amount, from, to])),
+    [0, 1].map((amount) => call("units.shown", "convert", [amount, from, to])),
   );
   return [`${from}>${to}`, [ends[0], ends[1] - ends[0]]];
 }

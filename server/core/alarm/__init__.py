@@ -1,0 +1,1 @@
+"""What rings, when, and how urgently."""

@@ -1,0 +1,163 @@
+"""What rings: the few matters that a person must answer, across all makes.
+
+Rules first.
+1. An alarm asks for an answer. A step that is due is a prompt, silent until its
+   band is over; only what is wanted to the minute rings at its instant: a
+   stand-alone timer, and a step that ends by time or by flocculation.
+2. One matter, one alarm. Its name in a make is the id of the Alert it comes
+   from, so that a word given on the make's own screen counts here too.
+3. To acknowledge silences the sound and hides nothing. What nobody answers is
+   told to the owner after a while.
+4. To shelve takes the sound away for a named time, by a named person, with why;
+   the matter stays listed, and comes back by itself.
+5. A make that cannot be shown rings once for that: its own timers no longer do.
+6. What ended without an answer stays listed for a while as returned.
+
+How loud, and how often, is decided in `sound`.
+"""
+
+from ..creamery.kept import view as view_of
+from ..log import run
+from ..log.apart import ask, without_alarms
+from ..make.practice import is_practice
+from .rows import RETURNED_S, deadlines, ended, standing, unshown
+
+ESCALATE_S = 600.0  # practice; the owner may set another
+INSTANT_KINDS = ("timer", "step_due")  # wanted to the minute
+STATES = ("unacknowledged", "acknowledged", "shelved", "returned")
+
+
+def alarms(desk: dict, now_ms: int, escalate_s: float) -> dict:
+    """Return every alarm that stands, the one to answer first on top.
+
+    Args:
+        desk: Desk.
+        now_ms: now, by the server's clock [ms].
+        escalate_s: how long an alarm may wait for an answer before the owner
+            is told [s].
+
+    Returns:
+        {"now_ms", "next_change_ms", "alarms", "deadlines"}: list of Alarm, see
+        `rows`, and what will ring next, see `rows`.
+    """
+    found = []
+    ahead = []
+    changes: "list[int | None]" = []
+    for make_id in sorted(desk["makes"]):
+        view = view_of(desk, make_id, now_ms)
+        if view is None or view["make"]["state"] not in ("running", "held"):
+            continue
+        state = desk["makes"][make_id]
+        told = ask(
+            desk, make_id, "alarms", now_ms, _of_make, view, state, now_ms, escalate_s
+        )
+        if told is not None:
+            found.extend(told[0])
+            ahead.extend(told[1])
+            changes.extend(told[2])
+    for row in without_alarms(desk):
+        state = desk["makes"][row["make"]]
+        found.append(_with_state(unshown(row), state, now_ms, escalate_s))
+    for row in found:
+        changes.extend(_changes(row))
+    changes.extend(row["due_ms"] for row in ahead)
+    later = [ms for ms in changes if ms is not None and ms > now_ms]
+    return {
+        "now_ms": now_ms,
+        "next_change_ms": min(later) if later else None,
+        "alarms": sorted(found, key=rank),
+        "deadlines": sorted(ahead, key=_due_rank),
+    }
+
+
+def _of_make(view, state, now_ms, escalate_s):
+    """Return the alarms of one make, what will ring in it, and when that changes."""
+    rows = standing(view, now_ms)
+    # A phone whose clock is ahead tells of what is still to come.
+    changes = [row["rings_ms"] for row in rows]
+    changes.append(view["next_change_ms"])
+    found = _said(view, rows, state, now_ms, escalate_s)
+    return found, deadlines(view, now_ms), changes
+
+
+def _said(view, rows, state, now_ms, escalate_s):
+    """Return the alarms of one make with what was said about each."""
+    found = [
+        _with_state(row, state, now_ms, escalate_s)
+        for row in rows
+        if row["rings_ms"] <= now_ms
+    ]
+    for row in ended(view, now_ms):
+        if _word(state, row) is None:
+            row["state"] = "returned"
+            found.append(row)
+    return found
+
+
+def rank(row: dict) -> tuple:
+    """Return what alarms are sorted by: what wants an answer, then how urgent.
+
+    Args:
+        row: Alarm.
+    """
+    return (STATES.index(row["state"]), row["priority"], row["rings_ms"], row["id"])
+
+
+def _due_rank(row):
+    return (row["due_ms"], row["id"])
+
+
+def _word(state, row):
+    """Return who acknowledged an alarm, since it began; None when nobody did."""
+    entry = run.last(state, "alert_acknowledged", row["matter"])
+    if entry is None or entry["t_ms"] < row["due_ms"]:
+        return None
+    return {"by": entry["by"], "at_ms": entry["t_ms"]}
+
+
+def _shelf(state, row, now_ms):
+    entry = run.last(state, "alarm_shelved", row["matter"])
+    if entry is None or entry["t_ms"] > now_ms:
+        return None
+    until_ms = entry["t_ms"] + int(entry["data"]["for_s"] * 1000)
+    if until_ms <= now_ms:
+        return None
+    return {
+        "id": entry["id"],
+        "by": entry["by"],
+        "at_ms": entry["t_ms"],
+        "until_ms": until_ms,
+        "why": entry["data"]["why"],
+    }
+
+
+def _with_state(row, state, now_ms, escalate_s):
+    row["acknowledged"] = _word(state, row)
+    row["shelved"] = _shelf(state, row, now_ms)
+    if row["shelved"] is not None:
+        row["state"] = "shelved"
+    elif row["acknowledged"] is not None:
+        row["state"] = "acknowledged"
+    else:
+        # What comes back off the shelf has not waited meanwhile.
+        since_ms = max(row["rings_ms"], _unshelved_ms(state, row))
+        if not is_practice(state):  # the owner is not told of practice
+            row["escalates_ms"] = since_ms + int(escalate_s * 1000)
+            row["escalated"] = now_ms >= row["escalates_ms"]
+    return row
+
+
+def _unshelved_ms(state, row):
+    entry = run.last(state, "alarm_shelved", row["matter"])
+    if entry is None:
+        return 0
+    return entry["t_ms"] + int(entry["data"]["for_s"] * 1000)
+
+
+def _changes(row):
+    found = [row["escalates_ms"]]
+    if row["shelved"] is not None:
+        found.append(row["shelved"]["until_ms"])
+    if row["returned_ms"] is not None:
+        found.append(row["returned_ms"] + int(RETURNED_S * 1000))
+    return found

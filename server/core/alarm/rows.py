@@ -1,0 +1,259 @@
+"""From a View to what rings in it, before anybody has said a word about it."""
+
+from ..step.step_alerts import OVERDUE_GRACE_S
+
+RETURNED_S = 1800.0  # practice: how long what ended by itself stays listed
+RINGING_ENDS = ("time", "floc")
+_KIND = {
+    "alert.step_late": "step_late",
+    "alert.reading_overdue": "reading_overdue",
+}
+_PRIORITY = {"timer": 2, "step_due": 2, "step_late": 2, "reading_overdue": 3}
+_NUMBERS = ("by_s", "quantity", "value", "low", "high", "unit")
+
+
+def standing(view: dict, now_ms: int) -> "list[dict]":
+    """Return the alarms that stand in one make, as if nobody had answered them.
+
+    Args:
+        view: View of the make.
+        now_ms: now, by the server's clock [ms].
+
+    Returns:
+        List of Alarm, see `alarm_of`.
+    """
+    found = [_of_alert(view, row) for row in view["alerts"]]
+    found.extend(_of_step(view, step, now_ms) for step in view["steps"])
+    # Not by its Alert, which goes with an ended step: the timer is still over.
+    found.extend(_of_timer(view, timer, now_ms) for timer in view["timers"])
+    return [row for row in found if row is not None]
+
+
+def ended(view: dict, now_ms: int) -> "list[dict]":
+    """Return the alarms of one make that ended lately, as if nobody had answered.
+
+    Args:
+        view: View of the make.
+        now_ms: now, by the server's clock [ms].
+
+    Returns:
+        List of Alarm with "returned_ms".
+    """
+    found = []
+    for timer in view["timers"]:
+        stopped_ms = timer["stopped_ms"]
+        if stopped_ms is not None and stopped_ms >= timer["due_ms"]:
+            row = _timer_due(view, timer)
+            row["returned_ms"] = stopped_ms
+            found.append(row)
+    for step in view["steps"]:
+        if step["status"] == "ended" and step["timing"]["state"] == "late":
+            row = _step_due(view, step)
+            row["matter"] = "step_late/" + step["key"]
+            row["id"] = view["make"]["id"] + "/" + row["matter"]
+            row["kind"], row["key"] = "step_late", "alert.step_late"
+            row["returned_ms"] = step["ended"]["at_ms"]
+            row["numbers"] = {"by_s": step["timing"]["by_s"]}
+            found.append(row)
+    kept_ms = now_ms - int(RETURNED_S * 1000)
+    return [row for row in found if kept_ms < row["returned_ms"] <= now_ms]
+
+
+def deadlines(view: dict, now_ms: int) -> "list[dict]":
+    """Return what falls due in one make, its instant known already.
+
+    A prompt past its instant stays until its band is over; then it is an alarm.
+
+    Args:
+        view: View of the make.
+        now_ms: now, by the server's clock [ms].
+
+    Returns:
+        List of {"make", "make_name", "vat", "step", "title", "kind", "label",
+        "due_ms", "id", "rings"}; "rings" True for an alarm of this id at that
+        very instant.
+    """
+    found = []
+    for step in view["steps"]:
+        if step["status"] != "running" or step["due_ms"] is None:
+            continue
+        rings = step["end"]["by"] in RINGING_ENDS
+        is_prompt = not rings and step["timing"]["state"] != "late"
+        if step["due_ms"] > now_ms or is_prompt:
+            row = _deadline(view, "step_due/" + step["key"], "step_due", step)
+            row["due_ms"], row["rings"] = step["due_ms"], rings
+            found.append(row)
+    for timer in view["timers"]:
+        if timer["stopped_ms"] is None and timer["due_ms"] > now_ms:
+            row = _deadline(view, "timer/" + timer["id"], "timer", None)
+            row["label"] = timer["label"]
+            row["due_ms"], row["rings"] = timer["due_ms"], True
+            found.append(row)
+    return found
+
+
+def unshown(row: dict) -> dict:
+    """Return the alarm of a make that cannot be shown, so that nothing in it rings.
+
+    Args:
+        row: see `apart.broken`.
+    """
+    make = {"id": row["make"], "name": row["name"], "vat": row["vat"]}
+    return alarm_of(
+        {"make": make, "steps": []},
+        "unshown/" + row["what"],
+        "unshown",
+        1,
+        # An answer counts for as long as it lasts, on whichever phone it was given.
+        row["opened_ms"],
+        row["since_ms"],
+        "alarm.unshown",
+        None,
+    )
+
+
+def alarm_of(
+    view: dict,
+    matter: str,
+    kind: str,
+    priority: int,
+    due_ms: int,
+    rings_ms: int,
+    key: str,
+    step: "str | None",
+) -> dict:
+    """Return an Alarm that nobody has answered yet.
+
+    Args:
+        view: View of its make.
+        matter: what the alarm is about, the same on every phone.
+        kind: "timer", "step_due", "step_late", "reading_overdue", "alert" or
+            "unshown".
+        priority: 1 act now, 2 soon, 3 when there is a hand.
+        due_ms: the instant it is about [ms].
+        rings_ms: since when it asks for an answer [ms].
+        key: message key.
+        step: key of its step, or None.
+
+    Returns:
+        Alarm: the arguments and "id", "make", "make_name", "vat", "title",
+        "numbers", "do", "state" (one of STATES), "acknowledged", "shelved",
+        "escalates_ms", "escalated", "returned_ms".
+    """
+    titles = [row["title"] for row in view["steps"] if row["key"] == step]
+    make = view["make"]
+    return {
+        "id": make["id"] + "/" + matter,
+        "make": make["id"],
+        "make_name": make["name"],
+        "vat": make["vat"],
+        "matter": matter,
+        "kind": kind,
+        "priority": priority,
+        "step": step,
+        "title": titles[0] if titles else None,
+        "due_ms": due_ms,
+        "rings_ms": rings_ms,
+        "key": key,
+        "numbers": {},
+        "do": None,
+        "state": "unacknowledged",
+        "acknowledged": None,
+        "shelved": None,
+        "escalates_ms": None,
+        "escalated": False,
+        "returned_ms": None,
+    }
+
+
+def _deadline(view, matter, kind, step):
+    make = view["make"]
+    return {
+        "id": make["id"] + "/" + matter,
+        "make": make["id"],
+        "make_name": make["name"],
+        "vat": make["vat"],
+        "step": None if step is None else step["key"],
+        "title": None if step is None else step["title"],
+        "kind": kind,
+        "label": None,
+    }
+
+
+def _of_alert(view, row):
+    """Return the alarm of an Alert; None for one that is only shown."""
+    kind = _KIND.get(row["key"], "alert")
+    is_urgent = row["level"] == "act"
+    if row["key"] == "alert.timer_due" or (kind == "alert" and not is_urgent):
+        return None
+    found = alarm_of(
+        view,
+        row["id"],
+        kind,
+        1 if is_urgent else _PRIORITY[kind],
+        row["since_ms"],
+        _rings_ms(view, row, kind),
+        row["key"],
+        row["step"],
+    )
+    found["numbers"] = {name: row[name] for name in _NUMBERS}
+    found["do"] = row["do"]
+    return found
+
+
+def _rings_ms(view, row, kind):
+    """Return since when an Alert asks: past the band, or past the grace."""
+    if kind == "step_late":
+        return view["now_ms"] - int(row["by_s"] * 1000 + 0.5)
+    if kind == "reading_overdue":
+        return row["since_ms"] + int(OVERDUE_GRACE_S * 1000)
+    return row["since_ms"]
+
+
+def _of_timer(view, timer, now_ms):
+    if timer["stopped_ms"] is not None or timer["due_ms"] > now_ms:
+        return None
+    found = _timer_due(view, timer)
+    found["numbers"]["by_s"] = (now_ms - timer["due_ms"]) / 1000.0
+    return found
+
+
+def _timer_due(view, timer):
+    found = alarm_of(
+        view,
+        "timer/" + timer["id"],
+        "timer",
+        _PRIORITY["timer"],
+        timer["due_ms"],
+        timer["due_ms"],
+        "alert.timer_due",
+        timer["step"],
+    )
+    found["numbers"] = {"value": timer["label"]}
+    return found
+
+
+def _of_step(view, step, now_ms):
+    """Return the alarm of a step that is due to the minute and not late yet."""
+    if step["status"] != "running" or not step["full"] or step["due_ms"] is None:
+        return None
+    if step["end"]["by"] not in RINGING_ENDS or step["due_ms"] > now_ms:
+        return None
+    if step["timing"]["state"] == "late":
+        return None
+    found = _step_due(view, step)
+    found["numbers"] = {"by_s": (now_ms - step["due_ms"]) / 1000.0}
+    return found
+
+
+def _step_due(view, step):
+    return alarm_of(
+        view,
+        "step_due/" + step["key"],
+        "step_due",
+        _PRIORITY["step_due"],
+        step["due_ms"],
+        step["due_ms"],
+        "alarm.step_due",
+        step["key"],
+    )

@@ -1,0 +1,1 @@
+"""Brine tanks and what they hold."""

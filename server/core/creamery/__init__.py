@@ -1,0 +1,1 @@
+"""All makes together: kept, due, clashing, trending."""

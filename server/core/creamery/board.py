@@ -1,0 +1,141 @@
+"""All makes at once: how each stands, and what is due next across them."""
+
+from ..log import run
+from ..log.apart import ask, broken
+from .clashes import AHEAD_MS, MOST, clashes
+from .due import due_rows, in_brine, tank_rows
+
+OPEN = ("running", "held")
+FOCUS_FIELDS = (
+    "key",
+    "title",
+    "status",
+    "due_ms",
+    "timing",
+    "main",
+    "button",
+    "place",
+    "round",
+    "rounds",
+    "task",
+)
+
+
+def board(desk: dict, views: "list[dict]", now_ms: int, ahead: "list[dict]") -> dict:
+    """Return the Board over the Views of all makes.
+
+    Args:
+        desk: Desk.
+        views: list of View, of every make that can be shown.
+        now_ms: now [ms].
+        ahead: list of Act of the makes that run, see `clashes.acts`.
+
+    Returns:
+        Board as DEVELOPERS.md lays it out: makes that still run first, the
+        newest opening first; due sorted by when it must happen; the first
+        clashes of the day ahead and how many there are; what cannot be shown.
+    """
+    makes = desk["makes"]
+    running = [found for found in views if found["make"]["state"] in OPEN]
+    due = _due(desk, running, now_ms)
+    changes = [
+        found["next_change_ms"]
+        for found in running
+        if found["next_change_ms"] is not None
+    ]
+    # Of all else the View tells when it changes.
+    changes.extend(
+        row["due_ms"]
+        for row in due
+        if row["what"] in ("turn", "unload") and row["due_ms"] > now_ms
+    )
+    until_ms = now_ms + AHEAD_MS
+    together = ask(desk, "", "clashes", now_ms, clashes, ahead, now_ms, until_ms) or []
+    last_words = desk["last_words"]
+    return {
+        "now_ms": now_ms,
+        "next_change_ms": min(changes) if changes else None,
+        "makes": sorted([_summary(found, last_words) for found in views], key=_rank),
+        "due": sorted(due, key=_due_rank),
+        "clashes": together[:MOST],
+        "clash_count": len(together),
+        "broken": broken(desk),
+        "unread": _unread(makes),
+    }
+
+
+def _due(desk, running, now_ms):
+    """Return what falls due, each make and each tank asked apart from the others."""
+    makes = desk["makes"]
+    due: "list[dict]" = []
+    told: "list[tuple]" = []
+    for found in running:
+        make_id = found["make"]["id"]
+        state = makes[make_id]
+        rows = ask(desk, make_id, "due", now_ms, _due_of, found, state, now_ms)
+        due.extend(rows[0] if rows else [])
+        told.extend(rows[1] if rows else [])
+    for stream in sorted(makes):
+        rows = ask(
+            desk, stream, "tank_due", now_ms, tank_rows, makes, stream, told, now_ms
+        )
+        due.extend(rows or [])
+    return due
+
+
+def _due_of(found, state, now_ms):
+    return due_rows(found, state, now_ms), in_brine(found, state)
+
+
+def _unread(makes):
+    """Return how many entries of makes that are shown and not over cannot be."""
+    found = {"newer": 0, "unsound": 0}
+    for stream in makes:
+        state = makes[stream]
+        # Of a make whose opening is among them, that is told already.
+        if state["raw"] and run.is_opened(state) and not run.is_over(state):
+            told = run.unread(state)
+            found["newer"] += told["newer"]
+            found["unsound"] += told["unsound"]
+    return found
+
+
+def _due_rank(row):
+    # Total, since the phone's sort shuffles what is equal.
+    about = row["timer"] or row["load"] or row["step"]
+    return (row["due_ms"], row["make"], row["what"], about, row["quantity"] or "")
+
+
+def _rank(make):
+    over = make["state"] in ("closed", "abandoned")
+    return (over, -make["opened_ms"], make["id"])
+
+
+def _summary(found, last_words):
+    make = found["make"]
+    focus = None
+    for step in found["steps"]:
+        if step["key"] == found["focus"]:
+            focus = {name: step[name] for name in FOCUS_FIELDS}
+    running = [
+        {name: step[name] for name in FOCUS_FIELDS}
+        for step in found["steps"]
+        if step["status"] == "running"
+    ]
+    return {
+        "id": make["id"],
+        "name": make["name"],
+        "batch": make["batch"],
+        "practice": make["practice"],
+        "state": make["state"],
+        "vat": make["vat"],
+        "opened_ms": make["opened_ms"],
+        "recipe_title": make["recipe_title"],
+        "focus": focus,
+        "running": running,
+        "alerts": found["alerts"],
+        "day": found["day"],
+        "whole": found["whole"],
+        "last_word_ms": last_words.get(make["id"]),
+        "unread": found["unread"],
+    }

@@ -1,0 +1,111 @@
+"""The makes that a desk keeps: filed event by event, shown as Views.
+
+A desk is one plain dict; views are kept in it until an event or the clock makes
+them stale, since a tap must not pay for the makes that it does not touch.
+"""
+
+from ..log import events as event_table
+from ..log import run
+from ..log.apart import ask
+from ..log.order import corrected_ms
+from ..step.view import view as view_of
+
+
+def new() -> dict:
+    """Return an empty desk: {"makes", "views", "last_words"}; see `set_rules`."""
+    return {"makes": {}, "views": {}, "last_words": {}}
+
+
+def take(desk: dict, events: "list[dict]") -> dict:
+    """File events of any makes, in any order; doubles are harmless.
+
+    Args:
+        desk: Desk; changed in place.
+        events: list of events.
+
+    Returns:
+        {"changed": ids of makes that changed, "problems": [{"id", "why"}]};
+        an event that is not sound is told here and, where it can be, kept raw
+        beside the others of its make, see `run.keep_raw`.
+    """
+    changed = []
+    problems = []
+    for event in events:
+        why = event_table.check_event(event)
+        if why:
+            event_id = event.get("id") if isinstance(event, dict) else None
+            problems.append({"id": event_id, "why": why})
+        new = _keep_raw(desk, event, why) if why else file(desk, event)
+        if new and event["make"] not in changed:
+            changed.append(event["make"])
+    return {"changed": changed, "problems": problems}
+
+
+def _keep_raw(desk, event, why):
+    if not event_table.can_be_kept(event):
+        return False
+    state = _state_of(desk, event["make"])
+    name = "newer" if event_table.is_newer(event) else "unsound"
+    if not run.keep_raw(state, event, name, why):
+        return False
+    _heard(desk, event)
+    return True
+
+
+def file(desk: dict, event: dict) -> bool:
+    """File one event that is known to be sound.
+
+    Args:
+        desk: Desk; changed in place.
+        event: sound event.
+
+    Returns:
+        True when it was new.
+    """
+    if not run.take(_state_of(desk, event["make"]), event):
+        return False
+    _heard(desk, event)
+    return True
+
+
+def _state_of(desk, make_id):
+    if make_id not in desk["makes"]:
+        desk["makes"][make_id] = run.new_state(make_id)
+    return desk["makes"][make_id]
+
+
+def _heard(desk, event):
+    make_id = event["make"]
+    desk["views"].pop(make_id, None)
+    at_ms = corrected_ms(event)
+    if at_ms > desk["last_words"].get(make_id, 0):
+        desk["last_words"][make_id] = at_ms
+
+
+def view(desk: dict, make_id: str, now_ms: int) -> "dict | None":
+    """Return the View of one make, or None when its opening is not known.
+
+    None, too, for a make that cannot be shown: the board names it, see `apart`.
+
+    Args:
+        desk: Desk.
+        make_id: UUID of the make.
+        now_ms: now, by the server's clock [ms].
+    """
+    state = desk["makes"].get(make_id)
+    if state is None:
+        return None
+    kept = desk["views"].get(make_id)
+    if kept is not None and _is_fresh(kept, now_ms):
+        return kept
+    rules = desk.get("rules")
+    found = ask(desk, make_id, "view", now_ms, view_of, state, now_ms, rules)
+    if found is not None:
+        desk["views"][make_id] = found
+        desk.setdefault("acts", {}).pop(make_id, None)
+    return found
+
+
+def _is_fresh(kept, now_ms):
+    change_ms = kept["next_change_ms"]
+    return kept["now_ms"] <= now_ms and (change_ms is None or now_ms < change_ms)

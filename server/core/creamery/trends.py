@@ -1,0 +1,156 @@
+"""Whether makes of one recipe are alike: a chart for each figure worth watching.
+
+Makes come in the order they were opened. Abandoned ones are left out. Below ten
+makes a chart has points and no limits. Beside the single values runs their weighted
+average of late, which feels a small shift that lasts sooner than they do.
+"""
+
+from ..log import run
+from ..make import curd
+from ..make.plan import milk_in
+from ..make.practice import is_practice
+from ..make.wheel_mass import cheese_kg
+from ..numbers import spc
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+# NIST/SEMATECH e-Handbook, 6.3.2.4: 0.2 to 0.3, and three standard deviations.
+AVERAGE_WEIGHT = 0.3
+AVERAGE_WIDTH = 3.0
+
+
+def _plainly(stream, question, *args):
+    return question(*args)
+
+
+def trends(makes: dict, recipe_id: str, of_one: "Callable" = _plainly) -> "list[dict]":
+    """Return the charts of one recipe.
+
+    Args:
+        makes: {stream id: State}.
+        recipe_id: "id" of the recipe; every version of it counts.
+        of_one: asks a question of one make, see `apart.ask`.
+
+    Returns:
+        List of {"key", "unit", "points", "chart", "average"}: key "ph_at_drain",
+        "floc_time", "yield" or "salt"; points list of {"make", "batch", "at_ms",
+        "value"}, oldest first; chart as `formulas.spc.control_chart`, its indices
+        counting in points, or None without points; average {"values": one for
+        each point, "low", "high", "beyond": indices}, or None where the chart has
+        no limits or the points no spread.
+    """
+    rows = []
+    for state, opened in _makes(makes, recipe_id):
+        values = of_one(state["make"], _figures, state, opened)
+        if values is not None:
+            rows.append((state, opened, values))
+    found = []
+    for key, unit, _ in FIGURES:
+        points = []
+        for state, opened, told in rows:
+            value = told[key]
+            if value is not None:
+                points.append(
+                    {
+                        "make": state["make"],
+                        "batch": opened["data"]["batch"],
+                        "at_ms": opened["t_ms"],
+                        "value": value,
+                    }
+                )
+        values = [point["value"] for point in points]
+        chart = spc.control_chart(values) if points else None
+        found.append(
+            {
+                "key": key,
+                "unit": unit,
+                "points": points,
+                "chart": chart,
+                "average": _average(values, chart),
+            }
+        )
+    return found
+
+
+def _average(values, chart):
+    limits = chart["limits"] if chart else None
+    if limits is None or limits["spread"] <= 1e-9 * abs(limits["mean"]):
+        return None  # equal values leave only the noise of the last digit
+    averages = spc.ewma(values, limits["mean"], AVERAGE_WEIGHT)
+    ends = spc.ewma_limits(
+        limits["mean"], limits["spread"], AVERAGE_WEIGHT, AVERAGE_WIDTH
+    )
+    beyond = [
+        i
+        for i in range(len(averages))
+        if not ends["low"] <= averages[i] <= ends["high"]
+    ]
+    return {
+        "values": averages,
+        "low": ends["low"],
+        "high": ends["high"],
+        "beyond": beyond,
+    }
+
+
+def _makes(makes, recipe_id):
+    rows = []
+    for stream in sorted(makes):
+        state = makes[stream]
+        opened = run.entries(state, "make_opened")
+        if not opened or opened[0]["data"]["recipe"]["id"] != recipe_id:
+            continue
+        if not run.entries(state, "make_abandoned") and not is_practice(state):
+            rows.append((state, opened[0]))
+    rows.sort(key=lambda row: (row[1]["t_ms"], row[0]["make"]))
+    return rows
+
+
+def _figures(state, opened):
+    return {key: look_up(state, opened) for key, _, look_up in FIGURES}
+
+
+def _ph_at_drain(state, opened):
+    """Return the first pH of the first step that draws whey off."""
+    for step in opened["data"]["recipe"]["steps"]:
+        wanted = [row["quantity"] for row in step.get("readings", [])]
+        if "whey_drained_l" in wanted and "ph" in wanted:
+            for entry in run.entries(state, "reading_taken", "ph"):
+                if entry["data"].get("step") == step["key"]:
+                    return entry["data"]["value"]
+            return None
+    return None
+
+
+def _floc_s(state, opened):
+    recipe = opened["data"]["recipe"]
+    for step in recipe["steps"]:
+        floc = curd.floc(state, step, recipe.get("figures", {}))
+        if floc is not None and floc["floc_s"] is not None:
+            return floc["floc_s"]
+    return None
+
+
+def _yield_frac(state, opened):
+    """Return the cheese for a kilogram of milk, where all wheels were weighed."""
+    total_kg = cheese_kg(state, opened["data"]["recipe"])
+    milk_kg = milk_in(state, opened["data"])["milk_kg"]
+    return total_kg / milk_kg if total_kg and milk_kg > 0 else None
+
+
+def _salt_frac(state, opened):
+    found = [
+        entry["data"]["value"]
+        for entry in run.entries(state, "reading_taken", "cheese_salt_frac")
+    ]
+    return sum(found) / len(found) if found else None
+
+
+FIGURES = (
+    ("ph_at_drain", "pH", _ph_at_drain),
+    ("floc_time", "s", _floc_s),
+    ("yield", "fraction", _yield_frac),
+    ("salt", "fraction", _salt_frac),
+)

@@ -1,0 +1,1 @@
+"""From the cut to the wheel: wash, bed, press, yield, composition."""

@@ -1,0 +1,1 @@
+"""Heating, cooling and heat treatment."""

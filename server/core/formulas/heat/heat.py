@@ -1,0 +1,295 @@
+"""Warming and cooling a stirred vat: the laws.
+
+One temperature in the vat, one at the jacket: the gap between them shrinks by
+the same share each minute, with time constant tau. When the heater, not the
+jacket, is the limit, the vat warms in a straight line. `heat_forecast` reads
+both off the readings.
+"""
+
+import math
+
+from ...numbers.bounds import require_above, require_number
+from ...numbers.readings import require, require_at_least, require_series
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
+def time_to_target_s(
+    start_c: float, target_c: float, jacket_c: float, tau_s: float
+) -> float:
+    """Return the time for a stirred vat to go from one temperature to another.
+
+    Args:
+        start_c: vat temperature now [°C].
+        target_c: vat temperature wanted [°C]; from start towards the jacket.
+        jacket_c: jacket temperature, steady [°C].
+        tau_s: time constant of this vat at this fill [s]; above 0.
+
+    Returns:
+        Time from start to target [s]; 0.0 when already there.
+
+    Raises:
+        ValueError: the target is at or beyond the jacket, or lies away from it,
+            or `tau_s` is not above 0.
+
+    Source: Newton's law of cooling, solved for time.
+    Valid: stirred contents, steady jacket.
+    Check: 32 to 38 °C, jacket 60 °C, tau 40 min: 9.6465 min.
+
+    >>> time_to_target_s(32, 38, 60, 2400) / 60
+    9.6465
+    """
+    require_above("tau_s", tau_s, 0)
+    if target_c == start_c:
+        return 0.0
+    require_towards_jacket(start_c, target_c, jacket_c)
+    return tau_s * math.log((jacket_c - start_c) / (jacket_c - target_c))
+
+
+def temp_after_c(
+    start_c: float, jacket_c: float, tau_s: float, elapsed_s: float
+) -> float:
+    """Return the temperature of a stirred vat after a time.
+
+    Args:
+        start_c: vat temperature at the start [°C].
+        jacket_c: jacket temperature, steady [°C].
+        tau_s: time constant of this vat at this fill [s]; above 0.
+        elapsed_s: time since the start [s]; 0 or more.
+
+    Returns:
+        Vat temperature [°C].
+
+    Raises:
+        ValueError: `tau_s` not above 0, or a negative time.
+
+    Source: Newton's law of cooling.
+    Check: after one tau, 63.2 % of the way.
+
+    >>> temp_after_c(32, 60, 2400, 2400)
+    49.699
+    """
+    require_above("tau_s", tau_s, 0)
+    require_at_least("elapsed_s", elapsed_s, 0)
+    return jacket_c - (jacket_c - start_c) * math.exp(-elapsed_s / tau_s)
+
+
+def temp_after_drift_c(
+    start_c: float, jacket_times_s: list[float], jackets_c: list[float], tau_s: float
+) -> float:
+    """Return the temperature of a stirred vat after its jacket has drifted.
+
+    The jacket runs straight between its readings; each piece is solved exactly.
+
+    Args:
+        start_c: vat temperature at the first jacket reading [°C].
+        jacket_times_s: time of each jacket reading [s]; rising, two or more.
+        jackets_c: jacket temperature at those times [°C].
+        tau_s: time constant of this vat at this fill [s]; above 0.
+
+    Returns:
+        Vat temperature at the last jacket reading [°C].
+
+    Raises:
+        ValueError: times do not rise or pair, or `tau_s` not above 0.
+
+    Source: dT/dt = (jacket - T) / tau, solved for a straight jacket.
+    Check: a steady jacket gives `temp_after_c`.
+
+    >>> temp_after_drift_c(32, [0, 1200, 2400], [60, 60, 60], 2400)
+    49.699
+    """
+    require_above("tau_s", tau_s, 0)
+    require_series(jacket_times_s, "jackets_c", jackets_c, 2)
+    temp_c = start_c
+    for i in range(1, len(jackets_c)):
+        span_s = jacket_times_s[i] - jacket_times_s[i - 1]
+        lag_k = tau_s * (jackets_c[i] - jackets_c[i - 1]) / span_s
+        gap_k = temp_c - jackets_c[i - 1] + lag_k
+        temp_c = jackets_c[i] - lag_k + gap_k * math.exp(-span_s / tau_s)
+    return temp_c
+
+
+def rate_k_s(temp_c: float, jacket_c: float, tau_s: float) -> float:
+    """Return how fast a stirred vat warms (or, below 0, cools) just now.
+
+    Args:
+        temp_c: vat temperature [°C].
+        jacket_c: jacket temperature [°C].
+        tau_s: time constant of this vat at this fill [s]; above 0.
+
+    Returns:
+        Rate [K/s].
+
+    Raises:
+        ValueError: `tau_s` not above 0.
+
+    Source: Newton's law of cooling.
+    Check: 32 °C, jacket 60 °C, tau 40 min: 0.700 K/min.
+
+    >>> rate_k_s(32, 60, 2400) * 60
+    0.700
+    """
+    require_above("tau_s", tau_s, 0)
+    return (jacket_c - temp_c) / tau_s
+
+
+def jacket_needed_c(
+    start_c: float, target_c: float, tau_s: float, time_s: float
+) -> float:
+    """Return the steady jacket that reaches a target in a given time.
+
+    Args:
+        start_c: vat temperature now [°C].
+        target_c: vat temperature wanted [°C].
+        tau_s: time constant of this vat at this fill [s]; above 0.
+        time_s: time allowed [s]; above 0.
+
+    Returns:
+        Jacket temperature [°C]; whether the jacket can give it is not asked.
+
+    Raises:
+        ValueError: `tau_s` or `time_s` not above 0.
+
+    Source: Newton's law of cooling, solved for the jacket.
+    Check: undoes `time_to_target_s`.
+
+    >>> jacket_needed_c(32, 38, 2400, 578.79)
+    60.00
+    """
+    require_above("tau_s", tau_s, 0)
+    require_above("time_s", time_s, 0)
+    return start_c + (target_c - start_c) / -math.expm1(-time_s / tau_s)
+
+
+def tau_of_vat_s(
+    contents_kg: float, specific_heat_j_kg_k: float, conductance_w_k: float
+) -> float:
+    """Return the time constant of a vat from its contents and jacket.
+
+    Args:
+        contents_kg: milk, or curd and whey [kg]; above 0.
+        specific_heat_j_kg_k: of the contents [J/(kg K)]; above 0.
+        conductance_w_k: heat passed per kelvin of gap (U times A) [W/K]; above 0.
+
+    Returns:
+        Time constant [s].
+
+    Raises:
+        ValueError: an argument not above 0.
+
+    Source: lumped heat balance.
+    Check: 515 kg, 3850 J/(kg K), 800 W/K: 1982750 / 800 = 2478.4 s.
+
+    >>> tau_of_vat_s(515, 3850, 800)
+    2478.4
+    """
+    require_above("contents_kg", contents_kg, 0)
+    require_above("specific_heat_j_kg_k", specific_heat_j_kg_k, 0)
+    require_above("conductance_w_k", conductance_w_k, 0)
+    return contents_kg * specific_heat_j_kg_k / conductance_w_k
+
+
+def tau_at_fill(
+    known_tau_s: float, known_kg: float, contents_kg: float
+) -> "dict[str, Any]":
+    """Return what a time constant known at one fill says about another.
+
+    With a jacket under the vat only, tau goes with the mass. With a jacket round
+    the sides, the wetted wall grows with the fill and tau hardly moves. Which it
+    is, is not known until a make at this fill has been measured.
+
+    Args:
+        known_tau_s: time constant measured [s]; above 0.
+        known_kg: contents when it was measured [kg]; above 0.
+        contents_kg: contents now [kg]; above 0.
+
+    Returns:
+        {"value_s", "low_s", "high_s", "basis"}: the value is the middle of the
+        two; basis "tau.same_fill" or "tau.other_fill".
+
+    Raises:
+        ValueError: an argument not above 0.
+
+    Source: tau = m c / (U A) with A steady, and with A going with m.
+    Check: double the milk: between once and twice the time constant.
+
+    >>> tau_at_fill(2400, 500, 1000)["high_s"]
+    4800.0
+    """
+    require_above("known_tau_s", known_tau_s, 0)
+    require_above("known_kg", known_kg, 0)
+    require_above("contents_kg", contents_kg, 0)
+    by_mass_s = known_tau_s * contents_kg / known_kg
+    return {
+        "value_s": (known_tau_s + by_mass_s) / 2,
+        "low_s": min(known_tau_s, by_mass_s),
+        "high_s": max(known_tau_s, by_mass_s),
+        "basis": "tau.same_fill" if contents_kg == known_kg else "tau.other_fill",
+    }
+
+
+def time_at_power_s(
+    start_c: float,
+    target_c: float,
+    contents_kg: float,
+    specific_heat_j_kg_k: float,
+    power_w: float,
+) -> float:
+    """Return the time to warm when the heater's power is the limit.
+
+    Args:
+        start_c: temperature now [°C].
+        target_c: temperature wanted [°C]; at least `start_c`.
+        contents_kg: milk, or curd and whey [kg]; above 0.
+        specific_heat_j_kg_k: of the contents [J/(kg K)]; above 0.
+        power_w: heat that reaches the contents [W]; above 0.
+
+    Returns:
+        Time [s].
+
+    Raises:
+        ValueError: the target below the start, or an argument not above 0.
+
+    Source: heat balance at steady power.
+    Valid: losses to the room small against `power_w`.
+    Check: 100 kg water by 10 K at 4180 W: 1000 s.
+
+    >>> time_at_power_s(20, 30, 100, 4180, 4180)
+    1000.0
+    """
+    require_at_least("target_c", target_c, start_c)
+    require_above("contents_kg", contents_kg, 0)
+    require_above("specific_heat_j_kg_k", specific_heat_j_kg_k, 0)
+    require_above("power_w", power_w, 0)
+    return contents_kg * specific_heat_j_kg_k * (target_c - start_c) / power_w
+
+
+def require_towards_jacket(start_c: float, target_c: float, jacket_c: float) -> None:
+    """Refuse a target that the jacket cannot bring about.
+
+    Args:
+        start_c: vat temperature now [°C].
+        target_c: vat temperature wanted [°C].
+        jacket_c: jacket temperature, steady [°C].
+
+    Raises:
+        ValueError: the target is at or beyond the jacket, or lies away from it.
+
+    >>> require_towards_jacket(32, 70, 60)
+    Traceback (most recent call last):
+    ...
+    ValueError: target_c 70 is beyond the jacket, 60
+    """
+    for field, temp_c in (("start_c", start_c), ("target_c", target_c)):
+        require_number(field, temp_c)
+    require_number("jacket_c", jacket_c)
+    reach_k, way_k = jacket_c - start_c, target_c - start_c
+    words = "is beyond the jacket, %s" % jacket_c
+    require(
+        abs(way_k) < abs(reach_k) or reach_k * way_k < 0, "target_c", target_c, words
+    )
+    words = "lies away from the jacket, %s" % jacket_c
+    require(reach_k * way_k >= 0, "target_c", target_c, words)

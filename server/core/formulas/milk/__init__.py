@@ -1,0 +1,1 @@
+"""Milk and what goes into it: mass, doses, rennet, acid."""

@@ -1,0 +1,1 @@
+"""Brine, and salt on its way into the cheese."""

@@ -1,0 +1,1 @@
+"""Ageing, the air of the store, curing days."""

@@ -1,0 +1,1 @@
+"""A make's heat treatment: the hold's clock and its verdict."""

@@ -1,0 +1,1 @@
+"""What a make knows already, for the sums that its steps ask."""

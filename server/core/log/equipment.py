@@ -1,0 +1,100 @@
+"""What a creamery has: frozen into a make at its opening, added to while it runs.
+
+Rules first.
+1. A key is the name of the sums' input that it serves, or a word of the
+   heat-treatment record; `sums.equipment` lists them, with unit and limits. Here
+   nothing is known of limits, so that an entry which was sound once stays so.
+2. The opening of a make freezes a mapping {key: value in the input's unit}.
+   An `equipment_set` entry alters one key from then on; the newest one holds.
+   Beside the values stand "typed", {key: [as typed, unit]}, and for what was
+   agreed with the authority a key of AGREED with whom it was agreed.
+3. A value and whom it was agreed with belong together: a new value without a
+   name leaves none standing.
+4. What a vat itself showed, such as its time constant, is no equipment: it is
+   learnt from its makes, and nothing here goes before it.
+5. Keys that are not known here, of older or newer apps, are kept.
+"""
+
+from ..units.quantities import check_number
+from . import run
+from .equipment_form import AGREED
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+# Of one vat and its recorder alone: another vat does not take it over.
+OF_VAT = (
+    "heating",
+    "power_kw",
+    "recorder_number",
+    "gap_max_s",
+    "gap_agreed_with",
+    "extra_hold_s",
+)
+
+
+def in_effect(state: dict) -> dict:
+    """Return the equipment of a make as it stands: its opening's, then what was set.
+
+    Args:
+        state: State of the make.
+
+    Returns:
+        {key: value} with "typed" and the keys of AGREED; see the module's rules.
+    """
+    found: dict = {"typed": {}}
+    opened = run.entries(state, "make_opened")
+    base = opened[0]["data"].get("equipment") if opened else None
+    base = base or {}
+    for key in base:
+        found[key] = base[key]
+    typed = found["typed"]
+    found["typed"] = dict(typed) if isinstance(typed, dict) else {}
+    for entry in run.entries(state, "equipment_set"):
+        _set(found, entry["data"])
+    return found
+
+
+def _set(found, data):
+    key = data["key"]
+    found[key] = data["value"]
+    found["typed"].pop(key, None)
+    if data.get("typed") is not None:
+        found["typed"][key] = [data["typed"], data.get("typed_unit") or ""]
+    if key in AGREED:
+        found.pop(AGREED[key], None)
+        if data.get("agreed_with"):
+            found[AGREED[key]] = data["agreed_with"]
+
+
+def of_make(desk: dict, make_id: str) -> dict:
+    """Return the equipment of a make that a desk holds, see `in_effect`.
+
+    Args:
+        desk: Desk.
+        make_id: UUID of the make.
+    """
+    state = desk["makes"].get(make_id)
+    return {"typed": {}} if state is None else in_effect(state)
+
+
+def served(equipment: dict, item: dict) -> "Any":
+    """Return what equipment says of one input of a sum, or None.
+
+    A value that the input could not take is not handed on: it is asked for.
+
+    Args:
+        equipment: see `in_effect`.
+        item: the sum's input.
+    """
+    told: "Any" = equipment.get(item["name"])
+    if item["kind"] == "choice":
+        return told if told in item["choices"] else None
+    if item["kind"] == "series" or check_number("", told, item["low"], item["high"]):
+        return None
+    if item["kind"] == "count" and told != int(told):
+        return None
+    if item["name"] in AGREED and not equipment.get(AGREED[item["name"]]):
+        return None  # on nobody's word: the rule's own figure stands
+    return told

@@ -1,0 +1,438 @@
+"""The state of one make: a fold over its events, whatever order they come in.
+
+Rules first.
+1. An event is never changed. A correction or a strike is another event that
+   names it; both stay.
+2. The state of a set of events is one thing: the order of arrival, doubles and
+   gaps do not matter. So nothing here asks "what is the state now?" when an
+   event is taken; each event is only filed.
+3. Taking one event touches that event's files, never the whole log.
+
+How. Each valid event becomes an entry (its effective time, person and body)
+in the list of its topic: "step_begun/heat", "reading_taken/ph". Lists are kept
+in the total order of `order`. When a correction or a strike arrives, the entry
+it is about is taken out and filed anew. When it arrives before that entry, it
+waits in `amends` or `strikes` and is found when the entry comes.
+
+4. What was worked out for a step that is over is kept (`kept`) until an event
+   may have changed it. `_touch` decides, and in doubt forgets everything: a
+   wrong "unchanged" would show a wrong record, a wrong "changed" costs 20 ms.
+
+5. An event that this app cannot read, because it is of a newer app or not sound, is
+   kept as it came (`raw`): it stands in the log and changes nothing else.
+
+Do not touch: `_is_struck` looks at most DEEPEST strikes deep, since two
+events could each strike the other.
+"""
+
+from ..units.quantities import check_number
+from .events import (
+    CORRECTABLE_ENVELOPE,
+    EARLIEST_MS,
+    KINDS,
+    LATEST_MS,
+    UNCORRECTABLE,
+    check_data,
+)
+from .order import corrected_ms, insert, remove
+
+DEEPEST = 8
+
+# Which field of the body files an entry under its own topic.
+TOPIC_FIELD = {
+    "step_begun": "step",
+    "step_ended": "step",
+    "step_skipped": "step",
+    "task_taken": "step",
+    "task_released": "step",
+    "curd_judged": "step",
+    "reading_taken": "quantity",
+    "ingredient_added": "ingredient",
+    "wheels_moulded": "size",
+    "alert_acknowledged": "alert",
+    "alarm_shelved": "alert",
+}
+
+
+CHANGE_NO_STEP = (
+    "timer_started",
+    "timer_stopped",
+    "note_added",
+    "alert_acknowledged",
+    "alarm_shelved",
+    "hold_placed",
+    "hold_lifted",
+    "signed_off",
+    "make_closed",
+    "make_abandoned",
+)
+CHANGE_ANY_STEP = ("make_opened", "ingredient_added")
+ABOUT_ANOTHER = ("entry_corrected", "entry_struck", "duplicate_judged")
+CHANGE_ALL_DOSES = ("milk_volume_l", "milk_mass_kg")
+# A hold takes its readings by their instants, and asks more heat of rich milk,
+# whatever step a reading names: see `heat_hold`.
+CHANGE_HOLDS = ("milk_temp_c", "air_space_temp_c", "recorder_temp_c", "fat_frac")
+
+# A temperature read this near to the metered volume belongs to it, see
+# `plan.milk_kg`, and then changes every dose that goes by mass.
+WITH_VOLUME_MS = 3600000
+
+
+# What can change a step's begin, end, skip or floc point; no reading and no note.
+FACT_KINDS = (
+    "make_opened",
+    "step_begun",
+    "step_ended",
+    "step_skipped",
+    "curd_judged",
+    "entry_corrected",
+    "entry_struck",
+    "duplicate_judged",
+)
+
+
+def new_state(make_id: str) -> dict:
+    """Return the state of a make of which nothing is known yet.
+
+    Args:
+        make_id: UUID of the make.
+
+    Returns:
+        State: {"make", "events", "raw", "log", "lists", "amends", "strikes",
+        "judged", "kept", "facts"}; JSON types only.
+    """
+    return {
+        "make": make_id,
+        "events": {},
+        "raw": {},
+        "log": [],
+        "lists": {},
+        "amends": {},
+        "strikes": {},
+        "judged": {},
+        "kept": {},
+        "facts": None,
+    }
+
+
+def take(state: dict, event: dict) -> bool:
+    """File one event; the same event again changes nothing.
+
+    Args:
+        state: State; changed in place.
+        event: a sound event of this make, see `events.check_event`.
+
+    Returns:
+        True when the state changed.
+    """
+    if event["id"] in state["events"] or event["kind"] not in KINDS:
+        return False
+    state["events"][event["id"]] = event
+    insert(state["log"], _line(event))
+    _touch(state, event)
+    kind = event["kind"]
+    if kind in FACT_KINDS:
+        state["facts"] = None
+    ref = event.get("ref")
+    if kind == "entry_corrected":
+        insert(state["amends"].setdefault(ref, []), _line(event))
+        _file_again(state, ref)
+    elif kind == "entry_struck":
+        insert(state["strikes"].setdefault(ref, []), _line(event))
+        _file_again(state, ref)
+    elif kind == "duplicate_judged":
+        insert(state["judged"].setdefault(ref, []), _line(event))
+    _file(state, event)
+    return True
+
+
+def keep_raw(state: dict, event: dict, why: str, problems: "list[dict]") -> bool:
+    """Keep an event that cannot be read; the same event again changes nothing.
+
+    Args:
+        state: State; changed in place.
+        event: an event of this make with a sound envelope.
+        why: "newer" or "unsound".
+        problems: what is wrong with it, see `events.check_event`.
+
+    Returns:
+        True when the state changed.
+    """
+    if event["id"] in state["events"] or event["id"] in state["raw"]:
+        return False
+    state["raw"][event["id"]] = {"event": event, "why": why, "problems": problems}
+    insert(state["log"], _line(event))
+    return True
+
+
+def unread(state: dict) -> dict:
+    """Return how many entries of a make are kept and cannot be shown.
+
+    Args:
+        state: State.
+
+    Returns:
+        {"newer", "unsound"}: of a newer app, and all others.
+    """
+    found = {"newer": 0, "unsound": 0}
+    for event_id in state["raw"]:
+        found[state["raw"][event_id]["why"]] += 1
+    return found
+
+
+def entries(state: dict, kind: str, name: "str | None" = None) -> "list[dict]":
+    """Return the standing entries of a topic, oldest first.
+
+    Args:
+        state: State.
+        kind: key of `events.KINDS`.
+        name: the step, quantity, ingredient, ... of the topic, where the kind
+            is filed by one; None for every other kind.
+
+    Returns:
+        List of {"id", "t_ms", "device", "seq", "by", "data", "ref"}. Not to be
+        changed.
+    """
+    # Asked thousands of times for one answer: the topic is put together here, since
+    # a call would cost a phone as much as the look-up.
+    return state["lists"].get(kind if name is None else kind + "/" + name, [])
+
+
+def last(state: dict, kind: str, name: "str | None" = None) -> "dict | None":
+    """Return the newest standing entry of a topic, or None.
+
+    Args:
+        state: State.
+        kind: key of `events.KINDS`.
+        name: as for `entries`.
+    """
+    found = entries(state, kind, name)
+    return found[-1] if found else None
+
+
+def is_opened(state: dict) -> bool:
+    """Tell whether the opening of a make or tank is known and can be read.
+
+    Args:
+        state: State.
+    """
+    return bool(entries(state, "make_opened") or entries(state, "tank_opened"))
+
+
+def is_over(state: dict) -> bool:
+    """Tell whether a make was closed or abandoned.
+
+    Args:
+        state: State.
+    """
+    return bool(entries(state, "make_abandoned") or entries(state, "make_closed"))
+
+
+def is_struck(state: dict, event_id: str) -> bool:
+    """Tell whether an event is struck out by a strike that itself stands.
+
+    Args:
+        state: State.
+        event_id: id of the event.
+    """
+    return _is_struck(state, event_id, 0)
+
+
+def standing_amends(state: dict, event_id: str) -> "list[dict]":
+    """Return the corrections of an event that stand, oldest first.
+
+    Args:
+        state: State.
+        event_id: id of the corrected event.
+
+    Returns:
+        List of the correcting events.
+    """
+    found = []
+    for line in state["amends"].get(event_id, []):
+        if not _is_struck(state, line["id"], 0):
+            found.append(state["events"][line["id"]])
+    return found
+
+
+def effective(state: dict, event: dict) -> dict:
+    """Return an event as its standing corrections leave it.
+
+    A correction that would make the entry impossible, or that changes what the
+    entry is about, is kept in the record and has no effect.
+
+    Args:
+        state: State.
+        event: an event of this make.
+
+    Returns:
+        {"t_ms", "data"}: corrected instant [ms] and body.
+    """
+    found = {"t_ms": corrected_ms(event), "data": event["data"]}
+    for amend in standing_amends(state, event["id"]):
+        found = corrected(event["kind"], found, amend["data"].get("set"))
+    return found
+
+
+def corrected(kind: str, before: dict, changes: dict) -> dict:
+    """Return {"t_ms", "data"} after one correction, or as before if it cannot be.
+
+    Args:
+        kind: key of `events.KINDS`.
+        before: {"t_ms", "data"}.
+        changes: the fields that the correction sets; at_ms is an instant by
+            the server's clock [ms].
+    """
+    if check_correction(kind, before["data"], changes):
+        return before
+    t_ms = before["t_ms"]
+    data = dict(before["data"])
+    for name in changes:
+        if name == "at_ms":
+            t_ms = int(changes[name])
+        else:
+            data[name] = changes[name]
+    # What was typed tells of the value before, so it goes with it.
+    if ("value" in changes or "mass_kg" in changes) and "typed" not in changes:
+        data.pop("typed", None)
+        data.pop("typed_unit", None)
+    return {"t_ms": t_ms, "data": data}
+
+
+def check_correction(kind: str, data: dict, changes: dict) -> "list[dict]":
+    """Return what speaks against a correction of an entry.
+
+    Args:
+        kind: kind of the entry.
+        data: its body now.
+        changes: the fields that the correction sets.
+
+    Returns:
+        List of {"field", "key", "limit"}.
+    """
+    if not isinstance(changes, dict) or not changes:
+        return [{"field": "set", "key": "missing", "limit": None}]
+    problems = []
+    after = dict(data)
+    for name in changes:
+        if name in CORRECTABLE_ENVELOPE:
+            problems.extend(check_number(name, changes[name], EARLIEST_MS, LATEST_MS))
+        elif name in UNCORRECTABLE:
+            problems.append({"field": name, "key": "not_correctable", "limit": None})
+        else:
+            after[name] = changes[name]
+    return problems + check_data(kind, after, changes)
+
+
+def _touch(state, event):
+    """Forget what was kept of the steps that this event may change."""
+    changed = _about(state, event)
+    if changed is None or changed["kind"] in CHANGE_NO_STEP:
+        return
+    step = changed["data"].get("step")
+    kind = changed["kind"]
+    if step is None or kind in CHANGE_ANY_STEP or _changes_doses(state, event, changed):
+        state["kept"] = {}
+        return
+    state["kept"].pop(step, None)
+    if changed["data"].get("quantity") in CHANGE_HOLDS:
+        _forget_holds(state)
+    if kind == "step_begun":
+        # A floc clock may run from this begin.
+        for key in list(state["kept"]):
+            if state["kept"][key]["from_step"] == step:
+                state["kept"].pop(key)
+
+
+def _forget_holds(state):
+    for opened in entries(state, "make_opened"):
+        for step in opened["data"]["recipe"]["steps"]:
+            if step.get("heat_treatment"):
+                state["kept"].pop(step["key"], None)
+
+
+def _about(state, event):
+    """Return the entry that an event changes in the end, or None if not here yet."""
+    for _ in range(DEEPEST):
+        if event is None or event["kind"] not in ABOUT_ANOTHER:
+            return event
+        event = state["events"].get(event.get("ref"))
+    return None
+
+
+def _changes_doses(state, event, changed):
+    quantity = changed["data"].get("quantity")
+    if quantity != "milk_temp_c":
+        return quantity in CHANGE_ALL_DOSES
+    if event["kind"] == "entry_corrected" or changed["id"] in state["amends"]:
+        return True  # its instant may have been another
+    volume = last(state, "reading_taken", "milk_volume_l")
+    if volume is None:
+        return False
+    return abs(corrected_ms(changed) - volume["t_ms"]) <= WITH_VOLUME_MS
+
+
+def _line(event):
+    return {
+        "id": event["id"],
+        "t_ms": corrected_ms(event),
+        "device": event["device"],
+        "seq": event["seq"],
+    }
+
+
+def _topic(kind, name):
+    return kind if name is None else kind + "/" + name
+
+
+def _topic_of(kind, data):
+    field = TOPIC_FIELD.get(kind)
+    return _topic(kind, None if field is None else data.get(field) or "")
+
+
+def _file(state, event):
+    if _is_struck(state, event["id"], 0):
+        return
+    now = effective(state, event)
+    insert(
+        state["lists"].setdefault(_topic_of(event["kind"], now["data"]), []),
+        {
+            "id": event["id"],
+            "t_ms": now["t_ms"],
+            "device": event["device"],
+            "seq": event["seq"],
+            "by": event["person"],
+            "data": now["data"],
+            "ref": event.get("ref"),
+        },
+    )
+
+
+def _unfile(state, event):
+    # A correction may have moved it to another topic of its kind: 28 small
+    # wheels that were large ones.
+    for topic in state["lists"]:
+        if topic.split("/")[0] == event["kind"]:
+            remove(state["lists"][topic], event["id"])
+
+
+def _file_again(state, event_id):
+    """File anew what a correction or strike is about, at whatever depth."""
+    for _ in range(DEEPEST):
+        event = state["events"].get(event_id)
+        if event is None:
+            return
+        _unfile(state, event)
+        _file(state, event)
+        if event["kind"] not in ("entry_corrected", "entry_struck"):
+            return
+        event_id = event.get("ref")
+
+
+def _is_struck(state, event_id, depth):
+    if depth >= DEEPEST:
+        return False
+    for line in state["strikes"].get(event_id, []):
+        if not _is_struck(state, line["id"], depth + 1):
+            return True
+    return False

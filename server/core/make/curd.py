@@ -1,0 +1,154 @@
+"""The curd in the vat: from rennet to flocculation to the cut.
+
+The clock runs from the instant the rennet was added. The first sure sign of
+flocculation, times the recipe's factor, is the time to cut (common practice;
+the theory behind it: after the gel point firmness grows as a first-order
+process whose rate follows the enzyme, so a fixed multiple of the flocculation
+time is a fixed relative firmness).
+"""
+
+from ..log import run
+
+FLOC_TEST_FROM_FRAC = 0.6  # share of the expected floc time; practice, no source
+LOOK_AGAIN_MS = 120000  # between two looks at the curd; practice, no source
+
+# A floc point outside its window tells no cut for sure: the multiple is still
+# shown, so that the make goes on, with the alert beside it.
+PROBLEMS = {
+    "cut.floc_too_early": "floc_too_early",
+    "cut.floc_too_late": "floc_too_late",
+}
+FLOC_CHOICES = ("not_flocculated", "flocculated")
+
+
+def floc(state: dict, step: dict, figures: dict) -> "dict | None":
+    """Return the flocculation facts of a step that ends by flocculation.
+
+    Args:
+        state: State of the make.
+        step: step of the recipe.
+        figures: the recipe's own figures; "floc_factor" with value, low, high.
+
+    Returns:
+        {"added_ms", "floc_ms", "floc_s", "factor", "cut_ms", "low_ms",
+        "high_ms", "problem"}; instants [ms], None while unknown. None when the
+        step ends otherwise.
+    """
+    if step["end"]["by"] != "floc":
+        return None
+    factor = figures["floc_factor"]
+    found = {
+        "added_ms": None,
+        "floc_ms": None,
+        "floc_s": None,
+        "factor": factor["value"],
+        "cut_ms": None,
+        "low_ms": None,
+        "high_ms": None,
+        "problem": None,
+    }
+    begun = run.entries(state, "step_begun", step["end"]["from_step"])
+    if not begun:
+        return found
+    found["added_ms"] = begun[0]["t_ms"]
+    sign = _first_floc(state, step["key"], found["added_ms"])
+    if sign is None:
+        return found
+    floc_ms = sign["t_ms"] - found["added_ms"]
+    floc_s = floc_ms / 1000.0
+    found["floc_ms"] = sign["t_ms"]
+    found["floc_s"] = floc_s
+    found["problem"] = _window_problem(floc_s)
+    for name, part in (("cut_ms", "value"), ("low_ms", "low"), ("high_ms", "high")):
+        multiple = factor[part] if factor.get(part) is not None else factor["value"]
+        found[name] = found["added_ms"] + int(floc_ms * multiple)
+    return found
+
+
+def _window_problem(floc_s):
+    # Loaded when a floc point is there to judge: the app starts without it.
+    from ..formulas.milk.rennet import cut_time
+
+    # The window is the same for every multiple.
+    return PROBLEMS.get(cut_time(floc_s, 1.0, 0.0)["basis"])
+
+
+def _first_floc(state, step_key, after_ms):
+    for entry in run.entries(state, "curd_judged", step_key):
+        if entry["t_ms"] > after_ms and entry["data"]["judgement"] == "flocculated":
+            return entry
+    return None
+
+
+def judging(
+    state: dict, step: dict, begun_ms: "int | None", curd: "dict | None"
+) -> "dict | None":
+    """Return what to judge in a step, from when, and the last word on it.
+
+    A step that ends by flocculation first asks for the floc test alone; once
+    the curd has flocculated it asks for the break, a few minutes before the
+    cut is due.
+
+    Args:
+        state: State of the make.
+        step: step of the recipe.
+        begun_ms: when it began [ms], or None.
+        curd: its Floc, or None.
+
+    Returns:
+        {"choices", "from_ms", "last", "met"} or None when nothing is judged;
+        last is {"id", "judgement", "at_ms", "by"} or None; met is True when the
+        last word ends the step.
+    """
+    judge = step.get("judge")
+    if not judge:
+        return None
+    last = run.last(state, "curd_judged", step["key"])
+    return {
+        "choices": _choices(judge["choices"], curd),
+        "from_ms": _from_ms(step, judge, begun_ms, curd, last),
+        "last": None
+        if last is None
+        else {
+            "id": last["id"],
+            "judgement": last["data"]["judgement"],
+            "at_ms": last["t_ms"],
+            "by": last["by"],
+        },
+        "met": last is not None and last["data"]["judgement"] in _enders(step),
+    }
+
+
+def _enders(step):
+    if step["end"]["by"] == "floc":
+        return ("clean_break", "past_it")
+    wanted = step["end"].get("judgement")
+    if wanted is None:
+        return ("even", "knitted", "clean_break")
+    return wanted if isinstance(wanted, list) else [wanted]
+
+
+def _choices(choices, curd):
+    if curd is None:
+        return list(choices)
+    if curd["floc_ms"] is None:
+        return [choice for choice in choices if choice in FLOC_CHOICES]
+    return [choice for choice in choices if choice not in FLOC_CHOICES]
+
+
+def _from_ms(step, judge, begun_ms, curd, last):
+    if begun_ms is None:
+        return None
+    lasts_s = step["lasts"]["value"] if step.get("lasts") else 0.0
+    share = judge.get("from_frac") or 0.0
+    if curd is None or curd["added_ms"] is None:
+        first_ms = begun_ms + int(lasts_s * share * 1000)
+    elif curd["floc_ms"] is None:
+        expected_s = lasts_s / curd["factor"]
+        first_ms = curd["added_ms"] + int(expected_s * FLOC_TEST_FROM_FRAC * 1000)
+    else:
+        whole_ms = curd["cut_ms"] - curd["added_ms"]
+        first_ms = curd["added_ms"] + int(whole_ms * share)
+    if last is not None and last["t_ms"] + LOOK_AGAIN_MS > first_ms:
+        first_ms = last["t_ms"] + LOOK_AGAIN_MS
+    return max(first_ms, begun_ms)

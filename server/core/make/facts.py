@@ -1,0 +1,239 @@
+"""The bare facts of each step: what was begun, ended, skipped, and what it waits on.
+
+Everything here is read from the standing entries of `run`. `STATUS` says which
+status follows from which facts; nothing else decides it.
+"""
+
+from ..heat.heat_hold import hold_start_ms
+from ..log import run
+from ..recipe.figures import scaled_figure
+from . import curd as curd_facts
+from .timers import step_due
+
+# (begun, ended, skipped, all that it waits on is done) -> status. An end or a
+# begin outweighs a skip that another phone sent: what was done was done.
+STATUS = (
+    ("ended", lambda fact: fact["ended"] is not None),
+    ("running", lambda fact: fact["begun"] is not None),
+    ("skipped", lambda fact: fact["skipped"] is not None),
+    ("ready", lambda fact: not fact["waits_on"]),
+    ("waiting", lambda fact: True),
+)
+
+# A step that a person ends is work under the hands when it is this short, and
+# may end at any time; a longer one (ripening, brine, store) first runs its
+# shortest time. Our own judgement, no source.
+HANDS_ON_S = 7200.0
+
+
+def facts(
+    state: dict, steps: "list[dict]", figures: dict, rules: "dict | None" = None
+) -> dict:
+    """Return the bare facts of every step.
+
+    Args:
+        state: State of the make.
+        steps: steps of its recipe, any order.
+        figures: the recipe's own figures.
+        rules: {rule id: the rule}; without them no hold begins again after a dip.
+
+    Returns:
+        {step key: Fact}; Fact is {"begun", "ended", "skipped": entry or None,
+        "begun_ms", "ended_ms", "skipped_ms", "due": answer of
+        `timers.step_due`, "due_ms", "floc", "waits_on", "status"}.
+    """
+    known = state["facts"]
+    if known is None or known["steps"] is not steps:
+        # Most entries are readings, which change no begin and no end: working all
+        # steps out again took a slow phone a third of the time for an answer.
+        known = {"steps": steps, "found": _all(state, steps, figures, rules or {})}
+        state["facts"] = known
+        return dict(known["found"])
+    found = dict(known["found"])
+    for step in steps:
+        if step.get("heat_treatment"):  # its clock goes by the readings
+            before = found[step["key"]]
+            fact = _fact(state, step, figures, rules or {})
+            fact["waits_on"] = before["waits_on"]
+            fact["status"] = before["status"]
+            found[step["key"]] = fact
+    return found
+
+
+def _all(state, steps, figures, rules):
+    found = {}
+    for step in steps:
+        found[step["key"]] = _fact(state, step, figures, rules)
+    over = {}
+    for key in found:
+        over[key] = _is_over(found[key])
+    for step in steps:
+        fact = found[step["key"]]
+        fact["waits_on"] = [key for key in step.get("after", []) if not over[key]]
+        fact["status"] = _status(fact)
+    return found
+
+
+def _status(fact):
+    for status, holds in STATUS[:-1]:
+        if holds(fact):
+            return status
+    return STATUS[-1][0]
+
+
+def _fact(state, step, figures, rules):
+    key = step["key"]
+    begun = _first(run.entries(state, "step_begun", key))
+    ended = _first(run.entries(state, "step_ended", key))
+    skipped = _first(run.entries(state, "step_skipped", key))
+    floc = curd_facts.floc(state, step, figures)
+    from_ms = None if begun is None else begun["t_ms"]
+    if from_ms is not None and step.get("heat_treatment"):
+        end_ms = None if ended is None else ended["t_ms"]
+        from_ms = hold_start_ms(state, step, from_ms, end_ms, rules)
+    due = step_due(step, from_ms, floc)
+    if begun is None and ended is not None:
+        begun = ended  # ended without a begin: known only that it was done
+    return {
+        "begun": begun,
+        "ended": ended,
+        "skipped": skipped,
+        "begun_ms": None if begun is None else begun["t_ms"],
+        "ended_ms": None if ended is None else ended["t_ms"],
+        "skipped_ms": None if skipped is None else skipped["t_ms"],
+        "due": due,
+        "due_ms": due["due_ms"],
+        "floc": floc,
+        "waits_on": [],
+        "status": "waiting",
+    }
+
+
+def _first(found):
+    return found[0] if found else None
+
+
+def _is_over(fact):
+    return fact["ended"] is not None or (
+        fact["skipped"] is not None and fact["begun"] is None
+    )
+
+
+def readings_in(state: dict, fact: dict, quantity: str) -> "list[dict]":
+    """Return the readings of a quantity that belong to a step, oldest first.
+
+    A reading names its step; one that names none belongs to every step that
+    was running at the time.
+
+    Args:
+        state: State of the make.
+        fact: Fact of the step.
+        quantity: key of `quantities.QUANTITIES`.
+    """
+    if fact["begun"] is None:
+        return []
+    key = fact["begun"]["data"]["step"]
+    found = []
+    for entry in run.entries(state, "reading_taken", quantity):
+        named = entry["data"].get("step")
+        if named is not None:
+            if named == key:
+                found.append(entry)
+        elif entry["t_ms"] >= fact["begun_ms"] and (
+            fact["ended_ms"] is None or entry["t_ms"] <= fact["ended_ms"]
+        ):
+            found.append(entry)
+    return found
+
+
+def last_reading(state: dict, fact: dict, quantity: str) -> "dict | None":
+    """Return the newest reading of a quantity taken while a step ran, or None.
+
+    Args:
+        state: State of the make.
+        fact: Fact of the step.
+        quantity: key of `quantities.QUANTITIES`.
+    """
+    found = readings_in(state, fact, quantity)
+    return found[-1] if found else None
+
+
+def end_met_ms(
+    context: dict, step: dict, fact: dict, judge: "dict | None"
+) -> "int | None":
+    """Return since when what ends a step by its recipe has come, or None.
+
+    Args:
+        context: as for `steps.step_view`.
+        step: step of the recipe.
+        fact: its Fact.
+        judge: answer of `curd.judging`.
+
+    Returns:
+        Instant [ms], not after now; None when the step has not begun or its end
+        has not come. A step that was ended had come to its end by then.
+    """
+    if fact["begun_ms"] is None:
+        return None
+    met_ms = _end_comes_ms(context, step, fact, judge)
+    if fact["ended_ms"] is not None:
+        return fact["ended_ms"] if met_ms is None else min(met_ms, fact["ended_ms"])
+    if met_ms is None or met_ms > context["now_ms"]:
+        return None
+    return met_ms
+
+
+def _end_comes_ms(context, step, fact, judge):
+    by = step["end"]["by"]
+    if by == "time":
+        return fact["due"]["low_ms"]
+    if by == "reading":
+        return _reached_ms(context, step, fact)
+    if by in ("judged", "floc") and judge is not None and judge["met"]:
+        return judge["last"]["at_ms"]
+    if by == "judged":
+        return None
+    if by == "floc":
+        return fact["floc"]["cut_ms"]
+    return fact["begun_ms"] if is_hands_on(step) else fact["due"]["low_ms"]
+
+
+def is_hands_on(step: dict) -> bool:
+    """Tell whether a step is short work under the hands, see `HANDS_ON_S`.
+
+    Args:
+        step: step of the recipe.
+    """
+    return not step.get("lasts") or step["lasts"]["value"] < HANDS_ON_S
+
+
+def _reached_ms(context, step, fact):
+    """Return since when the newest readings in a row have reached the end's figure."""
+    since_ms = None
+    milk_l = context["milk"]["milk_l"]
+    end = step["end"]
+    for entry in reversed(readings_in(context["state"], fact, end["quantity"])):
+        if not reaches(entry["data"]["value"], end, milk_l):
+            break
+        since_ms = entry["t_ms"]
+    return since_ms
+
+
+def reaches(value: float, end: dict, milk_l: float) -> bool:
+    """Tell whether a reading has reached the figures that end a step.
+
+    Args:
+        value: the reading.
+        end: end of a recipe's step, with "at_least" and "at_most".
+        milk_l: milk in the make [L].
+    """
+    at_least = end.get("at_least")
+    if at_least and value < scaled_figure(at_least, milk_l)["value"]:
+        return False
+    at_most = end.get("at_most")
+    return not (at_most and value > scaled_figure(at_most, milk_l)["value"])
+
+
+def who(entry: dict) -> dict:
+    """Return {"id", "at_ms", "by"} of an entry."""
+    return {"id": entry["id"], "at_ms": entry["t_ms"], "by": entry["by"]}

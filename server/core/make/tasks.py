@@ -1,0 +1,76 @@
+"""Who has a step in hand: taken, let go, taken over, by two at once.
+
+Whoever takes over names what was taken (`ref` of the event), so that it is told
+to the one it was taken from. Two who take the same step without knowing of each
+other name nothing: both have it, and both are shown.
+"""
+
+from ..log import run
+from ..log.order import sort_key
+
+# Our own judgement, no source: nobody works on for longer than a shift, and who
+# has not begun within an hour is doing something else.
+SHIFT_MS = 28800000
+IDLE_MS = 3600000
+
+
+def task_view(
+    state: dict, key: str, status: str, since_ms: "int | None", now_ms: int
+) -> "dict | None":
+    """Return who has a step in hand, or None.
+
+    Args:
+        state: State of the make.
+        key: key of the step.
+        status: its status; what is over is in nobody's hand.
+        since_ms: when it began, or None [ms].
+        now_ms: now [ms].
+
+    Returns:
+        Task of who took it first: {"id", "by", "at_ms", "from", "stale",
+        "stale_ms", "others" [the same of each other]}; from is {"by", "at_ms"}
+        of who had it before, stale None, "idle" (not begun) or "shift" (longer
+        than one), stale_ms when it becomes so.
+    """
+    if status in ("ended", "skipped"):
+        return None
+    found = [_told(one, since_ms, now_ms) for one in _holders(state, key)]
+    if not found:
+        return None
+    first = found[0]
+    first["others"] = found[1:]
+    return first
+
+
+def _holders(state, key):
+    rows = [
+        (sort_key(entry), kind, entry)
+        for kind in ("task_released", "task_taken")
+        for entry in run.entries(state, kind, key)
+    ]
+    holders: "list[dict]" = []
+    for _, kind, entry in sorted(rows, key=lambda row: row[0]):
+        ref = entry["ref"]
+        gone = [one for one in holders if ref == one["id"] or one["by"] == entry["by"]]
+        holders = [one for one in holders if one not in gone]
+        if kind == "task_taken":
+            before = [one for one in gone if one["by"] != entry["by"]]
+            was = before[0] if before else None
+            holders.append(
+                {
+                    "id": entry["id"],
+                    "by": entry["by"],
+                    "at_ms": entry["t_ms"],
+                    "from": was and {"by": was["by"], "at_ms": was["at_ms"]},
+                }
+            )
+    return holders
+
+
+def _told(holder, since_ms, now_ms):
+    told = dict(holder)
+    stale_ms = holder["at_ms"] + (IDLE_MS if since_ms is None else SHIFT_MS)
+    word = "idle" if since_ms is None else "shift"
+    told["stale_ms"] = stale_ms
+    told["stale"] = word if now_ms >= stale_ms else None
+    return told

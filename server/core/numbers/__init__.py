@@ -1,0 +1,1 @@
+"""Arithmetic that every wing may use: bounds, lines, roots, series, control charts."""

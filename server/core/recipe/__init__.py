@@ -1,0 +1,1 @@
+"""Reading and checking recipes; the figures that they hold."""

@@ -1,0 +1,250 @@
+"""Which kind of thing each field of a recipe holds, and how much of it.
+
+One table. What a field means is checked elsewhere; here is only asked whether those
+who read it find what they read: a list where they walk along one, yes or no where
+they decide. A field may be left out, and where it is one thing it may be null, which
+says the same; a list is left out or it is a list. Fields that are not named here are
+of newer apps or somebody's own, are read by nobody, and stay as they are.
+"""
+
+from ..units.quantities import check_number
+from .checks import MAX_KEY, problem
+from .figures import MOST, is_text
+
+MOST_LETTERS = 4000  # of one text, in one language
+MOST_LANGUAGES = 40
+MOST_NAMED = 200
+MOST_STEPS = 120  # a View works through all of them
+MOST_ROWS = 60
+
+
+def _row(kind, most=None, of=None, label=None):
+    return {"kind": kind, "most": most, "of": of, "label": label}
+
+
+_TEXT = _row("text", MOST_LETTERS)
+_KEY = _row("text", MAX_KEY)
+_WORDS = _row("words", MOST_LETTERS)
+_NUMBER = _row("number")
+_YES_NO = _row("yes_no")
+_TEXTS = _row("texts", MOST_ROWS)
+
+# Its fields are looked at by `figures.check_figure`, wherever one stands.
+_FIGURE = _row("mapping", of={})
+
+SOURCE = {"title": _TEXT, "where": _TEXT, "status": _KEY}
+
+END = {
+    "by": _KEY,
+    "quantity": _KEY,
+    "at_least": _FIGURE,
+    "at_most": _FIGURE,
+    "judgement": _TEXTS,
+    "from_step": _KEY,
+}
+
+STEP = {
+    "key": _KEY,
+    "title": _WORDS,
+    "do": _row("many_words", MOST_ROWS),
+    "place": _KEY,
+    "round": _NUMBER,
+    "rounds": _NUMBER,
+    "after": _row("texts", MOST_STEPS),
+    "lasts": _FIGURE,
+    "end": _row("mapping", of=END),
+    "targets": _row(
+        "rows", MOST_ROWS, {"quantity": _KEY, "figure": _FIGURE}, "quantity"
+    ),
+    "readings": _row(
+        "rows",
+        MOST_ROWS,
+        {"quantity": _KEY, "when": _KEY, "every_s": _NUMBER, "required": _YES_NO},
+        "quantity",
+    ),
+    "adds": _TEXTS,
+    "cautions": _TEXTS,
+    "drift": _row("rows", MOST_ROWS, {"form": _KEY, "do": _WORDS}),
+    "judge": _row("mapping", of={"choices": _TEXTS, "from_frac": _NUMBER}),
+    "sums": _TEXTS,
+    "size": _KEY,
+    "turns": _row("rows", MOST_ROWS, {"every": _FIGURE, "until": _FIGURE}),
+    "mould": _YES_NO,
+    "closes_day": _YES_NO,
+    "heat_treatment": _YES_NO,
+    "rule": _KEY,
+}
+
+MOULD = {
+    "size": _KEY,
+    "title": _WORDS,
+    "wheel_kg": _FIGURE,
+    "diameter_m": _FIGURE,
+    "height_m": _FIGURE,
+    "share_frac": _FIGURE,
+}
+
+INGREDIENT = {
+    "key": _KEY,
+    "title": _WORDS,
+    "unit": _KEY,
+    "dose": _row("mapping", of={"per": _KEY, "amount": _FIGURE}),
+    "tolerance_frac": _NUMBER,
+    "optional": _YES_NO,
+}
+
+CURVE = {
+    "start_step": _KEY,
+    "times_s": _row("numbers", MOST_ROWS),
+    "phs": _row("numbers", MOST_ROWS),
+    "source": _KEY,
+    "status": _KEY,
+    "note": _TEXT,
+}
+
+RECIPE = {
+    "schema": _NUMBER,
+    "id": _KEY,
+    "version": _NUMBER,
+    "title": _WORDS,
+    "about": _WORDS,
+    "family": _KEY,
+    "sources": _row("named", MOST_NAMED, SOURCE),
+    "milk": _row(
+        "mapping",
+        of={
+            "unit": _KEY,
+            "low_l": _NUMBER,
+            "high_l": _NUMBER,
+            "fat_frac": _FIGURE,
+            "heat_class": _KEY,
+        },
+    ),
+    "yield_frac": _FIGURE,
+    "moulds": _row("rows", MOST_ROWS, MOULD, "size"),
+    "ingredients": _row("rows", MOST_ROWS, INGREDIENT, "key"),
+    "figures": _row("named", MOST_NAMED, {}),
+    "steps": _row("rows", MOST_STEPS, STEP, "key"),
+    "curve": _row("mapping", of=CURVE),
+}
+
+
+def check_form(recipe: dict) -> "list[dict]":
+    """Return every field of a recipe that holds another kind of thing, or too much.
+
+    Args:
+        recipe: the recipe, a mapping.
+
+    Returns:
+        List of {"field", "key", "limit"}; a field that is left out is no problem
+        here.
+    """
+    return _fields("", recipe, RECIPE)
+
+
+def _fields(path, value, table):
+    problems = []
+    # By the table's names: what is not named is not looked at.
+    for name in table:
+        if name in value:
+            problems.extend(_field(path + name, value[name], table[name]))
+    return problems
+
+
+def _field(field, value, row):
+    kind = row["kind"]
+    if kind in LISTS:
+        return _list(field, value, row)
+    if kind == "named":
+        return _named(field, value, row)
+    if kind == "words":
+        return _words(field, value, row["most"])
+    if value is None:
+        return []
+    if kind == "mapping":
+        if isinstance(value, dict):
+            return _fields(field + ".", value, row["of"])
+        return [problem(field, "not_a_mapping", None)]
+    if kind == "text":
+        return _text(field, value, row["most"])
+    if kind == "number":
+        return check_number(field, value, -MOST, MOST)
+    if value is True or value is False:
+        return []
+    return [problem(field, "not_yes_or_no", None)]
+
+
+def _text(field, value, most):
+    if not isinstance(value, str):
+        return [problem(field, "not_text", None)]
+    if len(value) > most:
+        return [problem(field, "too_long", most)]
+    return []
+
+
+def _words(field, value, most):
+    if not isinstance(value, dict):
+        return [problem(field, "not_a_mapping", None)]
+    if len(value) > MOST_LANGUAGES:
+        return [problem(field, "too_many", MOST_LANGUAGES)]
+    problems = []
+    for language in sorted(value):
+        problems.extend(_text(field + "." + language, value[language], most))
+    return problems
+
+
+def _named(field, value, row):
+    if not isinstance(value, dict):
+        return [problem(field, "not_a_mapping", None)]
+    if len(value) > row["most"]:
+        return [problem(field, "too_many", row["most"])]
+    problems = []
+    for name in sorted(value):
+        path = field + "." + name
+        if isinstance(value[name], dict):
+            problems.extend(_fields(path + ".", value[name], row["of"]))
+        else:
+            problems.append(problem(path, "not_a_mapping", None))
+    return problems
+
+
+def _list(field, value, row):
+    if not isinstance(value, list):
+        return [problem(field, "not_a_list", None)]
+    if len(value) > row["most"]:
+        return [problem(field, "too_many", row["most"])]
+    problems = []
+    for place, one in enumerate(value):
+        path = field + "." + str(place)
+        problems.extend(LISTS[row["kind"]](field, path, one, row))
+    return problems
+
+
+def _one_text(field, path, one, row):
+    # Told of the list itself, as where one of its words is not known.
+    return _text(field, one, MAX_KEY)
+
+
+def _one_words(field, path, one, row):
+    return _words(path, one, MOST_LETTERS)
+
+
+def _one_number(field, path, one, row):
+    return check_number(path, one, -MOST, MOST)
+
+
+def _one_row(field, path, one, row):
+    if not isinstance(one, dict):
+        return [problem(path, "not_a_mapping", None)]
+    key = one.get(row["label"])
+    if row["label"] is not None and is_text(key):
+        path = field + "." + key
+    return _fields(path + ".", one, row["of"])
+
+
+LISTS = {
+    "texts": _one_text,
+    "many_words": _one_words,
+    "numbers": _one_number,
+    "rows": _one_row,
+}

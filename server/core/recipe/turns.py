@@ -1,0 +1,50 @@
+"""The check of how often the wheels of a step are turned."""
+
+from ..units.quantities import check_number
+from .checks import mappings, problem
+from .figures import check_figure
+
+LONGEST_S = 315360000.0  # ten years: no cheese is older
+
+
+def check_turns(path: str, step: dict, sources: dict) -> "list[dict]":
+    """Return everything that is wrong with the turning that a step asks for.
+
+    A step may ask for it in parts, such as daily for two weeks and then twice a
+    week: each part but the last says until when after the step's begin it holds.
+
+    Args:
+        path: where the step stands in the recipe.
+        step: the step; its "turns" is a list of {"every", "until"}.
+        sources: the recipe's sources.
+
+    Returns:
+        List of {"field", "key", "limit"}.
+    """
+    if step.get("turns") is None:
+        return []
+    field = path + ".turns"
+    parts, problems = mappings(field, step["turns"])
+    if not parts and not problems:
+        return [problem(field, "missing", None)]
+    before_s = 0
+    for place, part in enumerate(parts):
+        at = field + "." + str(place)
+        wrong = check_figure(at + ".every", part.get("every"), sources, ["s"])
+        if not wrong:
+            value = part["every"]["value"]
+            wrong = check_number(at + ".every.value", value, 60, LONGEST_S)
+        is_last = place == len(parts) - 1
+        until = part.get("until")
+        if is_last and until is not None:
+            wrong = wrong + [problem(at + ".until", "unknown_field", None)]
+        elif not is_last:
+            found = check_figure(at + ".until", until, sources, ["s"])
+            if not found:
+                low = before_s + 1
+                value = until["value"]
+                found = check_number(at + ".until.value", value, low, LONGEST_S)
+                before_s = until["value"]
+            wrong = wrong + found
+        problems = problems + wrong
+    return problems

@@ -1,0 +1,94 @@
+"""Alerts on the acid of a make against its recipe's curve: slow, fast, stalled.
+
+One alert for the newest pH reading, with what the recipe says to do about it. A
+reading that its own step's target tells already is not told twice.
+"""
+
+from ..make.acid import ph_readings
+from .step_alerts import alert, what_to_do
+
+FORM = {"slow": "acid_slow", "stalled": "acid_slow", "fast": "acid_fast"}
+# A stall asks to act: the make may have no live starter.
+LEVEL = {"slow": "check", "stalled": "act", "fast": "check"}
+
+
+def acid_alerts(context: dict, of_steps: "list[dict]") -> "list[dict]":
+    """Return the alert on the acid of a make, if there is one.
+
+    Args:
+        context: as for `steps.step_view`.
+        of_steps: alerts of its steps, so that none is told twice.
+
+    Returns:
+        List of Alert, at most one.
+    """
+    curve = context["recipe"].get("curve")
+    if context["over"] or not curve:
+        return []
+    start = context["facts"].get(curve["start_step"])
+    if start is None or start["begun_ms"] is None:
+        return []
+    entries = ph_readings(context["state"], start["begun_ms"])
+    if not entries:
+        return []
+    # Loaded when there is a pH to judge: the app starts without it.
+    from ..formulas.milk.acid_watch import acid_state
+
+    last = entries[-1]
+    found = acid_state(
+        [(entry["t_ms"] - start["begun_ms"]) / 1000.0 for entry in entries],
+        [entry["data"]["value"] for entry in entries],
+        curve,
+    )
+    if found["state"] not in FORM or _is_told(of_steps, last["id"], found["state"]):
+        return []
+    step = _step_of(context, last)
+    return [
+        alert(
+            "acid/" + last["id"],
+            "acid",
+            LEVEL[found["state"]],
+            "acid_" + found["state"],
+            last["t_ms"],
+            step=step["key"],
+            quantity="ph",
+            value=found["ph"],
+            low=found["low_ph"],
+            high=found["high_ph"],
+            unit="pH",
+            by_s=found["behind_s"],
+            do=_do(context, step, FORM[found["state"]]),
+        )
+    ]
+
+
+def _is_told(of_steps, reading_id, state):
+    # A stall is more than a value out of its band, so it is told beside that.
+    if state == "stalled":
+        return False
+    return any(row["id"].startswith("reading/" + reading_id) for row in of_steps)
+
+
+def _step_of(context, entry):
+    steps = context["recipe"]["steps"]
+    named = entry["data"].get("step")
+    latest = steps[0]
+    for step in steps:
+        begun_ms = context["facts"][step["key"]]["begun_ms"]
+        if step["key"] == named:
+            return step
+        if begun_ms is not None and begun_ms <= entry["t_ms"]:
+            latest = step
+    return latest
+
+
+def _do(context, step, form):
+    """Return what the recipe says: in this step, else in the next that says it."""
+    is_later = False
+    for other in context["recipe"]["steps"]:
+        is_later = is_later or other["key"] == step["key"]
+        if is_later:
+            said = what_to_do(other, form)
+            if said is not None:
+                return said
+    return None

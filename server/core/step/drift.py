@@ -1,0 +1,156 @@
+"""Alerts: what drifts, by how much, against which band, and what to do about it.
+
+An alert asks for an action; what asks for none is a plain line elsewhere. One
+alert a matter: a new reading replaces the alert of the reading before it, since
+each alert's id is made of what it is about. Acknowledging silences it and never
+hides it while the step runs; an alert of a step that has ended goes once it is
+acknowledged, except milk that tested positive. A word of yesterday does not
+silence what falls due today.
+"""
+
+from ..log import run
+from .acid_drift import acid_alerts
+from .step_alerts import alert, what_to_do
+
+LEVELS = ("act", "check")
+LASTING = ("alert.drug_test_positive",)  # stays for as long as it is true
+
+
+def alerts(context: dict, of_steps: "list[dict]") -> "list[dict]":
+    """Return every alert of a make, most urgent first.
+
+    Args:
+        context: as for `steps.step_view`.
+        of_steps: the alerts that its steps give rise to, see `step_alerts`.
+
+    Returns:
+        List of Alert as DEVELOPERS.md lays it out.
+    """
+    of_test = _drug_test_alerts(context)
+    found = [row for row in of_steps if not _is_told_by(of_test, row)]
+    found.extend(of_test)
+    found.extend(acid_alerts(context, of_steps))
+    if not context["over"]:
+        found.extend(_timer_alerts(context))
+    found.extend(_hold_alerts(context))
+    _acknowledge(context["state"], found)
+    standing = [row for row in found if not _is_settled(context, row)]
+    return _once(sorted(standing, key=_urgency))
+
+
+def _is_told_by(of_test, row):
+    """Tell whether the missing drug test, told for the make, tells this too."""
+    if row["quantity"] != "drug_test" or row["form"] != "record":
+        return False
+    return any(other["form"] == "record" for other in of_test)
+
+
+def _is_settled(context, row):
+    if not row["acknowledged"] or row["key"] in LASTING:
+        return False
+    fact = context["facts"].get(row["step"])
+    return fact is not None and fact["status"] == "ended"
+
+
+def _once(rows):
+    # A quantity wanted at the begin and at the end is one matter, not two.
+    found: "list[dict]" = []
+    for row in rows:
+        if all(row["id"] != other["id"] for other in found):
+            found.append(row)
+    return found
+
+
+def _urgency(row):
+    return (
+        row["acknowledged"] is not None,
+        LEVELS.index(row["level"]),
+        row["since_ms"],
+        row["id"],
+    )
+
+
+def _drug_test_alerts(context):
+    """Return what the drug-residue test says, from the first step after receiving."""
+    asked = None
+    moved_ms = None
+    for step in context["recipe"]["steps"]:
+        for reading in step.get("readings", []):
+            if reading["quantity"] == "drug_test":
+                asked = step
+        begun_ms = context["facts"][step["key"]]["begun_ms"]
+        if asked is not None and step is not asked and begun_ms is not None:
+            moved_ms = begun_ms if moved_ms is None else min(moved_ms, begun_ms)
+    if asked is None:
+        return []
+    test = run.last(context["state"], "reading_taken", "drug_test")
+    if test is not None and test["data"]["value"] == "positive":
+        return [
+            alert(
+                "drug_test/" + test["id"],
+                "quantity",
+                "act",
+                "drug_test_positive",
+                test["t_ms"],
+                step=asked["key"],
+                quantity="drug_test",
+                value="positive",
+                do=what_to_do(asked, "record_missing"),
+            )
+        ]
+    if test is None and moved_ms is not None:
+        return [
+            alert(
+                "drug_test_missing",
+                "record",
+                "act",
+                "drug_test_missing",
+                moved_ms,
+                step=None,
+                quantity="drug_test",
+                do=what_to_do(asked, "record_missing"),
+            )
+        ]
+    return []
+
+
+def _timer_alerts(context):
+    found = []
+    for timer in context["timers"]:
+        if timer["stopped_ms"] is None and context["now_ms"] >= timer["due_ms"]:
+            found.append(
+                alert(
+                    "timer/" + timer["id"],
+                    "time",
+                    "act",
+                    "timer_due",
+                    timer["due_ms"],
+                    step=timer["step"],
+                    value=timer["label"],
+                    by_s=(context["now_ms"] - timer["due_ms"]) / 1000.0,
+                )
+            )
+    return found
+
+
+def _hold_alerts(context):
+    return [
+        alert(
+            "hold/" + hold["id"],
+            "record",
+            "check",
+            "hold",
+            hold["at_ms"],
+            value=hold["why"],
+        )
+        for hold in context["holds"]
+    ]
+
+
+def _acknowledge(state, found):
+    for row in found:
+        entry = run.last(state, "alert_acknowledged", row["id"])
+        if entry is None or entry["t_ms"] < row["since_ms"]:
+            row["acknowledged"] = None
+        else:
+            row["acknowledged"] = {"by": entry["by"], "at_ms": entry["t_ms"]}

@@ -1,0 +1,266 @@
+"""Alerts that one step gives rise to, from its own figures and bands."""
+
+OVERDUE_GRACE_S = 60.0  # a reading may come this late before it is an alert
+ACT_SHARE = 0.25  # overrun of a step, as a share of its length, that asks to act
+ACT_OVERDUE_S = 600.0  # a reading without an interval this late asks to act
+
+_FORM = {"C": "temperature", "pH": "acid", "fraction lactic": "acid"}
+
+
+def step_alerts(step: dict) -> "list[dict]":
+    """Return the alerts of one Step of the View.
+
+    Args:
+        step: Step of the View.
+
+    Returns:
+        List of Alert, none acknowledged yet.
+    """
+    if step["status"] == "ended":
+        return _reading_alerts(step) + _dose_alerts(step) + _record_alerts(step)
+    if step["status"] != "running":
+        return []
+    return (
+        _reading_alerts(step)
+        + _dose_alerts(step)
+        + _time_alerts(step)
+        + _overdue_alerts(step)
+        + _curd_alerts(step)
+    )
+
+
+def _time_alerts(step):
+    if step["timing"]["state"] != "late":
+        return []
+    by_s = step["timing"]["by_s"]
+    lasts_s = step["lasts"]["value_s"] if step["lasts"] else 0.0
+    low_s, high_s = _band_s(step)
+    level = "act" if by_s > ACT_SHARE * lasts_s else "check"
+    return [
+        alert(
+            "step_late/" + step["key"],
+            "time",
+            level,
+            "step_late",
+            step["due_ms"],
+            step=step["key"],
+            by_s=by_s,
+            low=low_s,
+            high=high_s,
+            unit="s",
+            do=what_to_do(step, "time_late"),
+        )
+    ]
+
+
+def _band_s(step):
+    """Return the band that the step is late against; of a setting, from the rennet."""
+    if step["due_basis"] == "lasts":
+        return step["lasts"]["low_s"], step["lasts"]["high_s"]
+    floc = step["floc"]
+    added_ms = floc["added_ms"]
+    return (floc["low_ms"] - added_ms) / 1000.0, (floc["high_ms"] - added_ms) / 1000.0
+
+
+def _is_ramp(step, quantity, word):
+    """Tell whether a reading is merely on its way to the value that ends the step."""
+    end = step["end"]
+    if step["status"] != "running" or end["by"] != "reading":
+        return False
+    if end["quantity"] != quantity:
+        return False
+    side = "below" if end.get("at_least") is not None else "above"
+    return word == side
+
+
+def _reading_alerts(step):
+    found = []
+    for target in step["targets"]:
+        last = target["last"]
+        if last is None or last["verdict"] == "in_band":
+            continue
+        if _is_ramp(step, target["quantity"], last["verdict"]):
+            continue
+        form = _FORM.get(target["unit"], "quantity")
+        found.append(
+            alert(
+                "reading/" + last["id"] + "/" + step["key"],
+                form,
+                "act" if step["status"] == "running" else "check",
+                "reading_" + last["verdict"],
+                last["at_ms"],
+                step=step["key"],
+                quantity=target["quantity"],
+                value=last["value"],
+                low=target["low"],
+                high=target["high"],
+                unit=target["unit"],
+                do=what_to_do(step, _drift_form(target["unit"], last["verdict"])),
+            )
+        )
+    return found
+
+
+def _drift_form(unit, word):
+    form = _FORM.get(unit, "quantity")
+    if form == "acid":
+        # A pH above its band means too little acid yet; a titration, too much.
+        slow = "above" if unit == "pH" else "below"
+        return "acid_slow" if word == slow else "acid_fast"
+    return form + ("_low" if word == "below" else "_high")
+
+
+def _overdue_alerts(step):
+    found = []
+    for reading in step["readings"]:
+        if not (reading["required"] or reading["every_s"]):
+            continue
+        if reading["overdue_s"] <= OVERDUE_GRACE_S:
+            continue
+        late_act_s = reading["every_s"] or ACT_OVERDUE_S
+        found.append(
+            alert(
+                "overdue/" + step["key"] + "/" + reading["quantity"],
+                "record",
+                "act" if reading["overdue_s"] > late_act_s else "check",
+                "reading_overdue",
+                reading["due_ms"],
+                step=step["key"],
+                quantity=reading["quantity"],
+                by_s=reading["overdue_s"],
+                do=what_to_do(step, "record_missing"),
+            )
+        )
+    return found
+
+
+def _dose_alerts(step):
+    found = []
+    for add in step["adds"]:
+        rows = add["added"]
+        if not rows or rows[-1]["verdict"] not in ("below", "above"):
+            continue
+        word = rows[-1]["verdict"]
+        form = "quantity_low" if word == "below" else "quantity_high"
+        found.append(
+            alert(
+                "dose/" + rows[-1]["id"],
+                "quantity",
+                "check",
+                "dose_" + word,
+                rows[-1]["at_ms"],
+                step=step["key"],
+                quantity=add["ingredient"],
+                value=add["total"],
+                low=add["planned"]["low"],
+                high=add["planned"]["high"],
+                unit=add["planned"]["unit"],
+                do=what_to_do(step, form),
+            )
+        )
+    return found
+
+
+def _record_alerts(step):
+    """Return the required readings that an ended step lacks: the record has a gap."""
+    found = []
+    for reading in step["readings"]:
+        if reading["required"] and not reading["count"]:
+            found.append(
+                alert(
+                    "missing/" + step["key"] + "/" + reading["quantity"],
+                    "record",
+                    "check",
+                    "reading_missing",
+                    step["ended"]["at_ms"],
+                    step=step["key"],
+                    quantity=reading["quantity"],
+                    do=what_to_do(step, "record_missing"),
+                )
+            )
+    return found
+
+
+def _curd_alerts(step):
+    found = []
+    judge = step["judge"]
+    if judge and judge["last"] and judge["last"]["judgement"] == "past_it":
+        found.append(
+            alert(
+                "past_it/" + judge["last"]["id"],
+                "time",
+                "act",
+                "past_it",
+                judge["last"]["at_ms"],
+                step=step["key"],
+                do=what_to_do(step, "time_late"),
+            )
+        )
+    floc = step["floc"]
+    if floc and floc["problem"]:
+        found.append(
+            alert(
+                "floc/" + step["key"] + "/" + str(floc["floc_ms"]),
+                "time",
+                "check",
+                "floc_window",
+                floc["floc_ms"],
+                step=step["key"],
+                value=floc["floc_s"],
+                unit="s",
+                do=what_to_do(
+                    step,
+                    "time_early"
+                    if floc["problem"] == "floc_too_early"
+                    else "time_late",
+                ),
+            )
+        )
+    return found
+
+
+def what_to_do(step: dict, form: str) -> "dict | None":
+    """Return what the recipe says to do about a form of drift, or None.
+
+    Args:
+        step: Step of the View, or step of a recipe.
+        form: form of drift, see `recipe.steps`.
+    """
+    for row in step.get("drift", []):
+        if row["form"] == form:
+            return row["do"]
+    return None
+
+
+def alert(
+    alert_id: str, form: str, level: str, key: str, since_ms: int, **rest: "object"
+) -> dict:
+    """Return an Alert; what is not given is None.
+
+    Args:
+        alert_id: made of what the alert is about, so that the same matter has the
+            same id on every phone.
+        form: "time", "temperature", "acid", "quantity" or "record".
+        level: "act" or "check".
+        key: message key, without "alert.".
+        since_ms: since when it stands [ms].
+        rest: other fields of Alert.
+    """
+    found: "dict[str, object]" = {
+        "id": alert_id,
+        "form": form,
+        "level": level,
+        "key": "alert." + key,
+        "step": None,
+        "quantity": None,
+        "value": None,
+        "low": None,
+        "high": None,
+        "unit": None,
+        "by_s": None,
+        "do": None,
+        "since_ms": since_ms,
+        "acknowledged": None,
+    }
+    found.update(rest)
+    return found

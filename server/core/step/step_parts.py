@@ -1,0 +1,234 @@
+"""What belongs to a step: targets, readings wanted, doses, wheels."""
+
+from ..log import run
+from ..make.duplicates import verdict_on_duplicate
+from ..make.facts import last_reading, readings_in
+from ..recipe.figures import scaled_figure
+
+END_SLACK_MS = 120000  # a reading this long before the end counts; practice
+
+
+def target_view(context: dict, fact: dict, row: dict) -> dict:
+    """Return a target of a step with its band and the last reading against it.
+
+    A target given per litre of milk is shown for the milk in this make.
+
+    Args:
+        context: as for `steps.step_view`.
+        fact: Fact of the step.
+        row: target of the recipe's step: {"quantity", "figure"}.
+
+    Returns:
+        {"quantity", "value", "low", "high", "unit", "source", "status", "last"}.
+    """
+    milk_l = context["milk"]["milk_l"]
+    if row["quantity"] == "milk_volume_l":
+        milk_l = context["opened"]["milk_l"]  # what was measured is what it judges
+    figure = scaled_figure(row["figure"], milk_l)
+    low = figure.get("low")
+    high = figure.get("high")
+    last = last_reading(context["state"], fact, row["quantity"])
+    return {
+        "quantity": row["quantity"],
+        "value": figure["value"],
+        "low": low,
+        "high": high,
+        "unit": figure["unit"],
+        "source": figure["source"],
+        "status": figure["status"],
+        "last": None
+        if last is None
+        else {
+            "id": last["id"],
+            "value": last["data"]["value"],
+            "at_ms": last["t_ms"],
+            "verdict": verdict(last["data"]["value"], low, high),
+        },
+    }
+
+
+def verdict(value: float, low: "float | None", high: "float | None") -> str:
+    """Return "below", "above" or "in_band" of a value against inclusive limits.
+
+    Args:
+        value: the measured value.
+        low: lower limit, or None.
+        high: upper limit, or None.
+    """
+    if low is not None and value < low:
+        return "below"
+    if high is not None and value > high:
+        return "above"
+    return "in_band"
+
+
+def readings_view(
+    context: dict, step: dict, fact: dict, met_ms: "int | None"
+) -> "list[dict]":
+    """Return the readings that a step wants, when each is due and how late it is.
+
+    One quantity may be wanted at the begin, during and at the end. A reading at
+    the end counts from shortly before what ends the step has come, so that one
+    taken at the begin does not pass for it.
+
+    Args:
+        context: as for `steps.step_view`.
+        step: step of the recipe.
+        fact: its Fact.
+        met_ms: since when what ends the step has come, or None [ms].
+
+    Returns:
+        List of {"quantity", "when", "every_s", "required", "due_ms",
+        "overdue_s", "count", "last"}; due_ms None while nothing is wanted [ms].
+    """
+    found = []
+    for row in step.get("readings", []):
+        taken = readings_in(context["state"], fact, row["quantity"])
+        counted = taken
+        if row["when"] == "end":
+            counted = _at_the_end(step, row, taken, met_ms)
+        due_ms = None
+        if fact["status"] == "running":
+            due_ms = _reading_due_ms(row, fact, step, taken, counted, met_ms)
+        overdue_ms = 0 if due_ms is None else context["now_ms"] - due_ms
+        found.append(
+            {
+                "quantity": row["quantity"],
+                "when": row["when"],
+                "every_s": row.get("every_s"),
+                "required": bool(row.get("required")),
+                "due_ms": due_ms,
+                "overdue_s": max(0, overdue_ms) / 1000.0,
+                "count": len(counted),
+                "last": None
+                if not taken
+                else {
+                    "id": taken[-1]["id"],
+                    "value": taken[-1]["data"]["value"],
+                    "at_ms": taken[-1]["t_ms"],
+                },
+            }
+        )
+    return found
+
+
+def _at_the_end(step, row, taken, met_ms):
+    if met_ms is None:
+        return []
+    if step["end"]["by"] != "person":
+        return [entry for entry in taken if entry["t_ms"] >= met_ms - END_SLACK_MS]
+    # A person ends it at any time: the reading that met the begin is not the end.
+    for other in step["readings"]:
+        if other["when"] == "begin" and other["quantity"] == row["quantity"]:
+            return taken[1:]
+    return taken
+
+
+def _reading_due_ms(row, fact, step, taken, counted, met_ms):
+    if row["when"] == "begin":
+        return None if taken else fact["begun_ms"]
+    if row["when"] == "during":
+        if not row.get("every_s"):
+            return None
+        since_ms = taken[-1]["t_ms"] if taken else fact["begun_ms"]
+        return since_ms + int(row["every_s"] * 1000)
+    if counted:
+        return None
+    # Only a clock says beforehand when the end will come. A step that may end at
+    # 25 minutes and should at 30 wants its last reading at 30.
+    if step["end"]["by"] in ("reading", "judged"):
+        return met_ms
+    return fact["due_ms"]
+
+
+def add_view(context: dict, name: str, fact: dict) -> dict:
+    """Return what a step adds: the dose asked for and what was really added.
+
+    Args:
+        context: as for `steps.step_view`.
+        name: key of the ingredient.
+        fact: Fact of the step.
+
+    Returns:
+        {"ingredient", "title", "planned", "added", "total", "optional", "done"}.
+    """
+    state = context["state"]
+    dose = context["doses"].get(name)
+    title = {"en": name}
+    optional = False
+    for row in context["recipe"]["ingredients"]:
+        if row["key"] == name:
+            title = row["title"]
+            optional = bool(row.get("optional"))
+    added = run.entries(state, "ingredient_added", name)
+    rows = []
+    counted = []
+    for entry in added:
+        same = verdict_on_duplicate(state, entry["id"]) is True
+        if not same and entry["data"]["unit"] == (dose or entry["data"])["unit"]:
+            counted.append(entry["data"]["amount"])
+        rows.append(
+            {
+                "id": entry["id"],
+                "amount": entry["data"]["amount"],
+                "unit": entry["data"]["unit"],
+                "lot": entry["data"].get("lot"),
+                "at_ms": entry["t_ms"],
+                "by": entry["by"],
+            }
+        )
+    total = sum(counted)
+    word = "no_plan"
+    # An amount in another unit than the plan's cannot be judged against it.
+    if dose is not None and dose["low"] is not None and counted:
+        word = verdict(total, dose["low"], dose["high"])
+    for row in rows:
+        row["verdict"] = word
+    return {
+        "ingredient": name,
+        "title": title,
+        "planned": dose,
+        "added": rows,
+        "total": total,
+        "optional": optional,
+        "done": bool(rows) or (optional and fact["ended"] is not None),
+    }
+
+
+def moulds_view(context: dict) -> "list[dict]":
+    """Return the wheels planned and moulded of each size.
+
+    Args:
+        context: as for `step_view`.
+
+    Returns:
+        List of {"size", "title", "planned", "moulded"} in recipe order; planned
+        None when no count was given.
+    """
+    planned = {}
+    for row in context["opened"].get("moulds") or []:
+        planned[row["size"]] = row["count"]
+    found = []
+    for mould in context["recipe"].get("moulds", []):
+        moulded = 0
+        for entry in run.entries(context["state"], "wheels_moulded", mould["size"]):
+            moulded += entry["data"]["count"]
+        found.append(
+            {
+                "size": mould["size"],
+                "title": mould["title"],
+                "planned": planned.get(mould["size"]),
+                "moulded": moulded,
+            }
+        )
+    return found
+
+
+def sizes_used(moulds: "list[dict]") -> "list[str]":
+    """Return the sizes of wheel that a make has; all while nobody has said.
+
+    Args:
+        moulds: answer of `moulds_view`.
+    """
+    used = [row["size"] for row in moulds if row["planned"] or row["moulded"]]
+    return used or [row["size"] for row in moulds]

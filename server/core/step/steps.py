@@ -1,0 +1,271 @@
+"""One step of a running make, as a person at the vat needs to see it.
+
+Status, deadline, what is measured, added and judged in it, the one number that
+matters now and the one thing to do next.
+"""
+
+from ..heat.heat_hold import hold_verdict, met_in_own_unit
+from ..make import curd as curd_facts
+from ..make.facts import end_met_ms, is_hands_on, who
+from ..make.tasks import task_view
+from ..make.timers import high_s, low_s
+from ..recipe.figures import scaled_figure
+from .step_parts import add_view, moulds_view, readings_view, target_view
+
+
+def brief_view(context: dict, step: dict) -> dict:
+    """Return a Step of the View without what only a step at hand needs.
+
+    Args:
+        context: as for `step_view`.
+        step: step of the recipe.
+
+    Returns:
+        The part of Step that the list of steps shows; "full" is False.
+    """
+    fact = context["facts"][step["key"]]
+    key = step["key"]
+    return {
+        "full": False,
+        "key": key,
+        "title": step["title"],
+        "place": step.get("place"),
+        "round": step.get("round"),
+        "rounds": step.get("rounds"),
+        "status": fact["status"],
+        "waits_on": fact["waits_on"],
+        "planned_begin_ms": context["planned"][key]["begin_ms"],
+        "planned_end_ms": context["planned"][key]["end_ms"],
+        "expected_begin_ms": context["expected"][key]["begin_ms"],
+        "expected_end_ms": context["expected"][key]["end_ms"],
+        "begun": None if fact["begun"] is None else who(fact["begun"]),
+        "ended": _with_why(fact["ended"]),
+        "skipped": _with_why(fact["skipped"]),
+        "due_ms": fact["due_ms"],
+        "due_basis": fact["due"]["basis"],
+        "timing": timing(fact, False, context["now_ms"]),
+    }
+
+
+def step_view(context: dict, step: dict) -> dict:
+    """Return one Step of the View in full.
+
+    Args:
+        context: {"state", "recipe", "facts", "planned", "expected", "doses",
+            "milk", "opened", "now_ms"} of the make, see `view.view`.
+        step: step of the recipe.
+
+    Returns:
+        Step as DEVELOPERS.md lays it out; instants [ms], durations [s].
+    """
+    state = context["state"]
+    fact = context["facts"][step["key"]]
+    now_ms = context["now_ms"]
+    key = step["key"]
+    judge = curd_facts.judging(state, step, fact["begun_ms"], fact["floc"])
+    targets = [target_view(context, fact, row) for row in step.get("targets", [])]
+    if step.get("heat_treatment"):
+        _judge_as_typed(context, step, fact, targets)
+    met_ms = end_met_ms(context, step, fact, judge)
+    met = met_ms is not None
+    readings = readings_view(context, step, fact, met_ms)
+    adds = [add_view(context, name, fact) for name in step.get("adds", [])]
+    moulds = moulds_view(context) if step.get("mould") else None
+    found = brief_view(context, step)
+    found.update(
+        {
+            "full": True,
+            "do": step.get("do", []),
+            "lasts": _lasts(step),
+            "timing": timing(fact, met and step["end"]["by"] != "person", now_ms),
+            "end": _end(context, step, fact),
+            "targets": targets,
+            "readings": readings,
+            "adds": adds,
+            "judge": None
+            if judge is None
+            else {name: judge[name] for name in ("choices", "from_ms", "last")},
+            "floc": fact["floc"],
+            "moulds": moulds,
+            "size": step.get("size"),
+            "cautions": step.get("cautions", []),
+            "drift": step.get("drift", []),
+            "task": task_view(state, key, fact["status"], fact["begun_ms"], now_ms),
+        }
+    )
+    if step.get("heat_treatment"):
+        found["verdict"] = hold_verdict(state, step, fact, context["rules"])
+    found["end_blockers"] = _end_blockers(step, fact, found, judge, met)
+    found["button"] = _button(step, found, judge, met, now_ms)
+    found["main"] = _main(step, found)
+    return found
+
+
+def _judge_as_typed(context, step, fact, targets):
+    for target in targets:
+        last = target["last"]
+        if last is None or last["verdict"] != "below" or not step.get("lasts"):
+            continue
+        if met_in_own_unit(context["state"], step, fact, context["rules"], target):
+            last["verdict"] = "in_band"
+
+
+def timing(fact: dict, met: bool, now_ms: int) -> dict:
+    """Return how a step stands against its own band of time.
+
+    Args:
+        fact: Fact of the step.
+        met: whether what ends it has come.
+        now_ms: now [ms].
+
+    Returns:
+        {"state", "by_s"}: "not_begun"; "late" past the band's end, by how much
+        [s]; "early" when it is over, or could be, before the band begins;
+        "on_time" otherwise.
+    """
+    if fact["begun_ms"] is None:
+        return {"state": "not_begun", "by_s": 0.0}
+    due = fact["due"]
+    if due["due_ms"] is None:
+        return {"state": "on_time", "by_s": 0.0}
+    at_ms = now_ms if fact["ended_ms"] is None else fact["ended_ms"]
+    if at_ms > due["high_ms"]:
+        return {"state": "late", "by_s": (at_ms - due["high_ms"]) / 1000.0}
+    if at_ms < due["low_ms"] and (met or fact["ended_ms"] is not None):
+        return {"state": "early", "by_s": (due["low_ms"] - at_ms) / 1000.0}
+    return {"state": "on_time", "by_s": 0.0}
+
+
+def _with_why(entry):
+    if entry is None:
+        return None
+    found = who(entry)
+    found["why"] = entry["data"].get("why")
+    return found
+
+
+def _lasts(step):
+    lasts = step.get("lasts")
+    if not lasts:
+        return None
+    return {"value_s": lasts["value"], "low_s": low_s(lasts), "high_s": high_s(lasts)}
+
+
+def _end(context, step, fact):
+    end = step["end"]
+    found = {"by": end["by"]}
+    if end["by"] == "reading":
+        found["quantity"] = end["quantity"]
+        for side in ("at_least", "at_most"):
+            figure = end.get(side)
+            if figure:
+                figure = scaled_figure(figure, context["milk"]["milk_l"])
+            found[side] = figure["value"] if figure else None
+    if end["by"] == "judged":
+        found["judgement"] = end.get("judgement")
+    if end["by"] == "floc":
+        found["factor"] = fact["floc"]["factor"]
+    return found
+
+
+def _end_blockers(step, fact, found, judge, met):
+    if fact["status"] != "running":
+        return []
+    blockers = []
+    for reading in found["readings"]:
+        blocker = {"key": "reading_missing", "arg": reading["quantity"]}
+        if reading["required"] and not reading["count"] and blocker not in blockers:
+            blockers.append(blocker)
+    for add in found["adds"]:
+        if not add["done"] and not add["optional"]:
+            blockers.append({"key": "add_missing", "arg": add["ingredient"]})
+    if not met:
+        by = step["end"]["by"]
+        if by in ("time", "person"):
+            blockers.append({"key": "too_early", "arg": fact["due"]["low_ms"]})
+        elif by == "reading":
+            blockers.append({"key": "target_not_met", "arg": step["end"]["quantity"]})
+        elif judge is not None:
+            blockers.append({"key": "judgement_missing", "arg": step["key"]})
+    return blockers
+
+
+def _button(step, found, judge, met, now_ms):
+    """Return the one thing to do next in this step."""
+    if found["status"] in ("ready", "waiting"):
+        return {"act": "begin", "arg": None}
+    if found["status"] != "running":
+        return {"act": "none", "arg": None}
+    for reading in found["readings"]:
+        if reading["when"] == "begin" and reading["required"] and not reading["count"]:
+            return {"act": "reading", "arg": reading["quantity"]}
+    for add in found["adds"]:
+        if not add["done"] and not add["optional"]:
+            return {"act": "add", "arg": add["ingredient"]}
+    if found["moulds"] is not None:
+        for mould in found["moulds"]:
+            if mould["planned"] and mould["moulded"] < mould["planned"]:
+                return {"act": "mould", "arg": mould["size"]}
+    if judge is not None and not judge["met"] and now_ms >= judge["from_ms"]:
+        return {"act": "judge", "arg": None}
+    is_over = met and step["end"]["by"] != "person"
+    for reading in found["readings"]:
+        if not (reading["required"] or reading["every_s"]):
+            continue
+        if is_over and reading["when"] == "during":
+            continue  # who is slower than the interval would never be let go
+        if reading["due_ms"] is not None and reading["due_ms"] <= now_ms:
+            return {"act": "reading", "arg": reading["quantity"]}
+    if met:
+        missing = _missing_at_end(step, found)
+        if missing is not None:
+            return {"act": "reading", "arg": missing}
+        return {"act": "end", "arg": None}
+    if step["end"]["by"] == "reading":
+        return {"act": "reading", "arg": step["end"]["quantity"]}
+    return {"act": "none", "arg": None}
+
+
+def _missing_at_end(step, found):
+    """Return a reading that the end wants first, where the end is near for sure.
+
+    A long step that a person ends (a rest overnight) may have met its end for
+    hours: its last reading belongs to the moment the person ends it.
+    """
+    if step["end"]["by"] == "person" and not is_hands_on(step):
+        return None
+    for reading in found["readings"]:
+        if reading["when"] == "end" and reading["required"] and not reading["count"]:
+            return reading["quantity"]
+    return None
+
+
+def _main(step, found):
+    """Return the one number that matters now."""
+    if found["button"]["act"] == "add":
+        name = found["button"]["arg"]
+        dose = next(
+            row["planned"] for row in found["adds"] if row["ingredient"] == name
+        )
+        return {
+            "kind": "dose",
+            "ingredient": name,
+            "value": dose["value"],
+            "unit": dose["unit"],
+        }
+    if step["end"]["by"] == "reading":
+        quantity = step["end"]["quantity"]
+        side = "at_least" if step["end"].get("at_least") else "at_most"
+        last = None
+        for reading in found["readings"]:
+            if reading["quantity"] == quantity:
+                last = reading["last"]
+        return {
+            "kind": "target",
+            "quantity": quantity,
+            "value": found["end"][side],
+            "last": last,
+        }
+    if found["status"] == "running" and found["due_ms"] is not None:
+        return {"kind": "countdown", "due_ms": found["due_ms"]}
+    return {"kind": "instruction"}

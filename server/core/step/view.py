@@ -1,0 +1,279 @@
+"""What every screen shows of one make: one JSON, numbers and message keys only.
+
+`view` is a function of the state and the instant, nothing else, so two phones
+with the same events show the same thing. `next_change_ms` says when it has to
+be asked again although nothing was entered: a deadline, a reading that falls
+due, a band that ends.
+"""
+
+from ..log import run
+from ..make import plan
+from ..make.duplicates import duplicates
+from ..make.facts import facts, who
+from ..make.practice import is_practice
+from ..make.timers import timers
+from .changes import next_change_ms
+from .drift import alerts
+from .record import lines
+from .step_alerts import step_alerts
+from .step_parts import moulds_view, sizes_used
+from .steps import brief_view, step_view
+
+LOG_LINES = 10  # the record itself is asked for by desk.record
+
+
+def view(state: dict, now_ms: int, rules: "dict | None" = None) -> "dict | None":
+    """Return the View of a make.
+
+    Args:
+        state: State of the make.
+        now_ms: now, by the server's clock [ms].
+        rules: {rule id: the rule}, for the verdict on a heat treatment.
+
+    Returns:
+        View as DEVELOPERS.md lays it out; None while the make's opening is not
+        known on this device.
+    """
+    opened_entry = _opened(state)
+    if opened_entry is None:
+        return None
+    context = _context(state, opened_entry, now_ms, rules)
+    shown = [_shown(context, step) for step in context["recipe"]["steps"]]
+    left_open = _left_open(shown)
+    found = {
+        "make": _make(context, opened_entry),
+        "now_ms": now_ms,
+        "focus": _focus(shown, left_open, context["now_ms"]),
+        "left_open": left_open,
+        "steps": shown,
+        "timers": context["timers"],
+        "alerts": alerts(context, _step_alerts(context, shown)),
+        "to_judge": _to_judge(context),
+        "day": _span(context, [plan.closing_step(context["ordered"])["key"]]),
+        "whole": _span(context, list(context["facts"])),
+        "log": list(reversed(lines(state, LOG_LINES))),
+        "unread": run.unread(state),
+    }
+    found["next_change_ms"] = None if context["over"] else next_change_ms(found, now_ms)
+    return found
+
+
+def step(
+    state: dict, key: str, now_ms: int, rules: "dict | None" = None
+) -> "dict | None":
+    """Return one Step in full, whatever its status; None when there is none.
+
+    Args:
+        state: State of the make.
+        key: key of the step.
+        now_ms: now, by the server's clock [ms].
+        rules: {rule id: the rule}, for the verdict on a heat treatment.
+    """
+    context = context_of(state, now_ms, rules)
+    if context is None:
+        return None
+    for row in context["recipe"]["steps"]:
+        if row["key"] == key:
+            return step_view(context, row)
+    return None
+
+
+def context_of(state: dict, now_ms: int, rules: "dict | None" = None) -> "dict | None":
+    """Return what all answers about a make start from, or None before its opening.
+
+    Args:
+        state: State of the make.
+        now_ms: now, by the server's clock [ms].
+        rules: {rule id: the rule}.
+
+    Returns:
+        The context that `steps.step_view` takes.
+    """
+    opened_entry = _opened(state)
+    if opened_entry is None:
+        return None
+    return _context(state, opened_entry, now_ms, rules)
+
+
+def _shown(context, row):
+    """Return a step in full where work is at hand, in brief elsewhere."""
+    if context["facts"][row["key"]]["status"] in ("running", "ready"):
+        return step_view(context, row)
+    return brief_view(context, row)
+
+
+def _step_alerts(context, shown):
+    """Return the alerts of all steps; those of steps that are over are kept."""
+    kept = context["state"]["kept"]
+    found = []
+    for place, row in enumerate(context["recipe"]["steps"]):
+        status = shown[place]["status"]
+        if status == "running" and not context["over"]:
+            found.extend(step_alerts(shown[place]))
+        elif status == "ended":
+            if row["key"] not in kept:
+                kept[row["key"]] = {
+                    "from_step": row["end"].get("from_step"),
+                    "alerts": step_alerts(step_view(context, row)),
+                }
+            found.extend(kept[row["key"]]["alerts"])
+    return found
+
+
+def _opened(state):
+    found = run.entries(state, "make_opened")
+    return found[0] if found else None
+
+
+def _context(state, opened_entry, now_ms, rules):
+    opened = opened_entry["data"]
+    recipe = opened["recipe"]
+    ordered = plan.in_order(recipe["steps"])
+    rules = rules or {}
+    known = facts(state, recipe["steps"], recipe.get("figures", {}), rules)
+    milk = plan.milk_in(state, opened)
+    start_ms = opened_entry["t_ms"]
+    over = _over(state)
+    if over is not None:  # a make that is over stands as it stood then
+        now_ms = min(now_ms, over["t_ms"])
+    return {
+        "state": state,
+        "over": over is not None,
+        "recipe": recipe,
+        "opened": opened,
+        "ordered": ordered,
+        "facts": known,
+        "planned": plan.planned(ordered, start_ms),
+        "expected": plan.expected(ordered, known, start_ms, now_ms),
+        "milk": milk,
+        "doses": plan.doses(recipe, milk),
+        "timers": timers(state),
+        "holds": _holds(state),
+        "rules": rules,
+        "now_ms": now_ms,
+    }
+
+
+def _make(context, opened_entry):
+    state = context["state"]
+    opened = context["opened"]
+    volume = run.last(state, "reading_taken", "milk_volume_l")
+    moulds = moulds_view(context)
+    return {
+        "id": state["make"],
+        "name": opened["name"],
+        "batch": opened["batch"],
+        "practice": is_practice(state),
+        "recipe_id": context["recipe"]["id"],
+        "recipe_version": context["recipe"]["version"],
+        "recipe_title": context["recipe"]["title"],
+        "milk_l": opened["milk_l"],
+        "milk_measured_l": None if volume is None else volume["data"]["value"],
+        "milk_kg": context["milk"]["milk_kg"],
+        "milk_from": context["milk"]["milk_from"],
+        "vat": opened.get("vat"),
+        "opened_ms": opened_entry["t_ms"],
+        "opened_by": opened_entry["by"],
+        "state": _make_state(context),
+        "holds": context["holds"],
+        "moulds": moulds,
+        "sizes": sizes_used(moulds),
+    }
+
+
+def _over(state):
+    for kind in ("make_abandoned", "make_closed"):
+        found = run.entries(state, kind)
+        if found:
+            return found[0]
+    return None
+
+
+def _make_state(context):
+    if run.entries(context["state"], "make_abandoned"):
+        return "abandoned"
+    if run.entries(context["state"], "make_closed"):
+        return "closed"
+    return "held" if context["holds"] else "running"
+
+
+def _holds(state):
+    lifted = [entry["ref"] for entry in run.entries(state, "hold_lifted")]
+    found = []
+    for entry in run.entries(state, "hold_placed"):
+        if entry["id"] not in lifted:
+            hold = who(entry)
+            hold["why"] = entry["data"]["why"]
+            found.append(hold)
+    return found
+
+
+def _to_judge(context):
+    found = []
+    for step in context["recipe"]["steps"]:
+        found.extend(duplicates(context["state"], step))
+    return found
+
+
+def _span(context, keys):
+    planned_ms = max(context["planned"][key]["end_ms"] for key in keys)
+    expected_ms = max(context["expected"][key]["end_ms"] for key in keys)
+    return {
+        "planned_end_ms": planned_ms,
+        "expected_end_ms": expected_ms,
+        "late_s": (expected_ms - planned_ms) / 1000.0,
+    }
+
+
+def next_thing_ms(step: dict, now_ms: int) -> int:
+    """Return when a step next wants a hand: now, or the instant it will [ms].
+
+    Args:
+        step: Step of the View, running or ready.
+        now_ms: now [ms].
+    """
+    act = step["button"]["act"]
+    # A step that ends by a reading offers one at any time; it wants one when due.
+    if act not in ("none", "reading") or (act == "reading" and _is_due(step, now_ms)):
+        return now_ms
+    instants = [reading["due_ms"] for reading in step["readings"]]
+    instants.append(step["due_ms"])
+    if step["judge"]:
+        instants.append(step["judge"]["from_ms"])
+    ahead = [ms for ms in instants if ms is not None and ms > now_ms]
+    return min(ahead) if ahead else now_ms
+
+
+def _is_due(step, now_ms):
+    return any(
+        reading["due_ms"] is not None and reading["due_ms"] <= now_ms
+        for reading in step["readings"]
+        if reading["quantity"] == step["button"]["arg"]
+    )
+
+
+def _left_open(shown):
+    """Return the keys of steps that could begin although a later one runs already."""
+    running = [n for n, step in enumerate(shown) if step["status"] == "running"]
+    if not running:
+        return []
+    return [step["key"] for step in shown[: running[-1]] if step["status"] == "ready"]
+
+
+def _focus(shown, left_open, now_ms):
+    """Return the step to open on: what wants a hand first, running before ready.
+
+    What was left open behind a running step comes after all that runs: whoever
+    is at the later step has passed it by, and must not lose sight of a timer.
+    """
+    best = None
+    for place, step in enumerate(shown):
+        if step["status"] not in ("running", "ready"):
+            continue
+        wants_ms = next_thing_ms(step, now_ms)
+        is_running = step["status"] == "running"
+        is_left = step["key"] in left_open
+        rank = (1 if is_left else 0, wants_ms, 0 if is_running else 1, place)
+        if best is None or rank < best[0]:
+            best = (rank, step["key"])
+    return None if best is None else best[1]

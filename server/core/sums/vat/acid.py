@@ -1,0 +1,216 @@
+"""Acid: where the pH stands against the curve, and when it will be where."""
+
+from ...formulas.milk import acid, acid_curve
+from ...formulas.milk.acid_watch import BAND_PH, acid_state
+from ..rows import (
+    choice,
+    default,
+    note,
+    number,
+    output,
+    rests,
+    result,
+    series,
+    sum_row,
+    timed,
+    value,
+)
+from . import acid_ends, slow_make
+from .heat import split
+
+EBOOK = (
+    "Hill and Ferrer, Cheese Making Technology e-Book, chapter 15, table of process "
+    "control, Gouda"
+)
+# Minutes from the starter, pH: as printed.
+GOUDA_CURVE = [
+    {"at_min": 0.0, "ph": 6.60},
+    {"at_min": 60.0, "ph": 6.55},
+    {"at_min": 90.0, "ph": 6.45},
+    {"at_min": 180.0, "ph": 6.35},
+    {"at_min": 480.0, "ph": 5.40},
+    {"at_min": 10080.0, "ph": 5.20},
+]
+# The printed curve and Hill's own Gouda page differ by this much; a fall smaller
+# than it says nothing of how fast a make is.
+ENOUGH_FALL_PH = 0.15
+
+PH = number("ph", "pH", 0.0, 14.0, [4.0, 7.2])
+CURVE = series(
+    "curve",
+    timed([number("ph", "pH", 3.0, 8.0)]),
+    2,
+    default(GOUDA_CURVE, "read", EBOOK),
+)
+STARTERS = {"mixed": acid.MIXED_STARTER, "mesophilic": acid.MESOPHILIC_STARTER}
+
+
+def _acid_forecast(x):
+    times_s, phs = split(x["ph_readings"] or [], "ph")
+    curve_s, curve_phs = split(x["curve"], "ph")
+    curve = {"times_s": curve_s, "phs": curve_phs}
+    spread = {"lag_sd_s": x["lag_sd_s"], "pace_sd": x["pace_sd"]}
+    targets = x["targets"] or []
+    if x["target_ph"] is not None:
+        targets = [{"of": None, "ph": x["target_ph"]}]
+    if not targets:
+        return result([], [], [], ["target_ph"])
+    values = []
+    line = acid_curve.line_on_curve(times_s, phs, curve, x["reading_sd_ph"], spread)
+    for target in targets:
+        found = acid_curve.reach_on_curve(line, target["ph"], curve)
+        values.extend(_reach(x, target, found, curve, times_s))
+    notes = [note("acid.range_of_nine_in_ten")]
+    fell = phs[0] - min(phs) if phs else 0.0
+    if not phs:
+        notes.append(note("acid.no_readings_yet"))
+    elif fell < ENOUGH_FALL_PH:
+        notes.append(note("acid.too_little_fall", fell=fell, wanted=ENOUGH_FALL_PH))
+    else:
+        values.append(value("pace", found["pace"], ""))
+        values.append(value("lag_s", found["lag_s"], "s"))
+    return result(values, notes)
+
+
+def _reach(x, target, found, curve, times_s):
+    ends = [found["value_s"], found["low_s"], found["high_s"]]
+    of = target["of"]
+    own_s = acid_curve.curve_time_s(target["ph"], curve["times_s"], curve["phs"])
+    values = [
+        value("reach_s", ends[0], "s", ends[1], ends[2], of),
+        value("curve_s", own_s, "s", of=of),
+        value("late_s", ends[0] - own_s, "s", ends[1] - own_s, ends[2] - own_s, of),
+    ]
+    now_s = x["now_min"] * 60.0 if x["now_min"] is not None else None
+    if now_s is None and times_s:
+        now_s = times_s[-1]
+    if now_s is not None:
+        left = [end - now_s for end in ends]
+        values.append(value("left_s", left[0], "s", left[1], left[2], of))
+    if x["base_ms"] is not None:
+        at_ms = [x["base_ms"] + int(end * 1000) for end in ends]
+        values.append(value("reach_ms", at_ms[0], "ms", at_ms[1], at_ms[2], of))
+    return values
+
+
+def _acid_band(x):
+    times_s, phs = split(x["ph_readings"], "ph")
+    curve_s, curve_phs = split(x["curve"], "ph")
+    found = acid_state(times_s, phs, {"times_s": curve_s, "phs": curve_phs})
+    values = [
+        value("state", found["state"], "key"),
+        value("curve_ph", found["curve_ph"], "pH", found["low_ph"], found["high_ph"]),
+        value("behind_s", found["behind_s"], "s"),
+    ]
+    source = rests("band_ph", BAND_PH, "pH", "derived", "two published Gouda sources")
+    notes = [note("acidity_never_ph")]
+    if found["state"] == "not_known":
+        notes.append(note("acid.off_the_curve"))
+    return result(values, notes, [source])
+
+
+def _acid_temperature(x):
+    times_s, temps_c = split(x["curd_temps"], "value")
+    starter = STARTERS[x["starter_kind"]]
+    reference_c = x["reference_temp_c"]
+    worth_s = acid.equivalent_time_s(times_s, temps_c, reference_c, starter)
+    passed_s = times_s[-1] - times_s[0]
+    here = acid.growth_factor(
+        temps_c[-1], starter["min_c"], starter["best_c"], starter["max_c"]
+    )
+    there = acid.growth_factor(
+        reference_c, starter["min_c"], starter["best_c"], starter["max_c"]
+    )
+    status, source = "abstract", "Medvedova et al., Fermentation 5(1):2 (2018/19)"
+    if x["starter_kind"] == "mesophilic":
+        status, source = "memory", "trade knowledge of Lactococcus"
+    return result(
+        [
+            value("worth_s", worth_s, "s"),
+            value("ahead_s", worth_s - passed_s, "s"),
+            value("speed_now", here / there, ""),
+        ],
+        [note("curd_core_stays_warmer")],
+        [rests("best_c", starter["best_c"], "C", status, source)],
+    )
+
+
+ROWS = [
+    sum_row(
+        "acid_forecast",
+        "acid",
+        [
+            series("ph_readings", timed([PH]), 0, optional=True),
+            number("target_ph", "pH", 3.0, 8.0, [4.4, 6.7], optional=True),
+            CURVE,
+            number(
+                "reading_sd_ph",
+                "pH",
+                0.005,
+                0.5,
+                None,
+                default(0.05, "derived", "meter and shape of the curve together"),
+            ),
+            number(
+                "lag_sd_s",
+                "s",
+                1.0,
+                14400.0,
+                None,
+                default(900.0, "practice", "makes differ by a quarter of an hour"),
+            ),
+            number(
+                "pace_sd",
+                "",
+                0.001,
+                1.0,
+                None,
+                default(0.15, "practice", "makes differ by a seventh in pace"),
+            ),
+            dict(series("targets", [], 0, optional=True), hidden=True),
+            number("now_min", "min", 0.0, 1000000.0, hidden=True),
+            number("base_ms", "ms", 0.0, 4102444800000.0, hidden=True),
+        ],
+        [
+            output("reach_s", "s"),
+            output("curve_s", "s"),
+            output("late_s", "s"),
+            output("left_s", "s"),
+            output("reach_ms", "ms"),
+            output("pace", ""),
+            output("lag_s", "s"),
+        ],
+        _acid_forecast,
+    ),
+    sum_row(
+        "acid_band",
+        "acid",
+        [series("ph_readings", timed([PH]), 1), CURVE],
+        [output("state", "key"), output("curve_ph", "pH"), output("behind_s", "s")],
+        _acid_band,
+    ),
+    sum_row(
+        "acid_temperature",
+        "acid",
+        [
+            series("curd_temps", timed([number("value", "C", -2.0, 60.0)]), 2),
+            number(
+                "reference_temp_c",
+                "C",
+                5.0,
+                48.0,
+                [18.0, 45.0],
+                default(32.0, "practice", "set at 32 °C"),
+            ),
+            choice(
+                "starter_kind",
+                ["mixed", "mesophilic"],
+                default("mixed", "abstract", "Medvedova et al., mixed starter"),
+            ),
+        ],
+        [output("worth_s", "s"), output("ahead_s", "s"), output("speed_now", "")],
+        _acid_temperature,
+    ),
+    acid_ends.ROW,
+    slow_make.ROW,
+]

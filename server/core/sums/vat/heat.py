@@ -1,0 +1,298 @@
+"""Warming and cooling the vat: how long, how fast, and whether in time."""
+
+from ...formulas.heat import heat, heat_forecast
+from ...formulas.heat.lateness import lateness
+from ...formulas.milk import milk
+from ..rows import (
+    choice,
+    default,
+    note,
+    number,
+    output,
+    result,
+    series,
+    sum_row,
+    timed,
+    value,
+)
+
+TEMP = number("value", "C", -2.0, 110.0, [0.0, 95.0])
+VAT_TEMPS = series("vat_temps", timed([TEMP]), 1)
+JACKET = number("jacket_temp_c", "C", -10.0, 160.0, [0.0, 100.0])
+TARGET = number("target_temp_c", "C", -2.0, 110.0, [2.0, 75.0])
+START = number("vat_temp_c", "C", -2.0, 110.0, [0.0, 95.0])
+TAU = number("tau_s", "s", 60.0, 86400.0, [300.0, 21600.0])
+READING_SD = number(
+    "reading_sd_k",
+    "K",
+    0.01,
+    2.0,
+    None,
+    default(0.2, "practice", "a stirred vat and a dial or digital thermometer"),
+)
+
+
+def split(rows: "list[dict]", name: str) -> "tuple[list, list]":
+    """Return times [s] and values of a table of readings.
+
+    Args:
+        rows: list of {"at_min", name}.
+        name: the column.
+    """
+    times_s = [row["at_min"] * 60.0 for row in rows]
+    return times_s, [row[name] for row in rows]
+
+
+def _heat_forecast(x):
+    times_s, temps_c = split(x["vat_temps"], "value")
+    prior = _prior(x)
+    notes = []
+    if x["heating"] == "jacket" and x["jacket_temp_c"] is None:
+        return result([], [note("jacket_needed")], [], ["jacket_temp_c"])
+    if x["heating"] == "power":
+        found = heat_forecast.forecast_line(
+            times_s, temps_c, x["target_temp_c"], x["reading_sd_k"]
+        )
+        rate = found["rate_k_s"]
+    else:
+        found = heat_forecast.forecast(
+            times_s,
+            temps_c,
+            x["target_temp_c"],
+            x["jacket_temp_c"],
+            x["reading_sd_k"],
+            prior,
+        )
+        rate = None
+        if found["tau_s"] is not None:
+            rate = heat.rate_k_s(temps_c[-1], x["jacket_temp_c"], found["tau_s"])
+    notes.append(note(found["basis"]))
+    for index in found["set_aside"]:
+        notes.append(
+            note(
+                "reading_set_aside", at_min=times_s[index] / 60.0, temp_c=temps_c[index]
+            )
+        )
+    return result(_reach_values(x, found, times_s, rate), notes)
+
+
+def _prior(x):
+    if x["tau_s"] is None:
+        return None
+    low, high = x["ranges"].get("tau_s") or [x["tau_s"] * 0.8, x["tau_s"] * 1.25]
+    # A range of nine in ten spans 3.29 standard deviations.
+    sd_s = max((high - low) / 3.29, 0.02 * x["tau_s"])
+    return {"tau_s": x["tau_s"], "tau_sd_s": sd_s}
+
+
+def _reach_values(x, found, times_s, rate):
+    ends = [found["value_s"], found["low_s"], found["high_s"]]
+    values = [value("reach_s", ends[0], "s", ends[1], ends[2])]
+    now_s = times_s[-1] if x["now_min"] is None else x["now_min"] * 60.0
+    left = [None if end is None else end - now_s for end in ends]
+    values.append(value("left_s", left[0], "s", left[1], left[2]))
+    if x["base_ms"] is not None:
+        instants = [
+            None if end is None else x["base_ms"] + int(end * 1000) for end in ends
+        ]
+        values.append(value("reach_ms", instants[0], "ms", instants[1], instants[2]))
+    if rate is not None:
+        values.append(value("rate_k_s", rate, "K/s"))
+    if found.get("tau_s") is not None:
+        values.append(value("tau_s", found["tau_s"], "s"))
+    if x["due_s"] is not None:
+        word = lateness(found["low_s"], found["high_s"], x["due_s"])
+        values.append(
+            value("in_time", word["basis"], "key", word["late_s"], x["due_s"])
+        )
+    return values
+
+
+def _heat_time(x):
+    start, target = x["vat_temp_c"], x["target_temp_c"]
+    if x["heating"] == "power":
+        lacking = [n for n in ("contents_kg", "power_kw") if x[n] is None]
+        if lacking:
+            return result([], [], [], lacking)
+        time_s = heat.time_at_power_s(
+            start, target, x["contents_kg"], milk.MILK_CP_J_KG_K, x["power_kw"] * 1000.0
+        )
+        rate = (target - start) / time_s if time_s else 0.0
+        return result(
+            [value("time_s", time_s, "s"), value("rate_k_s", rate, "K/s")],
+            [note("heat.losses_left_out")],
+        )
+    lacking = [n for n in ("jacket_temp_c", "tau_s") if x[n] is None]
+    if lacking:
+        return result([], [], [], lacking)
+    ends = [x["tau_s"]] + (x["ranges"].get("tau_s") or [None, None])
+    jacket = x["jacket_temp_c"]
+    times = [
+        None if tau is None else heat.time_to_target_s(start, target, jacket, tau)
+        for tau in ends
+    ]
+    return result(
+        [
+            value("time_s", times[0], "s", times[1], times[2]),
+            value("rate_k_s", heat.rate_k_s(start, jacket, ends[0]), "K/s"),
+        ]
+    )
+
+
+def _jacket_needed(x):
+    jacket = heat.jacket_needed_c(
+        x["vat_temp_c"], x["target_temp_c"], x["tau_s"], x["time_s"]
+    )
+    notes = []
+    if jacket > 100.0 or jacket < 0.0:
+        notes.append(note("jacket_out_of_reach", value=jacket))
+    return result([value("jacket_temp_c", jacket, "C")], notes)
+
+
+def _scald_rate(x):
+    times_s, temps_c = split(x["vat_temps"], "value")
+    found = heat_forecast.measured_rate(times_s, temps_c, x["reading_sd_k"])
+    notes = [note(found["basis"])]
+    values = [
+        value(
+            "rate_k_s",
+            found["value_k_s"],
+            "K/s",
+            found["low_k_s"],
+            found["high_k_s"],
+        )
+    ]
+    if x["wanted_rate_k_min"] is not None and found["value_k_s"] is not None:
+        per_min = found["value_k_s"] * 60.0
+        low, high = x["ranges"].get("wanted_rate_k_min") or [None, None]
+        word = "in_band"
+        if high is not None and per_min > high:
+            word = "above"
+        elif low is not None and per_min < low:
+            word = "below"
+        values.append(value("rate_verdict", word, "key", low, high))
+    return result(values, notes)
+
+
+def _vat_time_constant(x):
+    times_s, temps_c = split(x["vat_temps"], "value")
+    jacket = x["jacket_temp_c"]
+    found = heat_forecast.fit_tau_robust(times_s, temps_c, jacket)
+    values = [value("tau_s", found["tau_s"], "s")]
+    if x["contents_kg"] is not None and x["other_contents_kg"] is not None:
+        other = heat.tau_at_fill(
+            found["tau_s"], x["contents_kg"], x["other_contents_kg"]
+        )
+        values.append(
+            value(
+                "other_tau_s",
+                other["value_s"],
+                "s",
+                other["low_s"],
+                other["high_s"],
+            )
+        )
+    return result(values)
+
+
+HEATING = choice(
+    "heating",
+    ["jacket", "power"],
+    default("jacket", "practice", "a jacket of steady temperature"),
+)
+TAU_OPTIONAL = number("tau_s", "s", 60.0, 86400.0, [300.0, 21600.0], optional=True)
+JACKET_OPTIONAL = number(
+    "jacket_temp_c", "C", -10.0, 160.0, [0.0, 100.0], optional=True
+)
+CONTENTS = number("contents_kg", "kg", 1.0, 52000.0, [20.0, 21000.0], optional=True)
+
+ROWS = [
+    sum_row(
+        "heat_forecast",
+        "heat",
+        [
+            VAT_TEMPS,
+            TARGET,
+            HEATING,
+            JACKET_OPTIONAL,
+            TAU_OPTIONAL,
+            READING_SD,
+            number("due_s", "s", 0.0, 604800.0, optional=True),
+            number("now_min", "min", 0.0, 1000000.0, hidden=True),
+            number("base_ms", "ms", 0.0, 4102444800000.0, hidden=True),
+        ],
+        [
+            output("reach_s", "s"),
+            output("left_s", "s"),
+            output("reach_ms", "ms"),
+            output("rate_k_s", "K/s"),
+            output("tau_s", "s"),
+            output("in_time", "key"),
+        ],
+        _heat_forecast,
+    ),
+    sum_row(
+        "heat_time",
+        "heat",
+        [
+            START,
+            TARGET,
+            HEATING,
+            JACKET_OPTIONAL,
+            TAU_OPTIONAL,
+            CONTENTS,
+            number("power_kw", "kW", 0.1, 2000.0, [1.0, 300.0], optional=True),
+        ],
+        [output("time_s", "s"), output("rate_k_s", "K/s")],
+        _heat_time,
+    ),
+    sum_row(
+        "jacket_needed",
+        "heat",
+        [
+            START,
+            TARGET,
+            TAU,
+            number("time_s", "s", 60.0, 86400.0),
+        ],
+        [output("jacket_temp_c", "C")],
+        _jacket_needed,
+    ),
+    sum_row(
+        "scald_rate",
+        "heat",
+        [
+            VAT_TEMPS,
+            READING_SD,
+            number(
+                "wanted_rate_k_min",
+                "K/min",
+                0.01,
+                20.0,
+                None,
+                # 31 to 37 °C in 15 to 20 min.
+                default(
+                    0.35,
+                    "read",
+                    "A. Hill, University of Guelph, page Gouda: 15 to 20 min",
+                    0.3,
+                    0.4,
+                ),
+            ),
+        ],
+        [output("rate_k_s", "K/s"), output("rate_verdict", "key")],
+        _scald_rate,
+    ),
+    sum_row(
+        "vat_time_constant",
+        "heat",
+        [
+            VAT_TEMPS,
+            JACKET,
+            CONTENTS,
+            number("other_contents_kg", "kg", 1.0, 52000.0, optional=True),
+        ],
+        [output("tau_s", "s"), output("other_tau_s", "s")],
+        _vat_time_constant,
+    ),
+]

@@ -1,0 +1,241 @@
+"""Heat treatment of the milk: what the recorded readings meet, by the legal table.
+
+The verdict is the rule's, in the thermometer's own unit. Lethality is for
+information and has a sum of its own, so that it is never mistaken for a verdict.
+"""
+
+from ...formulas.heat import lethality
+from ...heat.heat_hold import verdict, with_gap
+from ..rows import (
+    choice,
+    default,
+    no_rules,
+    note,
+    number,
+    output,
+    rests,
+    result,
+    series,
+    sum_row,
+    timed,
+    value,
+)
+from .heat import split
+
+RULE = {"us": "us_heat_treatment", "eu_uk": "eu_uk_heat_treatment"}
+# What a chart must hold, by the required keys of the rules' chart fields.
+CHART = (
+    "date",
+    "plant_name",
+    "product_name",
+    "product_amount",
+    "hold_extent",
+    "indicating_reading",
+    "airspace_reading",
+    "operator_initials",
+)
+# In either unit, so that what a thermometer can show is never refused.
+OWN_LOW, OWN_HIGH = -30.0, 270.0
+
+
+def _heat_treatment(x):
+    rule = x["rules"].get(RULE[x["jurisdiction"]])
+    if rule is None:
+        return no_rules()
+    usual_s = rule["gap_max_s"]["value"]
+    # A sum cannot say who agreed to a longer gap, so there it does not count.
+    is_typed = x["from"].get("gap_max_s") == "typed"
+    is_nameless = is_typed and x["gap_max_s"] > usual_s
+    rule = with_gap(rule, None if is_nameless else x["gap_max_s"])
+    base_ms = int(x["base_ms"] or 0)
+    readings = []
+    for row in x["milk_temps"]:
+        readings.append(
+            {
+                # To the whole millisecond: a hold must not lose one to a fraction.
+                "at_ms": base_ms + int(row["at_min"] * 60000 + 0.5),
+                "temp": row["value"],
+                "air_temp": row["air"],
+                "recorder_temp": row["recorder"],
+            }
+        )
+    product = {
+        "vessel": x["vessel"],
+        "kind": x["product"],
+        "fat_frac": x["fat_frac"],
+        "is_sweetened": x["sweetened"] == "yes",
+        "phosphatase": x["phosphatase"],
+        "extra_hold_s": x["extra_hold_s"],
+        "holding_s": x["holding_s"],
+    }
+    chart = {key: x["chart_" + key] == "noted" for key in CHART}
+    is_over = x["hold_over"] != "no"
+    found = verdict(rule, readings, x["thermometer"], product, chart, is_over)
+    notes = _notes(found)
+    if is_nameless:
+        notes.append(note("gap_needs_name", value=x["gap_max_s"], limit=usual_s))
+    return result(_values(found), notes, _figures(rule, found))
+
+
+def _values(found):
+    hold = found["hold"] or {}
+    values = [
+        value("class", found["class"], "key", of=found["rule"]),
+        value("meaning", found["meaning"], "key", of=found["if_not_met"]),
+    ]
+    if hold:
+        unit = found["unit"]
+        values.append(value("held_s", hold["held_s"], "s", hold["needed_s"]))
+        values.append(value("required_temp", hold["min_temp"], unit, of=hold["row"]))
+        if hold["air_min_temp"] is not None:
+            values.append(value("required_air_temp", hold["air_min_temp"], unit))
+    return values
+
+
+def _notes(found):
+    notes = [note("chart_and_inspector_decide")]
+    for rows in (found["reasons"], found["warnings"]):
+        for row in rows:
+            told = dict(row)
+            told["key"] = "note." + row["key"]
+            notes.append(told)
+    return notes
+
+
+def _figures(rule, found):
+    """Return the rule's figures that the verdict rests on, each with its source."""
+    hold = found["hold"] or {}
+    figures = []
+    for row in rule["rows"]:
+        if hold and row["key"] != hold["row"]:
+            continue
+        figure = row["min_temp"].get(found["unit"])
+        if figure is None or (not hold and row["kind"] != "milk"):
+            continue
+        figures.append(
+            rests(
+                "min_temp." + row["key"],
+                figure["value"],
+                found["unit"],
+                figure["status"],
+                figure["source"],
+            )
+        )
+    gap = rule["gap_max_s"]
+    figures.append(rests("gap_max_s", gap["value"], "s", gap["status"], gap["source"]))
+    return figures
+
+
+def _lethality(x):
+    times_s, temps_c = split(x["vat_temps"], "value")
+    notes = [note("lethality_is_no_verdict")]
+    values, sources = [], []
+    published: "tuple[dict, ...]" = lethality.PUBLISHED
+    for row in published:
+        found = lethality.log_reduction(
+            times_s, temps_c, row["d_s"], row["reference_c"], row["z_k"]
+        )
+        low = found["value"] if found["at_least"] else None
+        values.append(value("log_reduction", found["value"], "", low, of=row["key"]))
+        if found["left_out_s"] > 0:
+            word = "too_far" if found["value"] is None else "partly"
+            notes.append(note("lethality_" + word, row=row["key"]))
+        sources.append(
+            rests("d_s." + row["key"], row["d_s"], "s", "abstract", row["source"])
+        )
+    near = lethality.near_lethality_s(times_s, temps_c, 63.0, x["z_k"])
+    low_s = near["value_s"] if near["at_least"] else None
+    values.append(value("f63_s", near["value_s"], "s", low_s))
+    if near["left_out_s"] > 0:
+        word = "too_far" if near["value_s"] is None else "partly"
+        notes.append(note("lethality_63_" + word))
+    return result(values, notes, sources)
+
+
+def _chart_inputs():
+    return [
+        choice("chart_" + key, ["noted", "not_noted"], optional=True) for key in CHART
+    ]
+
+
+ROWS = [
+    sum_row(
+        "heat_treatment",
+        "heat_treatment",
+        [
+            choice(
+                "jurisdiction",
+                ["us", "eu_uk"],
+                default("us", "derived", "choose where you are licensed"),
+            ),
+            choice("thermometer", ["F", "C"]),
+            series(
+                "milk_temps",
+                timed(
+                    [
+                        number("value", "", OWN_LOW, OWN_HIGH, optional=True),
+                        number("air", "", OWN_LOW, OWN_HIGH, optional=True),
+                        number("recorder", "", OWN_LOW, OWN_HIGH, optional=True),
+                    ]
+                ),
+                1,
+            ),
+            choice(
+                "vessel",
+                ["vat", "flow"],
+                default("vat", "practice", "a vat, all of it held at once"),
+            ),
+            choice(
+                "product",
+                ["milk", "eggnog"],
+                default("milk", "practice", "milk for cheese"),
+            ),
+            number("fat_frac", "fraction", 0.0, 0.6, [0.015, 0.4], optional=True),
+            choice(
+                "sweetened",
+                ["no", "yes"],
+                default("no", "practice", "nothing sweet is added to cheese milk"),
+            ),
+            choice("phosphatase", ["negative", "positive"], optional=True),
+            number(
+                "extra_hold_s",
+                "s",
+                0.0,
+                86400.0,
+                None,
+                default(0.0, "practice", "filled and emptied outside the hold"),
+            ),
+            number("holding_s", "s", 0.0, 86400.0, optional=True),
+            number("gap_max_s", "s", 1.0, 3600.0, [1.0, 300.0], optional=True),
+            number("base_ms", "ms", 0.0, 4102444800000.0, hidden=True),
+            dict(choice("hold_over", ["yes", "no"], optional=True), hidden=True),
+        ]
+        + _chart_inputs(),
+        [
+            output("class", "key"),
+            output("meaning", "key"),
+            output("held_s", "s"),
+            output("required_temp", ""),
+            output("required_air_temp", ""),
+        ],
+        _heat_treatment,
+        judges=True,
+    ),
+    sum_row(
+        "lethality",
+        "heat_treatment",
+        [
+            series("vat_temps", timed([number("value", "C", -2.0, 110.0)]), 2),
+            number(
+                "z_k",
+                "K",
+                3.0,
+                15.0,
+                [4.0, 10.0],
+                default(7.0, "practice", "between the published 5.8 and 9.46 K"),
+            ),
+        ],
+        [output("log_reduction", ""), output("f63_s", "s")],
+        _lethality,
+    ),
+]

@@ -1,0 +1,220 @@
+"""Milk: its mass, what is asked on receipt, its acidity, and standardising it."""
+
+from ...formulas.milk import milk
+from ...units import conversions as units
+from ..rows import choice, default, note, number, output, rests, result, sum_row, value
+from . import receipt
+
+GOFF = "density table of fluid dairy products, D. Goff, University of Guelph"
+# The table is printed to 0.001 kg/L and fitted within this.
+DENSITY_ERROR_KG_L = 0.0009
+
+FAT = number("fat_frac", "fraction", 0.0, 0.4, [0.015, 0.09])
+SNF = number(
+    "snf_frac",
+    "fraction",
+    0.0,
+    0.2,
+    [0.06, 0.13],
+    default(0.0895, "read", GOFF + ", milk of 4.0 % fat"),
+)
+MILK_KG = number("milk_kg", "kg", 0.0, 52000.0, [20.0, 21000.0])
+PROTEIN = number("protein_frac", "fraction", 0.0, 0.2, [0.024, 0.06])
+
+
+def _milk_mass(x):
+    density = milk.density_kg_l(x["fat_frac"], x["snf_frac"], x["milk_temp_c"])
+    low, high = density - DENSITY_ERROR_KG_L, density + DENSITY_ERROR_KG_L
+    values = [value("density_kg_l", density, "kg/L", low, high)]
+    if x["milk_l"] is not None:
+        litres = x["milk_l"]
+        values.append(
+            value(
+                "milk_kg",
+                milk.mass_kg(litres, density),
+                "kg",
+                litres * low,
+                litres * high,
+            )
+        )
+    if x["milk_kg"] is not None:
+        kg = x["milk_kg"]
+        values.append(
+            value("milk_l", milk.volume_l(kg, density), "L", kg / high, kg / low)
+        )
+    notes = []
+    if not 4.4 <= x["milk_temp_c"] <= 38.9:
+        notes.append(note("density_outside_table", low=4.4, high=38.9))
+    missing = []
+    if len(values) == 1:
+        missing = ["milk_l"]
+    return result(
+        [] if missing else values,
+        notes,
+        [rests("density_kg_l", density, "kg/L", "read", GOFF)],
+        missing,
+    )
+
+
+def _acidity_titration(x):
+    frac = units.lactic_frac(x["alkali_ml"], x["alkali_mol_l"], x["sample_ml"])
+    return result(_scales(frac), [note("acidity_never_ph")])
+
+
+def _acidity_units(x):
+    return result(_scales(x["acidity_frac"]), [note("acidity_never_ph")])
+
+
+def _scales(frac):
+    found = [value("acidity_frac", frac, "fraction lactic")]
+    for name in ("lactic_percent", "dornic", "thorner", "soxhlet_henkel"):
+        found.append(value(name, units.convert(frac, "lactic_frac", name), name))
+    return found
+
+
+def _standardise_fat(x):
+    kg, fat, wanted = x["milk_kg"], x["fat_frac"], x["target_fat_frac"]
+    other = x["added_fat_frac"]
+    values = []
+    if x["way"] == "take_cream_off":
+        off = milk.cream_off_kg(kg, fat, other, wanted)
+        values.append(value("cream_off_kg", off, "kg"))
+        values.append(value("milk_after_kg", kg - off, "kg"))
+        return result(values)
+    more = milk.added_kg(kg, fat, other, wanted)
+    values.append(value("added_kg", more, "kg"))
+    values.append(value("milk_after_kg", kg + more, "kg"))
+    share = milk.blend_share(fat, other, wanted)
+    values.append(value("milk_share_frac", share, "fraction"))
+    return result(values)
+
+
+def _standardise_ratio(x):
+    kg, protein, fat = x["milk_kg"], x["protein_frac"], x["fat_frac"]
+    wanted = x["protein_fat_ratio"]
+    values = [
+        value("target_fat_frac", milk.fat_for_ratio_frac(protein, wanted), "fraction")
+    ]
+    if fat > 0:
+        values.append(value("protein_fat_ratio_now", protein / fat, ""))
+    if x["added_fat_frac"] is not None and x["added_protein_frac"] is not None:
+        more = milk.added_for_ratio_kg(
+            kg, protein, fat, x["added_protein_frac"], x["added_fat_frac"], wanted
+        )
+        values.append(value("added_kg", more, "kg"))
+        values.append(value("milk_after_kg", kg + more, "kg"))
+    return result(values)
+
+
+ROWS = [
+    sum_row(
+        "milk_mass",
+        "milk",
+        [
+            number("milk_l", "L", 0.0, 50000.0, [20.0, 20000.0], optional=True),
+            number("milk_kg", "kg", 0.0, 52000.0, [20.0, 21000.0], optional=True),
+            FAT,
+            SNF,
+            number("milk_temp_c", "C", 0.0, 44.0, [1.0, 40.0]),
+        ],
+        [
+            output("density_kg_l", "kg/L"),
+            output("milk_kg", "kg"),
+            output("milk_l", "L"),
+        ],
+        _milk_mass,
+    ),
+    receipt.ROW,
+    sum_row(
+        "acidity_titration",
+        "milk",
+        [
+            number("alkali_ml", "mL", 0.0, 200.0, [0.2, 20.0]),
+            number(
+                "alkali_mol_l",
+                "mol/L",
+                0.01,
+                1.0,
+                [0.09, 0.26],
+                default(0.1, "practice", "common practice: 0.1 N alkali"),
+            ),
+            number(
+                "sample_ml",
+                "mL",
+                1.0,
+                200.0,
+                [5.0, 100.0],
+                default(10.0, "practice", "common practice: 10 mL sample"),
+            ),
+        ],
+        [
+            output("acidity_frac", "fraction lactic"),
+            output("lactic_percent", "lactic_percent"),
+            output("dornic", "dornic"),
+            output("thorner", "thorner"),
+            output("soxhlet_henkel", "soxhlet_henkel"),
+        ],
+        _acidity_titration,
+    ),
+    sum_row(
+        "acidity_units",
+        "milk",
+        [number("acidity_frac", "fraction lactic", 0.0, 0.05, [0.0008, 0.012])],
+        [
+            output("acidity_frac", "fraction lactic"),
+            output("lactic_percent", "lactic_percent"),
+            output("dornic", "dornic"),
+            output("thorner", "thorner"),
+            output("soxhlet_henkel", "soxhlet_henkel"),
+        ],
+        _acidity_units,
+    ),
+    sum_row(
+        "standardise_fat",
+        "milk",
+        [
+            MILK_KG,
+            FAT,
+            number("target_fat_frac", "fraction", 0.0, 0.4, [0.02, 0.06]),
+            choice(
+                "way",
+                ["add", "take_cream_off"],
+                default("add", "practice", "skim or cream is stirred in"),
+            ),
+            number("added_fat_frac", "fraction", 0.0, 0.6, [0.0, 0.5]),
+        ],
+        [
+            output("added_kg", "kg"),
+            output("cream_off_kg", "kg"),
+            output("milk_after_kg", "kg"),
+            output("milk_share_frac", "fraction"),
+        ],
+        _standardise_fat,
+    ),
+    sum_row(
+        "standardise_ratio",
+        "milk",
+        [
+            MILK_KG,
+            PROTEIN,
+            FAT,
+            number(
+                "protein_fat_ratio",
+                "",
+                0.3,
+                5.0,
+                [0.7, 1.5],
+                default(1.07, "read", "A. Hill, University of Guelph, page Gouda"),
+            ),
+            number("added_protein_frac", "fraction", 0.0, 0.2, optional=True),
+            number("added_fat_frac", "fraction", 0.0, 0.6, optional=True),
+        ],
+        [
+            output("target_fat_frac", "fraction"),
+            output("protein_fat_ratio_now", ""),
+            output("added_kg", "kg"),
+            output("milk_after_kg", "kg"),
+        ],
+        _standardise_ratio,
+    ),
+]

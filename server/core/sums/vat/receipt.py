@@ -1,0 +1,183 @@
+"""What is asked of milk on receipt, against the rules as they are printed.
+
+Each check stands alone and says which figure it is against. A temperature is
+judged in the unit that was typed, with the figure printed in that unit. A figure
+known only from memory never passes or fails milk, nor does a reading not taken.
+"""
+
+from ..rows import (
+    choice,
+    default,
+    no_rules,
+    note,
+    number,
+    output,
+    rests,
+    result,
+    sum_row,
+    value,
+)
+
+RULE = {"us": "us_milk_receiving", "eu_uk": "eu_uk_milk_receiving"}
+# Which of a rule's temperatures speak of milk as it stands at the door.
+TEMPS: dict = {
+    "us": [("cooling", "blend"), ("held_in_plant", None)],
+    "eu_uk": [("cooling", "on_arrival"), ("cooling", "until_processed")],
+}
+
+
+def _milk_receipt(x):
+    word = x["jurisdiction"]
+    rule = x["rules"].get(RULE[word])
+    if rule is None:
+        return no_rules()
+    values: "list[dict]" = []
+    sources: "list[dict]" = []
+    for first, second in TEMPS[word]:
+        part = rule[first] if second is None else rule[first][second]
+        figure, temp = _in_typed_unit(x, part["max_temp"])
+        _check(values, sources, "temperature", second or first, temp, figure)
+    _cells(values, sources, x, rule)
+    _drug_test(values, sources, x, rule)
+    if word == "eu_uk":
+        _age(values, sources, x, rule)
+    else:
+        _cooling(values, sources, x, rule)
+    notes = []
+    if any(row["name"] == "temperature" and row["low"] is None for row in values):
+        notes.append(note("rule_not_printed_in_unit"))
+    if any(row["status"] == "memory" for row in sources):
+        notes.append(note("figure_from_memory"))
+    return result(values, notes, sources)
+
+
+def _in_typed_unit(x, figures):
+    typed = x["typed"].get("milk_temp_c") or [x["milk_temp_c"], "C"]
+    return figures.get(typed[1]), typed[0]
+
+
+def _check(values, sources, name, of, amount, figure, unit="key"):
+    """Add one verdict: low holds what was read, high the figure it is against."""
+    verdict = "not_assessed"
+    limit = None
+    if figure is not None:
+        limit = figure["value"]
+        sources.append(
+            rests(name + "." + of, limit, "", figure["status"], figure["source"])
+        )
+        if amount is not None and figure["status"] != "memory":
+            verdict = "meets" if amount <= limit else "does_not_meet"
+    values.append(
+        value(name, verdict, unit, None if limit is None else amount, limit, of)
+    )
+
+
+def _cells(values, sources, x, rule):
+    species = x["species"]
+    cells = rule["somatic_cells_max_ml"].get(species)
+    if x["somatic_cells_ml"] is not None:
+        _check(values, sources, "somatic_cells", species, x["somatic_cells_ml"], cells)
+    if x["plate_count_ml"] is not None:
+        table = rule["plate_count_max_ml"]
+        key = "grade_a_producer"
+        if key not in table:
+            key = "cow" if species == "cow" else "other_species"
+        _check(values, sources, "plate_count", key, x["plate_count_ml"], table[key])
+
+
+def _drug_test(values, sources, x, rule):
+    """Positive never meets; missing is not assessed, and the make waits for it."""
+    verdict = "not_assessed"
+    if x["drug_test"] is not None:
+        verdict = "meets" if x["drug_test"] == "negative" else "does_not_meet"
+    figure = (rule.get("drug_test") or {}).get("every_load")
+    if figure is not None:
+        sources.append(rests("drug_test", True, "", figure["status"], figure["source"]))
+        if figure["status"] == "memory" and verdict == "meets":
+            verdict = "not_assessed"
+    values.append(value("drug_test", verdict, "key", of="every_load"))
+
+
+def _age(values, sources, x, rule):
+    table = rule["make_begins_within"]
+    figure, temp = _in_typed_unit(x, table["at_4_c"]["max_temp"])
+    key = "at_6_c"
+    if figure is not None and temp is not None and temp <= figure["value"]:
+        key = "at_4_c"
+    if x["species"] != "cow":
+        key = "ewe_goat_buffalo"
+    age_h = x["milk_age_h"]
+    age_s = None if age_h is None else age_h * 3600.0
+    _check(values, sources, "age", key, age_s, table[key]["within_s"])
+
+
+def _cooling(values, sources, x, rule):
+    """Judge how soon the milk was cold: by the tank's log, else by what is read now.
+
+    Milk that is cold now may have been cold in time or not, so only young cold milk
+    meets, and old warm milk does not.
+    """
+    for of, name in (("first", "first_cooled_h"), ("then", "last_cooled_h")):
+        part = rule["cooling"][of]
+        within = part["within_s"]
+        told_s = None if x[name] is None else x[name] * 3600.0
+        if told_s is None and of == "first":
+            told_s = _told_by_age(x, part)
+        _check(values, sources, "cooling", "cooled_" + of, told_s, within)
+        for unit in ("F", "C"):
+            figure = part["max_temp"][unit]
+            sources.append(
+                rests(
+                    "temperature.cooled_" + of,
+                    figure["value"],
+                    unit,
+                    figure["status"],
+                    figure["source"],
+                )
+            )
+
+
+def _told_by_age(x, part):
+    """Return the milk's age where that alone tells whether it was cold in time."""
+    figure, temp = _in_typed_unit(x, part["max_temp"])
+    if x["milk_age_h"] is None or figure is None:
+        return None
+    age_s = x["milk_age_h"] * 3600.0
+    is_late = age_s > part["within_s"]["value"]
+    is_warm = temp > figure["value"]
+    return age_s if is_late == is_warm else None
+
+
+ROW = sum_row(
+    "milk_receipt",
+    "milk",
+    [
+        choice(
+            "jurisdiction",
+            ["us", "eu_uk"],
+            default("us", "derived", "choose where you are licensed"),
+        ),
+        choice(
+            "species",
+            ["cow", "goat", "ewe", "buffalo"],
+            default("cow", "derived", "choose the animal"),
+        ),
+        number("milk_temp_c", "C", -2.0, 110.0, [0.0, 40.0]),
+        number("milk_age_h", "h", 0.0, 240.0, [0.0, 72.0], optional=True),
+        number("first_cooled_h", "h", 0.0, 240.0, [0.0, 12.0], optional=True),
+        number("last_cooled_h", "h", 0.0, 240.0, [0.0, 12.0], optional=True),
+        choice("drug_test", ["negative", "positive"], optional=True),
+        number("somatic_cells_ml", "", 0.0, 100000000.0, optional=True),
+        number("plate_count_ml", "", 0.0, 1000000000.0, optional=True),
+    ],
+    [
+        output("temperature", "key"),
+        output("somatic_cells", "key"),
+        output("plate_count", "key"),
+        output("drug_test", "key"),
+        output("age", "key"),
+        output("cooling", "key"),
+    ],
+    _milk_receipt,
+    judges=True,
+)

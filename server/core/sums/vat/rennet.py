@@ -1,0 +1,189 @@
+"""Rennet: the dose, the cut, and the dose of the next make."""
+
+from ...formulas.milk import rennet
+from ..rows import choice, default, note, number, output, result, sum_row, value
+
+MILK_L = number("milk_l", "L", 0.0, 50000.0, [20.0, 20000.0])
+GOUDA = "A. Hill, University of Guelph, page Gouda"
+SUPPLIER = "a supplier's page on rennet and calcium chloride for Gouda"
+FLOC_S = number("floc_s", "s", 1.0, 14400.0, [360.0, 1500.0])
+# What one statement of strength does without, since the two never convert.
+UNUSED = {
+    "imcu": ["strength_soxhlet", "clot_s", "reference_s"],
+    "soxhlet": ["strength_imcu_per_ml", "dose_imcu_per_l"],
+}
+
+
+def _rennet_dose(x):
+    unused = UNUSED[x["strength_kind"]]
+    if x["strength_kind"] == "soxhlet":
+        if x["strength_soxhlet"] is None:
+            return result([], [], [], ["strength_soxhlet"], unused)
+        amount = rennet.soxhlet_rennet_ml(
+            x["milk_l"], x["strength_soxhlet"], x["clot_s"], x["reference_s"]
+        )
+        notes = [note("soxhlet_at_35_c"), note("strengths_never_convert")]
+        ends: "list[float | None]" = [None, None]
+    else:
+        if x["strength_imcu_per_ml"] is None:
+            return result([], [], [], ["strength_imcu_per_ml"], unused)
+        strength = x["strength_imcu_per_ml"]
+        low, high = x["ranges"].get("dose_imcu_per_l") or [None, None]
+        ends = [
+            None if dose is None else rennet.rennet_ml(x["milk_l"], dose, strength)
+            for dose in (low, high)
+        ]
+        amount = rennet.rennet_ml(x["milk_l"], x["dose_imcu_per_l"], strength)
+        notes = [note("strengths_never_convert")]
+    water = rennet.dilution_water_ml(amount, x["dilution_times"])
+    notes.append(note("no_chlorine"))
+    return result(
+        [
+            value("rennet_ml", amount, "mL", ends[0], ends[1]),
+            value("water_ml", water, "mL"),
+        ],
+        notes,
+        [],
+        [],
+        unused,
+    )
+
+
+def _cut_time(x):
+    found = rennet.cut_time(x["floc_s"], x["floc_factor"], x["tested_every_s"])
+    low, high = found["low_s"], found["high_s"]
+    if found["value_s"] is not None and "floc_factor" in x["ranges"]:
+        first, last = x["ranges"]["floc_factor"]
+        low = rennet.cut_time(x["floc_s"], first, x["tested_every_s"])["low_s"]
+        high = rennet.cut_time(x["floc_s"], last, x["tested_every_s"])["high_s"]
+    return result(
+        [value("cut_s", found["value_s"], "s", low, high)],
+        [note(found["basis"], low=rennet.FLOC_EARLIEST_S, high=rennet.FLOC_LATEST_S)],
+    )
+
+
+def _rennet_next(x):
+    factor = rennet.next_dose_factor(x["floc_s"], x["target_floc_s"], x["delay_s"])
+    values = [value("dose_factor", factor, "")]
+    if x["rennet_ml"] is not None:
+        values.append(value("next_rennet_ml", x["rennet_ml"] * factor, "mL"))
+    notes = []
+    if not 0.5 <= factor <= 2.0:
+        notes.append(note("factor_outside", low=0.5, high=2.0))
+    return result(values, notes)
+
+
+ROWS = [
+    sum_row(
+        "rennet_dose",
+        "ingredients",
+        [
+            MILK_L,
+            choice(
+                "strength_kind",
+                ["imcu", "soxhlet"],
+                default("imcu", "practice", "as the bottle states it"),
+            ),
+            number(
+                "strength_imcu_per_ml",
+                "IMCU/mL",
+                1.0,
+                5000.0,
+                [50.0, 1000.0],
+                optional=True,
+            ),
+            number(
+                "dose_imcu_per_l",
+                "IMCU/L",
+                1.0,
+                500.0,
+                [20.0, 80.0],
+                default(52.5, "read", SUPPLIER + "; 35 to 55 usual", 35.0, 55.0),
+            ),
+            number(
+                "strength_soxhlet",
+                "",
+                100.0,
+                1000000.0,
+                [2000.0, 200000.0],
+                optional=True,
+            ),
+            number(
+                "clot_s",
+                "s",
+                60.0,
+                14400.0,
+                [300.0, 3600.0],
+                default(2400.0, "memory", "Soxhlet's own 40 min"),
+            ),
+            number(
+                "reference_s",
+                "s",
+                600.0,
+                7200.0,
+                None,
+                default(
+                    2400.0, "memory", "Soxhlet; one page says 45 min", 2400.0, 2700.0
+                ),
+            ),
+            number(
+                "dilution_times",
+                "",
+                1.0,
+                100.0,
+                [5.0, 40.0],
+                default(
+                    10.0, "read", GOUDA + "; another page gives about 20", 10.0, 20.0
+                ),
+            ),
+        ],
+        [output("rennet_ml", "mL"), output("water_ml", "mL")],
+        _rennet_dose,
+    ),
+    sum_row(
+        "cut_time",
+        "ingredients",
+        [
+            FLOC_S,
+            number(
+                "floc_factor",
+                "",
+                1.0,
+                10.0,
+                [2.0, 6.0],
+                default(
+                    3.0, "practice", "a rule of the trade for Gouda types", 2.5, 3.5
+                ),
+            ),
+            number(
+                "tested_every_s",
+                "s",
+                0.0,
+                3600.0,
+                None,
+                default(120.0, "practice", "a look every two minutes"),
+            ),
+        ],
+        [output("cut_s", "s")],
+        _cut_time,
+    ),
+    sum_row(
+        "rennet_next",
+        "ingredients",
+        [
+            FLOC_S,
+            number("target_floc_s", "s", 60.0, 14400.0, [480.0, 1200.0]),
+            number("rennet_ml", "mL", 0.0, 100000.0, optional=True),
+            number(
+                "delay_s",
+                "s",
+                0.0,
+                1800.0,
+                None,
+                default(120.0, "practice", "own settings say better; 0 to 3 min"),
+            ),
+        ],
+        [output("dose_factor", ""), output("next_rennet_ml", "mL")],
+        _rennet_next,
+    ),
+]

@@ -1,0 +1,79 @@
+"""Whether a make was slow by a published mark of its family; and what then.
+
+No one figure covers all cheeses: a cheese of another family has no mark here, which
+is not the same as being in time. A reading not taken at its time was missed; what
+it would have been is not worked out from its neighbours.
+"""
+
+from ..rows import choice, no_rules, note, number, output, rests, result, sum_row, value
+
+MARKS = ("ph_at_6_h_washed", "ph_at_6_h_salers", "cheddar_milling", "washed_draining")
+
+
+def _slow_make(x):
+    rule = x["rules"].get("slow_make")
+    if rule is None:
+        return no_rules()
+    mark = x["slow_mark"]
+    if mark == "other":
+        told = value("verdict", "not_assessed", "key", of=mark)
+        return result([told], [note("no_limit_set")])
+    row = next(one for one in rule["rows"] if one["key"] == mark)
+    if "ph_most" in row:
+        return _by_ph(x, row, rule["window_s"]["value"])
+    return _by_acidity(x, row)
+
+
+def _by_ph(x, row, window_s):
+    lacking = [name for name in ("ph", "at_h") if x[name] is None]
+    if lacking:
+        return result([], [], [], lacking)
+    figure, at_s = row["ph_most"], row["at_s"]["value"]
+    if abs(x["at_h"] * 3600.0 - at_s) > window_s:
+        ends = [(at_s + way * window_s) / 3600.0 for way in (-1, 1)]
+        told = value("verdict", "not_assessed", "key", of=row["key"])
+        return result([told], [note("reading_missed", low=ends[0], high=ends[1])])
+    return _told(row["key"], x["ph"], x["ph"] > figure["value"], figure, "ph_most")
+
+
+def _by_acidity(x, row):
+    acidity = x["acidity_frac"]
+    if acidity is None:
+        return result([], [], [], ["acidity_frac"])
+    if "acidity_least_frac" in row:
+        figure = row["acidity_least_frac"]
+        is_slow = acidity < figure["value"]
+    else:
+        figure = row["acidity_above_frac"]
+        is_slow = acidity <= figure["value"]
+    return _told(row["key"], acidity, is_slow, figure, "acidity_least_frac")
+
+
+def _told(mark, amount, is_slow, figure, name):
+    word = "does_not_meet" if is_slow else "meets"
+    source = rests(name, figure["value"], "", figure["status"], figure["source"])
+    notes = [note("slow_make_hold")] if is_slow else []
+    verdict = value("verdict", word, "key", amount, figure["value"], mark)
+    return result([verdict], notes, [source])
+
+
+ROW = sum_row(
+    "slow_make",
+    "acid",
+    [
+        choice("slow_mark", list(MARKS) + ["other"]),
+        number("ph", "pH", 0.0, 14.0, [4.0, 7.2], optional=True),
+        number("at_h", "h", 0.0, 240.0, [0.0, 72.0], optional=True),
+        number(
+            "acidity_frac",
+            "fraction lactic",
+            0.0,
+            0.05,
+            [0.0008, 0.012],
+            optional=True,
+        ),
+    ],
+    [output("verdict", "key")],
+    _slow_make,
+    judges=True,
+)

@@ -1,0 +1,275 @@
+"""The wash: whey off, water in, and how much milk sugar is left."""
+
+from ...formulas.curd import wash
+from ...formulas.milk import milk
+from ...units.shown import WHEY_KG_L
+from ..rows import default, note, number, output, rests, result, series, sum_row, value
+from .milk import MILK_KG
+
+GOUDA = "A. Hill, University of Guelph, page Gouda"
+# Curd and whey together, as formulas.md's worked washes count them.
+VAT_CP_J_KG_K = 3900.0
+# Published washes land this much below the balance.
+LOSS_K = 1.0
+FIRST_FRAC = 0.9
+
+VAT_KG = number("vat_kg", "kg", 1.0, 52000.0, [10.0, 21000.0])
+VAT_TEMP = number("vat_temp_c", "C", 0.0, 60.0, [25.0, 45.0])
+TARGET = number("target_temp_c", "C", 0.0, 60.0, [30.0, 45.0])
+WATER_TEMP = number("water_temp_c", "C", 0.0, 100.0, [2.0, 90.0])
+MOST = number(
+    "water_most_c",
+    "C",
+    20.0,
+    100.0,
+    None,
+    default(65.0, "practice", "hotter water cooks the skin of the curd"),
+)
+CP = rests(
+    "vat_cp_j_kg_k", VAT_CP_J_KG_K, "J/(kg K)", "derived", "whey and curd of the facts"
+)
+
+
+def _hot_notes(x):
+    if wash.check_water_temp(x["water_temp_c"], x["water_most_c"]):
+        return [
+            note(
+                "water_hotter_than_most",
+                value=x["water_temp_c"],
+                limit=x["water_most_c"],
+            )
+        ]
+    return []
+
+
+def _wash_water(x):
+    vat = [x["vat_kg"], VAT_CP_J_KG_K, x["vat_temp_c"]]
+    plan = wash.wash_plan(*(vat + [x["target_temp_c"], x["water_temp_c"], FIRST_FRAC]))
+    # With the usual loss the water must do a kelvin more: the upper end.
+    more = None
+    if x["target_temp_c"] + LOSS_K < x["water_temp_c"]:
+        more = wash.water_kg(*(vat + [x["target_temp_c"] + LOSS_K, x["water_temp_c"]]))
+    # A measure is filled with water as hot as it is.
+    kg_l = wash.water_density_kg_l(x["water_temp_c"])
+    values = [
+        value("water_kg", plan["water_kg"], "kg", plan["water_kg"], more),
+        value(
+            "water_l",
+            plan["water_kg"] / kg_l,
+            "L",
+            plan["water_kg"] / kg_l,
+            None if more is None else more / kg_l,
+        ),
+        value("first_kg", plan["first_kg"], "kg"),
+        value("first_l", plan["first_kg"] / kg_l, "L"),
+        value(
+            "after_first_c",
+            plan["first_c"],
+            "C",
+            plan["first_c"] - LOSS_K,
+            plan["first_c"],
+        ),
+    ]
+    notes = [note("first_then_measure", share=FIRST_FRAC)] + _hot_notes(x)
+    return result(values, notes, [CP])
+
+
+def _wash_rest(x):
+    rest = wash.rest_kg(
+        x["vat_kg"],
+        VAT_CP_J_KG_K,
+        x["added_kg"],
+        x["vat_temp_c"],
+        x["target_temp_c"],
+        x["water_temp_c"],
+    )
+    rest_l = rest / wash.water_density_kg_l(x["water_temp_c"])
+    return result(
+        [value("rest_kg", rest, "kg"), value("rest_l", rest_l, "L")],
+        _hot_notes(x),
+        [CP],
+    )
+
+
+def _wash_temp(x):
+    water = x["water_kg"]
+    temp_c = wash.water_temp_c(
+        x["vat_kg"], VAT_CP_J_KG_K, x["vat_temp_c"], x["target_temp_c"], water
+    )
+    notes = []
+    if wash.check_water_temp(temp_c, x["water_most_c"]):
+        notes.append(
+            note("water_hotter_than_most", value=temp_c, limit=x["water_most_c"])
+        )
+    # A kelvin lost in the vat asks this much more of the water.
+    step = (x["vat_kg"] * VAT_CP_J_KG_K + water * milk.WATER_CP_J_KG_K) * LOSS_K
+    high = temp_c + step / (water * milk.WATER_CP_J_KG_K)
+    return result([value("water_temp_c", temp_c, "C", temp_c, high)], notes, [CP])
+
+
+def _wash_drain(x):
+    """Whey to run off so that the water at hand warms the rest to the target."""
+    milk_kg = x["milk_kg"]
+    off = x["drain_frac"] * milk_kg * x["whey_share_frac"]
+    low, high = x["ranges"].get("drain_frac") or [None, None]
+    ends = [
+        None if end is None else end * milk_kg * x["whey_share_frac"]
+        for end in (low, high)
+    ]
+    start = milk_kg + (x["water_in_kg"] or 0.0) - (x["drained_before_kg"] or 0.0)
+    # Curd stays: no more than the whey and the water can have been run off.
+    most = start - milk_kg * (1.0 - x["whey_share_frac"])
+    if off > most:
+        raise ValueError(
+            "drain_frac %r takes %.6g kg, more than the whey left, %.6g"
+            % (x["drain_frac"], off, most)
+        )
+    values = [
+        value("drain_kg", off, "kg", ends[0], ends[1]),
+        value("drain_l", off / WHEY_KG_L, "L"),
+        value("vat_kg", start - off, "kg"),
+    ]
+    if x["water_kg"] is None:
+        return result(values)
+    return _for_water(x, start, most, values)
+
+
+def _for_water(x, start, most, values):
+    """Add what to run off so that the water at hand warms the rest to the target."""
+    lacking = [
+        n for n in ("vat_temp_c", "target_temp_c", "water_temp_c") if x[n] is None
+    ]
+    if lacking:
+        return result(values, [], [], lacking)
+    gap_up = x["target_temp_c"] - x["vat_temp_c"]
+    gap_down = x["water_temp_c"] - x["target_temp_c"]
+    if gap_down <= 0:
+        raise ValueError(
+            "target_temp_c %r is not below the water, %r"
+            % (x["target_temp_c"], x["water_temp_c"])
+        )
+    if gap_up <= 0:
+        # The whey to run off stands without it.
+        return result(values, [note("vat_is_warm_enough", value=x["vat_temp_c"])])
+    fits = x["water_kg"] * milk.WATER_CP_J_KG_K * gap_down
+    stay = fits / (VAT_CP_J_KG_K * gap_up)
+    if stay > start:
+        values.append(value("drain_for_water_kg", 0.0, "kg"))
+        return result(values, [note("water_is_more_than_enough")], [CP])
+    values.append(value("drain_for_water_kg", start - stay, "kg"))
+    notes = []
+    if start - stay > most:
+        notes.append(note("drain_more_than_whey", value=start - stay, limit=most))
+    return result(values, notes, [CP])
+
+
+def _lactose_left(x):
+    steps = [[row["drained_kg"], row["water_kg"]] for row in x["washes"]]
+    values = []
+    for count in range(1, len(steps) + 1):
+        found = wash.lactose_left(x["aqueous_kg"], steps[:count])
+        values.append(
+            value(
+                "lactose_left_frac",
+                found["value_frac"],
+                "fraction",
+                found["low_frac"],
+                found["high_frac"],
+                "wash_%d" % count,
+            )
+        )
+    source = rests(
+        "exchange_frac", wash.EXCHANGE_USUAL, "fraction", "memory", "trade knowledge"
+    )
+    return result(values, [note("lactose.learn_from_own_makes")], [source])
+
+
+ROWS = [
+    sum_row(
+        "wash_drain",
+        "wash",
+        [
+            MILK_KG,
+            number(
+                "drain_frac",
+                "fraction",
+                0.0,
+                0.95,
+                [0.1, 0.7],
+                default(1.0 / 3.0, "read", GOUDA + ": a third of the whey"),
+            ),
+            number(
+                "whey_share_frac",
+                "fraction",
+                0.5,
+                0.98,
+                [0.8, 0.95],
+                default(0.89, "practice", "whey is about 89 kg of 100 kg milk"),
+            ),
+            number("drained_before_kg", "kg", 0.0, 52000.0, optional=True),
+            number("water_in_kg", "kg", 0.0, 52000.0, optional=True),
+            number("vat_temp_c", "C", 0.0, 60.0, [25.0, 45.0], optional=True),
+            number("target_temp_c", "C", 0.0, 60.0, [30.0, 45.0], optional=True),
+            number("water_temp_c", "C", 0.0, 100.0, [2.0, 90.0], optional=True),
+            number("water_kg", "kg", 0.01, 52000.0, optional=True),
+        ],
+        [
+            output("drain_kg", "kg"),
+            output("drain_l", "L"),
+            output("vat_kg", "kg"),
+            output("drain_for_water_kg", "kg"),
+        ],
+        _wash_drain,
+    ),
+    sum_row(
+        "wash_water",
+        "wash",
+        [VAT_KG, VAT_TEMP, TARGET, WATER_TEMP, MOST],
+        [
+            output("water_kg", "kg"),
+            output("water_l", "L"),
+            output("first_kg", "kg"),
+            output("first_l", "L"),
+            output("after_first_c", "C"),
+        ],
+        _wash_water,
+    ),
+    sum_row(
+        "wash_rest",
+        "wash",
+        [
+            VAT_KG,
+            number("added_kg", "kg", 0.0, 52000.0),
+            VAT_TEMP,
+            TARGET,
+            WATER_TEMP,
+            MOST,
+        ],
+        [output("rest_kg", "kg"), output("rest_l", "L")],
+        _wash_rest,
+    ),
+    sum_row(
+        "wash_temp",
+        "wash",
+        [VAT_KG, VAT_TEMP, TARGET, number("water_kg", "kg", 0.01, 52000.0), MOST],
+        [output("water_temp_c", "C")],
+        _wash_temp,
+    ),
+    sum_row(
+        "lactose_left",
+        "wash",
+        [
+            number("aqueous_kg", "kg", 1.0, 52000.0),
+            series(
+                "washes",
+                [
+                    number("drained_kg", "kg", 0.0, 52000.0),
+                    number("water_kg", "kg", 0.0, 52000.0),
+                ],
+                1,
+            ),
+        ],
+        [output("lactose_left_frac", "fraction")],
+        _lactose_left,
+    ),
+]

@@ -1,0 +1,1 @@
+"""The sums of the press, the brine, the store and the laboratory."""

@@ -1,0 +1,117 @@
+"""The curd bed: the weights on it, and how it is cut into blocks."""
+
+from ...formulas.curd import curd_bed, press
+from ..rows import default, note, number, output, result, sum_row, value
+
+LENGTH = number("length_m", "m", 0.05, 20.0, [0.2, 6.0])
+WIDTH = number("width_m", "m", 0.05, 5.0, [0.2, 2.0])
+
+
+def _bed_weights(x):
+    area = x["length_m"] * x["width_m"]
+    values = []
+    if x["wanted_kpa"] is not None:
+        low, high = x["ranges"].get("wanted_kpa") or [None, None]
+        kgs = [
+            None if kpa is None else press.weight_for_pressure_kg(kpa * 1000.0, area)
+            for kpa in (x["wanted_kpa"], low, high)
+        ]
+        values.append(value("weight_kg", kgs[0], "kg", kgs[1], kgs[2]))
+    if x["laid_on_kg"] is not None:
+        on_bed = x["laid_on_kg"] * press.STANDARD_GRAVITY_M_S2 / area
+        values.append(value("bed_kpa", on_bed / 1000.0, "kPa"))
+    if x["curd_kg"] is not None:
+        depth = curd_bed.bed_depth_m(
+            x["curd_kg"], x["length_m"], x["width_m"], x["bed_density_kg_m3"]
+        )
+        values.append(value("depth_m", depth, "m"))
+    return result(values)
+
+
+def _block_plan(x):
+    plan = curd_bed.cutting_plan(
+        x["curd_kg"],
+        x["length_m"],
+        x["width_m"],
+        x["large_kg"],
+        x["small_kg"],
+        x["aspect_max"],
+    )
+    values = []
+    for size in ("large", "small"):
+        if size == "small" and x["small_kg"] == 0:
+            continue
+        values.append(value("count", plan[size + "_count"], "", of=size))
+        values.append(value("strips", plan[size + "_strips"], "", of=size))
+        values.append(value("across", plan[size + "_across"], "", of=size))
+        values.append(value("strip_m", plan[size + "_strip_m"], "m", of=size))
+    values.append(value("left_m", plan["left_m"], "m"))
+    values.append(value("left_kg", plan["left_kg"], "kg"))
+    return result(values, [note("trim_square_first")])
+
+
+ROWS = [
+    sum_row(
+        "bed_weights",
+        "press",
+        [
+            LENGTH,
+            WIDTH,
+            number(
+                "wanted_kpa",
+                "kPa",
+                0.0,
+                200.0,
+                [0.2, 20.0],
+                default(1.5, "practice", "light pressing under whey", 1.0, 2.0),
+            ),
+            number("laid_on_kg", "kg", 0.0, 20000.0, optional=True),
+            number("curd_kg", "kg", 0.1, 20000.0, optional=True),
+            number(
+                "bed_density_kg_m3",
+                "kg/m3",
+                900.0,
+                1300.0,
+                [1000.0, 1150.0],
+                default(1075.0, "memory", "trade knowledge, 1050 to 1100"),
+            ),
+        ],
+        [output("weight_kg", "kg"), output("bed_kpa", "kPa"), output("depth_m", "m")],
+        _bed_weights,
+    ),
+    sum_row(
+        "block_plan",
+        "press",
+        [
+            number("curd_kg", "kg", 0.1, 20000.0),
+            LENGTH,
+            WIDTH,
+            number("large_kg", "kg", 0.05, 200.0),
+            number(
+                "small_kg",
+                "kg",
+                0.0,
+                200.0,
+                None,
+                default(0.0, "practice", "one size only"),
+            ),
+            number(
+                "aspect_max",
+                "",
+                1.0,
+                20.0,
+                None,
+                default(2.5, "practice", "longer blocks do not fill a round mould"),
+            ),
+        ],
+        [
+            output("count", ""),
+            output("strips", ""),
+            output("across", ""),
+            output("strip_m", "m"),
+            output("left_m", "m"),
+            output("left_kg", "kg"),
+        ],
+        _block_plan,
+    ),
+]

@@ -1,0 +1,250 @@
+"""The brine: how long, and how to keep it."""
+
+from ...formulas.salt import brine_tank, brining, salting
+from ..rows import (
+    default,
+    no_rules,
+    note,
+    number,
+    output,
+    rests,
+    result,
+    sum_row,
+    value,
+)
+from . import brine_strength
+from .brine_strength import SALT, TEMP
+
+FLOURY = "Floury et al. 2010, Dairy Sci Technol 90:477, table II; start of ours"
+# A typed diffusivity carries no range of its own: a quarter of the salt either
+# way, which is half of it, since salt goes with its square root. Our judgement.
+DOUBT = 1.5
+DIAMETER = number("diameter_m", "m", 0.02, 2.0, [0.06, 0.7])
+HEIGHT = number("height_m", "m", 0.01, 1.0, [0.03, 0.3])
+MOISTURE = number(
+    "moisture_frac",
+    "fraction",
+    0.2,
+    0.85,
+    [0.35, 0.55],
+    default(0.44, "practice", "washed-curd wheel out of the press", 0.42, 0.46),
+)
+DIFFUSION = number(
+    "diffusion_m2_s",
+    "m2/s",
+    1e-11,
+    2e-9,
+    [1e-10, 5.3e-10],
+    default(
+        salting.DIFFUSION_START_M2_S,
+        "derived",
+        FLOURY,
+        salting.DIFFUSION_LOW_M2_S,
+        2.3e-10,
+    ),
+)
+RATIO = number(
+    "water_salt_ratio",
+    "",
+    0.0,
+    5.0,
+    [0.5, 3.0],
+    default(2.0, "abstract", "Guinee and Fox 1983, J Dairy Res: 0.5 to 2.42"),
+)
+WANTED = number(
+    "wanted_salt_frac",
+    "fraction",
+    0.0,
+    0.1,
+    [0.005, 0.035],
+    default(0.02, "read", "encyclopaedia article on brine salting", 0.016, 0.022),
+)
+
+
+def _brine_make_up(x):
+    found = brine_tank.make_up(x["volume_l"], x["brine_salt_frac"], x["brine_temp_c"])
+    return result(
+        [
+            value("salt_kg", found["salt_kg"], "kg"),
+            value("water_kg", found["water_kg"], "kg"),
+            value("brine_kg", found["brine_kg"], "kg"),
+        ],
+        [note("calcium_and_acid_for_new_brine")],
+    )
+
+
+def _brine_top_up(x):
+    kg = x["brine_kg"]
+    if kg is None:
+        if x["volume_l"] is None:
+            return result([], [], [], ["brine_kg"])
+        kg = brine_tank.tank_kg(x["volume_l"], x["brine_salt_frac"], x["brine_temp_c"])
+    now, wanted = x["brine_salt_frac"], x["wanted_salt_frac"]
+    values = [value("brine_kg", kg, "kg")]
+    if wanted >= now:
+        salt = brine_tank.top_up_kg(kg, now, wanted, x["brine_temp_c"])
+        values.append(value("salt_kg", salt, "kg"))
+    else:
+        values.append(value("water_kg", brine_tank.thin_down_kg(kg, now, wanted), "kg"))
+    return result(values, [note("dissolve_and_stir")])
+
+
+def _brine_time(x):
+    own = x["diffusion_m2_s"]
+    low, high = x["ranges"].get("diffusion_m2_s") or [own / DOUBT, own * DOUBT]
+    wheel = [x["diameter_m"], x["height_m"], x["moisture_frac"], x["brine_salt_frac"]]
+    found = brining.brining_range_s(
+        *(
+            [x["wanted_salt_frac"]]
+            + wheel
+            + [[low, x["diffusion_m2_s"], high], x["water_salt_ratio"]]
+        )
+    )
+    after = salting.wheel_salting(
+        *([found["value"]] + wheel + [x["diffusion_m2_s"], x["water_salt_ratio"]])
+    )
+    values = [
+        value("time_s", found["value"], "s", found["low"], found["high"]),
+        value("loss_frac", after["loss_frac"], "fraction"),
+        value("moisture_after_frac", after["moisture_frac"], "fraction"),
+    ]
+    if x["time_s"] is not None:
+        values.append(_salt_after(x, wheel, low, high))
+    notes = [note("brine.starting_estimate")]
+    return result(values, notes, [])
+
+
+def _salt_after(x, wheel, low, high):
+    salts = [
+        salting.wheel_salting(*([x["time_s"]] + wheel + [d, x["water_salt_ratio"]]))
+        for d in (x["diffusion_m2_s"], low, high)
+    ]
+    return value(
+        "salt_after_frac",
+        salts[0]["salt_frac"],
+        "fraction",
+        salts[1]["salt_frac"],
+        salts[2]["salt_frac"],
+    )
+
+
+def _brine_factor(x):
+    found: dict = brining.calibrated_diffusion(
+        [
+            {
+                "salt_frac": x["cheese_salt_frac"],
+                "brined_s": x["time_s"],
+                "diameter_m": x["diameter_m"],
+                "height_m": x["height_m"],
+                "moisture_frac": x["moisture_frac"],
+                "brine_frac": x["brine_salt_frac"],
+            }
+        ],
+        x["water_salt_ratio"],
+    )
+    own = found["value"]
+    return result(
+        [
+            value("diffusion_m2_s", own, "m2/s"),
+            value("factor", own / salting.DIFFUSION_START_M2_S, ""),
+        ],
+        [note("brine.one_wheel_is_one_wheel")],
+    )
+
+
+def _brine_check(x):
+    values, sources = [], []
+    rule = x["rules"].get("brine")
+    if rule is None:
+        return no_rules()
+    gap = x["brine_ph"] - x["cheese_ph"]
+    values.append(value("ph_gap", gap, "pH"))
+    calcium = rule["calcium_chloride_frac"]
+    values.append(value("calcium_chloride_kg", x["brine_kg"] * calcium["value"], "kg"))
+    sources.append(
+        rests(
+            "calcium_chloride_frac",
+            calcium["value"],
+            "fraction",
+            calcium["status"],
+            calcium["source"],
+        )
+    )
+    notes = [note("new_brine_only")]
+    if gap > 0.1:
+        notes.append(note("brine_ph_above_cheese", value=gap))
+    elif gap < -0.1:
+        notes.append(note("brine_ph_below_cheese", value=gap))
+    return result(values, notes, sources)
+
+
+ROWS = brine_strength.ROWS + [
+    sum_row(
+        "brine_make_up",
+        "brine",
+        [number("volume_l", "L", 1.0, 50000.0, [20.0, 20000.0]), SALT, TEMP],
+        [output("salt_kg", "kg"), output("water_kg", "kg"), output("brine_kg", "kg")],
+        _brine_make_up,
+    ),
+    sum_row(
+        "brine_top_up",
+        "brine",
+        [
+            number("brine_kg", "kg", 1.0, 60000.0, optional=True),
+            number("volume_l", "L", 1.0, 50000.0, optional=True),
+            SALT,
+            number("wanted_salt_frac", "fraction", 0.0, 0.2660, [0.16, 0.25]),
+            TEMP,
+        ],
+        [output("brine_kg", "kg"), output("salt_kg", "kg"), output("water_kg", "kg")],
+        _brine_top_up,
+    ),
+    sum_row(
+        "brine_time",
+        "brine",
+        [
+            DIAMETER,
+            HEIGHT,
+            SALT,
+            WANTED,
+            MOISTURE,
+            DIFFUSION,
+            RATIO,
+            number("time_s", "s", 0.0, 31536000.0, optional=True),
+        ],
+        [
+            output("time_s", "s"),
+            output("salt_after_frac", "fraction"),
+            output("loss_frac", "fraction"),
+            output("moisture_after_frac", "fraction"),
+        ],
+        _brine_time,
+    ),
+    sum_row(
+        "brine_factor",
+        "brine",
+        [
+            number("cheese_salt_frac", "fraction", 0.0005, 0.1, [0.005, 0.04]),
+            number("time_s", "s", 60.0, 31536000.0),
+            DIAMETER,
+            HEIGHT,
+            SALT,
+            MOISTURE,
+            RATIO,
+        ],
+        [output("diffusion_m2_s", "m2/s"), output("factor", "")],
+        _brine_factor,
+    ),
+    sum_row(
+        "brine_check",
+        "brine",
+        [
+            number("brine_ph", "pH", 0.0, 14.0, [4.5, 6.0]),
+            number("cheese_ph", "pH", 0.0, 14.0, [4.5, 6.0]),
+            number("brine_kg", "kg", 1.0, 60000.0),
+        ],
+        [output("ph_gap", "pH"), output("calcium_chloride_kg", "kg")],
+        _brine_check,
+        judges=True,
+    ),
+]

@@ -1,0 +1,247 @@
+"""The press: from gauge to cheese and back, the programme, levers and stacks."""
+
+from ...formulas.curd import press
+from ..rows import default, note, number, output, rests, result, series, sum_row, value
+from . import bed
+
+# Farmhouse programme for a washed-curd wheel, pressure on the cheese; from memory.
+PROGRAMME = (
+    ("press_1", 5000.0, 10000.0, 1800.0),
+    ("press_2", 10000.0, 20000.0, 3600.0),
+    ("press_3", 20000.0, 40000.0, None),
+)
+MEMORY = "farmhouse programme, trade knowledge; confirm it with your own cheese"
+GAUGE = number("gauge_kpa", "kPa", 0.0, 2000.0, [10.0, 900.0])
+BORE = number("bore_m", "m", 0.005, 1.0, [0.02, 0.3])
+CYLINDERS = number(
+    "cylinder_count",
+    "",
+    1,
+    50,
+    None,
+    default(1, "practice", "one cylinder"),
+    count=True,
+)
+LEVER = number(
+    "lever_ratio",
+    "",
+    0.1,
+    50.0,
+    [0.5, 20.0],
+    default(1.0, "practice", "cylinder straight on the plate"),
+)
+EFFICIENCY = number(
+    "efficiency_frac",
+    "fraction",
+    0.3,
+    1.0,
+    [0.7, 1.0],
+    default(1.0, "practice", "no friction counted"),
+)
+DEAD = number(
+    "dead_weight_kg",
+    "kg",
+    0.0,
+    2000.0,
+    [0.0, 100.0],
+    default(0.0, "practice", "plate and follower not counted"),
+)
+MOULD = number("diameter_m", "m", 0.02, 2.0, [0.06, 0.7])
+BESIDE = number(
+    "side_by_side",
+    "",
+    1,
+    200,
+    None,
+    default(1, "practice", "one wheel, or wheels stacked in series"),
+    count=True,
+)
+
+
+def _force(x):
+    return press.cylinder_force_n(
+        x["gauge_kpa"] * 1000.0,
+        x["bore_m"],
+        x["cylinder_count"],
+        x["lever_ratio"],
+        x["efficiency_frac"],
+    )
+
+
+def _press_pressure(x):
+    force = _force(x)
+    area = press.circle_area_m2(x["diameter_m"])
+    on_cheese = press.cheese_pressure_pa(
+        force, x["dead_weight_kg"], area, x["side_by_side"]
+    )
+    return result(
+        [value("force_n", force, "N"), value("cheese_kpa", on_cheese / 1000.0, "kPa")],
+        [note("gauge_is_not_cheese_pressure")],
+    )
+
+
+def _gauge(x, pressure_pa, diameter_m, beside):
+    return press.gauge_for_pressure_pa(
+        pressure_pa,
+        x["dead_weight_kg"],
+        press.circle_area_m2(diameter_m),
+        beside,
+        x["bore_m"],
+        x["cylinder_count"],
+        x["lever_ratio"],
+        x["efficiency_frac"],
+    )
+
+
+def _press_gauge(x):
+    gauge = _gauge(x, x["cheese_kpa"] * 1000.0, x["diameter_m"], x["side_by_side"])
+    return result([value("gauge_kpa", gauge / 1000.0, "kPa")])
+
+
+def _press_programme(x):
+    values, sources = [], []
+    for mould in x["moulds"]:
+        for key, low, high, time_s in PROGRAMME:
+            ends = [
+                _gauge(x, end, mould["diameter_m"], mould["side_by_side"]) / 1000.0
+                for end in (low, high)
+            ]
+            of = "%s.%d" % (key, int(mould["diameter_m"] * 1000.0 + 0.5))
+            # Gauge and cheese pressure go in step, so their middles do too.
+            middle = (ends[0] + ends[1]) / 2.0
+            values.append(value("gauge_kpa", middle, "kPa", ends[0], ends[1], of))
+            values.append(
+                value(
+                    "cheese_kpa",
+                    (low + high) / 2000.0,
+                    "kPa",
+                    low / 1000.0,
+                    high / 1000.0,
+                    of,
+                )
+            )
+            if time_s is not None:
+                values.append(value("time_s", time_s, "s", of=of))
+    for key, low, high, _ in PROGRAMME:
+        sources.append(
+            rests("cheese_kpa." + key, (low + high) / 2000.0, "kPa", "memory", MEMORY)
+        )
+    return result(values, [note("press_programme_from_memory")], sources)
+
+
+def _press_lever(x):
+    force = press.lever_force_n(x["weight_kg"], x["weight_arm_m"], x["plate_arm_m"])
+    on_cheese = press.cheese_pressure_pa(
+        force,
+        x["dead_weight_kg"],
+        press.circle_area_m2(x["diameter_m"]),
+        x["side_by_side"],
+    )
+    return result(
+        [value("force_n", force, "N"), value("cheese_kpa", on_cheese / 1000.0, "kPa")]
+    )
+
+
+def _press_stack(x):
+    wheels = [row["wheel_kg"] for row in x["wheels"]]
+    found = press.stack_pressures_pa(
+        _force(x), x["plate_kg"], wheels, press.circle_area_m2(x["diameter_m"])
+    )
+    return result(
+        [
+            value(
+                "cheese_kpa", found[place] / 1000.0, "kPa", of="wheel_%d" % (place + 1)
+            )
+            for place in range(len(found))
+        ]
+    )
+
+
+OWN = [
+    sum_row(
+        "press_pressure",
+        "press",
+        [GAUGE, BORE, CYLINDERS, LEVER, EFFICIENCY, DEAD, MOULD, BESIDE],
+        [output("force_n", "N"), output("cheese_kpa", "kPa")],
+        _press_pressure,
+    ),
+    sum_row(
+        "press_gauge",
+        "press",
+        [
+            number("cheese_kpa", "kPa", 0.0, 1000.0, [2.0, 200.0]),
+            BORE,
+            CYLINDERS,
+            LEVER,
+            EFFICIENCY,
+            DEAD,
+            MOULD,
+            BESIDE,
+        ],
+        [output("gauge_kpa", "kPa")],
+        _press_gauge,
+    ),
+    sum_row(
+        "press_programme",
+        "press",
+        [
+            BORE,
+            CYLINDERS,
+            LEVER,
+            EFFICIENCY,
+            DEAD,
+            series(
+                "moulds",
+                [
+                    number("diameter_m", "m", 0.02, 2.0, [0.06, 0.7]),
+                    number("side_by_side", "", 1, 200, None, None, False, count=True),
+                ],
+                1,
+            ),
+        ],
+        [
+            output("gauge_kpa", "kPa"),
+            output("cheese_kpa", "kPa"),
+            output("time_s", "s"),
+        ],
+        _press_programme,
+    ),
+    sum_row(
+        "press_lever",
+        "press",
+        [
+            number("weight_kg", "kg", 0.0, 2000.0, [0.5, 200.0]),
+            number("weight_arm_m", "m", 0.01, 10.0),
+            number("plate_arm_m", "m", 0.01, 10.0),
+            DEAD,
+            MOULD,
+            BESIDE,
+        ],
+        [output("force_n", "N"), output("cheese_kpa", "kPa")],
+        _press_lever,
+    ),
+    sum_row(
+        "press_stack",
+        "press",
+        [
+            GAUGE,
+            BORE,
+            CYLINDERS,
+            LEVER,
+            EFFICIENCY,
+            number(
+                "plate_kg",
+                "kg",
+                0.0,
+                200.0,
+                None,
+                default(0.0, "practice", "follower not counted"),
+            ),
+            MOULD,
+            series("wheels", [number("wheel_kg", "kg", 0.05, 200.0)], 1),
+        ],
+        [output("cheese_kpa", "kPa")],
+        _press_stack,
+    ),
+]
+ROWS = OWN + bed.ROWS

@@ -1,0 +1,69 @@
+"""What counts of staphylococci meet: samples of one lot against the published plan.
+
+A count between the two figures of the plan is let through as often as the plan
+says; one above the upper never is. Above a third figure the lot is tested for
+toxin, whatever the rest says: later heat or acid does not take toxin away.
+"""
+
+from ..rows import (
+    choice,
+    no_rules,
+    note,
+    number,
+    output,
+    rests,
+    result,
+    series,
+    sum_row,
+    value,
+)
+
+
+def _staph_counts(x):
+    rule = x["rules"].get("staph")
+    if rule is None:
+        return no_rules()
+    row = next(one for one in rule["rows"] if one["key"] == x["made_from"])
+    lower, upper = row["lower_g"]["value"], row["upper_g"]["value"]
+    counts = [cell["count_per_g"] for cell in x["counts"]]
+    values, between, above = [], 0, 0
+    for place, count in enumerate(counts):
+        word = "below_both"
+        if count > upper:
+            word, above = "above_both", above + 1
+        elif count > lower:
+            word, between = "between_them", between + 1
+        values.append(
+            value("sample", word, "key", count, upper, "sample_%d" % (place + 1))
+        )
+    most, wanted = rule["between_most"]["value"], rule["samples"]["value"]
+    verdict, notes = "meets", []
+    if above or between > most:
+        verdict = "does_not_meet"
+    elif len(counts) < wanted:
+        verdict = "not_assessed"
+        notes.append(note("samples_too_few", count=len(counts), wanted=wanted))
+    values.insert(0, value("verdict", verdict, "key", between, most, x["made_from"]))
+    if max(counts) > rule["toxin_test_above_g"]["value"]:
+        notes.append(note("toxin_test_asked", value=max(counts)))
+    sources = [
+        rests(name, figure["value"], "", figure["status"], figure["source"])
+        for name, figure in (("lower_g", row["lower_g"]), ("upper_g", row["upper_g"]))
+    ]
+    return result(values, notes, sources)
+
+
+ROW = sum_row(
+    "staph_counts",
+    "composition",
+    [
+        choice("made_from", ["raw", "thermised", "fresh_pasteurised"]),
+        dict(
+            series("counts", [number("count_per_g", "", 0.0, 1e11)], 1),
+            high=5,
+        ),
+    ],
+    [output("verdict", "key"), output("sample", "key")],
+    _staph_counts,
+    judges=True,
+)

@@ -1,0 +1,63 @@
+"""Is this make like the others? A chart for a table of figures, one a make."""
+
+from ...numbers import spc
+from ..rows import default, note, number, output, result, series, sum_row, value
+
+
+def _control_chart(x):
+    amounts = [row["value"] for row in x["makes"]]
+    found: dict = spc.control_chart(amounts)
+    values = [value("verdict", found["verdict"], "key")]
+    notes = []
+    limits = found["limits"]
+    if limits is None:
+        notes.append(
+            note("too_few_makes", count=found["count"], wanted=found["needed"])
+        )
+    else:
+        values.append(value("mean", limits["mean"], "", limits["low"], limits["high"]))
+        notes.extend(_average(x, amounts, limits, values))
+    for index in found["beyond"]:
+        values.append(value("beyond", amounts[index], "", of="make_%d" % (index + 1)))
+    for index in found["runs"]:
+        values.append(value("run", amounts[index], "", of="make_%d" % (index + 1)))
+    return result(values, notes)
+
+
+def _average(x, amounts, limits, values):
+    """Add the weighted average of late, which feels a small lasting shift sooner."""
+    if limits["spread"] == 0:
+        return []
+    newest = spc.ewma(amounts, limits["mean"], x["ewma_weight"])[-1]
+    ends = spc.ewma_limits(limits["mean"], limits["spread"], x["ewma_weight"], 3.0)
+    values.append(value("average", newest, "", ends["low"], ends["high"]))
+    if ends["low"] <= newest <= ends["high"]:
+        return []
+    return [note("average_beyond", value=newest)]
+
+
+ROWS = [
+    sum_row(
+        "control_chart",
+        "trends",
+        [
+            series("makes", [number("value", "", -1000000.0, 1000000.0)], 1),
+            number(
+                "ewma_weight",
+                "",
+                0.05,
+                1.0,
+                [0.1, 0.5],
+                default(0.3, "read", "NIST/SEMATECH e-Handbook, 6.3.2.4: 0.2 to 0.3"),
+            ),
+        ],
+        [
+            output("verdict", "key"),
+            output("mean", ""),
+            output("average", ""),
+            output("beyond", ""),
+            output("run", ""),
+        ],
+        _control_chart,
+    ),
+]

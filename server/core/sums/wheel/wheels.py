@@ -1,0 +1,118 @@
+"""How many wheels the curd makes, and how heavy to fill them."""
+
+from ...formulas.curd import wheels
+from ..rows import default, note, number, output, result, series, sum_row, value
+
+
+def _wheel_plan(x):
+    sizes = [row["wheel_kg"] for row in x["sizes"]]
+    names = x["size_names"] or []
+    low, high = x["ranges"].get("curd_kg") or [x["curd_low_kg"], x["curd_high_kg"]]
+    curd = x["curd_kg"]
+    low = curd if low is None else low
+    high = curd if high is None else high
+    found: dict = wheels.wheel_plan_range(low, curd, high, sizes)
+    values = []
+    for place in range(len(sizes)):
+        counts = [found[end]["counts"][place] for end in ("value", "low", "high")]
+        of = names[place] if place < len(names) else "size_%d" % (place + 1)
+        # With less curd the best plan may hold more of the small ones.
+        values.append(value("wheels", counts[0], "", min(counts), max(counts), of))
+    values.append(value("used_kg", found["value"]["used_kg"], "kg"))
+    values.append(
+        value(
+            "left_kg",
+            found["value"]["left_kg"],
+            "kg",
+            min(found[end]["left_kg"] for end in ("low", "value", "high")),
+            max(found[end]["left_kg"] for end in ("low", "value", "high")),
+        )
+    )
+    if x["share_large_frac"] is not None and len(sizes) == 2:
+        values.extend(_by_share(x, curd, sizes, names))
+    return result(values, [note("keep_a_small_mould_ready")])
+
+
+def _by_share(x, curd, sizes, names):
+    """Wheels when the curd is shared out as the recipe says, small ones last."""
+    large = 0 if sizes[0] >= sizes[1] else 1
+    count = int(curd * x["share_large_frac"] / sizes[large] + 1e-9)
+    rest = curd - count * sizes[large]
+    other = int(rest / sizes[1 - large] + 1e-9)
+    counts = {large: count, 1 - large: other}
+    found = []
+    for place in (0, 1):
+        of = names[place] if place < len(names) else "size_%d" % (place + 1)
+        found.append(value("wheels_by_share", counts[place], "", of=of))
+    left = rest - other * sizes[1 - large]
+    found.append(value("left_by_share_kg", left, "kg"))
+    return found
+
+
+def _fill_mass(x):
+    fill = wheels.fill_kg(x["ripe_kg"], x["brine_loss_frac"], x["store_loss_frac"])
+    values = [value("fill_kg", fill, "kg")]
+    if x["filled_kg"] is not None:
+        found = wheels.fill_check(x["filled_kg"], fill, x["tolerance_frac"])
+        values.append(
+            value("fill_verdict", found["basis"], "key", found["low"], found["high"])
+        )
+    return result(values)
+
+
+ROWS = [
+    sum_row(
+        "wheel_plan",
+        "yield",
+        [
+            number("curd_kg", "kg", 0.0, 5000.0, [1.0, 2500.0]),
+            number("curd_low_kg", "kg", 0.0, 5000.0, optional=True),
+            number("curd_high_kg", "kg", 0.0, 5000.0, optional=True),
+            series("sizes", [number("wheel_kg", "kg", 0.05, 200.0, [0.2, 60.0])], 1),
+            number("share_large_frac", "fraction", 0.0, 1.0, optional=True),
+            dict(series("size_names", [], 0, optional=True), hidden=True),
+        ],
+        [
+            output("wheels", ""),
+            output("used_kg", "kg"),
+            output("left_kg", "kg"),
+            output("wheels_by_share", ""),
+            output("left_by_share_kg", "kg"),
+        ],
+        _wheel_plan,
+    ),
+    sum_row(
+        "fill_mass",
+        "yield",
+        [
+            number("ripe_kg", "kg", 0.05, 200.0, [0.2, 60.0]),
+            number(
+                "brine_loss_frac",
+                "fraction",
+                0.0,
+                0.3,
+                [0.0, 0.08],
+                default(0.02, "practice", "salt in, twice its mass of water out"),
+            ),
+            number(
+                "store_loss_frac",
+                "fraction",
+                0.0,
+                0.7,
+                [0.0, 0.3],
+                default(0.03, "practice", "coated wheel, some weeks"),
+            ),
+            number("filled_kg", "kg", 0.05, 200.0, optional=True),
+            number(
+                "tolerance_frac",
+                "fraction",
+                0.0,
+                0.5,
+                None,
+                default(0.02, "practice", "two in a hundred"),
+            ),
+        ],
+        [output("fill_kg", "kg"), output("fill_verdict", "key")],
+        _fill_mass,
+    ),
+]

@@ -1,0 +1,92 @@
+"""From what was typed on the pad to a value, or to what is wrong with it.
+
+The text as typed is kept in the event beside the value, so that a legal reading
+can always be judged in the unit the thermometer shows.
+"""
+
+from .conversions import convert
+from .quantities import QUANTITIES, check_value, is_jump, needs_second_look
+
+# Units a reading may be typed in besides the quantity's own, each with the two
+# names that the unit table knows: (as typed, the quantity's own).
+OTHER_UNITS = {
+    ("C", "F"): ("f", "c"),
+    ("L", "gal"): ("us_gal", "l"),
+    ("L", "imp_gal"): ("imp_gal", "l"),
+    ("kg", "lb"): ("lb", "kg"),
+    ("kPa", "psi"): ("psi", "kpa"),
+    ("kPa", "bar"): ("bar", "kpa"),
+}
+
+# A share is kept as 0..1 and typed in percent.
+PERCENT = "%"
+SHARES = ("fraction", "fraction lactic")
+
+
+def read_typed(
+    quantity: str, typed: str, typed_unit: str, last: "float | None" = None
+) -> dict:
+    """Return the value of a typed text in the quantity's own unit.
+
+    Comma and point are the same. Nothing is rounded, clamped or guessed: a
+    second separator, a letter or an empty text is a problem.
+
+    Args:
+        quantity: key of QUANTITIES.
+        typed: text as typed.
+        typed_unit: unit it was typed in; "" for the quantity's own.
+        last: the reading before, in the quantity's own unit, or None.
+
+    Returns:
+        {"value", "problems", "ask"}: value None when there are problems; ask
+        is the soft limit it lies outside of, "jump" with the last value where it
+        lies far from that, or None.
+    """
+    row = QUANTITIES.get(quantity)
+    if row is None:
+        return _wrong("quantity", "unknown", quantity)
+    if row["type"] == "choice":
+        problems = check_value(quantity, typed)
+        return {"value": None if problems else typed, "problems": problems, "ask": None}
+    number = parse(typed)
+    if number is None:
+        return _wrong("value", "not_a_number", typed)
+    unit = typed_unit or row["unit"]
+    if unit == PERCENT and row["unit"] in SHARES:
+        number = number / 100.0
+    elif unit != row["unit"]:
+        pair = OTHER_UNITS.get((row["unit"], unit))
+        if pair is None:
+            return _wrong("typed_unit", "unknown_unit", unit)
+        number = convert(number, pair[0], pair[1])
+    problems = check_value(quantity, number)
+    if problems:
+        return {"value": None, "problems": problems, "ask": None}
+    ask = needs_second_look(quantity, number)
+    if ask is None and last is not None and is_jump(quantity, number, last):
+        ask = {"key": "jump", "limit": last}
+    return {"value": number, "problems": [], "ask": ask}
+
+
+def _wrong(field, key, limit):
+    problem = {"field": field, "key": key, "limit": limit}
+    return {"value": None, "problems": [problem], "ask": None}
+
+
+def parse(typed: str) -> "float | None":
+    """Return the number a text stands for, or None.
+
+    >>> parse("6,45")
+    6.45
+    """
+    text = typed.strip().replace(",", ".")
+    digits = text[1:] if text[:1] in ("-", "+") else text
+    if digits.count(".") > 1:
+        return None
+    bare = digits.replace(".", "")
+    if not bare:
+        return None
+    for letter in bare:
+        if letter not in "0123456789":
+            return None
+    return float(text)

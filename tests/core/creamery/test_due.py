@@ -1,0 +1,139 @@
+"""What falls due in the store and in the brine, beside the steps of a make."""
+
+from tests.core.builders import MAKE, Phone, at, figure, step
+from tests.core.creamery.test_board import board
+from tests.core.creamery.test_clashes import of_steps
+
+TANK = "0193a5b0-0000-7000-8000-0000000000aa"
+DAY = 1440  # minutes
+
+
+def rows(ask, events, at_min, what):
+    return [row for row in board(ask, events, at_min)["due"] if row["what"] == what]
+
+
+def in_store(phone, turns):
+    lasts = figure(28 * 86400, "s")
+    store = step("store", lasts=lasts, place="store", turns=turns)
+    opened = phone.opened(recipe=of_steps(store))
+    return [opened, phone.event("step_begun", 0, step="store")]
+
+
+TURNS = [
+    {"every": figure(86400, "s"), "until": figure(2 * 86400, "s")},
+    {"every": figure(3 * 86400, "s")},
+]
+
+
+def turn_due(ask, events, at_min):
+    (row,) = rows(ask, events, at_min, "turn")
+    return (row["step"], (row["due_ms"] - at(0)) / 60_000, row["level"])
+
+
+def test_wheels_in_the_store_are_turned_as_the_recipe_says(ask):
+    phone = Phone()
+    events = in_store(phone, TURNS)
+    assert turn_due(ask, events, 10) == ("store", DAY, "later")
+    assert turn_due(ask, events, DAY) == ("store", DAY, "due")
+    # Left out for a whole turn more, it is late.
+    assert turn_due(ask, events, 2 * DAY)[2] == "due"
+    assert turn_due(ask, events, 2 * DAY + 1)[2] == "check"
+    events.append(phone.event("wheel_turned", DAY + 60, step="store"))
+    assert turn_due(ask, events, DAY + 61) == ("store", 2 * DAY + 60, "later")
+    # From the second day on every third day.
+    events.append(phone.event("wheel_turned", 2 * DAY + 60))
+    assert turn_due(ask, events, 2 * DAY + 61) == ("store", 5 * DAY + 60, "later")
+
+
+def test_the_board_is_asked_again_when_a_turn_falls_due(ask):
+    events = in_store(Phone(), TURNS)
+    assert board(ask, events, 10)["next_change_ms"] == at(DAY)
+
+
+def test_another_step_s_turning_counts_for_that_step_alone(ask):
+    phone = Phone()
+    events = in_store(phone, TURNS)
+    events.append(phone.event("wheel_turned", 60, step="press_1"))
+    assert turn_due(ask, events, 61)[1] == DAY
+
+
+def test_a_step_without_turning_asks_for_none(ask):
+    assert rows(ask, in_store(Phone(), None), 10, "turn") == []
+
+
+def tank(phone, **load):
+    """Return a tank of a phone, with wheels of the make in it since minute 10."""
+    body = {"load_make": MAKE, "size": "small", "wheels": 30, "mass_kg": 42.0}
+    return [
+        phone.event("tank_opened", 0, name="Trough", mass_kg=900.0, salt_frac=0.2),
+        phone.event("tank_loaded", 10, **{**body, **load}),
+    ]
+
+
+def test_wheels_come_out_of_the_brine_size_by_size(ask):
+    phone = Phone(make=TANK, device=1)
+    events = [Phone().opened(), *tank(phone, days=1)]
+    events.append(
+        phone.event(
+            "tank_loaded",
+            11,
+            load_make=MAKE,
+            size="large",
+            wheels=4,
+            mass_kg=40.0,
+            days=2,
+        )
+    )
+    found = rows(ask, events, 20, "unload")
+    told = [(row["size"], row["wheels"], row["due_ms"]) for row in found]
+    assert told == [("small", 30, at(10 + DAY)), ("large", 4, at(11 + 2 * DAY))]
+    assert {(row["label"], row["make_name"], row["tank"]) for row in found} == {
+        ("Trough", "Make", TANK)
+    }
+    out = phone.event("tank_unloaded", DAY, load=events[2]["id"], mass_kg=41.0)
+    found = rows(ask, [*events, out], DAY + 20, "unload")
+    assert [(row["size"], row["level"]) for row in found] == [("large", "later")]
+
+
+def test_wheels_of_a_make_that_is_over_come_out_all_the_same(ask):
+    phone = Phone()
+    events = [phone.opened(), phone.event("make_closed", 15)]
+    events += tank(Phone(make=TANK, device=1), days=1)
+    (row,) = rows(ask, events, 20, "unload")
+    assert (row["make"], row["level"]) == (MAKE, "later")
+    assert board(ask, events, 20)["next_change_ms"] == at(10 + DAY)
+
+
+def test_a_load_of_a_make_that_is_not_here_is_told_without_its_name(ask):
+    (row,) = rows(ask, tank(Phone(make=TANK, device=1), days=1), 20, "unload")
+    assert (row["make"], row["make_name"]) == (MAKE, None)
+
+
+def test_a_load_without_days_falls_due_by_its_step_alone(ask):
+    events = [Phone().opened(), *tank(Phone(make=TANK, device=1))]
+    assert rows(ask, events, 20, "unload") == []
+
+
+def test_the_step_in_brine_tells_for_its_own_wheels(ask):
+    # Seen: the same wheels stood twice on the list, once for step and once for tank.
+    lasts = figure(86400, "s", 43200, 129600)
+    brine = step("brine", lasts=lasts, end={"by": "time"}, place="brine", size="small")
+    phone = Phone()
+    events = [phone.opened(recipe=of_steps(brine))]
+    events.append(phone.event("step_begun", 10, step="brine"))
+    events += tank(Phone(make=TANK, device=1), days=1)
+    assert rows(ask, events, 20, "unload") == []
+    (row,) = rows(ask, events, 20, "step_end")
+    assert (row["due_ms"], row["late_ms"]) == (at(10 + DAY), at(10 + DAY * 1.5))
+    events.append(phone.event("step_ended", 30, step="brine"))
+    assert len(rows(ask, events, 40, "unload")) == 1
+
+
+def test_how_long_a_cut_may_wait_is_the_curd_s_own(ask):
+    from tests.core.builders import a_day, until
+
+    events = until(a_day(Phone()), 110)
+    (row,) = rows(ask, events, 111, "step_end")
+    view = ask.view(events, 111)
+    (running,) = [one for one in view["steps"] if one["status"] == "running"]
+    assert (row["step"], row["late_ms"]) == ("set", running["floc"]["high_ms"])

@@ -1,0 +1,415 @@
+"""Filing: what stands after corrections and strikes, in whatever order they come."""
+
+import itertools
+
+import pytest
+
+from tests.core.builders import MAKE, Phone, a_day, at
+
+NEVER = "0193a5b0-0000-7000-8000-0000000000ff"
+
+
+def struck(phone, ref, at_min=50, why="Wrong vat."):
+    return phone.event("entry_struck", at_min, ref=ref, why=why)
+
+
+def corrected(phone, ref, at_min=50, why="Misread.", **changes):
+    return phone.event("entry_corrected", at_min, ref=ref, set=changes, why=why)
+
+
+def values(ask, events, quantity="milk_temp_c"):
+    found = ask.one(events, "log.run", "entries", "reading_taken", quantity)
+    return [entry["data"]["value"] for entry in found]
+
+
+def test_a_new_state_knows_nothing(core):
+    assert core("log.run", "new_state", MAKE) == {
+        "make": MAKE,
+        "events": {},
+        "raw": {},
+        "log": [],
+        "lists": {},
+        "amends": {},
+        "strikes": {},
+        "judged": {},
+        "kept": {},
+        "facts": None,
+    }
+
+
+def test_the_same_event_again_changes_nothing(ask):
+    reading = Phone().reading("milk_temp_c", 31.5, 5)
+    once, state_once = ask.state([reading], ("", "taken"), ("", "state"))
+    twice, state_twice = ask.state([reading, reading], ("", "taken"), ("", "state"))
+    assert (once, twice) == ([True], [True, False])
+    assert state_twice == state_once
+
+
+def test_a_kind_this_app_does_not_know_is_not_filed(ask):
+    event = Phone().event("moon_seen", 5)
+    taken, state = ask.state([event], ("", "taken"), ("", "state"))
+    assert taken == [False]
+    assert state["events"] == {}
+
+
+def test_an_entry_is_filed_with_its_corrected_instant_and_person(ask):
+    event = Phone(clock_off_ms=90_000, person="bo").reading("ph", 6.5, 5)
+    (entry,) = ask.one([event], "log.run", "entries", "reading_taken", "ph")
+    assert entry == {
+        "id": event["id"],
+        "t_ms": at(5),
+        "device": event["device"],
+        "seq": 1,
+        "by": "bo",
+        "data": {"quantity": "ph", "value": 6.5},
+        "ref": None,
+    }
+
+
+def test_the_last_entry_is_the_newest_by_time_not_by_arrival(ask):
+    phone = Phone()
+    late = phone.reading("ph", 6.4, 9)
+    early = phone.reading("ph", 6.6, 2)
+    assert ask.one([late, early], "log.run", "last", "reading_taken", "ph")[
+        "t_ms"
+    ] == at(9)
+    assert ask.one([late], "log.run", "last", "reading_taken", "brine_ph") is None
+
+
+def test_a_correction_counts_wherever_it_arrives(ask):
+    phone = Phone()
+    reading = phone.reading("milk_temp_c", 13.5, 5)
+    events = [reading, corrected(phone, reading["id"], value=31.5)]
+    assert values(ask, events) == [31.5]
+    assert values(ask, events[::-1]) == [31.5]
+
+
+def test_of_two_corrections_the_later_counts(ask):
+    phone = Phone()
+    reading = phone.reading("milk_temp_c", 13.5, 5)
+    events = [
+        reading,
+        corrected(phone, reading["id"], 50, value=30.0),
+        corrected(phone, reading["id"], 60, value=31.5),
+    ]
+    for arrival in itertools.permutations(events):
+        assert values(ask, list(arrival)) == [31.5]
+
+
+def test_a_struck_correction_leaves_the_entry_as_it_was(ask):
+    phone = Phone()
+    reading = phone.reading("milk_temp_c", 31.5, 5)
+    wrong = corrected(phone, reading["id"], value=13.5)
+    events = [reading, wrong, struck(phone, wrong["id"])]
+    for arrival in itertools.permutations(events):
+        assert values(ask, list(arrival)) == [31.5]
+
+
+def test_a_strike_takes_out_and_a_strike_of_it_brings_back(ask):
+    phone = Phone()
+    reading = phone.reading("milk_temp_c", 31.5, 5)
+    first = struck(phone, reading["id"])
+    second = struck(phone, first["id"], why="It was right.")
+    third = struck(phone, second["id"], why="No, wrong.")
+    for arrival in itertools.permutations([reading, first]):
+        assert values(ask, list(arrival)) == []
+    for arrival in itertools.permutations([reading, first, second]):
+        assert values(ask, list(arrival)) == [31.5]
+    for arrival in itertools.permutations([reading, first, second, third]):
+        assert values(ask, list(arrival)) == []
+
+
+def test_two_strikes_need_both_to_be_struck(ask):
+    phone, other = Phone(), Phone(1)
+    reading = phone.reading("milk_temp_c", 31.5, 5)
+    here, there = struck(phone, reading["id"]), struck(other, reading["id"])
+    back = struck(phone, here["id"], 60)
+    assert values(ask, [reading, here, there, back]) == []
+    again = struck(phone, there["id"], 61)
+    assert values(ask, [reading, here, there, back, again]) == [31.5]
+
+
+def test_strikes_that_strike_each_other_end(ask):
+    phone, other = Phone(), Phone(1)
+    here, there = struck(phone, NEVER), struck(other, NEVER)
+    here["ref"], there["ref"] = there["id"], here["id"]
+    for arrival in ([here, there], [there, here]):
+        answers = [
+            ask.one(arrival, "log.run", "is_struck", event["id"])
+            for event in (here, there)
+        ]
+        assert answers == [False, False]
+
+
+def test_a_strike_of_itself_ends(ask):
+    event = struck(Phone(), NEVER)
+    event["ref"] = event["id"]
+    assert ask.one([event], "log.run", "is_struck", event["id"]) is False
+
+
+@pytest.mark.parametrize("length", range(1, 13))
+def test_a_long_chain_of_strikes_is_the_same_in_any_order(ask, length):
+    phone = Phone()
+    chain = [phone.reading("milk_temp_c", 31.5, 5)]
+    for _ in range(length):
+        chain.append(struck(phone, chain[-1]["id"]))
+    forwards = values(ask, chain)
+    assert values(ask, chain[::-1]) == forwards
+    assert values(ask, chain[1::2] + chain[::2]) == forwards
+    if length <= 8:  # as deep as strikes are looked at
+        assert forwards == ([] if length % 2 else [31.5])
+
+
+def test_corrections_and_strikes_of_what_never_comes_do_no_harm(ask):
+    phone = Phone()
+    events = [
+        phone.reading("milk_temp_c", 31.5, 5),
+        corrected(phone, NEVER, value=1.0),
+        struck(phone, NEVER),
+    ]
+    assert values(ask, events) == [31.5]
+
+
+def test_a_corrected_instant_moves_the_entry(ask):
+    phone = Phone()
+    first = phone.reading("milk_temp_c", 30.0, 5)
+    second = phone.reading("milk_temp_c", 31.0, 10)
+    moved = corrected(phone, first["id"], at_ms=at(15))
+    assert values(ask, [first, second]) == [30.0, 31.0]
+    assert values(ask, [first, second, moved]) == [31.0, 30.0]
+
+
+def test_a_corrected_value_no_longer_claims_to_be_as_typed(ask):
+    phone = Phone()
+    reading = phone.event(
+        "reading_taken",
+        5,
+        quantity="milk_temp_c",
+        value=100.0,
+        typed="212",
+        typed_unit="F",
+    )
+    events = [reading, corrected(phone, reading["id"], value=99.0)]
+    (entry,) = ask.one(events, "log.run", "entries", "reading_taken", "milk_temp_c")
+    assert entry["data"] == {"quantity": "milk_temp_c", "value": 99.0}
+    retyped = corrected(phone, reading["id"], value=99.0, typed="99", typed_unit="C")
+    (entry,) = ask.one(
+        [reading, retyped], "log.run", "entries", "reading_taken", "milk_temp_c"
+    )
+    assert (entry["data"]["typed"], entry["data"]["typed_unit"]) == ("99", "C")
+
+
+def test_a_corrected_size_moves_the_wheels_to_that_size(ask):
+    # Seen: wheels entered under the wrong size stayed counted under it for
+    # ever, though the record showed the correction.
+    phone = Phone()
+    wheels = phone.event("wheels_moulded", 5, size="small", count=28)
+    mend = corrected(phone, wheels["id"], size="large")
+    for arrival in ([wheels, mend], [mend, wheels]):
+        small = ask.one(arrival, "log.run", "entries", "wheels_moulded", "small")
+        (large,) = ask.one(arrival, "log.run", "entries", "wheels_moulded", "large")
+        assert small == []
+        assert large["data"]["count"] == 28
+    back = struck(phone, mend["id"])
+    (small,) = ask.one(
+        [wheels, mend, back], "log.run", "entries", "wheels_moulded", "small"
+    )
+    assert small["data"] == {"size": "small", "count": 28}
+
+
+@pytest.mark.parametrize(
+    ("changes", "field", "key", "limit"),
+    [
+        ({}, "set", "missing", None),
+        ({"value": 200.0}, "value", "above", 110.0),
+        ({"value": "hot"}, "value", "not_a_number", None),
+        ({"value": None}, "value", "missing", None),
+        ({"quantity": "curd_temp_c"}, "quantity", "not_correctable", None),
+        ({"step": "heat"}, "step", "not_correctable", None),
+        ({"colour": "red"}, "colour", "unknown_field", None),
+        ({"at_ms": 5}, "at_ms", "below", 946684800000),
+        ({"at_ms": "noon"}, "at_ms", "not_a_number", None),
+        ({"value": 30.0, "typed": 5}, "typed", "not_text", None),
+    ],
+)
+def test_a_correction_that_cannot_be_has_no_effect(ask, changes, field, key, limit):
+    phone = Phone()
+    reading = phone.reading("milk_temp_c", 31.5, 5)
+    problems, before = ask.desk(
+        ("take", [reading]),
+        ("check_correction", MAKE, reading["id"], changes),
+        ("desk",),
+    )[1:]
+    assert problems == [{"field": field, "key": key, "limit": limit}]
+    assert before["makes"][MAKE]["amends"] == {}
+    mend = corrected(phone, reading["id"], **changes)
+    (entry,) = ask.one(
+        [reading, mend], "log.run", "entries", "reading_taken", "milk_temp_c"
+    )
+    assert entry["t_ms"] == at(5)
+    assert entry["data"] == {"quantity": "milk_temp_c", "value": 31.5}
+
+
+def test_a_correction_of_what_is_not_known_is_refused(ask):
+    reading = Phone().reading("milk_temp_c", 31.5, 5)
+    unknown = [{"field": "ref", "key": "unknown", "limit": None}]
+    assert ask.desk(
+        ("check_correction", MAKE, reading["id"], {"value": 30.0}),
+        ("take", [reading]),
+        ("check_correction", MAKE, NEVER, {"value": 30.0}),
+        ("check_correction", MAKE, reading["id"], {"value": 30.0}),
+    ) == [unknown, {"changed": [MAKE], "problems": []}, unknown, []]
+
+
+def test_the_plan_of_a_make_can_be_corrected_but_not_its_recipe(ask):
+    opened = Phone().opened()
+    checks = ask.desk(
+        ("take", [opened]),
+        ("check_correction", MAKE, opened["id"], {"milk_l": 600.0}),
+        ("check_correction", MAKE, opened["id"], {"milk_l": 0.0}),
+        ("check_correction", MAKE, opened["id"], {"recipe": {}}),
+    )[1:]
+    assert checks == [
+        [],
+        [{"field": "milk_l", "key": "below", "limit": 1.0}],
+        [
+            {"field": "recipe", "key": "not_correctable", "limit": None},
+        ],
+    ]
+
+
+def test_an_effective_body_is_a_new_one(ask):
+    phone = Phone()
+    reading = phone.reading("milk_temp_c", 13.5, 5)
+    mend = corrected(phone, reading["id"], value=31.5)
+    found, amends, state = ask.state(
+        [reading, mend],
+        ("log.run", "effective", reading),
+        ("log.run", "standing_amends", reading["id"]),
+        ("", "state"),
+    )
+    assert found == {
+        "t_ms": at(5),
+        "data": {"quantity": "milk_temp_c", "value": 31.5},
+    }
+    assert amends == [mend]
+    # What was entered stays as it was entered.
+    assert state["events"][reading["id"]] == reading
+
+
+def test_a_day_is_filed_alike_forwards_backwards_and_doubled(ask):
+    day = a_day(Phone())
+    (forwards,) = ask.state(day, ("", "state"))
+    for arrival in (day[::-1], day + day, day[1::2] + day[::2]):
+        assert ask.state(arrival, ("", "state")) == [forwards]
+
+
+KEPT = {
+    "receive": {"from_step": None, "alerts": []},
+    "heat": {"from_step": None, "alerts": []},
+    "set": {"from_step": "rennet", "alerts": []},
+}
+
+
+@pytest.mark.parametrize(
+    ("event", "left"),
+    [
+        # What cannot change a step that is over leaves it kept.
+        (("note_added", {"text": "Warm day."}), ["heat", "receive", "set"]),
+        (
+            ("timer_started", {"label": "Tea", "lasts_s": 60}),
+            ["heat", "receive", "set"],
+        ),
+        # A newest entry that names its step changes that step alone.
+        (("step_ended", {"step": "heat"}), ["receive", "set"]),
+        (("step_begun", {"step": "hold"}), ["heat", "receive", "set"]),
+        (
+            ("reading_taken", {"quantity": "ph", "value": 6.5, "step": "heat"}),
+            ["receive", "set"],
+        ),
+        # A floc clock runs from that begin.
+        (("step_begun", {"step": "rennet"}), ["heat", "receive"]),
+        # Without a step it may belong to any that ran; a dose or an opening
+        # may change all.
+        (("reading_taken", {"quantity": "ph", "value": 6.5}), []),
+        (
+            (
+                "reading_taken",
+                {"quantity": "milk_volume_l", "value": 480.0, "step": "receive"},
+            ),
+            [],
+        ),
+        (
+            (
+                "ingredient_added",
+                {"ingredient": "rennet", "amount": 1, "unit": "mL", "step": "rennet"},
+            ),
+            [],
+        ),
+        # What it is about has not come yet: it is asked again when that comes.
+        (("entry_struck", {"why": "Wrong."}), ["heat", "receive", "set"]),
+    ],
+)
+def test_what_is_kept_is_forgotten_where_it_may_have_changed(ask, event, left):
+    phone = Phone()
+    state = ask.state([phone.reading("ph", 6.6, 1)], ("", "state"))[0]
+    state["kept"] = dict(KEPT)
+    kind, data = event
+    ref = NEVER if kind == "entry_struck" else None
+    after = ask.changed("log.run", "take", state, phone.event(kind, 5, ref=ref, **data))
+    assert sorted(after["args"][0]["kept"]) == left
+
+
+def test_a_strike_forgets_the_step_of_what_it_strikes(ask):
+    phone = Phone()
+    reading = phone.reading("ph", 6.6, 1, "heat")
+    state = ask.state([reading], ("", "state"))[0]
+    state["kept"] = dict(KEPT)
+    struck = phone.event("entry_struck", 5, ref=reading["id"], why="Wrong.")
+    after = ask.changed("log.run", "take", state, struck)
+    assert sorted(after["args"][0]["kept"]) == ["receive", "set"]
+
+
+def test_an_entry_that_comes_late_forgets_its_own_step(ask):
+    phone = Phone()
+    state = ask.state([phone.reading("ph", 6.6, 10)], ("", "state"))[0]
+    state["kept"] = dict(KEPT)
+    late = phone.event("step_ended", 5, step="heat")
+    after = ask.changed("log.run", "take", state, late)
+    assert sorted(after["args"][0]["kept"]) == ["receive", "set"]
+
+
+@pytest.mark.parametrize(
+    ("at_min", "left"), [(62, []), (63, ["heat", "receive", "set"])]
+)
+def test_a_temperature_near_the_metered_volume_may_change_every_dose(ask, at_min, left):
+    # Seen: the dose of a step that was over kept its old verdict when the
+    # volume's temperature came in. It belongs to the volume for an hour.
+    phone = Phone()
+    volume = phone.reading("milk_volume_l", 500.0, 2, "receive")
+    state = ask.state([volume], ("", "state"))[0]
+    state["kept"] = dict(KEPT)
+    reading = phone.reading("milk_temp_c", 35.0, at_min, "rennet")
+    after = ask.changed("log.run", "take", state, reading)["args"][0]
+    assert sorted(after["kept"]) == left
+
+
+def test_a_temperature_moved_to_the_metered_volume_may_change_every_dose(ask):
+    phone = Phone()
+    volume = phone.reading("milk_volume_l", 500.0, 2, "receive")
+    reading = phone.reading("milk_temp_c", 35.0, 300, "rennet")
+    moved = corrected(phone, reading["id"], 301, at_ms=at(3))
+    back = struck(phone, moved["id"], 302)
+    again = struck(phone, back["id"], 303)
+    taken = [volume, reading]
+    for event in (moved, back, again):
+        state = ask.state(taken, ("", "state"))[0]
+        state["kept"] = dict(KEPT)
+        assert ask.changed("log.run", "take", state, event)["args"][0]["kept"] == {}
+        taken.append(event)
+    # A plain undo far from the volume changes its own step alone.
+    state = ask.state([volume, reading], ("", "state"))[0]
+    state["kept"] = dict(KEPT)
+    undo = struck(phone, reading["id"], 301)
+    kept = ask.changed("log.run", "take", state, undo)["args"][0]["kept"]
+    assert sorted(kept) == sorted(KEPT)  # none is kept of the rennet

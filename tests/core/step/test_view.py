@@ -1,0 +1,272 @@
+"""What every screen shows of one make."""
+
+import pytest
+
+from tests.core.builders import MAKE, Phone, a_day, at, figure, step, until
+from tests.core.step.test_steps import one_step, with_steps
+
+
+def test_without_its_opening_a_make_is_not_shown(ask):
+    phone = Phone()
+    phone.opened()
+    reading = phone.reading("ph", 6.5, 1)
+    assert ask.desk(
+        ("view", MAKE, at(0)),
+        ("take", [reading]),
+        ("view", MAKE, at(0)),
+        ("step", MAKE, "heat", at(0)),
+        ("board", at(0)),
+    )[2:] == [
+        None,
+        None,
+        {
+            "now_ms": at(0),
+            "next_change_ms": None,
+            "makes": [],
+            "due": [],
+            "clashes": [],
+            "clash_count": 0,
+            "broken": [],
+            "unread": {"newer": 0, "unsound": 0},
+        },
+    ]
+
+
+def test_the_make_says_what_it_is(ask):
+    phone = Phone()
+    events = [phone.opened(vat="Vat 1"), phone.reading("milk_volume_l", 480.0, 2)]
+    found = ask.view(events, 3)["make"]
+    kg = found.pop("milk_kg")
+    # Cold milk of 4.00 % fat, 8.95 % solids-not-fat: 1.035 kg/L (D. Goff's table).
+    assert kg == pytest.approx(480 * 1.035, rel=1.5e-3)
+    assert found == {
+        "id": MAKE,
+        "name": "Make",
+        "batch": "A1",
+        "practice": False,
+        "recipe_id": "small-wheel",
+        "recipe_version": 1,
+        "recipe_title": {"en": "Small wheel"},
+        "milk_l": 500.0,
+        "milk_measured_l": 480.0,
+        "milk_from": "volume",
+        "vat": "Vat 1",
+        "opened_ms": at(0),
+        "opened_by": "ida",
+        "state": "running",
+        "holds": [],
+        "moulds": [
+            {"size": "small", "title": {"en": "Small"}, "planned": 30, "moulded": 0}
+        ],
+        "sizes": ["small"],
+    }
+
+
+def test_of_two_openings_the_earlier_counts(ask):
+    first, second = Phone().opened(), Phone(1).opened(name="Other")
+    second["at_ms"] += 1
+    for arrival in ([first, second], [second, first]):
+        assert ask.view(arrival, 1)["make"]["name"] == "Make"
+
+
+@pytest.mark.parametrize(
+    ("kinds", "state"),
+    [
+        ([], "running"),
+        (["hold_placed"], "held"),
+        (["hold_placed", "make_closed"], "closed"),
+        (["make_closed", "make_abandoned"], "abandoned"),
+    ],
+)
+def test_the_make_says_how_it_stands(ask, kinds, state):
+    phone = Phone()
+    events = [phone.opened()]
+    events += [phone.event(kind, 5, why="So it is.") for kind in kinds]
+    assert ask.view(events, 6)["make"]["state"] == state
+
+
+def focus(ask, at_min, events=None):
+    return ask.view(
+        until(a_day(Phone()), at_min) if events is None else events, at_min
+    )["focus"]
+
+
+def test_the_screen_opens_on_what_wants_a_hand(ask):
+    expected = [(0, "receive"), (4, "heat"), (20, "heat"), (60, "heat"), (61, "hold")]
+    expected += [
+        (91, "fans"),
+        (92, "fans"),
+        (100, "rennet"),
+        (102, "set"),
+        (165, "store"),
+    ]
+    for at_min, key in expected:
+        assert focus(ask, at_min) == key
+
+
+def side_by_side(phone, **rest):
+    steps = [
+        step("watch", lasts=figure(3600, "s"), end={"by": "time"}),
+        step("wash", lasts=figure(600, "s"), end={"by": "time"}),
+        step("rest", ["watch"], **rest),
+    ]
+    return [
+        phone.opened(recipe=with_steps(*steps)),
+        phone.event("step_begun", 0, step="watch"),
+        phone.event("step_begun", 1, step="wash"),
+    ]
+
+
+def test_of_two_running_steps_the_one_that_ends_first_goes_first(ask):
+    events = side_by_side(Phone())
+    assert focus(ask, 2, events) == "wash"
+    assert focus(ask, 11, events) == "wash"
+    ended = Phone(1).event("step_ended", 12, step="wash")
+    assert focus(ask, 13, [*events, ended]) == "watch"
+
+
+def test_what_is_ready_goes_before_what_only_runs(ask):
+    steps = [step("watch", lasts=figure(3600, "s"), end={"by": "time"}), step("wash")]
+    phone = Phone()
+    events = [
+        phone.opened(recipe=with_steps(*steps)),
+        phone.event("step_begun", 0, step="watch"),
+    ]
+    assert focus(ask, 1, events) == "wash"
+    assert focus(ask, 60, events) == "watch"  # it wants a hand, and it runs
+
+
+def test_a_running_step_goes_before_one_left_open_earlier(ask):
+    # Seen: a press ran, and the screen opened on cleaning that nobody had begun.
+    steps = [step("clean"), step("press", lasts=figure(3600, "s"), end={"by": "time"})]
+    steps.append(step("label"))
+    phone = Phone()
+    events = [phone.opened(recipe=with_steps(*steps))]
+    assert focus(ask, 0, events) == "clean"
+    assert ask.view(events, 0)["left_open"] == []
+    events.append(phone.event("step_begun", 0, step="press"))
+    found = ask.view(events, 1)
+    # What comes after the running step wants a hand now; what was passed by does not.
+    assert (found["focus"], found["left_open"]) == ("label", ["clean"])
+    events.append(phone.event("step_skipped", 2, step="label", why="No labels."))
+    found = ask.view(events, 3)
+    assert (found["focus"], found["left_open"]) == ("press", ["clean"])
+    events.append(phone.event("step_ended", 60, step="press"))
+    found = ask.view(events, 61)
+    assert (found["focus"], found["left_open"]) == ("clean", [])
+
+
+def test_a_step_whose_next_reading_is_not_due_leaves_the_hands_free(ask):
+    # Seen: while the milk cooled, its screen hid the work that could be done.
+    end = {"by": "reading", "quantity": "milk_temp_c", "at_most": figure(32.0, "C")}
+    rows = [
+        {"quantity": "milk_temp_c", "when": "during", "every_s": 600, "required": True}
+    ]
+    steps = [step("cool", end=end, readings=rows), step("fit_out")]
+    phone = Phone()
+    events = [
+        phone.opened(recipe=with_steps(*steps)),
+        phone.event("step_begun", 0, step="cool"),
+    ]
+    assert focus(ask, 1, events) == "fit_out"
+    assert focus(ask, 10, events) == "cool"  # its reading is due
+
+
+def test_when_all_is_done_there_is_nothing_to_open_on(ask):
+    phone = Phone()
+    events = [*one_step(phone), phone.event("step_ended", 5, step="work")]
+    assert focus(ask, 6, events) is None
+
+
+def test_the_day_and_the_whole_say_how_late_they_are(ask):
+    found = ask.view([Phone().opened()], 30)
+    # receive 0, heat 60, hold 30, fans, rennet 0, set 30, cut 9, fill 0: 129 min.
+    assert found["day"] == {
+        "planned_end_ms": at(129),
+        "expected_end_ms": at(159),
+        "late_s": 1800.0,
+    }
+    assert found["whole"]["planned_end_ms"] == at(129 + 28 * 24 * 60)
+
+
+def test_the_whole_make_is_over_when_its_last_step_is(ask):
+    # Seen: with two last steps side by side, the one that stands last in the
+    # recipe counted, though the other ends later.
+    found = ask.view(side_by_side(Phone())[:1], 0)
+    assert found["whole"]["planned_end_ms"] == at(60)
+    steps = [step("long", lasts=figure(3600, "s")), step("short")]
+    opened = Phone().opened(recipe=with_steps(*steps))
+    assert ask.view([opened], 0)["whole"]["planned_end_ms"] == at(60)
+
+
+def test_a_correction_of_a_finished_step_moves_the_plan(ask):
+    phone = Phone()
+    events = until(a_day(phone), 61)
+    hold = next(
+        row
+        for row in events
+        if row["kind"] == "step_begun" and row["data"]["step"] == "hold"
+    )
+    before = ask.view(events, 62)
+    assert before["day"]["expected_end_ms"] == at(91 + 39)
+    mend = phone.event(
+        "entry_corrected", 62, ref=hold["id"], set={"at_ms": at(66)}, why="Waited."
+    )
+    after = ask.view([*events, mend], 67)
+    # Begun at 66, due at 96; then 30 of setting and 9 of cutting.
+    assert after["day"]["expected_end_ms"] == at(96 + 39)
+    heat = next(
+        row
+        for row in events
+        if row["kind"] == "step_ended" and row["data"]["step"] == "heat"
+    )
+    mend = phone.event(
+        "entry_corrected", 62, ref=heat["id"], set={"at_ms": at(64)}, why="Misread."
+    )
+    (step_heat,) = [
+        row for row in ask.view([*events, mend], 67)["steps"] if row["key"] == "heat"
+    ]
+    assert step_heat["ended"]["at_ms"] == step_heat["expected_end_ms"] == at(64)
+
+
+def test_a_step_ended_by_two_phones_is_asked_about(ask):
+    phone, other = Phone(), Phone(1, person="bo")
+    events = until(a_day(phone), 60)
+    first = phone.event("step_ended", 61, step="heat")
+    later = other.event("step_ended", 61.5, step="heat")
+    for arrival in ([*events, first, later], [later, first, *events]):
+        found = ask.view(arrival, 62)
+        (asked,) = found["to_judge"]
+        assert (asked["step"], asked["kind"]) == ("heat", "step_ended")
+        assert (asked["first"]["id"], asked["later"]["id"]) == (
+            first["id"],
+            later["id"],
+        )
+        (heat,) = [row for row in found["steps"] if row["key"] == "heat"]
+        assert heat["ended"]["at_ms"] == at(61)
+
+
+def test_a_step_may_be_begun_out_of_order_with_a_why(ask):
+    phone = Phone()
+    events = until(a_day(phone), 4)
+    events.append(phone.event("step_begun", 5, step="fans", why="Cleaning early."))
+    found = {row["key"]: row for row in ask.view(events, 6)["steps"]}
+    assert (found["fans"]["status"], found["heat"]["status"]) == ("running", "ready")
+    assert found["fans"]["waits_on"] == ["hold"]
+    (line,) = [row for row in ask.view(events, 6)["log"] if row["step"] == "fans"]
+    assert line["data"]["why"] == "Cleaning early."
+
+
+def test_the_log_shows_the_newest_lines_first(ask):
+    day = a_day(Phone())
+    found = [line["id"] for line in ask.view(day, 170)["log"]]
+    assert 1 < len(found) < len(day)  # the record itself has them all
+    assert found == [event["id"] for event in day[::-1]][: len(found)]
+
+
+def test_one_step_can_be_asked_for_whatever_its_status(ask):
+    day = a_day(Phone())
+    found = ask.step(day, "receive", 170)
+    assert (found["status"], found["full"]) == ("ended", True)
+    assert ask.step(day, "brew", 170) is None
+    assert ask.desk(("step", MAKE, "heat", at(0))) == [None]
