@@ -13,7 +13,7 @@
 // by key, pedal or screen reader has no place: there the meaning alone counts.
 //
 // How. The page is looked at once a frame in which something changed, never by
-// polling, and before a press if a change has not been looked at yet.
+// polling, and before each press.
 
 import { signal } from "@preact/signals";
 
@@ -211,7 +211,9 @@ function leaveOut(button, row, nowMs) {
  */
 export function isSettled(button, at) {
   if ("steady" in button.dataset) return true;
-  if (isDirty || !known.has(button)) look();
+  // Always anew: a browser tells of a scroll a frame after it, and a finger may be
+  // quicker.
+  look();
   const nowMs = performance.now();
   const row = known.get(button);
   if (!row) return leaveOut(button, row, nowMs);
