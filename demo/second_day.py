@@ -24,12 +24,11 @@ from demo.seed import (  # noqa: E402
     Plan,
     begin,
     close,
-    pair,
     phones,
     reached,
-    send,
+    write,
 )
-from server import store, sync  # noqa: E402
+from server import sync  # noqa: E402
 from server.app import create_app  # noqa: E402
 from server.config import from_environment, real_now_ms  # noqa: E402
 
@@ -91,9 +90,7 @@ def seed(data_dir):
         of_day = [reached(recipe, plan, by_person, now_ms) for plan in PLANS]
         makes += of_day
         events = [event for make in makes for event in make.events]
-        with store.writing():
-            pair(by_person, now_ms)
-            send(events, by_person)
+        write(events, by_person, now_ms)
         leave_aside(of_day[1], by_person, now_ms)
 
 

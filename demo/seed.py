@@ -428,13 +428,23 @@ def fill(by_person, found, tank, now_ms):
         tank: answer of `brine_tank`.
         now_ms: now [ms].
     """
-    entries = [event for make in found for event in make.events] + tank
+    write([event for make in found for event in make.events] + tank, by_person, now_ms)
+    print(f"Quernbeck Creamery: {len(found)} makes, {store.head_n()} entries.")
+
+
+def write(entries, by_person, now_ms):
+    """Write people, phones, the maker's PIN and all entries, each signed that must be.
+
+    Args:
+        entries: the events.
+        by_person: answer of `phones`.
+        now_ms: now [ms].
+    """
     with store.writing():
         pair(by_person, now_ms)
         sealed = seal.new_sealed(MAKER.id, MAKER_PIN)
         save_pin(sealed, by_person[MAKER.id].device, now_ms)
         send(proved(entries, sealed), by_person)
-    print(f"Quernbeck Creamery: {len(found)} makes, {store.head_n()} entries.")
 
 
 def main():
