@@ -95,6 +95,17 @@ class Maker:
         now = self.look()
         return any(now[name] != seen[name] for name in SHOWN)
 
+    def press_until_changed(self, seen, press):
+        """Press as a person does, who presses again what did not answer."""
+        for _ in range(4):
+            press()
+            end_s = time.monotonic() + 2.5
+            while time.monotonic() < end_s:
+                if self.is_changed(seen):
+                    return
+                self.hand.wait(50)
+        self.until_changed(seen)
+
     def until_changed(self, seen, wait_s=10):
         """Wait until something else is in sight."""
         what = f"the screen to answer: {seen}"
@@ -213,6 +224,10 @@ class Maker:
         word = seen["button"].split(" ")[0].rstrip(":")
         if seen["cautions"]:
             self.read_cautions(seen)
+        elif seen["hasPad"]:
+            # With the page's clock quickened what has just moved may be pressed.
+            self.row("‹ Back")
+            self.until_changed(seen)
         elif word == "Begin":
             self.began.append(seen["step"])
             self.give("step_begun", seen)
@@ -238,8 +253,7 @@ class Maker:
 
     def give(self, kind, seen):
         """Tap the one large button that makes an entry at once."""
-        self.large_button()
-        self.until_changed(seen)
+        self.press_until_changed(seen, self.large_button)
         self.done[kind] += 1
 
     def asked_reading(self, seen):
@@ -266,8 +280,7 @@ class Maker:
 
     def finish(self, seen, end):
         """End the step; enter first what the screen says is missing."""
-        end()
-        self.until_changed(seen)
+        self.press_until_changed(seen, end)
         asked = self.look()
         if "/end/" not in asked["place"]:
             self.done["step_ended"] += 1
@@ -288,7 +301,7 @@ class Maker:
         until(lambda: "/reading/" in self.look()["place"], "the pad")
         place = self.look()["place"].split("/")
         step, quantity = place[place.index("reading") + 1 :][:2]
-        if self.look()["title"] == "Which mould size?":
+        if self.look()["title"].endswith("Which mould size?"):
             self.hand.tap(".row", having="Large wheel")
         if quantity == "drug_test":
             self.choose("Negative")
