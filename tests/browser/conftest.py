@@ -281,6 +281,8 @@ class Phone:
             lambda: self.page.evaluate("navigator.serviceWorker.controller !== null"),
             "the service worker to answer",
         )
+        # Until then the page knows neither its person nor what waits.
+        self.until("state.unsent.value !== null", "what the phone holds")
 
     def open_make(self, **data):
         """Open a make with the first recipe on the phone; return its id."""
@@ -292,6 +294,7 @@ class Phone:
           await actions.openMake(made.make);
           return made.make;
         """
+        self.until("state.recipes.value.length > 0", "the recipes")
         return self.run(body, data)
 
     def kill(self):
