@@ -18,7 +18,7 @@ from types import MappingProxyType
 from tests.browser.conftest import FLAGS, WAIT_S, Creamery, free_port
 from tests.browser.firefox import Firefox
 from tests.browser.hand import PlaywrightHand
-from tests.browser.webkit import DRIVER, WebKit
+from tests.browser.webkit import WebKit
 
 NAME = "vatside.home.arpa"
 RULES = f"--host-resolver-rules=MAP {NAME} 127.0.0.1"
@@ -147,4 +147,4 @@ class RoomWebKit(WebKit):
         bubble = ["bwrap", "--dev-bind", "/", "/", "--die-with-parent"]
         bubble += ["--ro-bind", str(self.own / "authorities"), AUTHORITIES]
         bubble += ["--ro-bind", str(self.own / "hosts"), "/etc/hosts"]
-        return f"{shlex.join(bubble)} -- dbus-run-session -- {DRIVER}"
+        return f"{shlex.join(bubble)} -- {super().driver_command()}"
