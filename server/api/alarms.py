@@ -41,9 +41,7 @@ def ringing() -> Response:
         **server_now(),
         **{name: found[name] for name in ("alarms", "deadlines", "next_change_ms")},
         makes=[
-            {name: make[name] for name in SHOWN}
-            for make in makes
-            if make["state"] in ("running", "held")
+            {name: make[name] for name in SHOWN} for make in makes if make["is_open"]
         ],
         escalate_min=seconds // 60,
         walls=[

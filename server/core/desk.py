@@ -6,7 +6,6 @@ and how events are filed in it, is `creamery.kept`.
 
 from .creamery.board import board as board_of
 from .creamery.clashes import acts as acts_of
-from .creamery.due import recipe_of
 
 # Doors of its own, kept where the alarms can reach them too.
 from .creamery.kept import file as file
@@ -17,6 +16,7 @@ from .log import events as event_table
 from .log import run
 from .log.apart import ask
 from .log.legal import about_of
+from .log.opening import recipe_of
 from .recipe.sum_keys import SUM_TOPICS
 from .step import record as batch_record
 from .step.view import step as step_of
@@ -82,8 +82,7 @@ def _acts_ahead(desk, views, now_ms):
 def _acts(desk, found):
     """Return the acts of a View that its desk keeps; worked out once for each."""
     # Practice waits where there is real work.
-    is_open = found["make"]["state"] in ("running", "held")
-    if not is_open or found["make"]["practice"]:
+    if not found["make"]["is_open"] or found["make"]["practice"]:
         return []
     make_id = found["make"]["id"]
     kept = desk.setdefault("acts", {})

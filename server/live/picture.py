@@ -5,7 +5,6 @@ Nothing is worked out here; what the core's board says is left out or kept.
 
 from typing import Any
 
-OPEN = ("running", "held")
 MOST_ALERTS = 3  # as many as the live view shows of one make
 HEARD_MS = 86_400_000  # a phone silent for longer is not in the room
 
@@ -19,7 +18,7 @@ def glance(board: dict[str, Any]) -> dict[str, Any]:
     makes = [
         {**make, "alerts": make["alerts"][:MOST_ALERTS]}
         for make in board["makes"]
-        if make["state"] in OPEN
+        if make["is_open"]
     ]
     return {
         "now_ms": board["now_ms"],

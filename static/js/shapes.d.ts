@@ -439,6 +439,7 @@ interface Make {
   opened_ms: number;
   opened_by: string;
   state: MakeState;
+  is_open: boolean;
   holds: (Who & { why: string })[];
   moulds: Mould[];
   sizes: string[];
@@ -453,6 +454,7 @@ interface MakeSummary {
   batch: string;
   practice: boolean;
   state: MakeState;
+  is_open: boolean;
   vat: string | null;
   opened_ms: number;
   recipe_title: Words;

@@ -45,7 +45,7 @@ def alarms(desk: dict, now_ms: int, escalate_s: float) -> dict:
     changes: "list[int | None]" = []
     for make_id in sorted(desk["makes"]):
         view = view_of(desk, make_id, now_ms)
-        if view is None or view["make"]["state"] not in ("running", "held"):
+        if view is None or not view["make"]["is_open"]:
             continue
         state = desk["makes"][make_id]
         told = ask(

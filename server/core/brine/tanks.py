@@ -13,6 +13,7 @@ a room types its own; its newest figure counts for the whole account.
 
 from ..formulas.salt import brine_tank, salting
 from ..log import run
+from ..log.opening import recipe_of, tank_opening
 from ..make.practice import is_practice
 
 TYPE_CHECKING = False
@@ -67,9 +68,9 @@ def tanks(
     """
     found = []
     for stream in sorted(makes):
-        opened = run.entries(makes[stream], "tank_opened")
-        if opened:
-            tank = of_one(stream, _tank, makes, stream, opened[0], now_ms, rules)
+        opened = tank_opening(makes[stream])
+        if opened is not None:
+            tank = of_one(stream, _tank, makes, stream, opened, now_ms, rules)
             found.extend([] if tank is None else [tank])
     return sorted(found, key=lambda row: (row["name"], row["id"]))
 
@@ -299,17 +300,11 @@ def _book_load(account, load, basis, salt_kg, water_kg):
 
 
 def _size(makes, load):
-    recipe = _recipe(makes, load["make"])
+    recipe = recipe_of(makes.get(load["make"]))
     for mould in recipe.get("moulds", []) if recipe else []:
         if mould["size"] == load["size"]:
             return mould
     return None
-
-
-def _recipe(makes, make_id):
-    state = makes.get(make_id)
-    opened = run.entries(state, "make_opened") if state else []
-    return opened[0]["data"]["recipe"] if opened else None
 
 
 def _change(account, salt_kg, water_kg):
@@ -335,7 +330,7 @@ def _change(account, salt_kg, water_kg):
 def _wanted(account, makes):
     """Return the strength that the recipe of the newest load asks for."""
     for load in reversed(account["loads"]):
-        recipe = _recipe(makes, load["make"])
+        recipe = recipe_of(makes.get(load["make"]))
         for step in recipe["steps"] if recipe else []:
             for target in step.get("targets", []):
                 if target["quantity"] == "brine_salt_frac":

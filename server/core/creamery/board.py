@@ -2,10 +2,10 @@
 
 from ..log import run
 from ..log.apart import ask, broken
+from ..log.opening import is_opened, is_over
 from .clashes import AHEAD_MS, MOST, clashes
 from .due import due_rows, in_brine, tank_rows
 
-OPEN = ("running", "held")
 FOCUS_FIELDS = (
     "key",
     "title",
@@ -36,7 +36,7 @@ def board(desk: dict, views: "list[dict]", now_ms: int, ahead: "list[dict]") -> 
         clashes of the day ahead and how many there are; what cannot be shown.
     """
     makes = desk["makes"]
-    running = [found for found in views if found["make"]["state"] in OPEN]
+    running = [found for found in views if found["make"]["is_open"]]
     due = _due(desk, running, now_ms)
     changes = [
         found["next_change_ms"]
@@ -93,7 +93,7 @@ def _unread(makes):
     for stream in makes:
         state = makes[stream]
         # Of a make whose opening is among them, that is told already.
-        if state["raw"] and run.is_opened(state) and not run.is_over(state):
+        if state["raw"] and is_opened(state) and not is_over(state):
             told = run.unread(state)
             found["newer"] += told["newer"]
             found["unsound"] += told["unsound"]
@@ -107,8 +107,7 @@ def _due_rank(row):
 
 
 def _rank(make):
-    over = make["state"] in ("closed", "abandoned")
-    return (over, -make["opened_ms"], make["id"])
+    return (not make["is_open"], -make["opened_ms"], make["id"])
 
 
 def _summary(found, last_words):
@@ -128,6 +127,7 @@ def _summary(found, last_words):
         "batch": make["batch"],
         "practice": make["practice"],
         "state": make["state"],
+        "is_open": make["is_open"],
         "vat": make["vat"],
         "opened_ms": make["opened_ms"],
         "recipe_title": make["recipe_title"],

@@ -4,6 +4,7 @@ A row is a prompt, not an alarm: it says what wants a hand and when.
 """
 
 from ..log import run
+from ..log.opening import opening, recipe_of, tank_opening
 from ..make.practice import is_practice
 from ..step.step_alerts import OVERDUE_GRACE_S
 from ..step.view import next_thing_ms
@@ -71,8 +72,8 @@ def tank_rows(
     Returns:
         List of Due with "tank", "load", "wheels" and "size".
     """
-    opened = run.entries(makes[stream], "tank_opened")
-    if not opened:
+    opened = tank_opening(makes[stream])
+    if opened is None:
         return []
     rows = []
     out = [
@@ -89,7 +90,7 @@ def tank_rows(
         row = _row(None, None, "unload", due_ms, now_ms)
         row["make"] = data["load_make"]
         row["make_name"] = _name_of(makes, data["load_make"])
-        row["tank"], row["label"] = stream, opened[0]["data"]["name"]
+        row["tank"], row["label"] = stream, opened["data"]["name"]
         row["load"], row["wheels"] = entry["id"], data["wheels"]
         row["size"] = data["size"]
         rows.append(row)
@@ -110,15 +111,6 @@ def late_ms(step: dict) -> "int | None":
     return step["due_ms"] + int((lasts["high_s"] - lasts["value_s"]) * 1000)
 
 
-def recipe_of(state: dict) -> dict:
-    """Return the recipe frozen into a make whose opening is known.
-
-    Args:
-        state: State of the make.
-    """
-    return run.entries(state, "make_opened")[0]["data"]["recipe"]
-
-
 def in_brine(found: dict, state: dict) -> "list[tuple]":
     """Return (make, size) of the wheels in brine that a running step tells of.
 
@@ -135,9 +127,8 @@ def in_brine(found: dict, state: dict) -> "list[tuple]":
 
 
 def _name_of(makes, make_id):
-    state = makes.get(make_id)
-    opened = run.entries(state, "make_opened") if state else []
-    return opened[0]["data"]["name"] if opened else None
+    opened = opening(makes.get(make_id))
+    return None if opened is None else opened["data"]["name"]
 
 
 def _turn(found, step, row, state, now_ms):

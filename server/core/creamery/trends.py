@@ -6,9 +6,11 @@ average of late, which feels a small shift that lasts sooner than they do.
 """
 
 from ..log import run
+from ..log.opening import opening
 from ..make import curd
 from ..make.plan import milk_in
 from ..make.practice import is_practice
+from ..make.standing import make_state
 from ..make.wheel_mass import cheese_kg
 from ..numbers import spc
 
@@ -99,11 +101,11 @@ def _makes(makes, recipe_id):
     rows = []
     for stream in sorted(makes):
         state = makes[stream]
-        opened = run.entries(state, "make_opened")
-        if not opened or opened[0]["data"]["recipe"]["id"] != recipe_id:
+        opened = opening(state)
+        if opened is None or opened["data"]["recipe"]["id"] != recipe_id:
             continue
-        if not run.entries(state, "make_abandoned") and not is_practice(state):
-            rows.append((state, opened[0]))
+        if make_state(state) != "abandoned" and not is_practice(state):
+            rows.append((state, opened))
     rows.sort(key=lambda row: (row[1]["t_ms"], row[0]["make"]))
     return rows
 

@@ -20,6 +20,7 @@ Rules first.
 from ..log import run
 from ..log.equipment import in_effect
 from ..log.equipment_form import AGREED
+from ..log.opening import opening
 from ..units.quantities import check_number
 from ..units.readings import parse
 
@@ -253,8 +254,7 @@ def hold_start_ms(
         while nothing was read.
     """
     rule = hold_rule(step, rules)
-    opened = run.entries(state, "make_opened")
-    if rule is None or not opened or not step.get("lasts"):
+    if rule is None or opening(state) is None or not step.get("lasts"):
         return begun_ms
     found = hold_readings(state, begun_ms, ended_ms)
     product = hold_product(state)
@@ -305,8 +305,7 @@ def met_in_own_unit(
     """
     rule = hold_rule(step, rules)
     names = {"milk_temp_c": "temp", "air_space_temp_c": "air_temp"}
-    opened = run.entries(state, "make_opened")
-    if rule is None or target["quantity"] not in names or not opened:
+    if rule is None or target["quantity"] not in names or opening(state) is None:
         return False
     for entry in _within(state, target["quantity"], fact["begun_ms"], fact["ended_ms"]):
         if entry["id"] != target["last"]["id"]:
@@ -410,10 +409,10 @@ def hold_verdict(state: dict, step: dict, fact: dict, rules: dict) -> "dict | No
         its rule.
     """
     rule = hold_rule(step, rules)
-    opened = run.entries(state, "make_opened")
-    if rule is None or fact["begun_ms"] is None or not opened:
+    opened = opening(state)
+    if rule is None or fact["begun_ms"] is None or opened is None:
         return None
-    body = opened[0]["data"]
+    body = opened["data"]
     found = hold_readings(state, fact["begun_ms"], fact["ended_ms"])
     product = hold_product(state)
     product["phosphatase"] = phosphatase(state, rule)

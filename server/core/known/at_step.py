@@ -3,7 +3,7 @@
 A sum about a wheel is answered once for each size that the step is about.
 """
 
-from ..log import run
+from ..log.opening import opening
 from ..make import plan
 from ..make.facts import facts
 from ..sums import catalogue
@@ -59,8 +59,8 @@ def _context(desk, state, rules):
     Working it out takes as long as a sum itself, and each figure that is typed
     asks again.
     """
-    opened = run.entries(state, "make_opened")
-    if not opened:
+    opened = opening(state)
+    if opened is None:
         return None
     kept = desk.get("sums")
     count = len(state["events"])
@@ -71,7 +71,7 @@ def _context(desk, state, rules):
         and kept["rules"] is rules
     ):
         return kept
-    data = opened[0]["data"]
+    data = opened["data"]
     recipe = data["recipe"]
     desk["sums"] = {
         "state": state,

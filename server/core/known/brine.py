@@ -2,6 +2,7 @@
 
 from ..log import run
 from ..log.apart import ask
+from ..log.opening import recipe_of, tank_opening
 from ..make.practice import is_practice
 from ..recipe.figures import scaled_figure
 from .found import from_make, of_figure
@@ -45,10 +46,9 @@ def analysed_wheels(desk: dict) -> "list[dict]":
     found: "list[dict]" = []
     for stream in sorted(desk["makes"]):
         state = desk["makes"][stream]
-        opened = run.entries(state, "make_opened")
-        if not opened or is_practice(state):
+        recipe = recipe_of(state)
+        if recipe is None or is_practice(state):
             continue
-        recipe = opened[0]["data"]["recipe"]
         told = ask(desk, stream, "learnt", None, _wheels_of, state, recipe)
         found.extend(told or [])
     return found[-MOST_WHEELS:]
@@ -108,7 +108,7 @@ def _water_salt_ratio(place):
     best = None if own is None else [2, own["t_ms"], own["data"]["value"]]
     for state in place["desk"]["makes"].values():
         entry = None
-        if run.entries(state, "tank_opened"):
+        if tank_opening(state) is not None:
             entry = run.last(state, "reading_taken", "water_salt_ratio")
         if entry is not None:
             rank = 1 if _holds(state, place["state"]["make"]) else 0

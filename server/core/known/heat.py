@@ -2,6 +2,7 @@
 
 from ..log import run
 from ..log.apart import ask
+from ..log.opening import opening
 from ..make import plan
 from ..make.facts import readings_in
 from ..make.practice import is_practice
@@ -73,8 +74,8 @@ def _earlier_makes(place):
     found = []
     for stream in sorted(place["desk"]["makes"]):
         state = place["desk"]["makes"][stream]
-        opened = run.entries(state, "make_opened")
-        if stream == mine or not opened or opened[0]["data"].get("vat") != vat:
+        opened = opening(state)
+        if stream == mine or opened is None or opened["data"].get("vat") != vat:
             continue
         if is_practice(state):
             continue  # played through, not warmed
@@ -87,7 +88,7 @@ def _earlier_makes(place):
             "begun_ms": begun[0]["t_ms"],
             "ended_ms": ended[0]["t_ms"],
         }
-        found.append({"state": state, "fact": fact, "opened": opened[0]["data"]})
+        found.append({"state": state, "fact": fact, "opened": opened["data"]})
     found.sort(key=lambda row: (-row["fact"]["begun_ms"], row["state"]["make"]))
     return found[:MOST_MAKES]
 

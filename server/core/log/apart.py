@@ -12,7 +12,7 @@ Rules first.
    down, the tests fail.
 """
 
-from . import run
+from .opening import is_opened, is_over, opening, tank_opening
 from .order import corrected_ms
 
 TYPE_CHECKING = False
@@ -110,9 +110,7 @@ def broken(desk: dict) -> "list[dict]":
         if raw is not None:
             found.append(_row(desk, stream, "opening", raw["why"], _of_raw(raw)))
     makes = desk["makes"]
-    found = [
-        row for row in found if not (row["make"] and run.is_over(makes[row["make"]]))
-    ]
+    found = [row for row in found if not (row["make"] and is_over(makes[row["make"]]))]
     return sorted(found, key=lambda row: (row["opened_ms"], row["make"]))
 
 
@@ -142,7 +140,7 @@ def _of_raw(raw):
 
 def _raw_opening(state):
     """Return the opening of a make that cannot be read, where no other is known."""
-    if not state["raw"] or run.is_opened(state):
+    if not state["raw"] or is_opened(state):
         return None
     for line in state["log"]:
         raw = state["raw"].get(line["id"])
@@ -175,10 +173,10 @@ def _opened(state: "dict | None") -> "dict[str, Any]":
     unknown = {"is_tank": False, "data": {}, "t_ms": 0}
     if state is None:
         return unknown
-    for kind in ("make_opened", "tank_opened"):
-        for entry in run.entries(state, kind):
-            is_tank = kind == "tank_opened"
-            return {"is_tank": is_tank, "data": entry["data"], "t_ms": entry["t_ms"]}
+    entry = opening(state) or tank_opening(state)
+    if entry is not None:
+        is_tank = opening(state) is None
+        return {"is_tank": is_tank, "data": entry["data"], "t_ms": entry["t_ms"]}
     raw = _raw_opening(state)
     if raw is None:
         return unknown

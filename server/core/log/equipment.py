@@ -18,6 +18,7 @@ Rules first.
 from ..units.quantities import check_number
 from . import run
 from .equipment_form import AGREED
+from .opening import opening
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -44,8 +45,8 @@ def in_effect(state: dict) -> dict:
         {key: value} with "typed" and the keys of AGREED; see the module's rules.
     """
     found: dict = {"typed": {}}
-    opened = run.entries(state, "make_opened")
-    base = opened[0]["data"].get("equipment") if opened else None
+    opened = opening(state)
+    base = None if opened is None else opened["data"].get("equipment")
     base = base or {}
     for key in base:
         found[key] = base[key]

@@ -210,24 +210,6 @@ def last(state: dict, kind: str, name: "str | None" = None) -> "dict | None":
     return found[-1] if found else None
 
 
-def is_opened(state: dict) -> bool:
-    """Tell whether the opening of a make or tank is known and can be read.
-
-    Args:
-        state: State.
-    """
-    return bool(entries(state, "make_opened") or entries(state, "tank_opened"))
-
-
-def is_over(state: dict) -> bool:
-    """Tell whether a make was closed or abandoned.
-
-    Args:
-        state: State.
-    """
-    return bool(entries(state, "make_abandoned") or entries(state, "make_closed"))
-
-
 def is_struck(state: dict, event_id: str) -> bool:
     """Tell whether an event is struck out by a strike that itself stands.
 

@@ -1,10 +1,10 @@
 """What is known of a make about to be opened: by its recipe and by earlier makes."""
 
 from ..formulas.milk import milk as milk_formulas
-from ..log import run
 from ..log.apart import ask
 from ..log.equipment import OF_VAT, in_effect
 from ..log.equipment_form import BESIDE
+from ..log.opening import opening
 from ..numbers.bounds import require_above
 from .plan import USUAL_FAT_FRAC, USUAL_SNF_FRAC, USUAL_TEMP_C
 from .practice import is_practice
@@ -109,24 +109,24 @@ def vats(desk: dict) -> "list[str]":
     last_ms: "dict[str, int]" = {}
     for make_id in desk["makes"]:
         state = desk["makes"][make_id]
-        opened = run.entries(state, "make_opened")
-        vat = opened[0]["data"].get("vat") if opened else None
-        if vat and not is_practice(state):
-            last_ms[vat] = max(last_ms.get(vat, 0), opened[0]["t_ms"])
+        opened = opening(state)
+        vat = None if opened is None else opened["data"].get("vat")
+        if opened is not None and vat and not is_practice(state):
+            last_ms[vat] = max(last_ms.get(vat, 0), opened["t_ms"])
     return sorted(last_ms, key=lambda vat: (-last_ms[vat], vat))
 
 
 def _equipment_of(state, vat):
     """Return ((whether of this vat, when opened), make, opening, equipment) or None."""
-    opened = run.entries(state, "make_opened")
-    if not opened or is_practice(state):
+    opened = opening(state)
+    if opened is None or is_practice(state):
         return None
-    body = opened[0]["data"]
+    body = opened["data"]
     is_same = bool(vat) and body.get("vat") == vat
     equipment = _taken_over(in_effect(state), is_same)
     if not _has_any(equipment):
         return None
-    return ((is_same, opened[0]["t_ms"]), state["make"], body, equipment)
+    return ((is_same, opened["t_ms"]), state["make"], body, equipment)
 
 
 def _has_any(equipment):

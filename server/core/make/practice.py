@@ -4,7 +4,7 @@ Which make is one is said when it is opened and never changed: a practice make
 must not become a real one, nor a real one disappear among the practice.
 """
 
-from ..log import run
+from ..log.opening import opening
 
 
 def is_practice(state: "dict | None") -> bool:
@@ -13,5 +13,5 @@ def is_practice(state: "dict | None") -> bool:
     Args:
         state: State of the make, or None when it is not known here.
     """
-    opened = run.entries(state, "make_opened") if state else []
-    return bool(opened) and opened[0]["data"].get("practice") is True
+    opened = opening(state)
+    return opened is not None and opened["data"].get("practice") is True

@@ -7,10 +7,12 @@ due, a band that ends.
 """
 
 from ..log import run
+from ..log.opening import ending, opening
 from ..make import plan
 from ..make.duplicates import duplicates
-from ..make.facts import facts, who
+from ..make.facts import facts
 from ..make.practice import is_practice
+from ..make.standing import holds, make_state
 from ..make.timers import timers
 from .changes import next_change_ms
 from .drift import alerts
@@ -34,7 +36,7 @@ def view(state: dict, now_ms: int, rules: "dict | None" = None) -> "dict | None"
         View as DEVELOPERS.md lays it out; None while the make's opening is not
         known on this device.
     """
-    opened_entry = _opened(state)
+    opened_entry = opening(state)
     if opened_entry is None:
         return None
     context = _context(state, opened_entry, now_ms, rules)
@@ -89,7 +91,7 @@ def context_of(state: dict, now_ms: int, rules: "dict | None" = None) -> "dict |
     Returns:
         The context that `steps.step_view` takes.
     """
-    opened_entry = _opened(state)
+    opened_entry = opening(state)
     if opened_entry is None:
         return None
     return _context(state, opened_entry, now_ms, rules)
@@ -120,11 +122,6 @@ def _step_alerts(context, shown):
     return found
 
 
-def _opened(state):
-    found = run.entries(state, "make_opened")
-    return found[0] if found else None
-
-
 def _context(state, opened_entry, now_ms, rules):
     opened = opened_entry["data"]
     recipe = opened["recipe"]
@@ -133,7 +130,7 @@ def _context(state, opened_entry, now_ms, rules):
     known = facts(state, recipe["steps"], recipe.get("figures", {}), rules)
     milk = plan.milk_in(state, opened)
     start_ms = opened_entry["t_ms"]
-    over = _over(state)
+    over = ending(state)
     if over is not None:  # a make that is over stands as it stood then
         now_ms = min(now_ms, over["t_ms"])
     return {
@@ -148,7 +145,7 @@ def _context(state, opened_entry, now_ms, rules):
         "milk": milk,
         "doses": plan.doses(recipe, milk),
         "timers": timers(state),
-        "holds": _holds(state),
+        "holds": holds(state),
         "rules": rules,
         "now_ms": now_ms,
     }
@@ -174,38 +171,12 @@ def _make(context, opened_entry):
         "vat": opened.get("vat"),
         "opened_ms": opened_entry["t_ms"],
         "opened_by": opened_entry["by"],
-        "state": _make_state(context),
+        "state": make_state(state),
+        "is_open": not context["over"],
         "holds": context["holds"],
         "moulds": moulds,
         "sizes": sizes_used(moulds),
     }
-
-
-def _over(state):
-    for kind in ("make_abandoned", "make_closed"):
-        found = run.entries(state, kind)
-        if found:
-            return found[0]
-    return None
-
-
-def _make_state(context):
-    if run.entries(context["state"], "make_abandoned"):
-        return "abandoned"
-    if run.entries(context["state"], "make_closed"):
-        return "closed"
-    return "held" if context["holds"] else "running"
-
-
-def _holds(state):
-    lifted = [entry["ref"] for entry in run.entries(state, "hold_lifted")]
-    found = []
-    for entry in run.entries(state, "hold_placed"):
-        if entry["id"] not in lifted:
-            hold = who(entry)
-            hold["why"] = entry["data"]["why"]
-            found.append(hold)
-    return found
 
 
 def _to_judge(context):

@@ -201,7 +201,7 @@ async function freeRoom() {
     );
     /** @type {MakeSummary[]} */
     const makes = board?.makes ?? [];
-    const ids = makes.filter((make) => isOver(make.state)).map((make) => make.id);
+    const ids = makes.filter((make) => isOver(make)).map((make) => make.id);
     /** @param {Tx<"readwrite">} tx */
     const work = (tx) => forgetMakes(tx, ids);
     return (await attempt("readwrite", ["saved", "log"], "strict", work)) > 0;
@@ -210,9 +210,13 @@ async function freeRoom() {
   }
 }
 
-/** @param {string} state */
-function isOver(state) {
-  return state === "closed" || state === "abandoned";
+/**
+ * Of a board saved by an older app nothing is known, and so nothing is forgotten.
+ *
+ * @param {Pick<MakeSummary, "is_open">} make
+ */
+function isOver(make) {
+  return make.is_open === false;
 }
 
 /** @param {Tx<"readwrite">} tx @param {string[]} makes */
@@ -627,7 +631,7 @@ export async function everything() {
  */
 export function prune(nowMs, makes) {
   const old = makes.filter(
-    (make) => isOver(make.state) && (make.last_word_ms ?? 0) < nowMs - KEEP_CLOSED_MS,
+    (make) => isOver(make) && (make.last_word_ms ?? 0) < nowMs - KEEP_CLOSED_MS,
   );
   return write(["log", "sent", "saved"], async (tx) => {
     const sent = tx.objectStore("sent");

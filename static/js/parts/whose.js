@@ -6,8 +6,6 @@ import { board } from "./source.js";
 // In a room with two vats at the same step, the step alone says nothing. Whatever
 // ends, begins, rings or asks for a figure says whose it is, the vat first.
 
-const OPEN = ["running", "held"];
-
 /** The words for whose a sheet or pad is, or null outside a make. */
 export const Whose = createContext(/** @type {?string} */ (null));
 
@@ -19,7 +17,7 @@ export const Whose = createContext(/** @type {?string} */ (null));
 export function whoseOf({ id, name, vat }) {
   if (!vat) return name;
   const isShared = (board.value?.makes ?? []).some(
-    (one) => one.id !== id && one.vat === vat && OPEN.includes(one.state),
+    (one) => one.id !== id && one.vat === vat && one.is_open,
   );
   return isShared ? `${vat} · ${name}` : vat;
 }

@@ -80,9 +80,7 @@ export function LiveScreen() {
     ? waitedMs(secondMs.value - lastWordMs.value)
     : Infinity;
   const isStale = net.value !== "online" || oldMs > STALE_MS;
-  const makes = (shown?.makes ?? []).filter(
-    (one) => one.state === "running" || one.state === "held",
-  );
+  const makes = (shown?.makes ?? []).filter((one) => one.is_open);
   const heard = Number.isFinite(oldMs)
     ? t("live.heard", { age: age(oldMs) })
     : t("live.never_heard");

@@ -162,8 +162,7 @@ function MakePage({ make, rest, shown }) {
     return html`<div class="sheet"><div class="scroll"><p class="lead">${t("make.loading")}</p></div></div>`;
   const sheet = sheetName ? sheetFor(make, shown, rest, isAbout ? step : null) : null;
   if (sheet) return html`<div class="sheet-frame" key=${rest.join("/")}>${sheet}</div>`;
-  const canAct =
-    mayAs("helper") && (shown.make.state === "running" || shown.make.state === "held");
+  const canAct = mayAs("helper") && shown.make.is_open;
   if (step && canAct && hasUnreadCautions(make, step))
     return html`<${Cautions} make=${make} step=${step} />`;
   const place = shown.steps.findIndex((one) => one.key === key) + 1;

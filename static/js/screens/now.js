@@ -169,9 +169,7 @@ export function NowScreen() {
         html`<${Group} key=${name} name=${name} rows=${group(name)} nowMs=${nowMs} withTask=${withTask} />`,
     );
   const isAnyDue = shown.due.some((due) => due.level !== "later");
-  const open_ = shown.makes.filter(
-    (one) => one.state === "running" || one.state === "held",
-  );
+  const open_ = shown.makes.filter((one) => one.is_open);
   return html`<div class="sheet">
     <div class="scroll"><div class="columns">
       <div class="column">

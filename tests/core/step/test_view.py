@@ -54,6 +54,7 @@ def test_the_make_says_what_it_is(ask):
         "opened_ms": at(0),
         "opened_by": "ida",
         "state": "running",
+        "is_open": True,
         "holds": [],
         "moulds": [
             {"size": "small", "title": {"en": "Small"}, "planned": 30, "moulded": 0}
@@ -70,19 +71,20 @@ def test_of_two_openings_the_earlier_counts(ask):
 
 
 @pytest.mark.parametrize(
-    ("kinds", "state"),
+    ("kinds", "state", "is_open"),
     [
-        ([], "running"),
-        (["hold_placed"], "held"),
-        (["hold_placed", "make_closed"], "closed"),
-        (["make_closed", "make_abandoned"], "abandoned"),
+        ([], "running", True),
+        (["hold_placed"], "held", True),
+        (["hold_placed", "make_closed"], "closed", False),
+        (["make_closed", "make_abandoned"], "abandoned", False),
     ],
 )
-def test_the_make_says_how_it_stands(ask, kinds, state):
+def test_the_make_says_how_it_stands_and_whether_it_is_open(ask, kinds, state, is_open):
     phone = Phone()
     events = [phone.opened()]
     events += [phone.event(kind, 5, why="So it is.") for kind in kinds]
-    assert ask.view(events, 6)["make"]["state"] == state
+    told = ask.view(events, 6)["make"]
+    assert (told["state"], told["is_open"]) == (state, is_open)
 
 
 def focus(ask, at_min, events=None):

@@ -147,12 +147,14 @@ test("a finished make's entries are forgotten after a month, an open one's never
   const day = 86400000;
   await db.beginEpoch("e");
   await db.storePulled([told("a", 1)], "e", 1);
-  const make = (state) => [{ id: MAKE, state, last_word_ms: 0 }];
-  await db.prune(31 * day, make("running"));
+  const make = (is_open) => [{ id: MAKE, is_open, last_word_ms: 0 }];
+  await db.prune(31 * day, make(true));
   assert.equal((await db.everything()).length, 1);
-  await db.prune(30 * day, make("closed"));
+  await db.prune(31 * day, make(undefined)); // of an older app's board
   assert.equal((await db.everything()).length, 1);
-  await db.prune(30 * day + 1, make("closed"));
+  await db.prune(30 * day, make(false));
+  assert.equal((await db.everything()).length, 1);
+  await db.prune(30 * day + 1, make(false));
   assert.equal((await db.everything()).length, 0);
 });
 
@@ -208,7 +210,7 @@ test("a full disk frees the cache of finished makes and never what is unsent", a
   const { db } = page;
   await db.beginEpoch("e");
   await db.storePulled([told("old", 1)], "e", 1);
-  await db.setSaved("board", { makes: [{ id: MAKE, state: "closed" }] });
+  await db.setSaved("board", { makes: [{ id: MAKE, is_open: false }] });
   await db.enqueue({ ...entry("mine"), make: "make-2" });
   const disk = failing(page, 1, "QuotaExceededError");
   try {

@@ -171,9 +171,7 @@ function PushRung() {
 }
 
 function CalendarRung() {
-  const makes = (board.value?.makes ?? []).filter(
-    (one) => one.state === "running" || one.state === "held",
-  );
+  const makes = (board.value?.makes ?? []).filter((one) => one.is_open);
   const can = net.value === "online";
   return html`<${Rung} name="calendar" isOn=${false} why=${t(can ? "rung.calendar_how" : "rung.calendar_offline")}>
     ${can ? html`<div class="rows">${makes.map((one) => html`<${Row} key=${one.id} title=${t("rung.calendar_open", { name: one.name })} onTap=${() => openCalendar(one.id)} />`)}</div>` : null}

@@ -50,7 +50,7 @@ function useCurve(make, changedMs) {
  */
 export function CurveScreen({ make, view, onBack }) {
   const { curve, problem } = useCurve(make, view.now_ms);
-  const isOver = view.make.state === "closed" || view.make.state === "abandoned";
+  const isOver = !view.make.is_open;
   return html`<${Sheet} title=${t("curve.title")} onBack=${onBack}>
     <p class="quiet">${view.make.name} · ${t("make.batch", { batch: view.make.batch })}</p>
     ${problem ? html`<p class="is-bad" role="alert">${problem}</p>` : null}

@@ -57,7 +57,7 @@ function Record({ record, steps }) {
  */
 export function GuestMake({ view, record, curve }) {
   const { make, steps } = view;
-  const isOver = make.state === "closed" || make.state === "abandoned";
+  const isOver = !make.is_open;
   return html`
     <h1>${make.name}</h1>
     ${make.practice ? html`<p class="lead"><span class="practice">${t("practice.record")}</span></p>` : null}

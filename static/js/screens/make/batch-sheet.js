@@ -63,7 +63,7 @@ export function BatchSheet({ make, view, onBack }) {
       isGrave=${open.kind === "make_abandoned"} isHeld=${open.kind === "make_abandoned" || open.kind === "make_closed"} doWord=${doWord} onDone=${done} onBack=${close} />`);
   }
   const state = view.make.state;
-  const isOpen = state === "running" || state === "held";
+  const isOpen = view.make.is_open;
   return html`<${Sheet} title=${t("batch.title", { name: view.make.name })} onBack=${onBack}>
     <p class="lead">${t("make_state." + state)}</p>
     <div class="rows">

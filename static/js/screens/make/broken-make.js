@@ -27,6 +27,7 @@ export function BrokenMake({ make, row, nowMs, rest: [name, entry] }) {
       practice: row.practice,
       opened_ms: row.opened_ms,
       state: "running",
+      is_open: true,
       holds: NOTHING,
     },
   };

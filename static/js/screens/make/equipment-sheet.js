@@ -48,7 +48,7 @@ export function EquipmentSheet({ make, shown, start, onBack }) {
   }, [make, shown.log, isReady]);
   const keep = (/** @type {EquipmentRow} */ row, /** @type {EquipmentSet} */ set) =>
     setEquipment(make, row, set);
-  const canSet = mayAs("maker") && ["running", "held"].includes(shown.make.state);
+  const canSet = mayAs("maker") && shown.make.is_open;
   return html`<${EquipmentList} equipment=${equipment} lead=${t("equip.lead_make")} start=${canSet ? start : null} canSet=${canSet}
     onSet=${keep} onBack=${onBack} />`;
 }

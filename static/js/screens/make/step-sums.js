@@ -191,7 +191,7 @@ export function StepSumSheet({
       sum?.inputs.some((one) => one.name === key),
     ),
   );
-  const isOpen = ["running", "held"].includes(shown.make.state);
+  const isOpen = shown.make.is_open;
   const foot = useKeep({
     make,
     vat: shown.make.vat,

@@ -1,0 +1,37 @@
+"""How a make stands: running, held, closed or abandoned, and what holds it."""
+
+from ..log import run
+from ..log.opening import is_over
+from .facts import who
+
+
+def make_state(state: dict) -> str:
+    """Return "running", "held", "closed" or "abandoned".
+
+    Whether it is open is not read off this word: see `opening.is_over`.
+
+    Args:
+        state: State of the make.
+    """
+    if is_over(state):
+        return "abandoned" if run.entries(state, "make_abandoned") else "closed"
+    return "held" if holds(state) else "running"
+
+
+def holds(state: dict) -> "list[dict]":
+    """Return what holds a make up, the oldest first; what was lifted is left out.
+
+    Args:
+        state: State of the make.
+
+    Returns:
+        List of {"id", "at_ms", "by", "why"}.
+    """
+    lifted = [entry["ref"] for entry in run.entries(state, "hold_lifted")]
+    standing = []
+    for entry in run.entries(state, "hold_placed"):
+        if entry["id"] not in lifted:
+            hold = who(entry)
+            hold["why"] = entry["data"]["why"]
+            standing.append(hold)
+    return standing
