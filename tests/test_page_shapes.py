@@ -1,12 +1,15 @@
 """What the core answers is what the page's checker takes it for."""
 
+import ast
 import json
+import re
 import subprocess
 from pathlib import Path
 
 import pytest
 
 from demo import seed
+from deploy import page_shapes
 from server.config import read_rules
 from server.core import desk
 from server.core.alarm import alarms, sound
@@ -16,7 +19,16 @@ ROOT = Path(__file__).resolve().parent.parent
 TSC = ROOT / "tests" / "web" / "node_modules" / ".bin" / "tsc"
 HOUR_MS = 3_600_000
 # Of these a question answers a list.
-LISTS = "Tank", "Chart", "Answer", "SumRow", "UnitLine", "Recorded", "LogLine"
+LISTS = (
+    "Tank",
+    "Chart",
+    "Answer",
+    "SumRow",
+    "SumTopic",
+    "UnitLine",
+    "Recorded",
+    "LogLine",
+)
 
 
 def told(demo_creamery):
@@ -35,6 +47,7 @@ def told(demo_creamery):
         yield from told_of_make(mine, make["id"], recipe)
     yield "Tank", desk.tanks(mine, NOW_MS)
     yield "Chart", desk.trends(mine, recipe["id"])
+    yield "SumTopic", desk.sums_topics(mine)
     yield "SumRow", desk.sums_catalogue(mine)
     yield "UnitLine", desk.units()
     yield "Answer", [desk.sum(mine, "scale_to_milk", {})]
@@ -64,14 +77,25 @@ def checked(answers, folder):
         lines.append(f"const told{place}: {shape} = {json.dumps(answer)};")
     told_file = folder / "told.ts"
     told_file.write_text("\n".join([*lines, "export {};"]), "utf-8")
-    shapes = ROOT / "static" / "js" / "shapes.d.ts"
+    shapes = [str(page_shapes.WRITTEN), str(page_shapes.WRITTEN.with_name("page.d.ts"))]
     strictly = ["--strict", "--noEmit", "--ignoreConfig", "--target", "es2022"]
     return subprocess.run(
-        [TSC, *strictly, "--types", "", shapes, told_file],
+        [TSC, *strictly, "--types", "", *shapes, told_file],
         capture_output=True,
         text=True,
         cwd=ROOT / "tests" / "web",
     )
+
+
+def test_the_page_has_the_shapes_that_the_core_is_typed_with():
+    written = page_shapes.WRITTEN.read_text("utf-8")
+    assert written == page_shapes.shapes_text(), "run python deploy/page_shapes.py"
+
+
+def test_a_shape_without_a_word_in_typescript_is_refused():
+    strange = ast.parse("set[int]", mode="eval").body
+    with pytest.raises(SystemExit, match=re.escape("set[int]")):
+        page_shapes.type_of(strange)
 
 
 @pytest.mark.skipif(not TSC.exists(), reason="npm ci --prefix tests/web fetches tsc")

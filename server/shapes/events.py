@@ -1,43 +1,8 @@
-"""Types of events and of what is said about them."""
+"""Types of what is said about events on their way."""
 
 from typing import Any, NotRequired, TypedDict
 
-
-class Event(TypedDict):
-    """One immutable fact, as its maker's phone wrote it."""
-
-    id: str
-    make: str
-    device: str
-    seq: int
-    person: str
-    at_ms: int
-    entered_ms: int
-    tz_min: int
-    mono_ms: float
-    boot: str
-    off_ms: int
-    off_q_ms: float | None
-    kind: str
-    v: int
-    ref: str | None
-    data: dict[str, Any]
-
-
-class Problem(TypedDict):
-    """What is wrong with one field, as a key that the page puts into words."""
-
-    field: str | None
-    key: str
-    limit: Any
-
-
-class Person(TypedDict):
-    """Who may act, and as what."""
-
-    id: str
-    name: str
-    role: str
+from server.shapes.core.words import Problem
 
 
 class Note(TypedDict):

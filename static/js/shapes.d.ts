@@ -1,7 +1,21 @@
-// What travels between core, server and screens, as the page's JSDoc names it, in
-// the order of the names. DEVELOPERS.md says what each means; here stands what is in
-// it. Instants [ms] are the server's; what the core answers has null, never undefined,
-// where it knows nothing.
+// Written by deploy/page_shapes.py from server/shapes/core: change the shapes there,
+// then run it. What travels between core and page, in the order of the names. Instants
+// [ms] are the server's; what is not known is null, never undefined.
+
+/** The recipe's pH curve from the real starter time, or the expected one. */
+interface AcidCurve {
+  start_ms: number;
+  is_real: boolean;
+  points: AcidPoint[];
+}
+
+/** The pH that the recipe's own curve says. */
+interface AcidPoint {
+  at_ms: number;
+  ph: number;
+  low_ph: number;
+  high_ph: number;
+}
 
 /** What wants hands: one side of a Clash. */
 interface Act {
@@ -29,17 +43,26 @@ interface Add {
   ingredient: string;
   title: Words;
   planned: Dose | null;
-  added: (Who & {
-    amount: number;
-    unit: string;
-    lot: string | null;
-    verdict: "below" | "above" | "in_band" | "no_plan";
-  })[];
+  added: Added[];
   total: number;
   optional: boolean;
   done: boolean;
 }
 
+/** What went in, against what is planned of it. */
+interface Added extends Who {
+  amount: number;
+  unit: string;
+  lot: string | null;
+  verdict: InBand | "no_plan";
+}
+
+/**
+ * Something that rings: its id is make/matter.
+ *
+ * The kinds are timer, step_due, step_late, reading_overdue, alert and unshown;
+ * the matter of an alert is its id. Priority 1 is the most urgent of three.
+ */
 interface Alarm {
   id: string;
   make: string;
@@ -57,23 +80,21 @@ interface Alarm {
   do: Words | null;
   state: "unacknowledged" | "acknowledged" | "shelved" | "returned";
   acknowledged: Said | null;
-  shelved: (Said & { id: string; until_ms: number; why: string }) | null;
+  shelved: Shelved | null;
   escalates_ms: number | null;
   escalated: boolean;
   returned_ms: number | null;
 }
 
-/** What rings and what will; `makes`, `walls` and the rest only from the server. */
+/** What rings and what will. */
 interface Alarms {
   now_ms: number;
   next_change_ms: number | null;
   alarms: Alarm[];
   deadlines: Deadline[];
-  makes?: Pick<MakeSummary, "id" | "name" | "batch" | "vat" | "state">[];
-  walls?: Wall[];
-  escalate_min?: number;
 }
 
+/** One thing that asks for a person; `do` is what the recipe says to do. */
 interface Alert {
   id: string;
   form: "time" | "temperature" | "acid" | "quantity" | "record";
@@ -91,20 +112,31 @@ interface Alert {
   acknowledged: Said | null;
 }
 
-/** The answer to one sum; `known` and `of` only to one of a step. */
+/**
+ * The answer to one sum; `known` and `of` (the size of wheel) only of a step's.
+ *
+ * `status` is the weakest of what it rests on.
+ */
 interface Answer {
   key: string;
   values: SumValue[];
   rests_on: RestsOn[];
   status: string | null;
-  notes: ({ key: string } & Record<string, any>)[];
-  problems: Problem[];
-  ask: Problem[];
+  notes: Keyed[];
+  problems: ValueProblem[];
+  ask: ValueProblem[];
   missing: string[];
-  known?: { name: string; value: any; unit: string; from: string }[];
+  known?: Known[];
   of?: string | null;
 }
 
+/** A start that has fewer clashes. */
+interface BetterStart {
+  start_ms: number;
+  count: number;
+}
+
+/** All makes at once; of the clashes of the next 24 h the first three. */
 interface Board {
   now_ms: number;
   next_change_ms: number | null;
@@ -117,8 +149,10 @@ interface Board {
 }
 
 /**
- * A step as the list of steps shows it. The steps of a View are typed as whole ones:
- * who reads more than this of one looks at `full` or its status first.
+ * A step as the list of steps shows it.
+ *
+ * The steps of a View are typed as whole ones: who reads more than this of one
+ * looks at `full` or its status first.
  */
 interface BriefStep {
   full: boolean;
@@ -134,14 +168,14 @@ interface BriefStep {
   expected_begin_ms: number;
   expected_end_ms: number;
   begun: Who | null;
-  ended: (Who & { why: string | null }) | null;
-  skipped: (Who & { why: string | null }) | null;
+  ended: Reasoned | null;
+  skipped: Reasoned | null;
   due_ms: number | null;
   due_basis: "floc" | "lasts" | null;
   timing: Timing;
 }
 
-/** A make or tank that cannot be shown whole. */
+/** A make or tank that cannot be shown whole: what is missing and since when. */
 interface Broken {
   make: string;
   is_tank: boolean;
@@ -157,45 +191,63 @@ interface Broken {
   fault: string | null;
 }
 
-/** A figure of one recipe over its makes. */
+/** What `desk.trends` answers of one figure. */
 interface Chart {
   key: string;
   unit: string;
-  points: { make: string; batch: string; at_ms: number; value: number }[];
-  chart: {
-    verdict: "not_assessed" | "like_the_others" | "unlike_the_others";
-    count: number;
-    needed: number;
-    limits: {
-      mean: number;
-      low: number;
-      high: number;
-      mean_range: number;
-      range_high: number;
-      spread: number;
-    } | null;
-    beyond: number[];
-    runs: number[];
-  } | null;
-  average: { values: number[]; low: number; high: number; beyond: number[] } | null;
+  points: ChartPoint[];
+  chart: ChartVerdict | null;
+  average: ChartAverage | null;
 }
 
+/** The weighted average of late, with its limits. */
+interface ChartAverage {
+  values: number[];
+  low: number;
+  high: number;
+  beyond: number[];
+}
+
+/** Where makes like the others lie. */
+interface ChartLimits {
+  mean: number;
+  low: number;
+  high: number;
+  mean_range: number;
+  range_high: number;
+  spread: number;
+}
+
+/** The figure of one make. */
+interface ChartPoint {
+  make: string;
+  batch: string;
+  at_ms: number;
+  value: number;
+}
+
+/** Whether the newest makes are like the others; limits from ten makes on. */
+interface ChartVerdict {
+  verdict: "not_assessed" | "like_the_others" | "unlike_the_others";
+  count: number;
+  needed: number;
+  limits: ChartLimits | null;
+  beyond: number[];
+  runs: number[];
+}
+
+/** Acts that want hands within five minutes. */
 interface Clash {
   at_ms: number;
   acts: Act[];
-  move: {
-    act: number;
-    to_ms: number;
-    way: "later" | "earlier";
-    clears: boolean;
-  } | null;
+  move: Move | null;
 }
 
 /** What a make not opened yet would clash with. */
 interface ClashesIf {
   clashes: Clash[];
   count: number;
-  better: { start_ms: number; count: number } | null;
+  better: BetterStart | null;
 }
 
 /** How an entry was put right. */
@@ -205,20 +257,18 @@ interface Correction extends Who {
   why: string;
 }
 
+/** What `desk.curve` answers; `spans` are begin and end of what may be shown. */
 interface Curve {
   make: string;
   now_ms: number;
-  series: { quantity: string; points: CurvePoint[] }[];
+  series: CurveSeries[];
   bands: CurveBand[];
   steps: CurveStep[];
-  acid: {
-    start_ms: number;
-    is_real: boolean;
-    points: { at_ms: number; ph: number; low_ph: number; high_ph: number }[];
-  } | null;
-  spans: Record<"hour" | "day" | "all", [number, number]>;
+  acid: AcidCurve | null;
+  spans: Record<"hour" | "day" | "all", number[]>;
 }
 
+/** The band of a step, at its real time or at the expected one. */
 interface CurveBand {
   step: string;
   quantity: string;
@@ -230,6 +280,7 @@ interface CurveBand {
   is_real: boolean;
 }
 
+/** A reading, against the band of its step. */
 interface CurvePoint {
   id: string;
   at_ms: number;
@@ -237,9 +288,16 @@ interface CurvePoint {
   step: string | null;
   low: number | null;
   high: number | null;
-  verdict: "below" | "above" | "in_band" | null;
+  verdict: InBand | null;
 }
 
+/** The readings of one quantity. */
+interface CurveSeries {
+  quantity: string;
+  points: CurvePoint[];
+}
+
+/** A step as planned, beside what it was or is expected to be. */
 interface CurveStep {
   key: string;
   title: Words;
@@ -266,14 +324,31 @@ interface Deadline {
   rings: boolean;
 }
 
+/**
+ * How much of an ingredient is planned for the milk of this make.
+ *
+ * Its ends are None where the recipe gives no tolerance.
+ */
 interface Dose {
   value: number;
   low: number | null;
   high: number | null;
   unit: string;
-  [more: string]: any;
+  basis: DoseBasis;
 }
 
+/** The recipe's amount, and the milk that it was taken for. */
+interface DoseBasis {
+  per: string;
+  amount: number;
+  amount_unit: string;
+  milk_kg: number;
+  milk_l: number;
+  milk_from: string;
+  status: string;
+}
+
+/** One thing that falls due: in a make, in brine, in the store, by a timer. */
 interface Due {
   make: string;
   make_name: string | null;
@@ -296,38 +371,43 @@ interface Due {
   task: Task | null;
 }
 
-/** An event as it is recorded, sent and filed. */
-interface Entry {
-  id: string;
-  make: string | null;
-  device: string | null;
-  person: string | null;
-  tz_min: number;
-  boot: string;
-  at_ms: number;
-  entered_ms: number;
-  mono_ms: number;
-  off_ms: number;
-  off_q_ms: number | null;
-  kind: string;
-  v: number;
-  ref: string | null;
-  data: Record<string, any>;
-  proof?: any;
-  proof_state?: string;
+/** Why a step should not be ended yet. */
+interface EndBlocker {
+  key: string;
+  arg: any;
 }
 
-/** What a creamery has: { key: value } with how it was typed, [typed, unit]. */
-interface Equipment {
-  typed: Record<string, [string, string]>;
-  gap_agreed_with?: string;
-  [key: string]: any;
+/** A step that ends a multiple of the floc time after the rennet. */
+interface EndFloc {
+  by: "floc";
+  factor: number;
 }
+
+/** A step that ends when the curd is judged so. */
+interface EndJudged {
+  by: "judged";
+  judgement: any;
+}
+
+/** A step that ends by the clock, or when its person says so. */
+interface EndOpen {
+  by: "time" | "person";
+}
+
+/** A step that ends when a quantity has come so far. */
+interface EndReading {
+  by: "reading";
+  quantity: string;
+  at_least: number | null;
+  at_most: number | null;
+}
+
+type Equipment = Record<string, any>;
 
 /** What a make begins with, as in the newest make before it. */
 interface EquipmentBefore {
   equipment: Equipment;
-  left_out: (Problem & { field: string })[];
+  left_out: LeftOut[];
   make: string;
   name: string;
   vat: string | null;
@@ -352,13 +432,6 @@ interface EquipmentRow {
   longest: number | null;
 }
 
-/** One value of the equipment as it was entered. */
-interface EquipmentSet {
-  value: any;
-  typed?: [string, string];
-  agreed_with?: string;
-}
-
 /** A figure of a recipe with its band, and how well it is known. */
 interface Figure {
   value: number;
@@ -368,9 +441,9 @@ interface Figure {
   source: string;
   status: string;
   note?: string;
-  [more: string]: any;
 }
 
+/** The floc test: since when, how long it took, and when that says to cut. */
 interface Floc {
   added_ms: number | null;
   floc_ms: number | null;
@@ -382,21 +455,90 @@ interface Floc {
   problem: "floc_too_early" | "floc_too_late" | null;
 }
 
+/** The longest time between readings that counts, and on whose word. */
+interface HeatGap {
+  gap_s: number;
+  is_own: boolean;
+  agreed_with: string | null;
+  refused_s: number | null;
+}
+
+/** The hold that a verdict rests on, in the rule's own unit. */
+interface HeatHold {
+  row: string;
+  min_temp: number;
+  air_min_temp: number | null;
+  start_ms: number;
+  end_ms: number;
+  held_s: number;
+  needed_s: number;
+}
+
+type InBand = "below" | "above" | "in_band";
+
+/** What goes into the milk. */
+interface Ingredient {
+  key: string;
+  title: Words;
+  unit: string;
+  dose: RecipeDose;
+  tolerance_frac?: number;
+  optional?: boolean;
+}
+
+/** What is judged of the curd, from when on, and the last judgement. */
 interface Judge {
   choices: string[];
   from_ms: number | null;
-  last: (Who & { judgement: string }) | null;
+  last: Judgement | null;
 }
 
-/** A wrapped key as the server hands it out. */
-interface KnownPin extends Sealed {
-  device: string | null;
-  set_ms: number;
+/** The last reading of a target, against its band. */
+interface JudgedReading extends ReadingLast {
+  verdict: InBand;
+}
+
+/** What somebody judged the curd to be. */
+interface Judgement extends Who {
+  judgement: string;
+}
+
+type Keyed = Record<string, any>;
+
+/** What a make knows of an input, and whose word that is. */
+interface Known {
+  from: string;
+  name: string;
+  value: any;
+  unit: string;
 }
 
 /** The last value of a quantity, from whichever entry tells it. */
-type LastValue = Pick<ReadingLast, "value" | "at_ms">;
+interface LastValue {
+  value: any;
+  at_ms: number;
+}
 
+/** How long a step takes. */
+interface Lasts {
+  value_s: number;
+  low_s: number;
+  high_s: number;
+}
+
+/** What was not carried over, and why. */
+interface LeftOut {
+  field: string;
+  key: string;
+  limit: any;
+}
+
+/**
+ * One line of the batch record, with what it said before corrections.
+ *
+ * `proved` is None where no proof is asked for. Of kind "unread" the data are
+ * {said, why}: the entry is kept and cannot be read.
+ */
 interface LogLine {
   id: string;
   kind: string;
@@ -406,23 +548,46 @@ interface LogLine {
   device: string;
   step: string | null;
   data: Record<string, any>;
-  original: { at_ms: number; data: Record<string, any> } | null;
+  original: Original | null;
   corrections: Correction[];
-  struck: (Who & { why: string }) | null;
+  struck: Reasoned | null;
   late_entry_s: number | null;
   clock_off_s: number | null;
   later_of: string | null;
   same: boolean | null;
-  proved: "pin" | "phone" | "none" | "old_pin" | "accepted" | null;
+  proved: Proved | null;
 }
 
-/** The one number that matters in a step; what is in it follows its kind. */
-type MainNumber =
-  | { kind: "dose"; ingredient: string; value: number; unit: string }
-  | { kind: "target"; quantity: string; value: number; last: ReadingLast | null }
-  | { kind: "countdown"; due_ms: number }
-  | { kind: "instruction" };
+/** When the step is due to end. */
+interface MainCountdown {
+  kind: "countdown";
+  due_ms: number;
+}
 
+/** What is to be added next. */
+interface MainDose {
+  kind: "dose";
+  ingredient: string;
+  value: number;
+  unit: string;
+}
+
+/** No number: what is to be done. */
+interface MainInstruction {
+  kind: "instruction";
+}
+
+type MainNumber = MainDose | MainTarget | MainCountdown | MainInstruction;
+
+/** What a quantity should come to. */
+interface MainTarget {
+  kind: "target";
+  quantity: string;
+  value: number;
+  last: ReadingLast | null;
+}
+
+/** What was opened: which recipe, which milk, where, and how it stands. */
 interface Make {
   id: string;
   name: string;
@@ -440,7 +605,7 @@ interface Make {
   opened_by: string;
   state: MakeState;
   is_open: boolean;
-  holds: (Who & { why: string })[];
+  holds: Reasoned[];
   moulds: Mould[];
   sizes: string[];
 }
@@ -467,12 +632,7 @@ interface MakeSummary {
   unread: Unread;
 }
 
-/** Who this phone is paired to. */
-interface Me {
-  person: Person;
-  device: string;
-}
-
+/** Wheels of one size; `planned` None when no count was given. */
 interface Mould {
   size: string;
   title: Words;
@@ -480,54 +640,35 @@ interface Mould {
   moulded: number;
 }
 
-/** Someone of the creamery; units and language null until they chose. */
-interface Person {
-  id: string;
-  name: string;
-  role: Role;
-  active?: boolean;
-  language?: string | null;
-  temp_unit?: string | null;
-  volume_unit?: string | null;
-  mass_unit?: string | null;
-  pressure_unit?: string | null;
+/** A move of one act that its band allows. */
+interface Move {
+  act: number;
+  to_ms: number;
+  way: "later" | "earlier";
+  clears: boolean;
 }
 
-/** What the server tells of the open makes at a glance. */
-interface Picture {
-  now_ms: number;
-  next_change_ms: number | null;
-  makes: MakeSummary[];
-  broken: Broken[];
-  phones: { device: string; name: string; person: string; heard_ms: number }[];
+/** What an entry said before it was put right. */
+interface Original {
+  at_ms: number;
+  data: Record<string, any>;
 }
 
-/** What the core or the server says against a field; `text` of a sum's. */
+/** What is wrong with one field, as a key that the page puts into words. */
 interface Problem {
   field: string | null;
   key: string;
   limit: any;
-  value?: any;
-  text?: string;
 }
 
-/** An entry as the server tells it, with what it found of its proof. */
-interface PulledRow {
-  n: number;
-  recv_ms: number;
-  event: Recorded;
-  receipt?: any;
-  proof_state?: string | null;
-}
+type Proved = "pin" | "phone" | "none" | "old_pin" | "accepted";
 
-interface ReadingLast {
+/** The last reading of a step. */
+interface ReadingLast extends LastValue {
   id: string;
-  value: any;
-  at_ms: number;
-  verdict?: "below" | "above" | "in_band";
 }
 
-/** A reading that a step wants. */
+/** A reading that a step wants; `due_ms` None while nothing is wanted. */
 interface ReadingWanted {
   quantity: string;
   when: "begin" | "during" | "end";
@@ -539,44 +680,143 @@ interface ReadingWanted {
   last: ReadingLast | null;
 }
 
-/** How a person reads figures and texts, each set. */
-interface Reads {
-  language: string;
-  temp_unit: string;
-  volume_unit: string;
-  mass_unit: string;
-  pressure_unit: string;
+/** An entry with why; None where nothing departs from the recipe. */
+interface Reasoned extends Who {
+  why: string | null;
 }
 
-/** A recipe; what its parts may hold is its author's and checked by the core. */
+/** A recipe; a make keeps the one that it was opened with. */
 interface Recipe {
+  schema: number;
   id: string;
   version: number;
   title: Words;
-  steps: any[];
-  ingredients?: any[];
-  moulds?: any[];
-  figures?: Record<string, any>;
-  curve?: any;
-  [more: string]: any;
+  about?: Words;
+  family?: string;
+  sources: Record<string, any>;
+  milk: RecipeMilk;
+  yield_frac: Figure;
+  moulds?: RecipeMould[];
+  ingredients?: Ingredient[];
+  figures?: Record<string, Figure>;
+  steps: RecipeStep[];
+  curve?: RecipeCurve;
 }
 
-/** An entry that is on disk and counted. */
-interface Recorded extends Entry {
-  seq: number;
+/** The recipe's own pH over time, from the begin of a step on. */
+interface RecipeCurve {
+  start_step: string;
+  times_s: number[];
+  phs: number[];
+  source: string;
+  status: string;
+  note?: string;
+}
+
+/** How much of an ingredient for how much milk. */
+interface RecipeDose {
+  per: string;
+  amount: Figure;
+}
+
+/** What to do where a step drifts in one way. */
+interface RecipeDrift {
+  form: string;
+  do: Words;
+}
+
+/** What ends a step: time, a person, a reading, the floc test, or the curd. */
+interface RecipeEnd {
+  by: string;
+  quantity?: string;
+  at_least?: Figure;
+  at_most?: Figure;
+  judgement?: string[];
+  from_step?: string;
+}
+
+/** What is judged of the curd, and from which part of the time on. */
+interface RecipeJudge {
+  choices: string[];
+  from_frac?: number;
+}
+
+/** The milk that a recipe is for. */
+interface RecipeMilk {
+  unit?: string;
+  low_l: number;
+  high_l: number;
+  fat_frac?: Figure;
+  heat_class?: string;
+}
+
+/** A size of wheel; its share of the milk where it is one of several. */
+interface RecipeMould {
+  size: string;
+  title: Words;
+  wheel_kg: Figure;
+  diameter_m: Figure;
+  height_m: Figure;
+  share_frac: Figure;
+}
+
+/** A reading that a step wants: at its begin, during it or at its end. */
+interface RecipeReading {
+  quantity: string;
+  when: string;
+  every_s?: number | null;
+  required?: boolean;
+}
+
+/** One step: what it waits on, how it ends, what is done, read and added. */
+interface RecipeStep {
+  key: string;
+  title: Words;
+  after?: string[];
+  end: RecipeEnd;
+  do?: Words[];
+  place?: string;
+  round?: number;
+  rounds?: number;
+  lasts?: Figure;
+  targets?: RecipeTarget[];
+  readings?: RecipeReading[];
+  adds?: string[];
+  cautions?: string[];
+  drift?: RecipeDrift[];
+  judge?: RecipeJudge;
+  sums?: string[];
+  size?: string;
+  turns?: RecipeTurn[];
+  mould?: boolean;
+  closes_day?: boolean;
+  heat_treatment?: boolean;
+  rule?: string;
+}
+
+/** What a quantity should be in a step. */
+interface RecipeTarget {
+  quantity: string;
+  figure: Figure;
+}
+
+/** How often wheels are turned, and until when. */
+interface RecipeTurn {
+  every: Figure;
+  until?: Figure;
 }
 
 /** One figure that an answer rests on. */
 interface RestsOn {
+  from: string;
   name: string;
   value: any;
   unit: string;
-  from: string;
   status: string;
   source: string | null;
 }
 
-/** What is to be heard now. */
+/** What is to be heard now, the most urgent first. */
 interface Ring {
   ids: string[];
   priority: number | null;
@@ -587,11 +827,9 @@ interface Ring {
 
 /** What the question for the next ring takes from the last one. */
 interface RingMemory {
-  soundings: { at_ms: number; [more: string]: any }[];
+  soundings: Sounding[];
   ids: string[];
 }
-
-type Role = "owner" | "maker" | "helper" | "viewer";
 
 /** Who, and when. */
 interface Said {
@@ -599,38 +837,28 @@ interface Said {
   at_ms: number;
 }
 
-/** A person's signing key, closed by the PIN. */
-interface Sealed {
-  key: string;
-  person: string;
-  public: string;
-  salt: string;
-  rounds: number;
-  wrapped: string;
-}
-
-/** What the server said of an entry sent to it. */
-interface SentVerdict {
+/** That an alarm was put aside, until when and why. */
+interface Shelved extends Said {
   id: string;
-  st: "stored" | "duplicate" | "needs_look";
-  n: number;
-  why?: any;
+  until_ms: number;
+  why: string;
 }
 
-/** A step where work is at hand, or asked for by itself: `full` is true. */
+/** A ring that began within the hour, and whether somebody had asked for it. */
+interface Sounding {
+  at_ms: number;
+  asked: boolean;
+}
+
+/**
+ * A step where work is at hand, or asked for by itself: `full` is true.
+ *
+ * `size` is the step's own size of wheel; without one, those of `make.sizes` hold.
+ */
 interface Step extends BriefStep {
   do: Words[];
-  lasts: { value_s: number; low_s: number; high_s: number } | null;
-  end:
-    | { by: "time" | "person" }
-    | { by: "judged"; judgement: any }
-    | { by: "floc"; factor: number }
-    | {
-        by: "reading";
-        quantity: string;
-        at_least: number | null;
-        at_most: number | null;
-      };
+  lasts: Lasts | null;
+  end: StepEnd;
   targets: Target[];
   readings: ReadingWanted[];
   adds: Add[];
@@ -639,10 +867,10 @@ interface Step extends BriefStep {
   moulds: Mould[] | null;
   size: string | null;
   cautions: string[];
-  drift: { form: string; do: Words }[];
+  drift: RecipeDrift[];
   task: Task | null;
   verdict?: Verdict | null;
-  end_blockers: { key: string; arg: any }[];
+  end_blockers: EndBlocker[];
   button: StepButton;
   main: MainNumber;
 }
@@ -653,38 +881,33 @@ interface StepButton {
   arg: string | null;
 }
 
+type StepEnd = EndOpen | EndJudged | EndFloc | EndReading;
+
 type StepStatus = "waiting" | "ready" | "running" | "ended" | "skipped";
 
 /** A step as the board lists it. */
-type StepSummary = Pick<
-  Step,
-  | "key"
-  | "title"
-  | "status"
-  | "due_ms"
-  | "timing"
-  | "main"
-  | "button"
-  | "place"
-  | "round"
-  | "rounds"
-  | "task"
->;
+interface StepSummary {
+  key: string;
+  title: Words;
+  status: StepStatus;
+  due_ms: number | null;
+  timing: Timing;
+  main: MainNumber;
+  button: StepButton;
+  place: string | null;
+  round: number | null;
+  rounds: number | null;
+  task: Task | null;
+}
 
-/** A row of a table that was typed: a cell left out is undefined. */
-type SumCells = Record<string, string | number | undefined>;
-
-/** What was typed for one input of a sum: a number, a choice or a table. */
-type SumGiven =
-  | { typed: string; unit: string; sure?: boolean; value?: undefined; rows?: undefined }
-  | { value: string; typed?: undefined; unit?: undefined; rows?: undefined }
-  | {
-      rows: SumCells[];
-      unit: string;
-      sure?: boolean;
-      typed?: undefined;
-      value?: undefined;
-    };
+/** What an input is taken for while nobody says, and whose word that is. */
+interface SumDefault {
+  value: any;
+  status: string;
+  source: string;
+  low: number | null;
+  high: number | null;
+}
 
 /** What a sum asks for. */
 interface SumInput {
@@ -698,13 +921,7 @@ interface SumInput {
   ask_high: number | null;
   choices: string[] | null;
   columns: SumInput[] | null;
-  default: {
-    value: any;
-    status: string;
-    source: string;
-    low: number | null;
-    high: number | null;
-  } | null;
+  default: SumDefault | null;
   optional: boolean;
   hidden: boolean;
 }
@@ -730,6 +947,7 @@ interface SumTopic {
   sums: string[];
 }
 
+/** One value of an answer with its ends; `of` is what it is of. */
 interface SumValue {
   name: string;
   value: any;
@@ -739,6 +957,7 @@ interface SumValue {
   of: string | null;
 }
 
+/** A brine tank: what is in it by the account, and what it wants. */
 interface Tank {
   id: string;
   name: string;
@@ -747,30 +966,18 @@ interface Tank {
   salt_kg: number;
   salt_frac: number;
   temp_c: number | null;
-  measured: {
-    id: string;
-    at_ms: number;
-    value: number;
-    typed: string | null;
-    typed_unit: string | null;
-  } | null;
+  measured: TankMeasured | null;
   drift_frac: number | null;
-  water_salt_ratio: {
-    value: number;
-    low: number;
-    high: number;
-    from: string;
-    status: string;
-  };
+  water_salt_ratio: WaterSaltRatio;
   loads: TankLoad[];
   wanted_frac: number;
   salt_to_add_kg: number | null;
   water_to_add_kg: number | null;
-  outside: Problem[];
-  notes: ({ key: string } & Record<string, any>)[];
+  outside: ValueProblem[];
+  notes: Keyed[];
 }
 
-/** Wheels in a brine tank; `out_ms` null while they are in it. */
+/** Wheels in a brine tank; `out_ms` None while they are in it. */
 interface TankLoad {
   id: string;
   make: string;
@@ -786,6 +993,16 @@ interface TankLoad {
   water_kg: number;
 }
 
+/** The last reading of a tank's strength, as typed too. */
+interface TankMeasured {
+  id: string;
+  at_ms: number;
+  value: number;
+  typed: string | null;
+  typed_unit: string | null;
+}
+
+/** What a quantity should be, and what it was last. */
 interface Target {
   quantity: string;
   value: number;
@@ -794,7 +1011,7 @@ interface Target {
   unit: string;
   source: any;
   status: string;
-  last: ReadingLast | null;
+  last: JudgedReading | null;
 }
 
 /** Who has a step in hand. */
@@ -805,12 +1022,14 @@ interface Task extends Who {
   others: Task[];
 }
 
+/** When a part of the make ends, as planned and as expected now. */
 interface TimeSpan {
   planned_end_ms: number;
   expected_end_ms: number;
   late_s: number;
 }
 
+/** A stand-alone timer. */
 interface Timer {
   id: string;
   label: string;
@@ -821,6 +1040,7 @@ interface Timer {
   stopped_ms: number | null;
 }
 
+/** How a step stands against its own band of time. */
 interface Timing {
   state: "not_begun" | "late" | "early" | "on_time";
   by_s: number;
@@ -842,51 +1062,43 @@ interface UnitLine {
   offset: number;
 }
 
-/** How many entries cannot be read here. */
+/** How many entries are kept and cannot be read here. */
 interface Unread {
   newer: number;
   unsound: number;
 }
 
-/** A value that could not be saved, as it was entered. */
-interface Unsaved {
-  id: string;
-  kind: string;
-  make: string | null;
-  data: Record<string, any>;
-  ref: string | null;
-  event: Entry;
-  key: string;
-  problems: Problem[];
+/** What speaks against a value; `text` where a formula says it. */
+interface ValueProblem extends Problem {
+  value?: any;
+  text?: string | null;
 }
 
-/** What the readings of a heat treatment meet. */
+/**
+ * The verdict on a step whose recipe row has "heat_treatment".
+ *
+ * `start_ms` is since when the hold's clock runs.
+ */
 interface Verdict {
+  class: string;
   rule: string;
   unit: "C" | "F";
-  class: string;
   meaning: string;
-  reasons: ({ key: string } & Record<string, any>)[];
-  warnings: ({ key: string } & Record<string, any>)[];
-  hold: {
-    row: string;
-    min_temp: number;
-    air_min_temp: number | null;
-    start_ms: number;
-    end_ms: number;
-    held_s: number;
-    needed_s: number;
-  } | null;
+  reasons: Keyed[];
+  warnings: Keyed[];
+  hold: HeatHold | null;
   if_not_met: string | null;
   start_ms: number;
-  gap: {
-    gap_s: number;
-    is_own: boolean;
-    agreed_with: string | null;
-    refused_s: number | null;
-  };
+  gap: HeatGap;
 }
 
+/**
+ * One make as a screen sees it.
+ *
+ * `next_change_ms` says when it changes by itself: screens count down to instants
+ * for show and ask again then. `left_open` are steps that could begin behind a
+ * running one.
+ */
 interface View {
   make: Make;
   now_ms: number;
@@ -903,13 +1115,13 @@ interface View {
   unread: Unread;
 }
 
-/** A room's display as the server knows it. */
-interface Wall {
-  device: string;
-  name: string;
-  age_s: number;
-  sound: boolean;
-  lives: boolean;
+/** Water given off for salt taken up: the room's own figure or the usual one. */
+interface WaterSaltRatio {
+  from: string;
+  value: number;
+  low: number;
+  high: number;
+  status: string;
 }
 
 /** Which entry, when, and whose. */
@@ -917,26 +1129,4 @@ interface Who extends Said {
   id: string;
 }
 
-/** A text of a recipe by language: { en: "Curd" }. */
-interface Words {
-  [language: string]: string;
-}
-
-// What browsers have and TypeScript's list of them has not, and the page's own.
-
-declare var pushManager: PushManager | undefined;
-declare var trustedTypes:
-  | {
-      createPolicy(
-        name: string,
-        rules: { createScriptURL: (address: string) => string },
-      ): { createScriptURL(address: string): string };
-    }
-  | undefined;
-/** The first picture that first.js asked for; data/live.js takes it over, once. */
-declare var vatsidePicture: Promise<Picture | null> | null | undefined;
-
-interface Navigator {
-  /** Of Safari alone: whether the page was opened from the home screen. */
-  standalone?: boolean;
-}
+type Words = Record<string, string>;

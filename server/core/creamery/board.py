@@ -31,7 +31,7 @@ def board(desk: dict, views: "list[dict]", now_ms: int, ahead: "list[dict]") -> 
         ahead: list of Act of the makes that run, see `clashes.acts`.
 
     Returns:
-        Board as DEVELOPERS.md lays it out: makes that still run first, the
+        Board: makes that still run first, the
         newest opening first; due sorted by when it must happen; the first
         clashes of the day ahead and how many there are; what cannot be shown.
     """

@@ -24,7 +24,7 @@ def alerts(context: dict, of_steps: "list[dict]") -> "list[dict]":
         of_steps: the alerts that its steps give rise to, see `step_alerts`.
 
     Returns:
-        List of Alert as DEVELOPERS.md lays it out.
+        List of Alert.
     """
     of_test = _drug_test_alerts(context)
     found = [row for row in of_steps if not _is_told_by(of_test, row)]

@@ -29,7 +29,7 @@ def lines(state: dict, newest: "int | None" = None) -> "list[dict]":
         newest: only this many of the newest lines; None for all.
 
     Returns:
-        List of LogLine as DEVELOPERS.md lays it out.
+        List of LogLine.
     """
     found = []
     for place in range(len(state["log"]) - 1, -1, -1):

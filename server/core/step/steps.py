@@ -56,7 +56,7 @@ def step_view(context: dict, step: dict) -> dict:
         step: step of the recipe.
 
     Returns:
-        Step as DEVELOPERS.md lays it out; instants [ms], durations [s].
+        Step; instants [ms], durations [s].
     """
     state = context["state"]
     fact = context["facts"][step["key"]]

@@ -33,7 +33,7 @@ def view(state: dict, now_ms: int, rules: "dict | None" = None) -> "dict | None"
         rules: {rule id: the rule}, for the verdict on a heat treatment.
 
     Returns:
-        View as DEVELOPERS.md lays it out; None while the make's opening is not
+        View; None while the make's opening is not
         known on this device.
     """
     opened_entry = opening(state)

@@ -138,8 +138,8 @@ export function NewMakeScreen() {
         }} /></div>`;
   }
   const sizes = recipe.moulds ?? []; // a recipe without a step of moulding has none
-  if (pad) {
-    const mould = sizes.find((one) => one.size === pad);
+  const mould = sizes.find((one) => one.size === pad);
+  if (pad && mould) {
     return html`<div class="sheet"><${Keypad} onBack=${() => setPad(null)} key=${pad} title=${t("new.moulds_of", { size: own(mould.title) })} unit=${t("mould.wheels")} decimals=${0}
         start=${moulds[pad] === undefined ? "" : String(moulds[pad])} read=${readCount} saveWord=${t("word.next")}
         save=${async (/** @type {number} */ value) => {

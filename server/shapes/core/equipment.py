@@ -1,0 +1,44 @@
+"""What a creamery has, as it is asked for and carried from make to make."""
+
+from typing import Any, Literal, TypedDict
+
+# {key: value} with how each was typed, {"typed": {key: [typed, unit]}}.
+Equipment = dict[str, Any]
+
+
+class EquipmentRow(TypedDict):
+    """A row of what can be entered as equipment."""
+
+    name: str
+    group: str
+    kind: Literal["number", "count", "choice", "text"]
+    unit: str
+    units: list[str]
+    low: float | None
+    high: float | None
+    ask_low: float | None
+    ask_high: float | None
+    choices: list[str] | None
+    sum: str | None
+    agreed: bool
+    longest: int | None
+
+
+class LeftOut(TypedDict):
+    """What was not carried over, and why."""
+
+    field: str
+    key: str
+    limit: Any
+
+
+class EquipmentBefore(TypedDict):
+    """What a make begins with, as in the newest make before it."""
+
+    equipment: Equipment
+    left_out: list[LeftOut]
+    make: str
+    name: str
+    vat: str | None
+    opened_ms: int
+    is_same_vat: bool

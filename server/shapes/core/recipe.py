@@ -1,0 +1,165 @@
+"""A recipe as its author writes it and `recipe.form` checks it.
+
+Most fields may be left out. What is not named here belongs to newer apps or to the
+author, is read by nobody and stays as it is.
+"""
+
+from typing import Any, NotRequired, TypedDict
+
+from server.shapes.core.words import Words
+
+
+class Figure(TypedDict):
+    """A figure of a recipe with its band, and how well it is known."""
+
+    value: float
+    unit: str
+    low: NotRequired[float | None]
+    high: NotRequired[float | None]
+    source: str
+    status: str
+    note: NotRequired[str]
+
+
+class RecipeEnd(TypedDict):
+    """What ends a step: time, a person, a reading, the floc test, or the curd."""
+
+    by: str
+    quantity: NotRequired[str]
+    at_least: NotRequired[Figure]
+    at_most: NotRequired[Figure]
+    judgement: NotRequired[list[str]]
+    from_step: NotRequired[str]
+
+
+class RecipeTarget(TypedDict):
+    """What a quantity should be in a step."""
+
+    quantity: str
+    figure: Figure
+
+
+class RecipeReading(TypedDict):
+    """A reading that a step wants: at its begin, during it or at its end."""
+
+    quantity: str
+    when: str
+    every_s: NotRequired[float | None]
+    required: NotRequired[bool]
+
+
+class RecipeDrift(TypedDict):
+    """What to do where a step drifts in one way."""
+
+    form: str
+    do: Words
+
+
+class RecipeJudge(TypedDict):
+    """What is judged of the curd, and from which part of the time on."""
+
+    choices: list[str]
+    from_frac: NotRequired[float]
+
+
+class RecipeTurn(TypedDict):
+    """How often wheels are turned, and until when."""
+
+    every: Figure
+    until: NotRequired[Figure]
+
+
+class RecipeStep(TypedDict):
+    """One step: what it waits on, how it ends, what is done, read and added."""
+
+    key: str
+    title: Words
+    after: NotRequired[list[str]]
+    end: RecipeEnd
+    do: NotRequired[list[Words]]
+    place: NotRequired[str]
+    round: NotRequired[int]
+    rounds: NotRequired[int]
+    lasts: NotRequired[Figure]
+    targets: NotRequired[list[RecipeTarget]]
+    readings: NotRequired[list[RecipeReading]]
+    adds: NotRequired[list[str]]
+    cautions: NotRequired[list[str]]
+    drift: NotRequired[list[RecipeDrift]]
+    judge: NotRequired[RecipeJudge]
+    sums: NotRequired[list[str]]
+    size: NotRequired[str]
+    turns: NotRequired[list[RecipeTurn]]
+    mould: NotRequired[bool]
+    closes_day: NotRequired[bool]
+    heat_treatment: NotRequired[bool]
+    rule: NotRequired[str]
+
+
+class RecipeMould(TypedDict):
+    """A size of wheel; its share of the milk where it is one of several."""
+
+    size: str
+    title: Words
+    wheel_kg: Figure
+    diameter_m: Figure
+    height_m: Figure
+    share_frac: Figure
+
+
+class RecipeDose(TypedDict):
+    """How much of an ingredient for how much milk."""
+
+    per: str
+    amount: Figure
+
+
+class Ingredient(TypedDict):
+    """What goes into the milk."""
+
+    key: str
+    title: Words
+    unit: str
+    dose: RecipeDose
+    tolerance_frac: NotRequired[float]
+    optional: NotRequired[bool]
+
+
+class RecipeCurve(TypedDict):
+    """The recipe's own pH over time, from the begin of a step on."""
+
+    start_step: str
+    times_s: list[float]
+    phs: list[float]
+    source: str
+    status: str
+    note: NotRequired[str]
+
+
+class RecipeMilk(TypedDict):
+    """The milk that a recipe is for."""
+
+    unit: NotRequired[str]
+    low_l: float
+    high_l: float
+    fat_frac: NotRequired[Figure]
+    heat_class: NotRequired[str]
+
+
+class Recipe(TypedDict):
+    """A recipe; a make keeps the one that it was opened with."""
+
+    schema: int
+    id: str
+    version: int
+    title: Words
+    about: NotRequired[Words]
+    family: NotRequired[str]
+    sources: dict[str, Any]
+    milk: RecipeMilk
+    yield_frac: Figure
+    moulds: NotRequired[list[RecipeMould]]
+    ingredients: NotRequired[list[Ingredient]]
+    figures: NotRequired[dict[str, Figure]]
+    steps: list[RecipeStep]
+    curve: NotRequired[RecipeCurve]

@@ -1,0 +1,47 @@
+"""The batch record, line by line."""
+
+from typing import Any, Literal, TypedDict
+
+from server.shapes.core.words import Reasoned, Who
+
+Proved = Literal["pin", "phone", "none", "old_pin", "accepted"]
+
+
+class Original(TypedDict):
+    """What an entry said before it was put right."""
+
+    at_ms: int
+    data: dict[str, Any]
+
+
+class Correction(Who):
+    """How an entry was put right."""
+
+    set: dict[str, Any]
+    before: dict[str, Any]
+    why: str
+
+
+class LogLine(TypedDict):
+    """One line of the batch record, with what it said before corrections.
+
+    `proved` is None where no proof is asked for. Of kind "unread" the data are
+    {said, why}: the entry is kept and cannot be read.
+    """
+
+    id: str
+    kind: str
+    at_ms: int
+    entered_ms: int
+    by: str
+    device: str
+    step: str | None
+    data: dict[str, Any]
+    original: Original | None
+    corrections: list[Correction]
+    struck: Reasoned | None
+    late_entry_s: float | None
+    clock_off_s: float | None
+    later_of: str | None
+    same: bool | None
+    proved: Proved | None
