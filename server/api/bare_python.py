@@ -1,65 +1,118 @@
-"""The core's files without their words, for the way to the phone.
+"""The core's files without their words and types, for the way to the phone.
 
 Half of what the core weighs is docstrings and comments, which the phone never
-reads. They are blanked and nothing else is touched: lines keep their numbers,
-so that an error on a phone points at the file in the checkout, and the program
-that remains is the same, which `tests/api/test_bare_python.py` proves by syntax
-tree for every file.
+reads, and it has no use for types. They are blanked and nothing else is touched:
+lines keep their numbers, so that an error on a phone points at the file in the
+checkout, and the program that remains is the same, which
+`tests/api/test_bare_python.py` proves by syntax tree for every file.
 """
 
 import ast
 import io
 import tokenize
+from collections.abc import Iterator
+from typing import NamedTuple
 
 DOCUMENTED = (ast.Module, ast.ClassDef, ast.FunctionDef)
 
 
+class Cut(NamedTuple):
+    """What to cut out: from and to are (line from 1, column in bytes).
+
+    Args:
+        first: where it begins.
+        last: where it ends.
+        stand_in: what stands there instead.
+    """
+
+    first: tuple[int, int]
+    last: tuple[int, int]
+    stand_in: bytes = b""
+
+
 def bare(source: str) -> str:
-    """Return a module's text with docstrings and comments blanked.
+    """Return a module's text with docstrings, comments and types blanked.
 
     Args:
         source: text of a Python module.
     """
-    lines = source.splitlines(keepends=True)
+    # The syntax tree counts columns in bytes.
+    lines = source.encode().splitlines(keepends=True)
+    cuts = [*_of_tree(ast.parse(source), lines), *_comments(source)]
     # From the end, so that what is cut does not move what is still to be cut.
-    for first, last in sorted(_docstrings(source) + _comments(source), reverse=True):
-        _cut(lines, first, last)
-    return "".join(line.rstrip() + "\n" for line in lines)
+    for cut in sorted(cuts, reverse=True):
+        _make(lines, cut)
+    return "".join(line.decode().rstrip() + "\n" for line in lines)
 
 
-def _docstrings(source: str) -> list[tuple[tuple[int, int], tuple[int, int]]]:
-    found = []
-    for node in ast.walk(ast.parse(source)):
+def _of_tree(tree: ast.Module, lines: list[bytes]) -> Iterator[Cut]:
+    for node in ast.walk(tree):
         if isinstance(node, DOCUMENTED) and ast.get_docstring(node, clean=False):
-            text = node.body[0]
-            assert text.end_lineno is not None
-            assert text.end_col_offset is not None
-            found.append(
-                ((text.lineno, text.col_offset), (text.end_lineno, text.end_col_offset))
-            )
-    return found
+            # A docstring may be all that a body has: an empty text stands in for it.
+            yield Cut(_start(node.body[0]), _end(node.body[0]), b'""')
+        if isinstance(node, ast.FunctionDef) and node.returns:
+            yield _result(node.returns, lines)
+        elif isinstance(node, ast.arg) and node.annotation:
+            after_name = (node.lineno, node.col_offset + len(node.arg.encode()))
+            yield Cut(after_name, _end(node.annotation))
+        elif isinstance(node, ast.AnnAssign) and node.value:
+            yield Cut(_end(node.target), _end(node.annotation))
+    for statement in tree.body:
+        if is_for_types(statement):
+            yield Cut(_start(statement), _end(statement))
 
 
-def _comments(source: str) -> list[tuple[tuple[int, int], tuple[int, int]]]:
-    tokens = tokenize.generate_tokens(io.StringIO(source).readline)
-    return [
-        (token.start, token.end) for token in tokens if token.type == tokenize.COMMENT
-    ]
+def is_for_types(node: ast.stmt) -> bool:
+    """Tell whether a statement is there for type checkers alone.
+
+    Args:
+        node: a statement of a module.
+    """
+    match node:
+        case ast.If(test=ast.Name(id="TYPE_CHECKING"), orelse=[]):
+            return True
+        case ast.Assign(targets=[ast.Name(id="TYPE_CHECKING")]):
+            return True
+    return False
 
 
-def _cut(lines: list[str], first: tuple[int, int], last: tuple[int, int]) -> None:
-    (first_line, first_column), (last_line, last_column) = first, last
-    is_comment = lines[first_line - 1][first_column] == "#"
-    # A docstring may be all that a body has: an empty text stands in for it.
-    stand_in = "" if is_comment else '""'
-    # The syntax tree counts columns in bytes; nothing but blanks and ASCII stands
-    # before a docstring, and the tail is cut in bytes too.
-    tail = lines[last_line - 1]
-    if not is_comment:
-        tail = tail.encode()[last_column:].decode()
-    else:
-        tail = tail[last_column:]
-    head = lines[first_line - 1][:first_column]
-    lines[first_line - 1 : last_line] = [
-        head + stand_in + ("\n" if last_line > first_line else tail)
-    ] + ["\n"] * (last_line - first_line)
+def _result(returns: ast.expr, lines: list[bytes]) -> Cut:
+    """Return the cut of ` -> ` and a type, which may stand in brackets of its own."""
+    number, before = returns.lineno, lines[returns.lineno - 1][: returns.col_offset]
+    while b"->" not in before:
+        number -= 1
+        before = lines[number - 1]
+    head, _, between = before.rpartition(b"->")
+    last, column = _end(returns)
+    if b"(" in between:
+        while b")" not in lines[last - 1][column:]:
+            last, column = last + 1, 0
+        column = lines[last - 1].index(b")", column) + 1
+    return Cut((number, len(head.rstrip())), (last, column))
+
+
+def _start(node: ast.stmt) -> tuple[int, int]:
+    return node.lineno, node.col_offset
+
+
+def _end(node: ast.stmt | ast.expr) -> tuple[int, int]:
+    assert node.end_lineno is not None
+    assert node.end_col_offset is not None
+    return node.end_lineno, node.end_col_offset
+
+
+def _comments(source: str) -> Iterator[Cut]:
+    for token in tokenize.generate_tokens(io.StringIO(source).readline):
+        if token.type == tokenize.COMMENT:
+            (line, column), text = token.start, token.line
+            before = len(text[:column].encode())
+            yield Cut((line, before), (line, before + len(token.string.encode())))
+
+
+def _make(lines: list[bytes], cut: Cut) -> None:
+    (first_line, first_column), (last_line, last_column) = cut.first, cut.last
+    head = lines[first_line - 1][:first_column] + cut.stand_in
+    tail = lines[last_line - 1][last_column:]
+    # What follows stays behind what was cut, on its line; lines keep their numbers.
+    blank = [b"\n"] * (last_line - first_line)
+    lines[first_line - 1 : last_line] = [head + tail, *blank]

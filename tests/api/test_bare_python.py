@@ -2,15 +2,30 @@ import ast
 
 import pytest
 
-from server.api.bare_python import DOCUMENTED, bare
+from server.api.bare_python import DOCUMENTED, bare, is_for_types
 from server.config import CORE_DIR
 
 FILES = sorted(CORE_DIR.rglob("*.py"))
 
 
+class Untyped(ast.NodeTransformer):
+    """Take the annotations out of a syntax tree."""
+
+    def visit_FunctionDef(self, node):
+        node.returns = None
+        return self.generic_visit(node)
+
+    def visit_arg(self, node):
+        return ast.arg(node.arg)
+
+    def visit_AnnAssign(self, node):
+        return ast.Assign([node.target], self.visit(node.value))
+
+
 def program(source):
-    """Return the syntax tree as text, without docstrings."""
-    tree = ast.parse(source)
+    """Return the syntax tree as text, without docstrings and types."""
+    tree = Untyped().visit(ast.parse(source))
+    tree.body = [node for node in tree.body if not is_for_types(node)]
     for node in ast.walk(tree):
         if isinstance(node, DOCUMENTED):
             first = node.body[0]
@@ -46,3 +61,37 @@ def test_lines_keep_their_numbers(file):
 def test_words_in_a_string_that_look_like_a_comment_stay():
     source = 'a = "# no comment"  # a comment\n\n\ndef b():\n    """Say é."""\n'
     assert bare(source) == 'a = "# no comment"\n\n\ndef b():\n    ""\n'
+
+
+def test_types_stay_at_home():
+    source = """TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+A: "list[str]" = ["é"]
+
+
+def b(c: "int | None", *d: int, e: "dict[str, Any]" = 2) -> "list[str]":
+    return f(c, "é: int")
+"""
+    wanted = """
+
+
+
+A = ["é"]
+
+
+def b(c, *d, e = 2):
+    return f(c, "é: int")
+"""
+    assert bare(source) == wanted
+
+
+def test_what_follows_types_over_several_lines_is_kept():
+    source = """def b(
+    c: "int", d: "str"
+) -> (
+    "list[str]"
+): return 1
+"""
+    assert program(bare(source)) == program(source)
