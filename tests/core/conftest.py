@@ -16,7 +16,7 @@ import json
 from . import desk
 from .alarm import alarms
 from .creamery import board
-from .log import apart, equipment, events, order, run
+from .log import apart, equipment, events, order, readings as log_readings, run
 from .make import curd, duplicates, facts, plan, timers
 from .step import drift, record, step_alerts, step_parts, steps, view
 from .units import quantities, readings
@@ -31,6 +31,7 @@ MODULES = {
     "log.events": events,
     "make.facts": facts,
     "log.order": order,
+    "log.readings": log_readings,
     "make.plan": plan,
     "units.quantities": quantities,
     "units.readings": readings,

@@ -8,7 +8,7 @@ from server.core.log import run
 from server.core.step.view import view as view_of
 from tests.conftest import through_json
 from tests.core.builders import MAKE, Phone, a_day, at
-from tests.core.heat.test_heat_hold import RULES, hold_recipe
+from tests.core.heat.holding import RULES, hold_recipe
 
 NAMED = ["receive", "heat", "hold", "fans", "rennet"]
 STEPS = st.none() | st.sampled_from(NAMED)

@@ -124,7 +124,7 @@ def wanted_of_code():
 def wanted_of_reasons():
     """Return the keys of the rules' reasons: words of a note, or of what they judge."""
     found = []
-    for name in ("pasteurisation", "heat_rows", "curing", "heat_hold"):
+    for name in ("pasteurisation", "heat_rows", "curing", "verdict"):
         (path,) = CORE.rglob(f"{name}.py")
         tree = ast.parse(path.read_text("utf-8"))
         found += [

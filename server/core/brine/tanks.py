@@ -14,6 +14,7 @@ a room types its own; its newest figure counts for the whole account.
 from ..formulas.salt import brine_tank, salting
 from ..log import run
 from ..log.opening import recipe_of, tank_opening
+from ..log.readings import every, last_value
 from ..make.practice import is_practice
 
 TYPE_CHECKING = False
@@ -171,7 +172,7 @@ def _in_order(state, makes):
             if entry["id"] in practised or entry["data"].get("load") in practised:
                 continue
             rows.append((entry["t_ms"], entry["device"], entry["seq"], kind, entry))
-    for entry in run.entries(state, "reading_taken", "brine_salt_frac"):
+    for entry in every(state, "brine_salt_frac"):
         rows.append((entry["t_ms"], entry["device"], entry["seq"], "measured", entry))
     rows.sort(key=lambda row: row[:4])
     found = []
@@ -183,13 +184,11 @@ def _in_order(state, makes):
 
 
 def _temp_c(state):
-    last = run.last(state, "reading_taken", "brine_temp_c")
-    return None if last is None else last["data"]["value"]
+    return last_value(state, "brine_temp_c")
 
 
 def _ratio(state):
-    last = run.last(state, "reading_taken", "water_salt_ratio")
-    own = None if last is None else last["data"]["value"]
+    own = last_value(state, "water_salt_ratio")
     return {
         "value": RATIO if own is None else own,
         "low": RATIO_LOW,

@@ -5,8 +5,8 @@ makes a chart has points and no limits. Beside the single values runs their weig
 average of late, which feels a small shift that lasts sooner than they do.
 """
 
-from ..log import run
 from ..log.opening import opening
+from ..log.readings import every
 from ..make import curd
 from ..make.plan import milk_in
 from ..make.practice import is_practice
@@ -119,7 +119,7 @@ def _ph_at_drain(state, opened):
     for step in opened["data"]["recipe"]["steps"]:
         wanted = [row["quantity"] for row in step.get("readings", [])]
         if "whey_drained_l" in wanted and "ph" in wanted:
-            for entry in run.entries(state, "reading_taken", "ph"):
+            for entry in every(state, "ph"):
                 if entry["data"].get("step") == step["key"]:
                     return entry["data"]["value"]
             return None
@@ -143,10 +143,7 @@ def _yield_frac(state, opened):
 
 
 def _salt_frac(state, opened):
-    found = [
-        entry["data"]["value"]
-        for entry in run.entries(state, "reading_taken", "cheese_salt_frac")
-    ]
+    found = [entry["data"]["value"] for entry in every(state, "cheese_salt_frac")]
     return sum(found) / len(found) if found else None
 
 

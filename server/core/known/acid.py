@@ -1,9 +1,8 @@
 """What a make knows of its acid: readings of pH and the recipe's curve."""
 
-from ..log import run
-from ..make.acid import ph_readings
+from ..log.readings import one_an_instant, together, within
 from .found import from_make, from_recipe
-from .temps import TEMPS, one_an_instant, table
+from .temps import TEMPS, table
 
 
 def curve_start_ms(place: dict) -> "int | None":
@@ -22,7 +21,7 @@ def _ph_readings(place):
     start_ms = curve_start_ms(place)
     if start_ms is None:
         return None
-    entries = ph_readings(place["state"], start_ms)
+    entries = one_an_instant(within(place["state"], "ph", start_ms))
     return from_make(table(entries, start_ms, "ph")) if entries else None
 
 
@@ -58,13 +57,7 @@ def _curd_temps(place):
     start_ms = curve_start_ms(place)
     if start_ms is None:
         return None
-    entries = []
-    for quantity in TEMPS[:2]:
-        for entry in run.entries(place["state"], "reading_taken", quantity):
-            if entry["t_ms"] >= start_ms:
-                entries.append(entry)
-    entries.sort(key=lambda entry: (entry["t_ms"], entry["device"], entry["seq"]))
-    entries = one_an_instant(entries)
+    entries = one_an_instant(together(place["state"], TEMPS[:2], start_ms))
     if len(entries) < 2:
         return None
     return from_make(table(entries, start_ms, "value"))

@@ -3,6 +3,7 @@
 from ..log import run
 from ..log.apart import ask
 from ..log.opening import recipe_of, tank_opening
+from ..log.readings import every, last, last_value
 from ..make.practice import is_practice
 from ..recipe.figures import scaled_figure
 from .found import from_make, of_figure
@@ -14,9 +15,9 @@ def _own_reading(quantity):
     """Look up a reading of this make, else the recipe's target for it."""
 
     def look_up(place):
-        entry = run.last(place["state"], "reading_taken", quantity)
-        if entry is not None:
-            return from_make(entry["data"]["value"])
+        value = last_value(place["state"], quantity)
+        if value is not None:
+            return from_make(value)
         milk_l = place["context"]["milk"]["milk_l"]
         for target in place["step"].get("targets", []):
             if target["quantity"] == quantity:
@@ -56,7 +57,7 @@ def analysed_wheels(desk: dict) -> "list[dict]":
 
 def _wheels_of(state, recipe):
     found = []
-    for entry in run.entries(state, "reading_taken", "cheese_salt_frac"):
+    for entry in every(state, "cheese_salt_frac"):
         wheel = _analysed(state, recipe, entry)
         if wheel is not None:
             found.append(wheel)
@@ -89,12 +90,10 @@ def _brined(state, recipe, size):
             continue
         begun = run.entries(state, "step_begun", step["key"])
         ended = run.entries(state, "step_ended", step["key"])
-        strength = run.last(state, "reading_taken", "brine_salt_frac")
-        if begun and ended and strength and ended[0]["t_ms"] > begun[0]["t_ms"]:
-            brine_frac = strength["data"]["value"]
-            if brine_frac > 0.0:
-                span_ms = ended[0]["t_ms"] - begun[0]["t_ms"]
-                return {"s": span_ms / 1000.0, "brine_frac": brine_frac}
+        brine_frac = last_value(state, "brine_salt_frac")
+        if begun and ended and brine_frac and ended[0]["t_ms"] > begun[0]["t_ms"]:
+            span_ms = ended[0]["t_ms"] - begun[0]["t_ms"]
+            return {"s": span_ms / 1000.0, "brine_frac": brine_frac}
     return None
 
 
@@ -104,12 +103,12 @@ def _water_salt_ratio(place):
     A make's own figure goes first, then that of the tank its wheels went into, then
     the newest of any tank: one room, one milk.
     """
-    own = run.last(place["state"], "reading_taken", "water_salt_ratio")
+    own = last(place["state"], "water_salt_ratio")
     best = None if own is None else [2, own["t_ms"], own["data"]["value"]]
     for state in place["desk"]["makes"].values():
         entry = None
         if tank_opening(state) is not None:
-            entry = run.last(state, "reading_taken", "water_salt_ratio")
+            entry = last(state, "water_salt_ratio")
         if entry is not None:
             rank = 1 if _holds(state, place["state"]["make"]) else 0
             found = [rank, entry["t_ms"], entry["data"]["value"]]

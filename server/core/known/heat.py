@@ -3,6 +3,7 @@
 from ..log import run
 from ..log.apart import ask
 from ..log.opening import opening
+from ..log.readings import together
 from ..make import plan
 from ..make.facts import readings_in
 from ..make.practice import is_practice
@@ -25,14 +26,8 @@ def _vat_temps(place):
 def _vat_temp_c(place):
     """Return the vat's temperature as of this step: what is warmed later is not."""
     ended_ms = place["fact"]["ended_ms"]
-    newest = None
-    for quantity in ("milk_temp_c", "curd_temp_c"):
-        for entry in run.entries(place["state"], "reading_taken", quantity):
-            if ended_ms is not None and entry["t_ms"] > ended_ms:
-                break  # they stand in order of time
-            if newest is None or entry["t_ms"] > newest["t_ms"]:
-                newest = entry
-    return None if newest is None else from_make(newest["data"]["value"])
+    entries = together(place["state"], TEMPS[:2], None, ended_ms)
+    return from_make(entries[-1]["data"]["value"]) if entries else None
 
 
 def _target_temp_c(place):

@@ -1,6 +1,7 @@
 """What a make knows of its heat treatment: readings in the hold, and the chart."""
 
-from ..heat import heat_hold
+from ..heat.readings import hold_readings
+from ..heat.verdict import hold_chart
 from .found import from_make
 
 
@@ -27,7 +28,7 @@ def _hold(place):
         fact = hold_fact(place)
         kept["hold"] = None
         if fact["begun_ms"] is not None:
-            kept["hold"] = heat_hold.hold_readings(
+            kept["hold"] = hold_readings(
                 place["state"], fact["begun_ms"], fact["ended_ms"]
             )
     return kept["hold"]
@@ -77,9 +78,7 @@ def chart_field(place: dict, name: str) -> "dict | None":
         return None
     kept = place["kept"]
     if "chart" not in kept:
-        kept["chart"] = heat_hold.hold_chart(
-            place["state"], place["opened"], found["rows"]
-        )
+        kept["chart"] = hold_chart(place["state"], place["opened"], found["rows"])
     told = kept["chart"]
     # What is not entered here may stand on the plant's own chart: it is asked.
     return from_make("noted") if told.get(name[len("chart_") :]) else None

@@ -6,9 +6,10 @@ equipment serves any input of that name. A value says whether it was measured or
 only follows from the plan.
 """
 
-from ..heat import heat_hold
-from ..log import run
+from ..heat.milk import phosphatase
+from ..heat.rule import gap_of, hold_rule
 from ..log.equipment import in_effect, served
+from ..log.readings import last, within
 from ..units.readings import parse
 from . import store as known_store
 from . import vat as known_vat
@@ -89,7 +90,7 @@ def last_reading(place: dict, quantity: str) -> "dict | None":
         place: see `scene`.
         quantity: key of `quantities.QUANTITIES`.
     """
-    entry = run.last(place["state"], "reading_taken", quantity)
+    entry = last(place["state"], quantity)
     return None if entry is None else _told(entry)
 
 
@@ -151,9 +152,9 @@ def _jurisdiction(place):
 def _gap_max_s(place):
     """Return the gap between readings that counts in the make's own hold."""
     for step in place["recipe"]["steps"]:
-        rule = heat_hold.hold_rule(step, place["context"]["rules"])
+        rule = hold_rule(step, place["context"]["rules"])
         if rule is not None:
-            gap = heat_hold.gap_of(rule, place["equipment"])
+            gap = gap_of(rule, place["equipment"])
             return from_equipment(gap["gap_s"]) if gap["is_own"] else None
     return None
 
@@ -161,9 +162,9 @@ def _gap_max_s(place):
 def _phosphatase(place):
     """Return what the laboratory found, by the rule that judges the hold."""
     for step in place["recipe"]["steps"]:
-        rule = heat_hold.hold_rule(step, place["context"]["rules"])
+        rule = hold_rule(step, place["context"]["rules"])
         if rule is not None:
-            word = heat_hold.phosphatase(place["state"], rule)
+            word = phosphatase(place["state"], rule)
             return None if word is None else from_make(word)
     return None
 
@@ -173,11 +174,8 @@ def _milk_temp_c(place):
     if place["topic"] != "milk":
         return None
     ended_ms = place["fact"]["ended_ms"]
-    found = None
-    for entry in run.entries(place["state"], "reading_taken", "milk_temp_c"):
-        if ended_ms is None or entry["t_ms"] <= ended_ms:
-            found = entry
-    return None if found is None else _told(found)
+    entries = within(place["state"], "milk_temp_c", None, ended_ms)
+    return _told(entries[-1]) if entries else None
 
 
 def _now_min(place):

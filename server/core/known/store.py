@@ -1,9 +1,9 @@
 """What a make knows once it is out of the vat: press, wheels, store, lab."""
 
-from ..heat import heat_hold
-from ..log import run
+from ..heat.thermometer import as_typed, unit_read
+from ..heat.verdict import hold_verdict
+from ..log.readings import every, last_value, together
 from ..make.wheel_mass import cheese_kg, weighings
-from ..units.readings import parse
 from . import brine as known_brine
 from .found import from_make, from_recipe, of_figure
 from .vat import base_ms
@@ -106,7 +106,7 @@ def _lab(quantity):
     def look_up(place):
         found = [
             entry["data"]["value"]
-            for entry in run.entries(place["state"], "reading_taken", quantity)
+            for entry in every(place["state"], quantity)
             if place["size"] in (None, entry["data"].get("place"))
         ]
         return from_make(sum(found) / len(found)) if found else None
@@ -118,8 +118,8 @@ def _cheese_ph(place):
     told = _lab("cheese_ph")(place)
     if told is not None:
         return told
-    entry = run.last(place["state"], "reading_taken", "ph")
-    return None if entry is None else from_make(entry["data"]["value"])
+    ph = last_value(place["state"], "ph")
+    return None if ph is None else from_make(ph)
 
 
 def _store_temps(place):
@@ -129,44 +129,24 @@ def _store_temps(place):
     quantities: "tuple[str, ...]" = STORE_QUANTITIES
     if place["key"] == "ripening_days":
         quantities = STORE_QUANTITIES[2:]
-    entries = []
-    for quantity in quantities:
-        for entry in run.entries(place["state"], "reading_taken", quantity):
-            if entry["t_ms"] >= start_ms:
-                entries.append(entry)
-    entries.sort(key=lambda entry: (entry["t_ms"], entry["device"], entry["seq"]))
-    unit = _store_unit(entries) if place["key"] == "curing_days" else "C"
+    entries = together(place["state"], quantities, start_ms)
+    unit = unit_read(entries) if place["key"] == "curing_days" else "C"
     rows = []
     for entry in entries:
-        temp = _in_unit(entry, unit, place["key"] == "curing_days")
+        temp = entry["data"]["value"]
+        if place["key"] == "curing_days":
+            temp = as_typed(entry, unit)
         if temp is not None:
             at_min = (entry["t_ms"] - start_ms) / 60000.0
             rows.append({"at_min": at_min, "value": temp})
     return from_make(rows) if rows else None
 
 
-def _store_unit(entries):
-    fahrenheit = sum(1 for e in entries if e["data"].get("typed_unit") == "F")
-    return "F" if 2 * fahrenheit > len(entries) else "C"
-
-
-def _in_unit(entry, unit, as_typed):
-    """Return a reading in the unit it was typed in; in another one it is not."""
-    data = entry["data"]
-    if not as_typed:
-        return data["value"]
-    if (data.get("typed_unit") or "C") != unit:
-        return None
-    return data["value"] if data.get("typed") is None else parse(data["typed"])
-
-
 def _thermometer(place):
     if place["key"] != "curing_days":
         return None
-    entries = []
-    for quantity in STORE_QUANTITIES:
-        entries.extend(run.entries(place["state"], "reading_taken", quantity))
-    return from_make(_store_unit(entries)) if entries else None
+    entries = together(place["state"], STORE_QUANTITIES, None)
+    return from_make(unit_read(entries)) if entries else None
 
 
 def _cured_days(place):
@@ -217,9 +197,7 @@ def _milk_was(place):
     """Return what the legal table says of the milk; open where it says nothing."""
     for step in place["recipe"]["steps"]:
         fact = place["context"]["facts"][step["key"]]
-        told = heat_hold.hold_verdict(
-            place["state"], step, fact, place["context"]["rules"]
-        )
+        told = hold_verdict(place["state"], step, fact, place["context"]["rules"])
         if told is not None and told["class"] == "reads_as_pasteurised":
             return from_make("pasteurised")
         if told is not None and told["class"] == "heat_treated_only":

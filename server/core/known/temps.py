@@ -1,5 +1,6 @@
 """The readings of temperature of a step, as the sums' tables take them."""
 
+from ..log.readings import one_an_instant
 from ..make.facts import readings_in
 
 TEMPS = ("milk_temp_c", "curd_temp_c", "water_temp_c")
@@ -31,22 +32,6 @@ def temp_entries(
         return []
     fact = fact or place["fact"]
     return one_an_instant(readings_in(state or place["state"], fact, quantity))
-
-
-def one_an_instant(entries: "list[dict]") -> "list[dict]":
-    """Return the entries with one for each instant.
-
-    Args:
-        entries: see `run.entries`, oldest first.
-    """
-    # Two readings at one instant are one: the later entry counts.
-    found: "list[dict]" = []
-    for entry in entries:
-        if found and found[-1]["t_ms"] == entry["t_ms"]:
-            found[-1] = entry
-        else:
-            found.append(entry)
-    return found
 
 
 def table(entries: "list[dict]", start_ms: int, column: str) -> "list[dict]":

@@ -1,6 +1,6 @@
 """What a make knows while it is in the vat, gathered; and its sums' clocks."""
 
-from ..log import run
+from ..log.readings import every
 from . import acid as known_acid
 from . import heat as known_heat
 from . import hold as known_hold
@@ -26,7 +26,7 @@ def base_ms(place: dict) -> "int | None":
     if place["key"] == "curing_days":
         return _moulded_ms(place)
     if place["key"] == "ripening_days":
-        found = run.entries(place["state"], "reading_taken", "store_temp_c")
+        found = every(place["state"], "store_temp_c")
         return found[0]["t_ms"] if found else None
     found = temp_entries(place)
     return found[0]["t_ms"] if found else None

@@ -1,6 +1,6 @@
 """What a make knows of its whey and water: drained, let in, left in the vat."""
 
-from ..log import run
+from ..log.readings import every, last
 from ..make.facts import readings_in
 from ..recipe.figures import scaled_figure
 from ..units.shown import WATER_KG_L, WHEY_KG_L
@@ -11,7 +11,7 @@ AQUEOUS_FRAC = 0.94  # water phase of milk with its lactose; facts' worked wash
 
 def _sum_of(place, quantity, before_ms=None):
     total = 0.0
-    for entry in run.entries(place["state"], "reading_taken", quantity):
+    for entry in every(place["state"], quantity):
         if before_ms is None or entry["t_ms"] < before_ms:
             total += entry["data"]["value"]
     return total
@@ -87,7 +87,7 @@ def _wash_figure(place, quantity):
 
 
 def _water_temp_c(place):
-    entry = run.last(place["state"], "reading_taken", "water_temp_c")
+    entry = last(place["state"], "water_temp_c")
     if entry is not None and place["key"] != "wash_drain":
         return from_make(entry["data"]["value"])
     figure = _wash_figure(place, "water_temp_c")
@@ -131,7 +131,7 @@ def _washes(place):
     off_kg = 0.0
     timeline = []
     for quantity in ("whey_drained_l", "water_added_l"):
-        for entry in run.entries(place["state"], "reading_taken", quantity):
+        for entry in every(place["state"], quantity):
             timeline.append((entry["t_ms"], quantity, entry["data"]["value"]))
     for _, quantity, litres in sorted(timeline):
         if quantity == "whey_drained_l":

@@ -70,7 +70,7 @@ CHANGE_ANY_STEP = ("make_opened", "ingredient_added")
 ABOUT_ANOTHER = ("entry_corrected", "entry_struck", "duplicate_judged")
 CHANGE_ALL_DOSES = ("milk_volume_l", "milk_mass_kg")
 # A hold takes its readings by their instants, and asks more heat of rich milk,
-# whatever step a reading names: see `heat_hold`.
+# whatever step a reading names: see `heat.clock`.
 CHANGE_HOLDS = ("milk_temp_c", "air_space_temp_c", "recorder_temp_c", "fat_frac")
 
 # A temperature read this near to the metered volume belongs to it, see

@@ -4,8 +4,9 @@ Everything here is read from the standing entries of `run`. `STATUS` says which
 status follows from which facts; nothing else decides it.
 """
 
-from ..heat.heat_hold import hold_start_ms
+from ..heat.clock import hold_start_ms
 from ..log import run
+from ..log.readings import every
 from ..recipe.figures import scaled_figure
 from . import curd as curd_facts
 from .timers import step_due
@@ -134,7 +135,7 @@ def readings_in(state: dict, fact: dict, quantity: str) -> "list[dict]":
         return []
     key = fact["begun"]["data"]["step"]
     found = []
-    for entry in run.entries(state, "reading_taken", quantity):
+    for entry in every(state, quantity):
         named = entry["data"].get("step")
         if named is not None:
             if named == key:

@@ -1,6 +1,7 @@
 """The mass of all the wheels of a make, as far as it was weighed."""
 
 from ..log import run
+from ..log.readings import every
 
 
 def weighings(state: dict, size: "str | None", only_size: bool) -> "list[dict]":
@@ -20,7 +21,7 @@ def weighings(state: dict, size: "str | None", only_size: bool) -> "list[dict]":
     wanted = [size, None] if only_size else [size]
     return [
         entry
-        for entry in run.entries(state, "reading_taken", "wheel_mass_kg")
+        for entry in every(state, "wheel_mass_kg")
         if (entry["data"].get("place") or None) in wanted
     ]
 

@@ -4,7 +4,7 @@ One alert for the newest pH reading, with what the recipe says to do about it. A
 reading that its own step's target tells already is not told twice.
 """
 
-from ..make.acid import ph_readings
+from ..log.readings import one_an_instant, within
 from .step_alerts import alert, what_to_do
 
 FORM = {"slow": "acid_slow", "stalled": "acid_slow", "fast": "acid_fast"}
@@ -28,7 +28,7 @@ def acid_alerts(context: dict, of_steps: "list[dict]") -> "list[dict]":
     start = context["facts"].get(curve["start_step"])
     if start is None or start["begun_ms"] is None:
         return []
-    entries = ph_readings(context["state"], start["begun_ms"])
+    entries = one_an_instant(within(context["state"], "ph", start["begun_ms"]))
     if not entries:
         return []
     # Loaded when there is a pH to judge: the app starts without it.

@@ -9,6 +9,7 @@ silence what falls due today.
 """
 
 from ..log import run
+from ..log.readings import last
 from .acid_drift import acid_alerts
 from .step_alerts import alert, what_to_do
 
@@ -83,7 +84,7 @@ def _drug_test_alerts(context):
             moved_ms = begun_ms if moved_ms is None else min(moved_ms, begun_ms)
     if asked is None:
         return []
-    test = run.last(context["state"], "reading_taken", "drug_test")
+    test = last(context["state"], "drug_test")
     if test is not None and test["data"]["value"] == "positive":
         return [
             alert(

@@ -4,7 +4,8 @@ Status, deadline, what is measured, added and judged in it, the one number that
 matters now and the one thing to do next.
 """
 
-from ..heat.heat_hold import hold_verdict, met_in_own_unit
+from ..heat.clock import met_in_own_unit
+from ..heat.verdict import hold_verdict
 from ..make import curd as curd_facts
 from ..make.facts import end_met_ms, is_hands_on, who
 from ..make.tasks import task_view

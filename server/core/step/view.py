@@ -8,6 +8,7 @@ due, a band that ends.
 
 from ..log import run
 from ..log.opening import ending, opening
+from ..log.readings import last_value
 from ..make import plan
 from ..make.duplicates import duplicates
 from ..make.facts import facts
@@ -154,7 +155,6 @@ def _context(state, opened_entry, now_ms, rules):
 def _make(context, opened_entry):
     state = context["state"]
     opened = context["opened"]
-    volume = run.last(state, "reading_taken", "milk_volume_l")
     moulds = moulds_view(context)
     return {
         "id": state["make"],
@@ -165,7 +165,7 @@ def _make(context, opened_entry):
         "recipe_version": context["recipe"]["version"],
         "recipe_title": context["recipe"]["title"],
         "milk_l": opened["milk_l"],
-        "milk_measured_l": None if volume is None else volume["data"]["value"],
+        "milk_measured_l": last_value(state, "milk_volume_l"),
         "milk_kg": context["milk"]["milk_kg"],
         "milk_from": context["milk"]["milk_from"],
         "vat": opened.get("vat"),

@@ -5,7 +5,8 @@ information and has a sum of its own, so that it is never mistaken for a verdict
 """
 
 from ...formulas.heat import lethality
-from ...heat.heat_hold import verdict, with_gap
+from ...heat.rule import with_gap
+from ...heat.verdict import verdict
 from ..rows import (
     choice,
     default,

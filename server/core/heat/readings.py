@@ -1,0 +1,71 @@
+"""The readings of a hold, paired: milk, the air above it, the recorder.
+
+1. An air reading belongs to the milk reading nearest to it, at most PAIR_MS off;
+   the colder of two counts. One that finds no milk reading stands by itself.
+2. The recorder is noted beside a milk reading only: alone it is no reading.
+"""
+
+from ..log.readings import within
+from .thermometer import as_typed, unit_read
+
+PAIR_MS = 150000
+
+
+def hold_readings(state: dict, begun_ms: int, ended_ms: "int | None") -> dict:
+    """Return the readings of a hold, as the thermometer shows them.
+
+    Args:
+        state: State of the make.
+        begun_ms: when the hold's step began [ms].
+        ended_ms: when it ended [ms], or None.
+
+    Returns:
+        {"unit", "rows"}: "F" or "C", and list of {"at_ms", "temp", "air_temp",
+        "recorder_temp"} as `formulas.pasteurisation.heat_verdict` takes it.
+    """
+    milk = within(state, "milk_temp_c", begun_ms, ended_ms)
+    air = within(state, "air_space_temp_c", begun_ms, ended_ms)
+    recorder = within(state, "recorder_temp_c", begun_ms, ended_ms)
+    unit = unit_read(milk + air)
+    rows = []
+    for entry in milk:
+        rows.append(_row(entry["t_ms"], as_typed(entry, unit)))
+    for entry in air:
+        _pair(rows, entry, "air_temp", as_typed(entry, unit), True)
+    for entry in recorder:
+        _pair(rows, entry, "recorder_temp", as_typed(entry, unit), False)
+    return {"unit": unit, "rows": sorted(rows, key=_by_time)}
+
+
+def _row(at_ms, temp):
+    return {"at_ms": at_ms, "temp": temp, "air_temp": None, "recorder_temp": None}
+
+
+def _by_time(row):
+    # Total, since the phone's sort shuffles what is equal.
+    blank = row["temp"] is None
+    return (row["at_ms"], blank, 0.0 if blank else row["temp"])
+
+
+def _pair(rows, entry, name, temp, alone):
+    nearest = None
+    for row in rows:
+        gap_ms = abs(row["at_ms"] - entry["t_ms"])
+        if row["temp"] is None or gap_ms > PAIR_MS:
+            continue
+        if nearest is None or gap_ms < nearest[0]:
+            nearest = (gap_ms, row)
+    if nearest is None:
+        if alone:
+            row = _row(entry["t_ms"], None)
+            row[name] = temp
+            rows.append(row)
+        return
+    row = nearest[1]
+    if row[name] is None or (temp is not None and _is_worse(name, temp, row[name])):
+        row[name] = temp
+
+
+def _is_worse(name, temp, other):
+    # The colder air and the higher recorder are what the rule asks about.
+    return temp < other if name == "air_temp" else temp > other

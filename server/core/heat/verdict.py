@@ -1,0 +1,125 @@
+"""The verdict on a hold: what its readings meet, and what that means for the cheese.
+
+The chart of the plant is the record that counts. What is kept here tells the fields
+that the rule asks for as far as they are entered here.
+"""
+
+from ..log.equipment import in_effect
+from ..log.opening import opening
+from ..log.readings import last
+from .clock import hold_start_ms
+from .milk import hold_product, phosphatase
+from .readings import hold_readings
+from .rule import gap_of, hold_rule, with_gap
+
+
+def hold_verdict(state: dict, step: dict, fact: dict, rules: dict) -> "dict | None":
+    """Return what the readings of a hold meet, as far as it has gone.
+
+    Args:
+        state: State of the make.
+        step: step of the recipe.
+        fact: its Fact.
+        rules: {rule id: the rule}.
+
+    Returns:
+        As `verdict`, with "start_ms" the clock's start, [ms], and "gap" as
+        `gap_of` tells it; None for any other step, before it began, or without
+        its rule.
+    """
+    rule = hold_rule(step, rules)
+    opened = opening(state)
+    if rule is None or fact["begun_ms"] is None or opened is None:
+        return None
+    hold = hold_readings(state, fact["begun_ms"], fact["ended_ms"])
+    product = hold_product(state)
+    product["phosphatase"] = phosphatase(state, rule)
+    chart = hold_chart(state, opened["data"], hold["rows"])
+    gap = gap_of(rule, in_effect(state))
+    told = verdict(
+        with_gap(rule, gap["gap_s"]),
+        hold["rows"],
+        hold["unit"],
+        product,
+        chart,
+        fact["ended_ms"] is not None,
+    )
+    told["start_ms"] = hold_start_ms(
+        state, step, fact["begun_ms"], fact["ended_ms"], rules
+    )
+    told["gap"] = gap
+    return told
+
+
+def verdict(
+    rule: dict,
+    readings: "list[dict]",
+    unit: str,
+    product: dict,
+    chart: dict,
+    is_over: bool,
+) -> dict:
+    """Return what readings of one batch meet, with what it means for the cheese.
+
+    Args:
+        rule: a heat treatment rule.
+        readings: list of {"at_ms", "temp", "air_temp", "recorder_temp"}.
+        unit: "F" or "C", what the thermometer reads.
+        product: as `pasteurisation.heat_verdict` takes it.
+        chart: {chart field: whether it is noted}.
+        is_over: whether the hold has ended; one that still runs may yet meet the
+            rule, so it is not assessed rather than not met.
+
+    Returns:
+        {"rule", "unit", "class", "reasons", "warnings", "hold", "if_not_met",
+        "meaning"}; the meaning is "counts_as_pasteurised",
+        "handle_as_unpasteurised" or "decide_before_use".
+    """
+    # Loaded when a hold is there to judge: the app starts without it.
+    from ..formulas.heat.pasteurisation import heat_verdict
+
+    found = heat_verdict(readings, unit, product, chart, rule)
+    if not is_over and found["class"] == "heat_treated_only":
+        found["class"] = "not_assessed"
+        found["reasons"] = [{"key": "hold_not_over"}] + found["reasons"]
+    return {
+        "rule": rule["id"],
+        "unit": unit,
+        "class": found["class"],
+        "reasons": found["reasons"],
+        "warnings": found["warnings"],
+        "hold": found["hold"],
+        "if_not_met": found["if_not_met"],
+        "meaning": {
+            "reads_as_pasteurised": "counts_as_pasteurised",
+            "heat_treated_only": "handle_as_unpasteurised",
+            "not_assessed": "decide_before_use",
+        }[found["class"]],
+    }
+
+
+def hold_chart(state: dict, opened: dict, rows: "list[dict]") -> dict:
+    """Return which fields of the chart record are entered here as well.
+
+    Args:
+        state: State of the make.
+        opened: body of its make_opened event; what it has is looked up anew,
+            since more may have been entered after it.
+        rows: rows of `hold_readings`.
+
+    Returns:
+        {chart field: whether it is}.
+    """
+    amounts = ("milk_volume_l", "milk_mass_kg")
+    equipment = in_effect(state)
+    return {
+        "date": bool(opened),
+        "plant_name": bool(equipment.get("plant_name")),
+        "product_name": True,
+        "product_amount": any(last(state, name) for name in amounts),
+        "hold_extent": len(rows) > 1,
+        "indicating_reading": any(row["temp"] is not None for row in rows),
+        "airspace_reading": any(row["air_temp"] is not None for row in rows),
+        "operator_initials": bool(rows),
+        "recorder_number": bool(equipment.get("recorder_number")),
+    }

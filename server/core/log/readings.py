@@ -1,0 +1,102 @@
+"""What was read off instruments in a make or tank: in a span, the last, each once."""
+
+from . import run
+from .order import sort_key
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
+def every(state: dict, quantity: str) -> "list[dict]":
+    """Return all readings of a quantity, oldest first.
+
+    Args:
+        state: State.
+        quantity: key of `quantities.QUANTITIES`.
+
+    Returns:
+        List of entries, see `run.entries`. Not to be changed.
+    """
+    return run.entries(state, "reading_taken", quantity)
+
+
+def within(
+    state: dict,
+    quantity: str,
+    from_ms: "int | None",
+    until_ms: "int | None" = None,
+) -> "list[dict]":
+    """Return the readings of a quantity in a span, its ends included, oldest first.
+
+    Args:
+        state: State.
+        quantity: key of `quantities.QUANTITIES`.
+        from_ms: first instant [ms], or None for no such end.
+        until_ms: last instant [ms], or None for no such end.
+
+    Returns:
+        List of entries, see `run.entries`.
+    """
+    return [
+        entry
+        for entry in every(state, quantity)
+        if (from_ms is None or from_ms <= entry["t_ms"])
+        and (until_ms is None or entry["t_ms"] <= until_ms)
+    ]
+
+
+def together(
+    state: dict,
+    quantities: "tuple[str, ...]",
+    from_ms: "int | None",
+    until_ms: "int | None" = None,
+) -> "list[dict]":
+    """Return the readings of several quantities in a span as one row, oldest first.
+
+    Args:
+        state: State.
+        quantities: keys of `quantities.QUANTITIES`.
+        from_ms: first instant [ms], or None for no such end.
+        until_ms: last instant [ms], or None for no such end.
+    """
+    entries = []
+    for quantity in quantities:
+        entries.extend(within(state, quantity, from_ms, until_ms))
+    return sorted(entries, key=sort_key)
+
+
+def one_an_instant(entries: "list[dict]") -> "list[dict]":
+    """Return the entries with one for each instant: the later entry counts.
+
+    Args:
+        entries: see `run.entries`, oldest first.
+    """
+    kept: "list[dict]" = []
+    for entry in entries:
+        if kept and kept[-1]["t_ms"] == entry["t_ms"]:
+            kept[-1] = entry
+        else:
+            kept.append(entry)
+    return kept
+
+
+def last(state: dict, quantity: str) -> "dict[str, Any] | None":
+    """Return the newest reading of a quantity, or None.
+
+    Args:
+        state: State.
+        quantity: key of `quantities.QUANTITIES`.
+    """
+    return run.last(state, "reading_taken", quantity)
+
+
+def last_value(state: dict, quantity: str) -> "Any":
+    """Return what was read of a quantity last, in its own unit, or None.
+
+    Args:
+        state: State.
+        quantity: key of `quantities.QUANTITIES`.
+    """
+    entry = last(state, quantity)
+    return None if entry is None else entry["data"]["value"]
