@@ -26,7 +26,8 @@ BROWSERS = Path("/usr/lib")  # Debian keeps it beside its libraries, not on the 
 PHONE = (447, 839)  # it makes no window narrower than this
 # A session bus that starts no service: one of them, the portal of documents, mounts
 # a file system in the cache's folder, which outlives the browser and cannot be deleted.
-BUS = """<!DOCTYPE busconfig PUBLIC "-//freedesktop//DTD D-Bus Bus Configuration 1.0//EN"
+BUS = """<!DOCTYPE busconfig
+ PUBLIC "-//freedesktop//DTD D-Bus Bus Configuration 1.0//EN"
  "http://www.freedesktop.org/standards/dbus/1.0/busconfig.dtd">
 <busconfig>
   <type>session</type>
