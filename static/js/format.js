@@ -135,6 +135,8 @@ const UNIT_NAMES = {
   fraction: "%",
   "fraction lactic": "%",
   pH: "",
+  pH_rise: "",
+  times: "",
   multiple: "×",
   min: "min",
   F_rise: "°F",
@@ -157,6 +159,7 @@ const SUM_FORMS = {
   K: { decimals: 2 },
   F_rise: { decimals: 2 },
   pH: { decimals: 2 },
+  pH_rise: { decimals: 2 },
   fraction: { decimals: 2, scale: 100 },
   "%": { decimals: 2 },
   "fraction lactic": { decimals: 3, scale: 100 },
@@ -173,7 +176,6 @@ const SUM_FORMS = {
   "kg/L": { decimals: 4 },
   "g/L": { decimals: 1 },
   "g/kg": { decimals: 1 },
-  d: { decimals: 1 },
   psi: { decimals: 1 },
   bar: { decimals: 2 },
   mm: { decimals: 0 },
@@ -584,6 +586,7 @@ export function sumValue(value, unit, nowMs) {
   if (hasNot(value)) return "–";
   if (unit === "s") return fineSpan(value);
   if (unit === "min") return fineSpan(value * MINUTE_S);
+  if (unit === "d") return days(value, Number.isInteger(value) ? 0 : 1);
   if (unit === "ms") return clockDay(value, nowMs);
   const form = SUM_FORMS[unit];
   const name = form?.unit ?? unitName(unit);

@@ -130,6 +130,11 @@ interface Answer {
   of?: string | null;
 }
 
+/** The unit that an input was read in. */
+interface AsRead {
+  as_read: string;
+}
+
 /** A start that has fewer clashes. */
 interface BetterStart {
   start_ms: number;
@@ -190,6 +195,8 @@ interface Broken {
   problems: Problem[];
   fault: string | null;
 }
+
+type Called = "name" | "of" | "both";
 
 /** What `desk.trends` answers of one figure. */
 interface Chart {
@@ -401,6 +408,8 @@ interface EndReading {
   at_least: number | null;
   at_most: number | null;
 }
+
+type EndsRole = "estimate" | "limit" | "band";
 
 type Equipment = Record<string, any>;
 
@@ -837,6 +846,8 @@ interface Said {
   at_ms: number;
 }
 
+type Sense = "later" | "earlier";
+
 /** That an alarm was put aside, until when and why. */
 interface Shelved extends Said {
   id: string;
@@ -926,11 +937,16 @@ interface SumInput {
   hidden: boolean;
 }
 
-/** What a sum gives. */
+/** What a sum gives; `ends` by what a value is of, where that differs. */
 interface SumOutput {
   name: string;
-  unit: string;
-  units: string[];
+  unit: string | AsRead;
+  role: EndsRole;
+  headline: boolean | "first";
+  ends: string | AsRead | Record<string, string>;
+  sense: Sense | null;
+  told_by: string | null;
+  called: Called;
 }
 
 /** A sum of the catalogue. */
@@ -947,14 +963,22 @@ interface SumTopic {
   sums: string[];
 }
 
-/** One value of an answer with its ends; `of` is what it is of. */
+/** One value of an answer; what a verdict read, and its ends, in `ends_unit`. */
 interface SumValue {
   name: string;
   value: any;
   low: any;
   high: any;
+  read: any;
   unit: string;
+  ends_unit: string;
+  as_read: boolean;
   of: string | null;
+  role: EndsRole;
+  headline: boolean;
+  sense: Sense | null;
+  called: Called;
+  repeats: string | null;
 }
 
 /** A brine tank: what is in it by the account, and what it wants. */

@@ -5,6 +5,7 @@ figure and the default. A formula that refuses says why in words that begin with
 the field's name; here that becomes a problem, so that nothing ever crashes.
 """
 
+from .outputs import declared
 from .reading import read_given
 
 # Strongest first. "secondary" is read in a source that quotes the first one,
@@ -197,7 +198,7 @@ def _work(row, taken, found):
             }
         )
         return
-    found["values"] = done["values"]
+    found["values"] = declared(done["values"], row["outputs"], taken)
     found["notes"] = done["notes"]
     found["missing"] = done["missing"]
     # What nobody typed and the chosen way does without is nothing to rest on.

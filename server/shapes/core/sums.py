@@ -42,12 +42,29 @@ class SumInput(TypedDict):
     hidden: bool
 
 
+# What low and high mean: how uncertain it is, not to be passed, or wanted.
+EndsRole = Literal["estimate", "limit", "band"]
+Sense = Literal["later", "earlier"]
+Called = Literal["name", "of", "both"]
+
+
+class AsRead(TypedDict):
+    """The unit that an input was read in."""
+
+    as_read: str
+
+
 class SumOutput(TypedDict):
-    """What a sum gives."""
+    """What a sum gives; `ends` by what a value is of, where that differs."""
 
     name: str
-    unit: str
-    units: list[str]
+    unit: str | AsRead
+    role: EndsRole
+    headline: bool | Literal["first"]
+    ends: str | AsRead | dict[str, str]
+    sense: Sense | None
+    told_by: str | None
+    called: Called
 
 
 class SumRow(TypedDict):
@@ -60,14 +77,22 @@ class SumRow(TypedDict):
 
 
 class SumValue(TypedDict):
-    """One value of an answer with its ends; `of` is what it is of."""
+    """One value of an answer; what a verdict read, and its ends, in `ends_unit`."""
 
     name: str
     value: Any
     low: Any
     high: Any
+    read: Any
     unit: str
+    ends_unit: str
+    as_read: bool
     of: str | None
+    role: EndsRole
+    headline: bool
+    sense: Sense | None
+    called: Called
+    repeats: str | None
 
 
 class RestsOn(_From):

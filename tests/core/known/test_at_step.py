@@ -402,7 +402,7 @@ def test_days_in_the_store_are_counted_from_the_makes_log(ask):
     row = answers(ask, make, "store", 2 + 1440 * 7)[("curing_days", None)]
     counted = value(row, "counted_days")
     assert counted["value"] == pytest.approx(7)
-    assert counted["high"] == 60
+    assert counted["low"] == 60
 
 
 def test_every_step_of_the_recipe_answers_without_a_crash(ask):

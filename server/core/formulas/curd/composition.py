@@ -197,8 +197,9 @@ def check_identity(
 
     Returns:
         {"verdict", "figures"}: "meets", "does_not_meet" or "not_assessed", and
-        for each limit {"key", "value", "limit", "status", "verdict"}. One limit
-        not met decides; else one not assessed does.
+        for each limit {"key", "value", "limit", "sense", "status", "verdict"}: a
+        figure keeps a "min" or "max", lies "above" or "below", or "is" a word.
+        One limit not met decides; else one not assessed does.
 
     Raises:
         ValueError: a measured figure that cannot be true.
@@ -254,15 +255,16 @@ def _compare(key, value, limit, sense):
             "below": value < edge - _NOISE,
         }[sense]
         verdict = "meets" if met else "does_not_meet"
-    return _line(key, value, limit["value"], limit["status"], verdict)
+    return _line(key, value, limit, sense, verdict)
 
 
-def _line(key, value, limit, status, verdict):
+def _line(key, value, limit, sense, verdict):
     return {
         "key": key,
         "value": value,
-        "limit": limit,
-        "status": status,
+        "limit": limit["value"],
+        "sense": sense,
+        "status": limit["status"],
         "verdict": verdict,
     }
 
@@ -280,7 +282,8 @@ def _dry_matter(measured, rows):
             status = "memory" if from_memory else row[key]["status"]
             limit = {"value": row[key]["value"], "status": status}
             return _compare(key, 1 - measured["moisture_frac"], limit, "min")
-    return _line(key, None, None, None, "not_assessed")
+    nothing = {"value": None, "status": None}
+    return _line(key, None, nothing, "min", "not_assessed")
 
 
 def _milk(is_pasteurised, rule):
@@ -289,7 +292,7 @@ def _milk(is_pasteurised, rule):
         verdict = "not_assessed"
     elif rule["value"] == "pasteurised_only" and not is_pasteurised:
         verdict = "not_assessed" if is_pasteurised is None else "does_not_meet"
-    return _line("milk", is_pasteurised, rule["value"], rule["status"], verdict)
+    return _line("milk", is_pasteurised, rule, "is", verdict)
 
 
 def _cure(cheese, rule):
@@ -298,7 +301,7 @@ def _cure(cheese, rule):
     if days is not None:
         require_number("cured_days", days)
     if rule["applies_to"] == "raw" and is_pasteurised:
-        return _line("cured_days", days, limit["value"], limit["status"], "meets")
+        return _line("cured_days", days, limit, "min", "meets")
     line = _compare("cured_days", days, limit, "min")
     # Too few days fail a raw cheese only; of which milk it is must be known.
     unknown_milk = rule["applies_to"] == "raw" and is_pasteurised is None

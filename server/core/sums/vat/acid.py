@@ -2,19 +2,8 @@
 
 from ...formulas.milk import acid, acid_curve
 from ...formulas.milk.acid_watch import BAND_PH, acid_state
-from ..rows import (
-    choice,
-    default,
-    note,
-    number,
-    output,
-    rests,
-    result,
-    series,
-    sum_row,
-    timed,
-    value,
-)
+from ..outputs import note, output, rests, result, value
+from ..rows import choice, default, number, series, sum_row, timed
 from . import acid_ends, slow_make
 from .heat import split
 
@@ -67,8 +56,8 @@ def _acid_forecast(x):
     elif fell < ENOUGH_FALL_PH:
         notes.append(note("acid.too_little_fall", fell=fell, wanted=ENOUGH_FALL_PH))
     else:
-        values.append(value("pace", found["pace"], ""))
-        values.append(value("lag_s", found["lag_s"], "s"))
+        values.append(value("pace", found["pace"]))
+        values.append(value("lag_s", found["lag_s"]))
     return result(values, notes)
 
 
@@ -77,19 +66,19 @@ def _reach(x, target, found, curve, times_s):
     of = target["of"]
     own_s = acid_curve.curve_time_s(target["ph"], curve["times_s"], curve["phs"])
     values = [
-        value("reach_s", ends[0], "s", ends[1], ends[2], of),
-        value("curve_s", own_s, "s", of=of),
-        value("late_s", ends[0] - own_s, "s", ends[1] - own_s, ends[2] - own_s, of),
+        value("reach_s", ends[0], ends[1], ends[2], of),
+        value("curve_s", own_s, of=of),
+        value("late_s", ends[0] - own_s, ends[1] - own_s, ends[2] - own_s, of),
     ]
     now_s = x["now_min"] * 60.0 if x["now_min"] is not None else None
     if now_s is None and times_s:
         now_s = times_s[-1]
     if now_s is not None:
         left = [end - now_s for end in ends]
-        values.append(value("left_s", left[0], "s", left[1], left[2], of))
+        values.append(value("left_s", left[0], left[1], left[2], of))
     if x["base_ms"] is not None:
         at_ms = [x["base_ms"] + int(end * 1000) for end in ends]
-        values.append(value("reach_ms", at_ms[0], "ms", at_ms[1], at_ms[2], of))
+        values.append(value("reach_ms", at_ms[0], at_ms[1], at_ms[2], of))
     return values
 
 
@@ -98,9 +87,9 @@ def _acid_band(x):
     curve_s, curve_phs = split(x["curve"], "ph")
     found = acid_state(times_s, phs, {"times_s": curve_s, "phs": curve_phs})
     values = [
-        value("state", found["state"], "key"),
-        value("curve_ph", found["curve_ph"], "pH", found["low_ph"], found["high_ph"]),
-        value("behind_s", found["behind_s"], "s"),
+        value("state", found["state"]),
+        value("curve_ph", found["curve_ph"], found["low_ph"], found["high_ph"]),
+        value("behind_s", found["behind_s"]),
     ]
     source = rests("band_ph", BAND_PH, "pH", "derived", "two published Gouda sources")
     notes = [note("acidity_never_ph")]
@@ -126,9 +115,9 @@ def _acid_temperature(x):
         status, source = "memory", "trade knowledge of Lactococcus"
     return result(
         [
-            value("worth_s", worth_s, "s"),
-            value("ahead_s", worth_s - passed_s, "s"),
-            value("speed_now", here / there, ""),
+            value("worth_s", worth_s),
+            value("ahead_s", worth_s - passed_s),
+            value("speed_now", here / there),
         ],
         [note("curd_core_stays_warmer")],
         [rests("best_c", starter["best_c"], "C", status, source)],
@@ -172,13 +161,13 @@ ROWS = [
             number("base_ms", "ms", 0.0, 4102444800000.0, hidden=True),
         ],
         [
-            output("reach_s", "s"),
+            output("reach_s", "s", headline="first", told_by="reach_ms"),
             output("curve_s", "s"),
-            output("late_s", "s"),
-            output("left_s", "s"),
-            output("reach_ms", "ms"),
-            output("pace", ""),
-            output("lag_s", "s"),
+            output("late_s", "s", sense="later"),
+            output("left_s", "s", told_by="reach_ms"),
+            output("reach_ms", "ms", headline="first"),
+            output("pace", "times"),
+            output("lag_s", "s", sense="later"),
         ],
         _acid_forecast,
     ),
@@ -186,7 +175,11 @@ ROWS = [
         "acid_band",
         "acid",
         [series("ph_readings", timed([PH]), 1), CURVE],
-        [output("state", "key"), output("curve_ph", "pH"), output("behind_s", "s")],
+        [
+            output("state", "key", headline=True),
+            output("curve_ph", "pH", "band"),
+            output("behind_s", "s", sense="later"),
+        ],
         _acid_band,
     ),
     sum_row(
@@ -208,7 +201,11 @@ ROWS = [
                 default("mixed", "abstract", "Medvedova et al., mixed starter"),
             ),
         ],
-        [output("worth_s", "s"), output("ahead_s", "s"), output("speed_now", "")],
+        [
+            output("worth_s", "s", headline=True),
+            output("ahead_s", "s", sense="earlier"),
+            output("speed_now", "times"),
+        ],
         _acid_temperature,
     ),
     acid_ends.ROW,

@@ -5,7 +5,8 @@ readings. Before they can tell, there is no forecast, and why is said.
 """
 
 from ...formulas.milk import acid_forecast
-from ..rows import default, note, number, output, result, series, sum_row, timed, value
+from ..outputs import note, output, result, value
+from ..rows import default, number, series, sum_row, timed
 from .heat import split
 
 EBOOK = "Hill and Ferrer, Cheese Making Technology e-Book, chapter 15, Gouda"
@@ -29,12 +30,12 @@ def _acid_ends(x):
         notes.append(note("ph_set_aside", at_min=at_min, ph=phs[index]))
     ends = [found["value_s"], found["low_s"], found["high_s"]]
     if ends[0] is None:
-        return result([value("reach_s", None, "s")], notes)
+        return result([value("reach_s", None)], notes)
     left = [None if end is None else end - times_s[-1] for end in ends]
     return result(
         [
-            value("reach_s", ends[0], "s", ends[1], ends[2]),
-            value("left_s", left[0], "s", left[1], left[2]),
+            value("reach_s", ends[0], ends[1], ends[2]),
+            value("left_s", left[0], left[1], left[2]),
         ],
         notes,
     )
@@ -86,6 +87,6 @@ ROW = sum_row(
             default(0.05, "practice", "makes of one recipe end this far apart"),
         ),
     ],
-    [output("reach_s", "s"), output("left_s", "s")],
+    [output("reach_s", "s", headline=True), output("left_s", "s")],
     _acid_ends,
 )

@@ -3,18 +3,8 @@
 from ...formulas.heat import heat, heat_forecast
 from ...formulas.heat.lateness import lateness
 from ...formulas.milk import milk
-from ..rows import (
-    choice,
-    default,
-    note,
-    number,
-    output,
-    result,
-    series,
-    sum_row,
-    timed,
-    value,
-)
+from ..outputs import note, output, result, value
+from ..rows import choice, default, number, series, sum_row, timed
 
 TEMP = number("value", "C", -2.0, 110.0, [0.0, 95.0])
 VAT_TEMPS = series("vat_temps", timed([TEMP]), 1)
@@ -87,23 +77,23 @@ def _prior(x):
 
 def _reach_values(x, found, times_s, rate):
     ends = [found["value_s"], found["low_s"], found["high_s"]]
-    values = [value("reach_s", ends[0], "s", ends[1], ends[2])]
+    values = [value("reach_s", ends[0], ends[1], ends[2])]
     now_s = times_s[-1] if x["now_min"] is None else x["now_min"] * 60.0
     left = [None if end is None else end - now_s for end in ends]
-    values.append(value("left_s", left[0], "s", left[1], left[2]))
+    values.append(value("left_s", left[0], left[1], left[2]))
     if x["base_ms"] is not None:
         instants = [
             None if end is None else x["base_ms"] + int(end * 1000) for end in ends
         ]
-        values.append(value("reach_ms", instants[0], "ms", instants[1], instants[2]))
+        values.append(value("reach_ms", instants[0], instants[1], instants[2]))
     if rate is not None:
-        values.append(value("rate_k_s", rate, "K/s"))
+        values.append(value("rate_k_s", rate))
     if found.get("tau_s") is not None:
-        values.append(value("tau_s", found["tau_s"], "s"))
+        values.append(value("tau_s", found["tau_s"]))
     if x["due_s"] is not None:
         word = lateness(found["low_s"], found["high_s"], x["due_s"])
         values.append(
-            value("in_time", word["basis"], "key", word["late_s"], x["due_s"])
+            value("in_time", word["basis"], high=x["due_s"], read=found["value_s"])
         )
     return values
 
@@ -119,7 +109,7 @@ def _heat_time(x):
         )
         rate = (target - start) / time_s if time_s else 0.0
         return result(
-            [value("time_s", time_s, "s"), value("rate_k_s", rate, "K/s")],
+            [value("time_s", time_s), value("rate_k_s", rate)],
             [note("heat.losses_left_out")],
         )
     lacking = [n for n in ("jacket_temp_c", "tau_s") if x[n] is None]
@@ -133,8 +123,8 @@ def _heat_time(x):
     ]
     return result(
         [
-            value("time_s", times[0], "s", times[1], times[2]),
-            value("rate_k_s", heat.rate_k_s(start, jacket, ends[0]), "K/s"),
+            value("time_s", times[0], times[1], times[2]),
+            value("rate_k_s", heat.rate_k_s(start, jacket, ends[0])),
         ]
     )
 
@@ -146,7 +136,7 @@ def _jacket_needed(x):
     notes = []
     if jacket > 100.0 or jacket < 0.0:
         notes.append(note("jacket_out_of_reach", value=jacket))
-    return result([value("jacket_temp_c", jacket, "C")], notes)
+    return result([value("jacket_temp_c", jacket)], notes)
 
 
 def _scald_rate(x):
@@ -157,7 +147,6 @@ def _scald_rate(x):
         value(
             "rate_k_s",
             found["value_k_s"],
-            "K/s",
             found["low_k_s"],
             found["high_k_s"],
         )
@@ -170,7 +159,7 @@ def _scald_rate(x):
             word = "above"
         elif low is not None and per_min < low:
             word = "below"
-        values.append(value("rate_verdict", word, "key", low, high))
+        values.append(value("rate_verdict", word, low, high, read=per_min))
     return result(values, notes)
 
 
@@ -178,7 +167,7 @@ def _vat_time_constant(x):
     times_s, temps_c = split(x["vat_temps"], "value")
     jacket = x["jacket_temp_c"]
     found = heat_forecast.fit_tau_robust(times_s, temps_c, jacket)
-    values = [value("tau_s", found["tau_s"], "s")]
+    values = [value("tau_s", found["tau_s"])]
     if x["contents_kg"] is not None and x["other_contents_kg"] is not None:
         other = heat.tau_at_fill(
             found["tau_s"], x["contents_kg"], x["other_contents_kg"]
@@ -187,7 +176,6 @@ def _vat_time_constant(x):
             value(
                 "other_tau_s",
                 other["value_s"],
-                "s",
                 other["low_s"],
                 other["high_s"],
             )
@@ -222,12 +210,12 @@ ROWS = [
             number("base_ms", "ms", 0.0, 4102444800000.0, hidden=True),
         ],
         [
-            output("reach_s", "s"),
-            output("left_s", "s"),
-            output("reach_ms", "ms"),
+            output("reach_s", "s", headline=True, told_by="reach_ms"),
+            output("left_s", "s", told_by="reach_ms"),
+            output("reach_ms", "ms", headline=True),
             output("rate_k_s", "K/s"),
             output("tau_s", "s"),
-            output("in_time", "key"),
+            output("in_time", "key", "band", ends="s"),
         ],
         _heat_forecast,
     ),
@@ -243,7 +231,7 @@ ROWS = [
             CONTENTS,
             number("power_kw", "kW", 0.1, 2000.0, [1.0, 300.0], optional=True),
         ],
-        [output("time_s", "s"), output("rate_k_s", "K/s")],
+        [output("time_s", "s", headline=True), output("rate_k_s", "K/s")],
         _heat_time,
     ),
     sum_row(
@@ -255,7 +243,7 @@ ROWS = [
             TAU,
             number("time_s", "s", 60.0, 86400.0),
         ],
-        [output("jacket_temp_c", "C")],
+        [output("jacket_temp_c", "C", headline=True)],
         _jacket_needed,
     ),
     sum_row(
@@ -280,7 +268,10 @@ ROWS = [
                 ),
             ),
         ],
-        [output("rate_k_s", "K/s"), output("rate_verdict", "key")],
+        [
+            output("rate_k_s", "K/s", headline=True),
+            output("rate_verdict", "key", "band", ends="K/min"),
+        ],
         _scald_rate,
     ),
     sum_row(
@@ -292,7 +283,7 @@ ROWS = [
             CONTENTS,
             number("other_contents_kg", "kg", 1.0, 52000.0, optional=True),
         ],
-        [output("tau_s", "s"), output("other_tau_s", "s")],
+        [output("tau_s", "s", headline=True), output("other_tau_s", "s")],
         _vat_time_constant,
     ),
 ]

@@ -7,20 +7,8 @@ information and has a sum of its own, so that it is never mistaken for a verdict
 from ...formulas.heat import lethality
 from ...heat.rule import with_gap
 from ...heat.verdict import verdict
-from ..rows import (
-    choice,
-    default,
-    no_rules,
-    note,
-    number,
-    output,
-    rests,
-    result,
-    series,
-    sum_row,
-    timed,
-    value,
-)
+from ..outputs import as_read, no_rules, note, output, rests, result, value
+from ..rows import choice, default, number, series, sum_row, timed
 from .heat import split
 
 RULE = {"us": "us_heat_treatment", "eu_uk": "eu_uk_heat_treatment"}
@@ -81,15 +69,14 @@ def _heat_treatment(x):
 def _values(found):
     hold = found["hold"] or {}
     values = [
-        value("class", found["class"], "key", of=found["rule"]),
-        value("meaning", found["meaning"], "key", of=found["if_not_met"]),
+        value("class", found["class"], of=found["rule"]),
+        value("meaning", found["meaning"], of=found["if_not_met"]),
     ]
     if hold:
-        unit = found["unit"]
-        values.append(value("held_s", hold["held_s"], "s", hold["needed_s"]))
-        values.append(value("required_temp", hold["min_temp"], unit, of=hold["row"]))
+        values.append(value("held_s", hold["held_s"], hold["needed_s"]))
+        values.append(value("required_temp", hold["min_temp"], of=hold["row"]))
         if hold["air_min_temp"] is not None:
-            values.append(value("required_air_temp", hold["air_min_temp"], unit))
+            values.append(value("required_air_temp", hold["air_min_temp"]))
     return values
 
 
@@ -137,7 +124,7 @@ def _lethality(x):
             times_s, temps_c, row["d_s"], row["reference_c"], row["z_k"]
         )
         low = found["value"] if found["at_least"] else None
-        values.append(value("log_reduction", found["value"], "", low, of=row["key"]))
+        values.append(value("log_reduction", found["value"], low, of=row["key"]))
         if found["left_out_s"] > 0:
             word = "too_far" if found["value"] is None else "partly"
             notes.append(note("lethality_" + word, row=row["key"]))
@@ -146,7 +133,7 @@ def _lethality(x):
         )
     near = lethality.near_lethality_s(times_s, temps_c, 63.0, x["z_k"])
     low_s = near["value_s"] if near["at_least"] else None
-    values.append(value("f63_s", near["value_s"], "s", low_s))
+    values.append(value("f63_s", near["value_s"], low_s))
     if near["left_out_s"] > 0:
         word = "too_far" if near["value_s"] is None else "partly"
         notes.append(note("lethality_63_" + word))
@@ -213,11 +200,11 @@ ROWS = [
         ]
         + _chart_inputs(),
         [
-            output("class", "key"),
-            output("meaning", "key"),
-            output("held_s", "s"),
-            output("required_temp", ""),
-            output("required_air_temp", ""),
+            output("class", "key", headline=True),
+            output("meaning", "key", called="name"),
+            output("held_s", "s", "limit"),
+            output("required_temp", as_read("thermometer")),
+            output("required_air_temp", as_read("thermometer")),
         ],
         _heat_treatment,
         judges=True,
@@ -236,7 +223,7 @@ ROWS = [
                 default(7.0, "practice", "between the published 5.8 and 9.46 K"),
             ),
         ],
-        [output("log_reduction", ""), output("f63_s", "s")],
+        [output("log_reduction", "", headline="first"), output("f63_s", "s")],
         _lethality,
     ),
 ]

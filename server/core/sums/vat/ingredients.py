@@ -1,7 +1,8 @@
 """What goes into the milk: starter, calcium chloride, colour, rennet."""
 
 from ...formulas.milk import ingredients
-from ..rows import choice, default, note, number, output, rests, result, sum_row, value
+from ..outputs import note, output, rests, result, value
+from ..rows import choice, default, number, sum_row
 from . import rennet
 from .milk import MILK_KG
 from .rennet import GOUDA, MILK_L, SUPPLIER
@@ -11,7 +12,7 @@ def _starter_packs(x):
     packs = ingredients.starter_packs(
         x["milk_l"], x["dose_units_per_l"], x["pack_units"]
     )
-    return result([value("packs", packs, "")], [note("part_packs_are_yours_to_judge")])
+    return result([value("packs", packs)], [note("part_packs_are_yours_to_judge")])
 
 
 def _starter_bulk(x):
@@ -22,7 +23,7 @@ def _starter_bulk(x):
         for share in (low, high)
     ]
     amount = ingredients.bulk_starter_kg(kg, x["starter_frac"])
-    return result([value("starter_kg", amount, "kg", ends[0], ends[1])])
+    return result([value("starter_kg", amount, ends[0], ends[1])])
 
 
 def _starter_change(x):
@@ -33,14 +34,14 @@ def _starter_change(x):
         for rate in (x["growth_per_h"], low, high)
     ]
     ends = sorted(shift for shift in shifts if shift is not None)
-    return result([value("earlier_s", shifts[0], "s", ends[0], ends[-1])])
+    return result([value("earlier_s", shifts[0], ends[0], ends[-1])])
 
 
 def _calcium_chloride(x):
     dose_g = x["milk_kg"] * x["dose_g_per_kg"]
     low, high = x["ranges"].get("dose_g_per_kg") or [None, None]
     ends = [None if end is None else x["milk_kg"] * end for end in (low, high)]
-    values = [value("anhydrous_g", dose_g, "g", ends[0], ends[1])]
+    values = [value("anhydrous_g", dose_g, ends[0], ends[1])]
     notes: "list[dict]" = []
     if x["form"] == "solution":
         lacking = [
@@ -54,21 +55,20 @@ def _calcium_chloride(x):
                 ingredients.calcium_solution_ml(
                     dose_g, x["solution_frac"], x["solution_density_kg_l"]
                 ),
-                "mL",
             )
         )
     else:
         weighed = ingredients.calcium_chloride_g(
             x["milk_kg"], x["dose_g_per_kg"], x["form"]
         )
-        values.append(value("weigh_out_g", weighed, "g"))
+        values.append(value("weigh_out_g", weighed))
     figure = (x["rules"].get("us_identity") or {}).get("calcium_chloride_max_frac")
     if figure is None:
         return result(values, [note("rules_not_here")])
     wrong = ingredients.check_calcium_chloride(dose_g, x["milk_kg"], figure["value"])
     word = "does_not_meet" if wrong else "meets"
     limit_g = figure["value"] * x["milk_kg"] * 1000.0
-    values.append(value("limit", word, "key", dose_g, limit_g, "us_identity"))
+    values.append(value("limit", word, high=limit_g, of="us_identity", read=dose_g))
     source = rests(
         "calcium_chloride_max_frac",
         figure["value"],
@@ -85,7 +85,7 @@ def _colour(x):
         None if dose is None else ingredients.colour_ml(x["milk_kg"], dose)
         for dose in (x["dose_ml_per_t"], low, high)
     ]
-    return result([value("colour_ml", amounts[0], "mL", amounts[1], amounts[2])])
+    return result([value("colour_ml", amounts[0], amounts[1], amounts[2])])
 
 
 STARTER = [
@@ -97,7 +97,7 @@ STARTER = [
             number("pack_units", "", 0.001, 100000.0),
             number("dose_units_per_l", "", 0.0001, 1000.0),
         ],
-        [output("packs", "")],
+        [output("packs", "", headline=True)],
         _starter_packs,
     ),
     sum_row(
@@ -114,7 +114,7 @@ STARTER = [
                 default(0.0075, "read", GOUDA),
             ),
         ],
-        [output("starter_kg", "kg")],
+        [output("starter_kg", "kg", headline=True)],
         _starter_bulk,
     ),
     sum_row(
@@ -137,7 +137,7 @@ STARTER = [
                 ),
             ),
         ],
-        [output("earlier_s", "s")],
+        [output("earlier_s", "s", headline=True, sense="earlier")],
         _starter_change,
     ),
 ]
@@ -163,9 +163,9 @@ SALT_AND_COLOUR = [
         ],
         [
             output("anhydrous_g", "g"),
-            output("weigh_out_g", "g"),
-            output("solution_ml", "mL"),
-            output("limit", "key"),
+            output("weigh_out_g", "g", headline=True),
+            output("solution_ml", "mL", headline=True),
+            output("limit", "key", "limit", ends="g"),
         ],
         _calcium_chloride,
         judges=True,
@@ -184,7 +184,7 @@ SALT_AND_COLOUR = [
                 default(1.5, "read", GOUDA + ": 1 to 2 mL in winter", 1.0, 2.0),
             ),
         ],
-        [output("colour_ml", "mL")],
+        [output("colour_ml", "mL", headline=True)],
         _colour,
     ),
 ]

@@ -2,7 +2,8 @@
 
 from ...formulas.milk import milk
 from ...units import conversions as units
-from ..rows import choice, default, note, number, output, rests, result, sum_row, value
+from ..outputs import note, output, rests, result, value
+from ..rows import choice, default, number, sum_row
 from . import receipt
 
 GOFF = "density table of fluid dairy products, D. Goff, University of Guelph"
@@ -19,29 +20,33 @@ SNF = number(
     default(0.0895, "read", GOFF + ", milk of 4.0 % fat"),
 )
 MILK_KG = number("milk_kg", "kg", 0.0, 52000.0, [20.0, 21000.0])
+SCALES = [
+    output("acidity_frac", "fraction lactic", headline=True),
+    output("lactic_percent", "lactic_percent", told_by="acidity_frac"),
+    output("dornic", "dornic"),
+    output("thorner", "thorner"),
+    output("soxhlet_henkel", "soxhlet_henkel"),
+]
 PROTEIN = number("protein_frac", "fraction", 0.0, 0.2, [0.024, 0.06])
 
 
 def _milk_mass(x):
     density = milk.density_kg_l(x["fat_frac"], x["snf_frac"], x["milk_temp_c"])
     low, high = density - DENSITY_ERROR_KG_L, density + DENSITY_ERROR_KG_L
-    values = [value("density_kg_l", density, "kg/L", low, high)]
+    values = [value("density_kg_l", density, low, high)]
     if x["milk_l"] is not None:
         litres = x["milk_l"]
         values.append(
             value(
                 "milk_kg",
                 milk.mass_kg(litres, density),
-                "kg",
                 litres * low,
                 litres * high,
             )
         )
     if x["milk_kg"] is not None:
         kg = x["milk_kg"]
-        values.append(
-            value("milk_l", milk.volume_l(kg, density), "L", kg / high, kg / low)
-        )
+        values.append(value("milk_l", milk.volume_l(kg, density), kg / high, kg / low))
     notes = []
     if not 4.4 <= x["milk_temp_c"] <= 38.9:
         notes.append(note("density_outside_table", low=4.4, high=38.9))
@@ -66,9 +71,9 @@ def _acidity_units(x):
 
 
 def _scales(frac):
-    found = [value("acidity_frac", frac, "fraction lactic")]
+    found = [value("acidity_frac", frac)]
     for name in ("lactic_percent", "dornic", "thorner", "soxhlet_henkel"):
-        found.append(value(name, units.convert(frac, "lactic_frac", name), name))
+        found.append(value(name, units.convert(frac, "lactic_frac", name)))
     return found
 
 
@@ -78,31 +83,29 @@ def _standardise_fat(x):
     values = []
     if x["way"] == "take_cream_off":
         off = milk.cream_off_kg(kg, fat, other, wanted)
-        values.append(value("cream_off_kg", off, "kg"))
-        values.append(value("milk_after_kg", kg - off, "kg"))
+        values.append(value("cream_off_kg", off))
+        values.append(value("milk_after_kg", kg - off))
         return result(values)
     more = milk.added_kg(kg, fat, other, wanted)
-    values.append(value("added_kg", more, "kg"))
-    values.append(value("milk_after_kg", kg + more, "kg"))
+    values.append(value("added_kg", more))
+    values.append(value("milk_after_kg", kg + more))
     share = milk.blend_share(fat, other, wanted)
-    values.append(value("milk_share_frac", share, "fraction"))
+    values.append(value("milk_share_frac", share))
     return result(values)
 
 
 def _standardise_ratio(x):
     kg, protein, fat = x["milk_kg"], x["protein_frac"], x["fat_frac"]
     wanted = x["protein_fat_ratio"]
-    values = [
-        value("target_fat_frac", milk.fat_for_ratio_frac(protein, wanted), "fraction")
-    ]
+    values = [value("target_fat_frac", milk.fat_for_ratio_frac(protein, wanted))]
     if fat > 0:
-        values.append(value("protein_fat_ratio_now", protein / fat, ""))
+        values.append(value("protein_fat_ratio_now", protein / fat))
     if x["added_fat_frac"] is not None and x["added_protein_frac"] is not None:
         more = milk.added_for_ratio_kg(
             kg, protein, fat, x["added_protein_frac"], x["added_fat_frac"], wanted
         )
-        values.append(value("added_kg", more, "kg"))
-        values.append(value("milk_after_kg", kg + more, "kg"))
+        values.append(value("added_kg", more))
+        values.append(value("milk_after_kg", kg + more))
     return result(values)
 
 
@@ -119,8 +122,8 @@ ROWS = [
         ],
         [
             output("density_kg_l", "kg/L"),
-            output("milk_kg", "kg"),
-            output("milk_l", "L"),
+            output("milk_kg", "kg", headline=True),
+            output("milk_l", "L", headline=True),
         ],
         _milk_mass,
     ),
@@ -147,26 +150,14 @@ ROWS = [
                 default(10.0, "practice", "common practice: 10 mL sample"),
             ),
         ],
-        [
-            output("acidity_frac", "fraction lactic"),
-            output("lactic_percent", "lactic_percent"),
-            output("dornic", "dornic"),
-            output("thorner", "thorner"),
-            output("soxhlet_henkel", "soxhlet_henkel"),
-        ],
+        SCALES,
         _acidity_titration,
     ),
     sum_row(
         "acidity_units",
         "milk",
         [number("acidity_frac", "fraction lactic", 0.0, 0.05, [0.0008, 0.012])],
-        [
-            output("acidity_frac", "fraction lactic"),
-            output("lactic_percent", "lactic_percent"),
-            output("dornic", "dornic"),
-            output("thorner", "thorner"),
-            output("soxhlet_henkel", "soxhlet_henkel"),
-        ],
+        SCALES,
         _acidity_units,
     ),
     sum_row(
@@ -184,8 +175,8 @@ ROWS = [
             number("added_fat_frac", "fraction", 0.0, 0.6, [0.0, 0.5]),
         ],
         [
-            output("added_kg", "kg"),
-            output("cream_off_kg", "kg"),
+            output("added_kg", "kg", headline=True),
+            output("cream_off_kg", "kg", headline=True),
             output("milk_after_kg", "kg"),
             output("milk_share_frac", "fraction"),
         ],
@@ -210,7 +201,7 @@ ROWS = [
             number("added_fat_frac", "fraction", 0.0, 0.6, optional=True),
         ],
         [
-            output("target_fat_frac", "fraction"),
+            output("target_fat_frac", "fraction", headline=True),
             output("protein_fat_ratio_now", ""),
             output("added_kg", "kg"),
             output("milk_after_kg", "kg"),

@@ -5,18 +5,8 @@ judged in the unit that was typed, with the figure printed in that unit. A figur
 known only from memory never passes or fails milk, nor does a reading not taken.
 """
 
-from ..rows import (
-    choice,
-    default,
-    no_rules,
-    note,
-    number,
-    output,
-    rests,
-    result,
-    sum_row,
-    value,
-)
+from ..outputs import as_read, no_rules, note, output, rests, result, value
+from ..rows import choice, default, number, sum_row
 
 RULE = {"us": "us_milk_receiving", "eu_uk": "eu_uk_milk_receiving"}
 # Which of a rule's temperatures speak of milk as it stands at the door.
@@ -44,7 +34,7 @@ def _milk_receipt(x):
     else:
         _cooling(values, sources, x, rule)
     notes = []
-    if any(row["name"] == "temperature" and row["low"] is None for row in values):
+    if any(row["name"] == "temperature" and row["high"] is None for row in values):
         notes.append(note("rule_not_printed_in_unit"))
     if any(row["status"] == "memory" for row in sources):
         notes.append(note("figure_from_memory"))
@@ -56,8 +46,8 @@ def _in_typed_unit(x, figures):
     return figures.get(typed[1]), typed[0]
 
 
-def _check(values, sources, name, of, amount, figure, unit="key"):
-    """Add one verdict: low holds what was read, high the figure it is against."""
+def _check(values, sources, name, of, amount, figure):
+    """Add one verdict: what was read, and the figure it is to be at most."""
     verdict = "not_assessed"
     limit = None
     if figure is not None:
@@ -68,7 +58,13 @@ def _check(values, sources, name, of, amount, figure, unit="key"):
         if amount is not None and figure["status"] != "memory":
             verdict = "meets" if amount <= limit else "does_not_meet"
     values.append(
-        value(name, verdict, unit, None if limit is None else amount, limit, of)
+        value(
+            name,
+            verdict,
+            high=limit,
+            of=of,
+            read=None if limit is None else amount,
+        )
     )
 
 
@@ -95,7 +91,7 @@ def _drug_test(values, sources, x, rule):
         sources.append(rests("drug_test", True, "", figure["status"], figure["source"]))
         if figure["status"] == "memory" and verdict == "meets":
             verdict = "not_assessed"
-    values.append(value("drug_test", verdict, "key", of="every_load"))
+    values.append(value("drug_test", verdict, of="every_load"))
 
 
 def _age(values, sources, x, rule):
@@ -171,12 +167,14 @@ ROW = sum_row(
         number("plate_count_ml", "", 0.0, 1000000000.0, optional=True),
     ],
     [
-        output("temperature", "key"),
-        output("somatic_cells", "key"),
-        output("plate_count", "key"),
-        output("drug_test", "key"),
-        output("age", "key"),
-        output("cooling", "key"),
+        output(
+            "temperature", "key", "limit", headline="first", ends=as_read("milk_temp_c")
+        ),
+        output("somatic_cells", "key", "limit", ends=""),
+        output("plate_count", "key", "limit", ends=""),
+        output("drug_test", "key", "limit"),
+        output("age", "key", "limit", ends="s"),
+        output("cooling", "key", "limit", ends="s"),
     ],
     _milk_receipt,
     judges=True,

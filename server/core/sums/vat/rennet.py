@@ -1,7 +1,8 @@
 """Rennet: the dose, the cut, and the dose of the next make."""
 
 from ...formulas.milk import rennet
-from ..rows import choice, default, note, number, output, result, sum_row, value
+from ..outputs import note, output, result, value
+from ..rows import choice, default, number, sum_row
 
 MILK_L = number("milk_l", "L", 0.0, 50000.0, [20.0, 20000.0])
 GOUDA = "A. Hill, University of Guelph, page Gouda"
@@ -39,8 +40,8 @@ def _rennet_dose(x):
     notes.append(note("no_chlorine"))
     return result(
         [
-            value("rennet_ml", amount, "mL", ends[0], ends[1]),
-            value("water_ml", water, "mL"),
+            value("rennet_ml", amount, ends[0], ends[1]),
+            value("water_ml", water),
         ],
         notes,
         [],
@@ -57,16 +58,16 @@ def _cut_time(x):
         low = rennet.cut_time(x["floc_s"], first, x["tested_every_s"])["low_s"]
         high = rennet.cut_time(x["floc_s"], last, x["tested_every_s"])["high_s"]
     return result(
-        [value("cut_s", found["value_s"], "s", low, high)],
+        [value("cut_s", found["value_s"], low, high)],
         [note(found["basis"], low=rennet.FLOC_EARLIEST_S, high=rennet.FLOC_LATEST_S)],
     )
 
 
 def _rennet_next(x):
     factor = rennet.next_dose_factor(x["floc_s"], x["target_floc_s"], x["delay_s"])
-    values = [value("dose_factor", factor, "")]
+    values = [value("dose_factor", factor)]
     if x["rennet_ml"] is not None:
-        values.append(value("next_rennet_ml", x["rennet_ml"] * factor, "mL"))
+        values.append(value("next_rennet_ml", x["rennet_ml"] * factor))
     notes = []
     if not 0.5 <= factor <= 2.0:
         notes.append(note("factor_outside", low=0.5, high=2.0))
@@ -137,7 +138,7 @@ ROWS = [
                 ),
             ),
         ],
-        [output("rennet_ml", "mL"), output("water_ml", "mL")],
+        [output("rennet_ml", "mL", headline=True), output("water_ml", "mL")],
         _rennet_dose,
     ),
     sum_row(
@@ -164,7 +165,7 @@ ROWS = [
                 default(120.0, "practice", "a look every two minutes"),
             ),
         ],
-        [output("cut_s", "s")],
+        [output("cut_s", "s", headline=True)],
         _cut_time,
     ),
     sum_row(
@@ -183,7 +184,7 @@ ROWS = [
                 default(120.0, "practice", "own settings say better; 0 to 3 min"),
             ),
         ],
-        [output("dose_factor", ""), output("next_rennet_ml", "mL")],
+        [output("dose_factor", "times", headline=True), output("next_rennet_ml", "mL")],
         _rennet_next,
     ),
 ]

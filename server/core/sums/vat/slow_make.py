@@ -5,8 +5,17 @@ is not the same as being in time. A reading not taken at its time was missed; wh
 it would have been is not worked out from its neighbours.
 """
 
-from ..rows import choice, no_rules, note, number, output, rests, result, sum_row, value
+from ..outputs import no_rules, note, output, rests, result, value
+from ..rows import choice, number, sum_row
 
+# In what a mark is read; "other" has none.
+ENDS = {
+    "ph_at_6_h_washed": "pH",
+    "ph_at_6_h_salers": "pH",
+    "cheddar_milling": "fraction lactic",
+    "washed_draining": "fraction lactic",
+    "other": "",
+}
 MARKS = ("ph_at_6_h_washed", "ph_at_6_h_salers", "cheddar_milling", "washed_draining")
 
 
@@ -16,7 +25,7 @@ def _slow_make(x):
         return no_rules()
     mark = x["slow_mark"]
     if mark == "other":
-        told = value("verdict", "not_assessed", "key", of=mark)
+        told = value("verdict", "not_assessed", of=mark)
         return result([told], [note("no_limit_set")])
     row = next(one for one in rule["rows"] if one["key"] == mark)
     if "ph_most" in row:
@@ -31,7 +40,7 @@ def _by_ph(x, row, window_s):
     figure, at_s = row["ph_most"], row["at_s"]["value"]
     if abs(x["at_h"] * 3600.0 - at_s) > window_s:
         ends = [(at_s + way * window_s) / 3600.0 for way in (-1, 1)]
-        told = value("verdict", "not_assessed", "key", of=row["key"])
+        told = value("verdict", "not_assessed", of=row["key"])
         return result([told], [note("reading_missed", low=ends[0], high=ends[1])])
     return _told(row["key"], x["ph"], x["ph"] > figure["value"], figure, "ph_most")
 
@@ -51,9 +60,14 @@ def _by_acidity(x, row):
 
 def _told(mark, amount, is_slow, figure, name):
     word = "does_not_meet" if is_slow else "meets"
-    source = rests(name, figure["value"], "", figure["status"], figure["source"])
+    source = rests(
+        name, figure["value"], ENDS[mark], figure["status"], figure["source"]
+    )
     notes = [note("slow_make_hold")] if is_slow else []
-    verdict = value("verdict", word, "key", amount, figure["value"], mark)
+    low, high = figure["value"], None
+    if name == "ph_most":
+        low, high = high, low
+    verdict = value("verdict", word, low, high, mark, amount)
     return result([verdict], notes, [source])
 
 
@@ -73,7 +87,7 @@ ROW = sum_row(
             optional=True,
         ),
     ],
-    [output("verdict", "key")],
+    [output("verdict", "key", "limit", headline=True, ends=ENDS)],
     _slow_make,
     judges=True,
 )

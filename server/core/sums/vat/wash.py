@@ -3,7 +3,8 @@
 from ...formulas.curd import wash
 from ...formulas.milk import milk
 from ...units.shown import WHEY_KG_L
-from ..rows import default, note, number, output, rests, result, series, sum_row, value
+from ..outputs import note, output, rests, result, value
+from ..rows import default, number, series, sum_row
 from .milk import MILK_KG
 
 GOUDA = "A. Hill, University of Guelph, page Gouda"
@@ -52,20 +53,18 @@ def _wash_water(x):
     # A measure is filled with water as hot as it is.
     kg_l = wash.water_density_kg_l(x["water_temp_c"])
     values = [
-        value("water_kg", plan["water_kg"], "kg", plan["water_kg"], more),
+        value("water_kg", plan["water_kg"], plan["water_kg"], more),
         value(
             "water_l",
             plan["water_kg"] / kg_l,
-            "L",
             plan["water_kg"] / kg_l,
             None if more is None else more / kg_l,
         ),
-        value("first_kg", plan["first_kg"], "kg"),
-        value("first_l", plan["first_kg"] / kg_l, "L"),
+        value("first_kg", plan["first_kg"]),
+        value("first_l", plan["first_kg"] / kg_l),
         value(
             "after_first_c",
             plan["first_c"],
-            "C",
             plan["first_c"] - LOSS_K,
             plan["first_c"],
         ),
@@ -85,7 +84,7 @@ def _wash_rest(x):
     )
     rest_l = rest / wash.water_density_kg_l(x["water_temp_c"])
     return result(
-        [value("rest_kg", rest, "kg"), value("rest_l", rest_l, "L")],
+        [value("rest_kg", rest), value("rest_l", rest_l)],
         _hot_notes(x),
         [CP],
     )
@@ -104,7 +103,7 @@ def _wash_temp(x):
     # A kelvin lost in the vat asks this much more of the water.
     step = (x["vat_kg"] * VAT_CP_J_KG_K + water * milk.WATER_CP_J_KG_K) * LOSS_K
     high = temp_c + step / (water * milk.WATER_CP_J_KG_K)
-    return result([value("water_temp_c", temp_c, "C", temp_c, high)], notes, [CP])
+    return result([value("water_temp_c", temp_c, temp_c, high)], notes, [CP])
 
 
 def _wash_drain(x):
@@ -125,9 +124,9 @@ def _wash_drain(x):
             % (x["drain_frac"], off, most)
         )
     values = [
-        value("drain_kg", off, "kg", ends[0], ends[1]),
-        value("drain_l", off / WHEY_KG_L, "L"),
-        value("vat_kg", start - off, "kg"),
+        value("drain_kg", off, ends[0], ends[1]),
+        value("drain_l", off / WHEY_KG_L),
+        value("vat_kg", start - off),
     ]
     if x["water_kg"] is None:
         return result(values)
@@ -154,9 +153,9 @@ def _for_water(x, start, most, values):
     fits = x["water_kg"] * milk.WATER_CP_J_KG_K * gap_down
     stay = fits / (VAT_CP_J_KG_K * gap_up)
     if stay > start:
-        values.append(value("drain_for_water_kg", 0.0, "kg"))
+        values.append(value("drain_for_water_kg", 0.0))
         return result(values, [note("water_is_more_than_enough")], [CP])
-    values.append(value("drain_for_water_kg", start - stay, "kg"))
+    values.append(value("drain_for_water_kg", start - stay))
     notes = []
     if start - stay > most:
         notes.append(note("drain_more_than_whey", value=start - stay, limit=most))
@@ -172,7 +171,6 @@ def _lactose_left(x):
             value(
                 "lactose_left_frac",
                 found["value_frac"],
-                "fraction",
                 found["low_frac"],
                 found["high_frac"],
                 "wash_%d" % count,
@@ -215,7 +213,7 @@ ROWS = [
         ],
         [
             output("drain_kg", "kg"),
-            output("drain_l", "L"),
+            output("drain_l", "L", headline=True),
             output("vat_kg", "kg"),
             output("drain_for_water_kg", "kg"),
         ],
@@ -227,9 +225,9 @@ ROWS = [
         [VAT_KG, VAT_TEMP, TARGET, WATER_TEMP, MOST],
         [
             output("water_kg", "kg"),
-            output("water_l", "L"),
+            output("water_l", "L", headline=True),
             output("first_kg", "kg"),
-            output("first_l", "L"),
+            output("first_l", "L", headline=True),
             output("after_first_c", "C"),
         ],
         _wash_water,
@@ -245,14 +243,14 @@ ROWS = [
             WATER_TEMP,
             MOST,
         ],
-        [output("rest_kg", "kg"), output("rest_l", "L")],
+        [output("rest_kg", "kg"), output("rest_l", "L", headline=True)],
         _wash_rest,
     ),
     sum_row(
         "wash_temp",
         "wash",
         [VAT_KG, VAT_TEMP, TARGET, number("water_kg", "kg", 0.01, 52000.0), MOST],
-        [output("water_temp_c", "C")],
+        [output("water_temp_c", "C", headline=True)],
         _wash_temp,
     ),
     sum_row(
@@ -269,7 +267,7 @@ ROWS = [
                 1,
             ),
         ],
-        [output("lactose_left_frac", "fraction")],
+        [output("lactose_left_frac", "fraction", headline="first")],
         _lactose_left,
     ),
 ]

@@ -1,7 +1,8 @@
 """The curd bed: the weights on it, and how it is cut into blocks."""
 
 from ...formulas.curd import curd_bed, press
-from ..rows import default, note, number, output, result, sum_row, value
+from ..outputs import note, output, result, value
+from ..rows import default, number, sum_row
 
 LENGTH = number("length_m", "m", 0.05, 20.0, [0.2, 6.0])
 WIDTH = number("width_m", "m", 0.05, 5.0, [0.2, 2.0])
@@ -16,15 +17,15 @@ def _bed_weights(x):
             None if kpa is None else press.weight_for_pressure_kg(kpa * 1000.0, area)
             for kpa in (x["wanted_kpa"], low, high)
         ]
-        values.append(value("weight_kg", kgs[0], "kg", kgs[1], kgs[2]))
+        values.append(value("weight_kg", kgs[0], kgs[1], kgs[2]))
     if x["laid_on_kg"] is not None:
         on_bed = x["laid_on_kg"] * press.STANDARD_GRAVITY_M_S2 / area
-        values.append(value("bed_kpa", on_bed / 1000.0, "kPa"))
+        values.append(value("bed_kpa", on_bed / 1000.0))
     if x["curd_kg"] is not None:
         depth = curd_bed.bed_depth_m(
             x["curd_kg"], x["length_m"], x["width_m"], x["bed_density_kg_m3"]
         )
-        values.append(value("depth_m", depth, "m"))
+        values.append(value("depth_m", depth))
     return result(values)
 
 
@@ -41,12 +42,12 @@ def _block_plan(x):
     for size in ("large", "small"):
         if size == "small" and x["small_kg"] == 0:
             continue
-        values.append(value("count", plan[size + "_count"], "", of=size))
-        values.append(value("strips", plan[size + "_strips"], "", of=size))
-        values.append(value("across", plan[size + "_across"], "", of=size))
-        values.append(value("strip_m", plan[size + "_strip_m"], "m", of=size))
-    values.append(value("left_m", plan["left_m"], "m"))
-    values.append(value("left_kg", plan["left_kg"], "kg"))
+        values.append(value("count", plan[size + "_count"], of=size))
+        values.append(value("strips", plan[size + "_strips"], of=size))
+        values.append(value("across", plan[size + "_across"], of=size))
+        values.append(value("strip_m", plan[size + "_strip_m"], of=size))
+    values.append(value("left_m", plan["left_m"]))
+    values.append(value("left_kg", plan["left_kg"]))
     return result(values, [note("trim_square_first")])
 
 
@@ -76,7 +77,11 @@ ROWS = [
                 default(1075.0, "memory", "trade knowledge, 1050 to 1100"),
             ),
         ],
-        [output("weight_kg", "kg"), output("bed_kpa", "kPa"), output("depth_m", "m")],
+        [
+            output("weight_kg", "kg", "band", headline=True),
+            output("bed_kpa", "kPa"),
+            output("depth_m", "m"),
+        ],
         _bed_weights,
     ),
     sum_row(
@@ -105,7 +110,7 @@ ROWS = [
             ),
         ],
         [
-            output("count", ""),
+            output("count", "", headline=True),
             output("strips", ""),
             output("across", ""),
             output("strip_m", "m"),

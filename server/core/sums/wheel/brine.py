@@ -1,17 +1,8 @@
 """The brine: how long, and how to keep it."""
 
 from ...formulas.salt import brine_tank, brining, salting
-from ..rows import (
-    default,
-    no_rules,
-    note,
-    number,
-    output,
-    rests,
-    result,
-    sum_row,
-    value,
-)
+from ..outputs import no_rules, note, output, rests, result, value
+from ..rows import default, number, sum_row
 from . import brine_strength
 from .brine_strength import SALT, TEMP
 
@@ -65,9 +56,9 @@ def _brine_make_up(x):
     found = brine_tank.make_up(x["volume_l"], x["brine_salt_frac"], x["brine_temp_c"])
     return result(
         [
-            value("salt_kg", found["salt_kg"], "kg"),
-            value("water_kg", found["water_kg"], "kg"),
-            value("brine_kg", found["brine_kg"], "kg"),
+            value("salt_kg", found["salt_kg"]),
+            value("water_kg", found["water_kg"]),
+            value("brine_kg", found["brine_kg"]),
         ],
         [note("calcium_and_acid_for_new_brine")],
     )
@@ -80,12 +71,12 @@ def _brine_top_up(x):
             return result([], [], [], ["brine_kg"])
         kg = brine_tank.tank_kg(x["volume_l"], x["brine_salt_frac"], x["brine_temp_c"])
     now, wanted = x["brine_salt_frac"], x["wanted_salt_frac"]
-    values = [value("brine_kg", kg, "kg")]
+    values = [value("brine_kg", kg)]
     if wanted >= now:
         salt = brine_tank.top_up_kg(kg, now, wanted, x["brine_temp_c"])
-        values.append(value("salt_kg", salt, "kg"))
+        values.append(value("salt_kg", salt))
     else:
-        values.append(value("water_kg", brine_tank.thin_down_kg(kg, now, wanted), "kg"))
+        values.append(value("water_kg", brine_tank.thin_down_kg(kg, now, wanted)))
     return result(values, [note("dissolve_and_stir")])
 
 
@@ -104,9 +95,9 @@ def _brine_time(x):
         *([found["value"]] + wheel + [x["diffusion_m2_s"], x["water_salt_ratio"]])
     )
     values = [
-        value("time_s", found["value"], "s", found["low"], found["high"]),
-        value("loss_frac", after["loss_frac"], "fraction"),
-        value("moisture_after_frac", after["moisture_frac"], "fraction"),
+        value("time_s", found["value"], found["low"], found["high"]),
+        value("loss_frac", after["loss_frac"]),
+        value("moisture_after_frac", after["moisture_frac"]),
     ]
     if x["time_s"] is not None:
         values.append(_salt_after(x, wheel, low, high))
@@ -122,7 +113,6 @@ def _salt_after(x, wheel, low, high):
     return value(
         "salt_after_frac",
         salts[0]["salt_frac"],
-        "fraction",
         salts[1]["salt_frac"],
         salts[2]["salt_frac"],
     )
@@ -145,8 +135,8 @@ def _brine_factor(x):
     own = found["value"]
     return result(
         [
-            value("diffusion_m2_s", own, "m2/s"),
-            value("factor", own / salting.DIFFUSION_START_M2_S, ""),
+            value("diffusion_m2_s", own),
+            value("factor", own / salting.DIFFUSION_START_M2_S),
         ],
         [note("brine.one_wheel_is_one_wheel")],
     )
@@ -158,9 +148,9 @@ def _brine_check(x):
     if rule is None:
         return no_rules()
     gap = x["brine_ph"] - x["cheese_ph"]
-    values.append(value("ph_gap", gap, "pH"))
+    values.append(value("ph_gap", gap))
     calcium = rule["calcium_chloride_frac"]
-    values.append(value("calcium_chloride_kg", x["brine_kg"] * calcium["value"], "kg"))
+    values.append(value("calcium_chloride_kg", x["brine_kg"] * calcium["value"]))
     sources.append(
         rests(
             "calcium_chloride_frac",
@@ -183,7 +173,11 @@ ROWS = brine_strength.ROWS + [
         "brine_make_up",
         "brine",
         [number("volume_l", "L", 1.0, 50000.0, [20.0, 20000.0]), SALT, TEMP],
-        [output("salt_kg", "kg"), output("water_kg", "kg"), output("brine_kg", "kg")],
+        [
+            output("salt_kg", "kg", headline=True),
+            output("water_kg", "kg"),
+            output("brine_kg", "kg"),
+        ],
         _brine_make_up,
     ),
     sum_row(
@@ -196,7 +190,11 @@ ROWS = brine_strength.ROWS + [
             number("wanted_salt_frac", "fraction", 0.0, 0.2660, [0.16, 0.25]),
             TEMP,
         ],
-        [output("brine_kg", "kg"), output("salt_kg", "kg"), output("water_kg", "kg")],
+        [
+            output("brine_kg", "kg"),
+            output("salt_kg", "kg", headline=True),
+            output("water_kg", "kg", headline=True),
+        ],
         _brine_top_up,
     ),
     sum_row(
@@ -213,7 +211,7 @@ ROWS = brine_strength.ROWS + [
             number("time_s", "s", 0.0, 31536000.0, optional=True),
         ],
         [
-            output("time_s", "s"),
+            output("time_s", "s", headline=True),
             output("salt_after_frac", "fraction"),
             output("loss_frac", "fraction"),
             output("moisture_after_frac", "fraction"),
@@ -232,7 +230,7 @@ ROWS = brine_strength.ROWS + [
             MOISTURE,
             RATIO,
         ],
-        [output("diffusion_m2_s", "m2/s"), output("factor", "")],
+        [output("diffusion_m2_s", "m2/s"), output("factor", "times", headline=True)],
         _brine_factor,
     ),
     sum_row(
@@ -243,7 +241,10 @@ ROWS = brine_strength.ROWS + [
             number("cheese_ph", "pH", 0.0, 14.0, [4.5, 6.0]),
             number("brine_kg", "kg", 1.0, 60000.0),
         ],
-        [output("ph_gap", "pH"), output("calcium_chloride_kg", "kg")],
+        [
+            output("ph_gap", "pH_rise", headline=True),
+            output("calcium_chloride_kg", "kg"),
+        ],
         _brine_check,
         judges=True,
     ),

@@ -1,7 +1,8 @@
 """How strong a brine is, whatever it was read by."""
 
 from ...formulas.salt import brine, brine_scales, brine_tank
-from ..rows import choice, default, note, number, output, result, sum_row, value
+from ..outputs import note, output, result, value
+from ..rows import choice, default, number, sum_row
 
 SALT = number("brine_salt_frac", "fraction", 0.0, 0.2660, [0.15, 0.264])
 TEMP = number(
@@ -12,6 +13,7 @@ TEMP = number(
     [4.0, 20.0],
     default(12.5, "read", "Handbook of Food and Beverage Fermentation: 10 to 15 °C"),
 )
+ENDS = {"salt_frac": "fraction", "temp_c": "C"}
 METHODS = ("density", "baume", "salometer", "g_l", "g_kg_water", "titration")
 READS = {
     "density": "density_kg_m3",
@@ -53,24 +55,17 @@ def _brine_strength(x):
         brine.require_brine("brine_salt_frac", salt, temp)
     if x["brine_kind"] == "used" and x["method"] in ("density", "salometer"):
         salt, low, high = _from_density(salt, temp, notes)
-    values = [value("brine_salt_frac", salt, "fraction", low, high)]
-    values.append(
-        value("density_kg_m3", brine.brine_density_kg_m3(salt, temp), "kg/m3")
-    )
+    values = [value("brine_salt_frac", salt, low, high)]
+    values.append(value("density_kg_m3", brine.brine_density_kg_m3(salt, temp)))
     values.append(
         value(
             "baume",
             brine_scales.baume_of_brine(salt, temp, brine_scales.BAUME_MODULUS),
-            "Baume",
         )
     )
-    values.append(
-        value("salometer", brine_scales.salometer_of_brine(salt, temp), "salometer")
-    )
-    values.append(value("salt_g_l", brine_scales.salt_g_l_of_brine(salt, temp), "g/L"))
-    values.append(
-        value("salt_g_kg_water", brine_scales.salt_g_kg_of_water(salt, temp), "g/kg")
-    )
+    values.append(value("salometer", brine_scales.salometer_of_brine(salt, temp)))
+    values.append(value("salt_g_l", brine_scales.salt_g_l_of_brine(salt, temp)))
+    values.append(value("salt_g_kg_water", brine_scales.salt_g_kg_of_water(salt, temp)))
     values.extend(_limits(x, salt, temp))
     return result(values, notes, [], [], unused)
 
@@ -109,10 +104,11 @@ def _limits(x, salt, temp):
     wrong: "list[dict]" = brine_tank.check_brine(salt, temp, rule["limits"])
     values = []
     for row in wrong:
+        low, high = row["limit"], None
+        if row["key"] == "above_working_range":
+            low, high = high, low
         values.append(
-            value(
-                "outside", row["key"], "key", row["value"], row["limit"], row["field"]
-            )
+            value("outside", row["key"], low, high, row["field"], row["value"])
         )
     return values
 
@@ -158,13 +154,13 @@ ROWS = [
             number("sample_g", "g", 0.001, 1000.0, optional=True),
         ],
         [
-            output("brine_salt_frac", "fraction"),
+            output("brine_salt_frac", "fraction", headline=True),
             output("density_kg_m3", "kg/m3"),
             output("baume", "Baume"),
             output("salometer", "salometer"),
             output("salt_g_l", "g/L"),
             output("salt_g_kg_water", "g/kg"),
-            output("outside", "key"),
+            output("outside", "key", "limit", ends=ENDS),
         ],
         _brine_strength,
         judges=True,

@@ -1,18 +1,8 @@
 """What the cheese is made of, and what its figures meet."""
 
 from ...formulas.curd import composition
-from ..rows import (
-    choice,
-    default,
-    no_rules,
-    note,
-    number,
-    output,
-    rests,
-    result,
-    sum_row,
-    value,
-)
+from ..outputs import no_rules, note, output, rests, result, value
+from ..rows import choice, default, number, sum_row
 from . import staph
 
 RULE = {"us": "us_identity", "codex": "codex"}
@@ -51,6 +41,10 @@ STANDARDS = (
     "cottage_dry_curd",
 )
 
+# In what each limit of a standard is read.
+ENDS = {key: "fraction" for key, _, _ in composition.LIMITS}
+ENDS.update({"dry_matter_min_frac": "fraction", "cured_days": "d", "milk": "key"})
+
 MOISTURE = number("cheese_moisture_frac", "fraction", 0.0, 0.9, [0.28, 0.6])
 FAT = number("cheese_fat_frac", "fraction", 0.0, 0.6, [0.1, 0.45])
 
@@ -65,15 +59,14 @@ def _composition(x):
     fdm = composition.fdm_frac(fat, moisture)
     mnfs = composition.mnfs_frac(moisture, fat)
     values = [
-        value("fdm_frac", fdm, "fraction"),
-        value("mnfs_frac", mnfs, "fraction"),
+        value("fdm_frac", fdm),
+        value("mnfs_frac", mnfs),
     ]
     if x["cheese_salt_frac"] is not None:
         values.append(
             value(
                 "salt_in_moisture_frac",
                 composition.salt_in_moisture_frac(x["cheese_salt_frac"], moisture),
-                "fraction",
             )
         )
     rule = x["rules"].get("codex")
@@ -82,7 +75,7 @@ def _composition(x):
         for name, share in (("firmness", mnfs), ("fat", fdm)):
             found = composition.classes(share, rule[name])
             for word in found["classes"]:
-                values.append(value(name, word, "key", of="codex"))
+                values.append(value(name, word, of="codex"))
             row = rule[name][0]
             figure = row.get("below_frac") or row.get("above_frac") or row["from_frac"]
             sources.append(rests(name, None, "", figure["status"], figure["source"]))
@@ -99,7 +92,7 @@ def _identity(x):
             row = candidate
     if row is None:
         return result(
-            [value("verdict", "not_assessed", "key", of=x["standard"])],
+            [value("verdict", "not_assessed", of=x["standard"])],
             [note("no_such_standard_there")],
         )
     cheese = {
@@ -111,29 +104,32 @@ def _identity(x):
         "cured_days": x["cured_days"],
     }
     found = composition.check_identity(cheese, row)
-    values = [value("verdict", found["verdict"], "key", of=row["key"])]
+    values = [value("verdict", found["verdict"], of=row["key"])]
     sources = []
     for figure in found["figures"]:
-        values.append(
-            value(
-                "figure",
-                figure["verdict"],
-                "key",
-                figure["value"],
-                figure["limit"],
-                figure["key"],
-            )
-        )
+        values.append(_figure(figure, x["milk_was"]))
         if figure.get("status"):
             sources.append(
                 rests(
-                    figure["key"], figure["limit"], "", figure["status"], row["section"]
+                    figure["key"],
+                    figure["limit"],
+                    ENDS[figure["key"]],
+                    figure["status"],
+                    row["section"],
                 )
             )
     notes = [note("readings_meet_no_more")]
     if any(source["status"] == "memory" for source in sources):
         notes.append(note("figure_from_memory"))
     return result(values, notes, sources)
+
+
+def _figure(figure, milk_was):
+    low, high = figure["limit"], None
+    if figure["sense"] in ("max", "below"):
+        low, high = high, low
+    read = milk_was if figure["key"] == "milk" else figure["value"]
+    return value("figure", figure["verdict"], low, high, figure["key"], read)
 
 
 ROWS = [
@@ -148,7 +144,7 @@ ROWS = [
             ),
         ],
         [
-            output("fdm_frac", "fraction"),
+            output("fdm_frac", "fraction", headline=True),
             output("mnfs_frac", "fraction"),
             output("salt_in_moisture_frac", "fraction"),
             output("firmness", "key"),
@@ -172,7 +168,10 @@ ROWS = [
             choice("milk_was", ["pasteurised", "raw"], optional=True),
             number("cured_days", "d", 0, 3650, None, None, True, count=True),
         ],
-        [output("verdict", "key"), output("figure", "key")],
+        [
+            output("verdict", "key", headline=True),
+            output("figure", "key", "limit", ends=ENDS, called="of"),
+        ],
         _identity,
         judges=True,
     ),

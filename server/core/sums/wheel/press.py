@@ -1,7 +1,8 @@
 """The press: from gauge to cheese and back, the programme, levers and stacks."""
 
 from ...formulas.curd import press
-from ..rows import default, note, number, output, rests, result, series, sum_row, value
+from ..outputs import note, output, rests, result, value
+from ..rows import default, number, series, sum_row
 from . import bed
 
 # Farmhouse programme for a washed-curd wheel, pressure on the cheese; from memory.
@@ -75,7 +76,7 @@ def _press_pressure(x):
         force, x["dead_weight_kg"], area, x["side_by_side"]
     )
     return result(
-        [value("force_n", force, "N"), value("cheese_kpa", on_cheese / 1000.0, "kPa")],
+        [value("force_n", force), value("cheese_kpa", on_cheese / 1000.0)],
         [note("gauge_is_not_cheese_pressure")],
     )
 
@@ -95,7 +96,7 @@ def _gauge(x, pressure_pa, diameter_m, beside):
 
 def _press_gauge(x):
     gauge = _gauge(x, x["cheese_kpa"] * 1000.0, x["diameter_m"], x["side_by_side"])
-    return result([value("gauge_kpa", gauge / 1000.0, "kPa")])
+    return result([value("gauge_kpa", gauge / 1000.0)])
 
 
 def _press_programme(x):
@@ -109,19 +110,18 @@ def _press_programme(x):
             of = "%s.%d" % (key, int(mould["diameter_m"] * 1000.0 + 0.5))
             # Gauge and cheese pressure go in step, so their middles do too.
             middle = (ends[0] + ends[1]) / 2.0
-            values.append(value("gauge_kpa", middle, "kPa", ends[0], ends[1], of))
+            values.append(value("gauge_kpa", middle, ends[0], ends[1], of))
             values.append(
                 value(
                     "cheese_kpa",
                     (low + high) / 2000.0,
-                    "kPa",
                     low / 1000.0,
                     high / 1000.0,
                     of,
                 )
             )
             if time_s is not None:
-                values.append(value("time_s", time_s, "s", of=of))
+                values.append(value("time_s", time_s, of=of))
     for key, low, high, _ in PROGRAMME:
         sources.append(
             rests("cheese_kpa." + key, (low + high) / 2000.0, "kPa", "memory", MEMORY)
@@ -137,9 +137,7 @@ def _press_lever(x):
         press.circle_area_m2(x["diameter_m"]),
         x["side_by_side"],
     )
-    return result(
-        [value("force_n", force, "N"), value("cheese_kpa", on_cheese / 1000.0, "kPa")]
-    )
+    return result([value("force_n", force), value("cheese_kpa", on_cheese / 1000.0)])
 
 
 def _press_stack(x):
@@ -149,9 +147,7 @@ def _press_stack(x):
     )
     return result(
         [
-            value(
-                "cheese_kpa", found[place] / 1000.0, "kPa", of="wheel_%d" % (place + 1)
-            )
+            value("cheese_kpa", found[place] / 1000.0, of="wheel_%d" % (place + 1))
             for place in range(len(found))
         ]
     )
@@ -162,7 +158,7 @@ OWN = [
         "press_pressure",
         "press",
         [GAUGE, BORE, CYLINDERS, LEVER, EFFICIENCY, DEAD, MOULD, BESIDE],
-        [output("force_n", "N"), output("cheese_kpa", "kPa")],
+        [output("force_n", "N"), output("cheese_kpa", "kPa", headline=True)],
         _press_pressure,
     ),
     sum_row(
@@ -178,7 +174,7 @@ OWN = [
             MOULD,
             BESIDE,
         ],
-        [output("gauge_kpa", "kPa")],
+        [output("gauge_kpa", "kPa", headline=True)],
         _press_gauge,
     ),
     sum_row(
@@ -200,8 +196,8 @@ OWN = [
             ),
         ],
         [
-            output("gauge_kpa", "kPa"),
-            output("cheese_kpa", "kPa"),
+            output("gauge_kpa", "kPa", "band", headline="first"),
+            output("cheese_kpa", "kPa", "band"),
             output("time_s", "s"),
         ],
         _press_programme,
@@ -217,7 +213,7 @@ OWN = [
             MOULD,
             BESIDE,
         ],
-        [output("force_n", "N"), output("cheese_kpa", "kPa")],
+        [output("force_n", "N"), output("cheese_kpa", "kPa", headline=True)],
         _press_lever,
     ),
     sum_row(
@@ -240,7 +236,7 @@ OWN = [
             MOULD,
             series("wheels", [number("wheel_kg", "kg", 0.05, 200.0)], 1),
         ],
-        [output("cheese_kpa", "kPa")],
+        [output("cheese_kpa", "kPa", headline="first")],
         _press_stack,
     ),
 ]

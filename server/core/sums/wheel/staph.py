@@ -5,18 +5,8 @@ says; one above the upper never is. Above a third figure the lot is tested for
 toxin, whatever the rest says: later heat or acid does not take toxin away.
 """
 
-from ..rows import (
-    choice,
-    no_rules,
-    note,
-    number,
-    output,
-    rests,
-    result,
-    series,
-    sum_row,
-    value,
-)
+from ..outputs import no_rules, note, output, rests, result, value
+from ..rows import choice, number, series, sum_row
 
 
 def _staph_counts(x):
@@ -34,7 +24,7 @@ def _staph_counts(x):
         elif count > lower:
             word, between = "between_them", between + 1
         values.append(
-            value("sample", word, "key", count, upper, "sample_%d" % (place + 1))
+            value("sample", word, high=upper, of="sample_%d" % (place + 1), read=count)
         )
     most, wanted = rule["between_most"]["value"], rule["samples"]["value"]
     verdict, notes = "meets", []
@@ -43,7 +33,9 @@ def _staph_counts(x):
     elif len(counts) < wanted:
         verdict = "not_assessed"
         notes.append(note("samples_too_few", count=len(counts), wanted=wanted))
-    values.insert(0, value("verdict", verdict, "key", between, most, x["made_from"]))
+    values.insert(
+        0, value("verdict", verdict, high=most, of=x["made_from"], read=between)
+    )
     if max(counts) > rule["toxin_test_above_g"]["value"]:
         notes.append(note("toxin_test_asked", value=max(counts)))
     sources = [
@@ -63,7 +55,10 @@ ROW = sum_row(
             high=5,
         ),
     ],
-    [output("verdict", "key"), output("sample", "key")],
+    [
+        output("verdict", "key", "limit", headline=True, ends=""),
+        output("sample", "key", "limit", ends=""),
+    ],
     _staph_counts,
     judges=True,
 )

@@ -1,20 +1,8 @@
 """The store: its air, what the wheels lose, and the days that count."""
 
 from ...formulas.store import ageing, air, curing
-from ..rows import (
-    choice,
-    default,
-    no_rules,
-    note,
-    number,
-    output,
-    rests,
-    result,
-    series,
-    sum_row,
-    timed,
-    value,
-)
+from ..outputs import no_rules, note, output, rests, result, value
+from ..rows import choice, default, number, series, sum_row, timed
 
 DAY_MS = 86400000.0
 MAGNUS = "Magnus and Sprung constants, from memory; within 0.35 % of steam tables"
@@ -32,11 +20,10 @@ def _humidity(x):
             value(
                 "humidity_frac",
                 found["value"],
-                "fraction",
                 found["low"],
                 found["high"],
             ),
-            value("dew_point_c", dew, "C"),
+            value("dew_point_c", dew),
         ],
         [note("wet_bulb_needs_air")],
         [rests("psychrometer", None, "", "memory", MAGNUS)],
@@ -45,7 +32,7 @@ def _humidity(x):
 
 def _weight_loss(x):
     start, now = x["start_kg"], x["now_kg"]
-    values = [value("loss_frac", ageing.weight_loss_frac(start, now), "fraction")]
+    values = [value("loss_frac", ageing.weight_loss_frac(start, now))]
     if x["diameter_m"] is not None and x["height_m"] is not None:
         area = ageing.wheel_area_m2(x["diameter_m"], x["height_m"])
         if x["days"] is not None:
@@ -53,17 +40,16 @@ def _weight_loss(x):
                 value(
                     "loss_g_m2_day",
                     ageing.loss_g_m2_day(start, now, area, x["days"] * DAY_MS),
-                    "g/m2/d",
                 )
             )
     if x["moisture_frac"] is not None:
         after = ageing.moisture_after_frac(x["moisture_frac"], start, now)
-        values.append(value("moisture_after_frac", after, "fraction"))
+        values.append(value("moisture_after_frac", after))
         if x["wanted_moisture_frac"] is not None:
             kg = ageing.mass_at_moisture_kg(
                 x["moisture_frac"], start, x["wanted_moisture_frac"]
             )
-            values.append(value("wanted_kg", kg, "kg"))
+            values.append(value("wanted_kg", kg))
     return result(values, [note("between_coats_only")])
 
 
@@ -74,7 +60,7 @@ def _loss_forecast(x):
     if x["days"] > 2.0 * pairs[-1][0]:
         notes.append(note("loss_guide_only", days=2.0 * pairs[-1][0]))
     return result(
-        [value("loss_frac", found["value"], "fraction", found["low"], found["high"])],
+        [value("loss_frac", found["value"], found["low"], found["high"])],
         notes,
     )
 
@@ -103,10 +89,10 @@ def _curing_days(x):
         told["key"] = "note." + reason["key"]
         notes.append(told)
     values = [
-        value("verdict", found["verdict"], "key", of=row["key"]),
-        value("counted_days", found["counted_days"], "d", high=found["needed_days"]),
-        value("below_days", found["below_days"], "d"),
-        value("unknown_days", found["unknown_days"], "d"),
+        value("verdict", found["verdict"], of=row["key"]),
+        value("counted_days", found["counted_days"], found["needed_days"]),
+        value("below_days", found["below_days"]),
+        value("unknown_days", found["unknown_days"]),
     ] + _first_day(found, now_ms, x["base_ms"])
     temp = row["min_temp"].get(x["thermometer"])
     sources = [
@@ -137,12 +123,12 @@ def _first_day(found, now_ms, base_ms):
     if found["verdict"] != "does_not_meet":
         return []
     still = found["needed_days"] - found["counted_days"]
-    values = [value("still_days", still, "d")]
+    values = [value("still_days", still)]
     if base_ms is not None:
         # Only in a make do the minutes hang on the calendar. To the next whole
         # millisecond: a day must not be told before it is full.
         first_ms = now_ms - int(-still * DAY_MS // 1)
-        values.append(value("first_met_ms", first_ms, "ms"))
+        values.append(value("first_met_ms", first_ms))
     return values
 
 
@@ -159,9 +145,9 @@ def _ripening_days(x):
     days = [row["value"] for row in found]
     return result(
         [
-            value("ripening_days", days[0], "d", min(days), max(days)),
-            value("counted_days", found[0]["counted_days"], "d"),
-            value("unknown_days", found[0]["unknown_days"], "d"),
+            value("ripening_days", days[0], min(days), max(days)),
+            value("counted_days", found[0]["counted_days"]),
+            value("unknown_days", found[0]["unknown_days"]),
         ],
         [note(str(found[0]["basis"])), note("compares_wheels_of_one_recipe")],
     )
@@ -191,7 +177,10 @@ ROWS = [
                 default(0.2, "practice", "two thermometers compared"),
             ),
         ],
-        [output("humidity_frac", "fraction"), output("dew_point_c", "C")],
+        [
+            output("humidity_frac", "fraction", headline=True),
+            output("dew_point_c", "C"),
+        ],
         _humidity,
     ),
     sum_row(
@@ -209,7 +198,7 @@ ROWS = [
             ),
         ],
         [
-            output("loss_frac", "fraction"),
+            output("loss_frac", "fraction", headline=True),
             output("loss_g_m2_day", "g/m2/d"),
             output("moisture_after_frac", "fraction"),
             output("wanted_kg", "kg"),
@@ -230,7 +219,7 @@ ROWS = [
             ),
             number("days", "d", 0.01, 3650.0),
         ],
-        [output("loss_frac", "fraction")],
+        [output("loss_frac", "fraction", headline=True)],
         _loss_forecast,
     ),
     sum_row(
@@ -258,7 +247,7 @@ ROWS = [
         ],
         [
             output("verdict", "key"),
-            output("counted_days", "d"),
+            output("counted_days", "d", "limit", headline=True),
             output("below_days", "d"),
             output("unknown_days", "d"),
             output("still_days", "d"),
@@ -294,7 +283,7 @@ ROWS = [
             ),
         ],
         [
-            output("ripening_days", "d"),
+            output("ripening_days", "d", headline=True),
             output("counted_days", "d"),
             output("unknown_days", "d"),
         ],

@@ -1,13 +1,14 @@
 """Is this make like the others? A chart for a table of figures, one a make."""
 
 from ...numbers import spc
-from ..rows import default, note, number, output, result, series, sum_row, value
+from ..outputs import note, output, result, value
+from ..rows import default, number, series, sum_row
 
 
 def _control_chart(x):
     amounts = [row["value"] for row in x["makes"]]
     found: dict = spc.control_chart(amounts)
-    values = [value("verdict", found["verdict"], "key")]
+    values = [value("verdict", found["verdict"])]
     notes = []
     limits = found["limits"]
     if limits is None:
@@ -15,12 +16,12 @@ def _control_chart(x):
             note("too_few_makes", count=found["count"], wanted=found["needed"])
         )
     else:
-        values.append(value("mean", limits["mean"], "", limits["low"], limits["high"]))
+        values.append(value("mean", limits["mean"], limits["low"], limits["high"]))
         notes.extend(_average(x, amounts, limits, values))
     for index in found["beyond"]:
-        values.append(value("beyond", amounts[index], "", of="make_%d" % (index + 1)))
+        values.append(value("beyond", amounts[index], of="make_%d" % (index + 1)))
     for index in found["runs"]:
-        values.append(value("run", amounts[index], "", of="make_%d" % (index + 1)))
+        values.append(value("run", amounts[index], of="make_%d" % (index + 1)))
     return result(values, notes)
 
 
@@ -30,7 +31,7 @@ def _average(x, amounts, limits, values):
         return []
     newest = spc.ewma(amounts, limits["mean"], x["ewma_weight"])[-1]
     ends = spc.ewma_limits(limits["mean"], limits["spread"], x["ewma_weight"], 3.0)
-    values.append(value("average", newest, "", ends["low"], ends["high"]))
+    values.append(value("average", newest, ends["low"], ends["high"]))
     if ends["low"] <= newest <= ends["high"]:
         return []
     return [note("average_beyond", value=newest)]
@@ -52,9 +53,9 @@ ROWS = [
             ),
         ],
         [
-            output("verdict", "key"),
-            output("mean", ""),
-            output("average", ""),
+            output("verdict", "key", headline=True),
+            output("mean", "", "limit"),
+            output("average", "", "limit"),
             output("beyond", ""),
             output("run", ""),
         ],

@@ -1,7 +1,8 @@
 """How many wheels the curd makes, and how heavy to fill them."""
 
 from ...formulas.curd import wheels
-from ..rows import default, note, number, output, result, series, sum_row, value
+from ..outputs import note, output, result, value
+from ..rows import default, number, series, sum_row
 
 
 def _wheel_plan(x):
@@ -17,13 +18,12 @@ def _wheel_plan(x):
         counts = [found[end]["counts"][place] for end in ("value", "low", "high")]
         of = names[place] if place < len(names) else "size_%d" % (place + 1)
         # With less curd the best plan may hold more of the small ones.
-        values.append(value("wheels", counts[0], "", min(counts), max(counts), of))
-    values.append(value("used_kg", found["value"]["used_kg"], "kg"))
+        values.append(value("wheels", counts[0], min(counts), max(counts), of))
+    values.append(value("used_kg", found["value"]["used_kg"]))
     values.append(
         value(
             "left_kg",
             found["value"]["left_kg"],
-            "kg",
             min(found[end]["left_kg"] for end in ("low", "value", "high")),
             max(found[end]["left_kg"] for end in ("low", "value", "high")),
         )
@@ -43,19 +43,25 @@ def _by_share(x, curd, sizes, names):
     found = []
     for place in (0, 1):
         of = names[place] if place < len(names) else "size_%d" % (place + 1)
-        found.append(value("wheels_by_share", counts[place], "", of=of))
+        found.append(value("wheels_by_share", counts[place], of=of))
     left = rest - other * sizes[1 - large]
-    found.append(value("left_by_share_kg", left, "kg"))
+    found.append(value("left_by_share_kg", left))
     return found
 
 
 def _fill_mass(x):
     fill = wheels.fill_kg(x["ripe_kg"], x["brine_loss_frac"], x["store_loss_frac"])
-    values = [value("fill_kg", fill, "kg")]
+    values = [value("fill_kg", fill)]
     if x["filled_kg"] is not None:
         found = wheels.fill_check(x["filled_kg"], fill, x["tolerance_frac"])
         values.append(
-            value("fill_verdict", found["basis"], "key", found["low"], found["high"])
+            value(
+                "fill_verdict",
+                found["basis"],
+                found["low"],
+                found["high"],
+                read=found["value"],
+            )
         )
     return result(values)
 
@@ -73,7 +79,7 @@ ROWS = [
             dict(series("size_names", [], 0, optional=True), hidden=True),
         ],
         [
-            output("wheels", ""),
+            output("wheels", "", headline=True),
             output("used_kg", "kg"),
             output("left_kg", "kg"),
             output("wheels_by_share", ""),
@@ -112,7 +118,10 @@ ROWS = [
                 default(0.02, "practice", "two in a hundred"),
             ),
         ],
-        [output("fill_kg", "kg"), output("fill_verdict", "key")],
+        [
+            output("fill_kg", "kg", headline=True),
+            output("fill_verdict", "key", "band", ends="kg"),
+        ],
         _fill_mass,
     ),
 ]

@@ -2,7 +2,8 @@
 
 from ...formulas.curd import mass_balance, yields
 from ...numbers.bounds import require_above
-from ..rows import default, note, number, output, result, sum_row, value
+from ..outputs import note, output, result, value
+from ..rows import default, number, sum_row
 from ..vat.milk import MILK_KG, PROTEIN
 from . import wheels
 
@@ -45,12 +46,10 @@ def _expected_yield(x):
     )
     return result(
         [
-            value(
-                "yield_frac", found["value"], "fraction", found["low"], found["high"]
-            ),
-            value("cheese_kg", cheese[0], "kg", cheese[1], cheese[2]),
-            value("whey_kg", whey[0], "kg", whey[2], whey[1]),
-            value("cheese_fat_frac", fat, "fraction"),
+            value("yield_frac", found["value"], found["low"], found["high"]),
+            value("cheese_kg", cheese[0], cheese[1], cheese[2]),
+            value("whey_kg", whey[0], whey[2], whey[1]),
+            value("cheese_fat_frac", fat),
         ],
         [note("yield.range_of_nine_in_ten")],
     )
@@ -60,7 +59,7 @@ def _actual_yield(x):
     kg, cheese = x["milk_kg"], x["cheese_kg"]
     require_above("milk_kg", kg, 0)
     share = cheese / kg
-    values = [value("yield_frac", share, "fraction")]
+    values = [value("yield_frac", share)]
     notes: "list[dict]" = []
     if x["cheese_moisture_frac"] is not None:
         values.append(_adjusted(x, share))
@@ -89,11 +88,11 @@ def _adjusted(x, share):
             x["standard_moisture_frac"],
             x["standard_salt_frac"],
         )
-    return value("adjusted_yield_frac", adjusted, "fraction")
+    return value("adjusted_yield_frac", adjusted)
 
 
 def _account(of, found):
-    return value("accounted_ratio", found["value"], "", found["low"], found["high"], of)
+    return value("accounted_ratio", found["value"], found["low"], found["high"], of)
 
 
 def _fat_account(x, values):
@@ -102,7 +101,7 @@ def _fat_account(x, values):
     kept = mass_balance.kept_frac(
         x["milk_kg"], x["fat_frac"], x["cheese_kg"], x["cheese_fat_frac"]
     )
-    values.append(value("fat_kept_frac", kept, "fraction"))
+    values.append(value("fat_kept_frac", kept))
     if x["whey_kg"] is None or x["whey_fat_frac"] is None:
         return []
     out_kg = mass_balance.component_kg(
@@ -182,7 +181,7 @@ OWN = [
         ],
         [
             output("yield_frac", "fraction"),
-            output("cheese_kg", "kg"),
+            output("cheese_kg", "kg", headline=True),
             output("whey_kg", "kg"),
             output("cheese_fat_frac", "fraction"),
         ],
@@ -241,9 +240,9 @@ OWN = [
             ),
         ],
         [
-            output("yield_frac", "fraction"),
+            output("yield_frac", "fraction", headline=True),
             output("adjusted_yield_frac", "fraction"),
-            output("accounted_ratio", ""),
+            output("accounted_ratio", "fraction", "band"),
             output("fat_kept_frac", "fraction"),
         ],
         _actual_yield,

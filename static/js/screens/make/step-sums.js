@@ -113,37 +113,14 @@ export function sumTitle(answer, names) {
     : name;
 }
 
-// Where one figure of many is meant: this press of the programme, wheels of each size.
 /**
- * @param {Answer} answer
+ * Of the gauges of a whole programme, those of this press.
+ *
  * @param {Step} step
- * @returns {((values: SumValue[]) => SumValue[]) | null}
+ * @returns {(value: SumValue) => boolean}
  */
-function pickFor(answer, step) {
-  if (answer.key === "press_programme")
-    return (values) =>
-      values.filter(
-        (one) => one.name === "gauge_kpa" && one.of?.startsWith(step.key + "."),
-      );
-  if (answer.key === "wheel_plan")
-    return (values) => values.filter((one) => one.name === "wheels");
-  if (answer.key === "calcium_chloride")
-    return (values) =>
-      values.filter((one) => one.name === "weigh_out_g" || one.name === "solution_ml");
-  if (answer.key === "wash_drain")
-    return (values) => values.filter((one) => one.name === "drain_l");
-  if (answer.key === "wash_water")
-    return (values) =>
-      values.filter((one) => one.name === "water_l" || one.name === "first_l");
-  if (answer.key === "wash_rest")
-    return (values) => values.filter((one) => one.name === "rest_l");
-  if (answer.key === "milk_mass")
-    return (values) => values.filter((one) => one.name === "milk_kg");
-  if (answer.key === "curing_days")
-    return (values) => values.filter((one) => one.name === "counted_days");
-  if (answer.key === "acid_forecast")
-    return (values) => values.filter((one) => one.name === "reach_ms").slice(0, 1);
-  return null;
+function pickFor(step) {
+  return (one) => one.name === "gauge_kpa" && !!one.of?.startsWith(step.key + ".");
 }
 
 /**
@@ -158,7 +135,7 @@ export function SumLines({ found, step, names, onOpen }) {
   if (!found?.length) return null;
   return html`<div class="step-sums" role="group" aria-label=${t("sums.step")}>${found.map(
     (one) => html`<${Row}
-    key=${one.key + one.of} title=${sumTitle(one, names)} detail=${headline(one, names, pickFor(one, step))} onTap=${() => onOpen(one)} />`,
+    key=${one.key + one.of} title=${sumTitle(one, names)} detail=${headline(one, names, pickFor(step))} onTap=${() => onOpen(one)} />`,
   )}</div>`;
 }
 

@@ -43,7 +43,7 @@ export function curingWords(sums) {
   return [
     t("store.counted", {
       counted: number(counted.value, 1),
-      needed: plain(counted.high),
+      needed: plain(counted.low),
     }),
     cold && cold.value > 0 ? t("store.cold", { n: number(cold.value, 1) }) : "",
     unknown && unknown.value > 0

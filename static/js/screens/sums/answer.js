@@ -2,6 +2,7 @@ import { html } from "../../parts/html.js";
 import { capital, inside, prose, t } from "../../messages/index.js";
 import { sumRow } from "./catalogue.js";
 import { StateMark } from "../../parts/state-mark.js";
+import { headlines, inOrder, valueWords } from "./values.js";
 import {
   label,
   noteWords,
@@ -9,45 +10,9 @@ import {
   outLabel,
   restsValue,
   sumProblem,
-  valueWords,
 } from "./words.js";
 
-/** @import { How, Names } from "./words.js" */
-
-// What is done at the vat stands first and large: the water and not its mass, the
-// solution and not the dry salt in it.
-/** @type {Record<string, string[]>} */
-const FIRST = {
-  milk_mass: ["milk_kg", "milk_l"],
-  calcium_chloride: ["solution_ml", "weigh_out_g"],
-  press_pressure: ["cheese_kpa"],
-  press_lever: ["cheese_kpa"],
-  brine_top_up: ["salt_kg", "water_kg"],
-  wash_drain: ["drain_l"],
-  wash_water: ["water_l"],
-  wash_rest: ["rest_l"],
-  expected_yield: ["cheese_kg"],
-  curing_days: ["counted_days"],
-  brine_factor: ["factor"],
-  heat_forecast: ["reach_ms"],
-  acid_forecast: ["reach_ms"],
-};
-// The same figure told twice: the time of day is read, and acid once in percent.
-/** @type {Record<string, string>} */
-const TOLD_BY = {
-  reach_s: "reach_ms",
-  left_s: "reach_ms",
-  lactic_percent: "acidity_frac",
-};
-
-/** @param {Answer} answer */
-function shownValues({ key, values }) {
-  const has = (/** @type {string} */ name) => values.some((one) => one.name === name);
-  const rest = values.filter((one) => !(one.name in TOLD_BY && has(TOLD_BY[one.name])));
-  const isFirst = (/** @type {SumValue} */ one) =>
-    (FIRST[key] ?? []).includes(one.name);
-  return [...rest.filter(isFirst), ...rest.filter((one) => !isFirst(one))];
-}
+/** @import { How, Names } from "./values.js" */
 
 /**
  * Several values of the same press, wheel or block stand together below its name.
@@ -90,11 +55,7 @@ function Group({ group, names, how }) {
  */
 function thermometerOf({ values, rests_on: rests }) {
   const told = rests.find((one) => one.name === "thermometer")?.value;
-  const read = values.find(
-    (one) => one.name === "temperature" && typeof one.low === "number",
-  );
-  const milk = rests.find((one) => one.name === "milk_temp_c");
-  return told ?? (read && milk && read.low !== milk.value ? "F" : "C");
+  return told ?? values.find((one) => one.as_read)?.ends_unit ?? "C";
 }
 
 const WEAK = ["memory", "practice", "setting"];
@@ -152,8 +113,8 @@ function Standing({ answer, sum }) {
  */
 export function Answer({ answer, sum, given, names }) {
   if (!answer) return html`<p class="quiet" role="status">${t("sums.working")}</p>`;
-  const how = { sum: answer.key, thermometer: thermometerOf(answer) };
-  const groups = groupsOf(shownValues(answer));
+  const how = { sum: answer.key };
+  const groups = groupsOf(inOrder(answer.values));
   return html`<section class="sum-answer" aria-label=${t("sums.answer")} aria-live="polite">
     ${answer.problems.map((one) => html`<p key=${one.field + one.key} class="is-bad" role="alert">${sumProblem(one, sum, given)}</p>`)}
     ${answer.missing.length ? html`<p class="lead">${t("sums.missing_list", { list: answer.missing.map((name) => inside(label(name, answer.key))).join("; ") })}</p>` : null}
@@ -167,7 +128,7 @@ export function Answer({ answer, sum, given, names }) {
         : null
     }
     ${answer.values.length && answer.status ? html`<${Standing} answer=${answer} sum=${sum} />` : null}
-    ${answer.notes.length ? html`<h3>${t("sums.notes")}</h3><ul class="lines">${answer.notes.map((one, place) => html`<li key=${one.key + place}>${noteWords(one, how.thermometer)}</li>`)}</ul>` : null}
+    ${answer.notes.length ? html`<h3>${t("sums.notes")}</h3><ul class="lines">${answer.notes.map((one, place) => html`<li key=${one.key + place}>${noteWords(one, thermometerOf(answer))}</li>`)}</ul>` : null}
   </section>`;
 }
 
@@ -218,7 +179,7 @@ export function RestsOn({ answer, sum, sources = {} }) {
  *
  * @param {Answer} answer
  * @param {Names} [names]
- * @param {((values: SumValue[]) => SumValue[]) | null} [pick]
+ * @param {((value: SumValue) => boolean) | null} [pick] of several, those meant
  */
 export function headline(answer, names, pick) {
   if (answer.problems.length) return sumProblem(answer.problems[0], sumRow(answer.key));
@@ -226,9 +187,8 @@ export function headline(answer, names, pick) {
     return t("sums.asks", {
       list: answer.missing.map((name) => inside(label(name, answer.key))).join("; "),
     });
-  const values = shownValues(answer);
-  const chosen = pick ? pick(values) : [];
-  const rows = chosen.length ? chosen : values.slice(0, 1);
+  const chosen = pick ? answer.values.filter(pick) : [];
+  const rows = chosen.length ? chosen : headlines(answer.values);
   const { status, isFigure } = weakOf(answer);
   const tail =
     status && isFigure && rows.length ? ` · ${t("sums.short_" + status)}` : "";
@@ -239,10 +199,7 @@ export function headline(answer, names, pick) {
           label: title,
           main,
           detail,
-        } = valueWords(one, names, {
-          sum: answer.key,
-          thermometer: thermometerOf(answer),
-        });
+        } = valueWords(one, names, { sum: answer.key });
         const name = rows.length > 1 || one.of ? title : outLabel(one.name, answer.key);
         return `${name} ${main}${detail ? `, ${detail}` : ""}`;
       })

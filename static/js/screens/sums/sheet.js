@@ -14,7 +14,7 @@ import {
   sumProblem,
 } from "./words.js";
 
-/** @import { Names } from "./words.js" */
+/** @import { Names } from "./values.js" */
 
 /**
  * Nobody types such a number on a pad: it comes from the wheels themselves.

@@ -1,6 +1,6 @@
 // The core's names, keys and numbers of a sum, in words.
 
-import { plain, sumRange, sumValue, typedValue } from "../../format.js";
+import { plain, sumValue, typedValue } from "../../format.js";
 import { nowMs } from "../../parts/source.js";
 import {
   capital,
@@ -12,14 +12,6 @@ import {
   words,
 } from "../../messages/index.js";
 import { asUsed, inUnits } from "./units.js";
-
-/** @typedef {Record<string, string>} Names the make's own, of its steps and sizes */
-/**
- * @typedef {object} How
- * @property {string} [sum] key of the sum
- * @property {string} [thermometer] unit that the thermometer of a rule reads
- * @property {boolean} [isInside] whether what it is of is said above
- */
 
 /**
  * What an input, an output or a figure below an answer is called; in one sum by its
@@ -84,37 +76,6 @@ export function isWords(name, word) {
   return tFirst([`is.${name}.${word}`, `is.${word}`, `pick.${word}`]);
 }
 
-// A verdict carries what was read and the limit; in which unit, by its name.
-/** @type {Record<string, string>} */
-const READ_IN = {
-  age: "s",
-  cooling: "s",
-  limit: "g",
-  in_time: "s",
-  rate_verdict: "K/min",
-  fill_verdict: "kg",
-};
-// An answer without a unit of its own: so many times, or a share of the whole.
-const TIMES = ["pace", "dose_factor", "speed_now", "factor"];
-const SHARES = ["accounted_ratio"];
-// A time against another: positive is later, or earlier.
-/** @type {Record<string, number>} */
-const LATER = { late_s: 1, behind_s: 1, lag_s: 1, earlier_s: -1, ahead_s: -1 };
-// Here the two ends are what is wanted, not what was read and its limit.
-const WANTED = ["rate_verdict", "fill_verdict"];
-
-/**
- * @param {SumValue} value
- * @param {string} thermometer
- */
-function readUnit(value, thermometer) {
-  if (value.name in READ_IN) return READ_IN[value.name];
-  if (/_frac$/.test(value.of ?? "")) return "fraction";
-  if (value.of === "temp_c") return "C";
-  if (value.name === "temperature") return thermometer;
-  return value.of === "cured_days" ? "d" : "";
-}
-
 /**
  * A figure in its unit as this person reads it; degrees a minute are kept by the
  * second.
@@ -122,144 +83,17 @@ function readUnit(value, thermometer) {
  * @param {number} figure
  * @param {string} unit
  */
-function shown(figure, unit) {
+export function shown(figure, unit) {
   const used = unit === "K/min" ? asUsed(figure / 60, "K/s") : asUsed(figure, unit);
   return sumValue(used.value, used.unit, nowMs());
-}
-
-/**
- * What was read, in the very unit it was read in: a rule is never converted.
- *
- * @param {any} figure number or word
- * @param {string} unit
- * @param {boolean} isRule
- */
-function readWords(figure, unit, isRule) {
-  if (typeof figure !== "number") return isWords("figure", String(figure));
-  if (isRule) return sumValue(figure, unit, nowMs());
-  return unit || Number.isInteger(figure) ? shown(figure, unit) : plain(figure);
 }
 
 /**
  * @param {unknown} value
  * @returns {value is null | undefined}
  */
-function isNothing(value) {
+export function isNothing(value) {
   return value === null || value === undefined;
-}
-
-/**
- * @param {SumValue} value
- * @param {string} thermometer
- */
-function verdictDetail(value, thermometer) {
-  const unit = readUnit(value, thermometer);
-  if (WANTED.includes(value.name)) {
-    return isNothing(value.low)
-      ? ""
-      : t("sums.wanted_between", pair(value.low, value.high, unit).ends);
-  }
-  if (value.name === "in_time")
-    return t("sums.wanted_after", { span: sumValue(value.high, unit) });
-  const isRule = value.name === "temperature";
-  const read = isNothing(value.low) ? "" : readWords(value.low, unit, isRule);
-  const limit = isNothing(value.high) ? "" : readWords(value.high, unit, isRule);
-  if (read && limit) return t("sums.reads_limit", { value: read, limit });
-  return limit
-    ? t("sums.limit", { limit })
-    : read
-      ? t("sums.reads", { value: read })
-      : "";
-}
-
-/**
- * @param {number} low
- * @param {number} high
- * @param {string} unit
- */
-function pair(low, high, unit) {
-  const [from, to] = [low, high].map((one) =>
-    unit === "K/min" ? asUsed(one / 60, "K/s") : asUsed(one, unit),
-  );
-  const [first, last] = sumRange(from.value, to.value, from.unit, nowMs());
-  return {
-    ends: { low: first, high: last },
-    isOne: shown(low, unit) === shown(high, unit),
-  };
-}
-
-/**
- * @param {string} name
- * @param {number} seconds
- */
-function againstWords(name, seconds) {
-  return t(LATER[name] * seconds < 0 ? "sums.earlier" : "sums.later", {
-    span: sumValue(Math.abs(seconds), "s"),
-  });
-}
-
-/** @param {SumValue} value */
-function range(value) {
-  if (value.name === "held_s")
-    return t("sums.needed_span", { span: sumValue(value.low, "s") });
-  if (value.name === "counted_days")
-    return isNothing(value.high) ? "" : t("sums.needed_days", { n: plain(value.high) });
-  if (isNothing(value.low) && isNothing(value.high)) return "";
-  const { unit } = value;
-  if (SHARES.includes(value.name))
-    return t("sums.wanted_between", pair(value.low, value.high, "fraction").ends);
-  if (value.name in LATER) {
-    return t("sums.between", {
-      low: againstWords(value.name, value.low),
-      high: againstWords(value.name, value.high),
-    });
-  }
-  if (isNothing(value.high)) return t("sums.at_least", { low: shown(value.low, unit) });
-  if (isNothing(value.low)) return t("sums.at_most", { high: shown(value.high, unit) });
-  const { ends, isOne } = pair(value.low, value.high, unit);
-  return isOne ? "" : t("sums.between", ends);
-}
-
-/** @param {SumValue} value */
-function mainWords(value) {
-  if (isNothing(value.value)) return t("sums.not_known");
-  if (value.name in LATER) return againstWords(value.name, value.value);
-  if (SHARES.includes(value.name)) return shown(value.value, "fraction");
-  const text = shown(value.value, value.unit);
-  if (TIMES.includes(value.name)) return t("sums.times", { value: text });
-  if (value.name === "ph_gap") return t("sums.ph_more", { value: text });
-  return value.unit === "pH" ? t("sums.ph", { value: text }) : text;
-}
-
-/**
- * One value of an answer: {label, main, detail}.
- *
- * @param {SumValue} value
- * @param {Names} [names]
- * @param {How} [how]
- */
-export function valueWords(
-  value,
-  names = {},
-  { sum = "", thermometer = "C", isInside = false } = {},
-) {
-  // What it means is of no rule: the rule stands beside the readings.
-  const of =
-    value.name === "meaning" || isInside
-      ? ""
-      : value.of !== null && value.of in names
-        ? inside(names[value.of])
-        : ofWords(value.of);
-  const name = outLabel(value.name, sum);
-  const title = value.name === "figure" ? capital(of) : of ? `${name}, ${of}` : name;
-  if (value.unit === "key") {
-    return {
-      label: title,
-      main: isWords(value.name, value.value),
-      detail: verdictDetail(value, thermometer),
-    };
-  }
-  return { label: title, main: mainWords(value), detail: range(value) };
 }
 
 /**
@@ -273,8 +107,7 @@ export function restsValue(row, input) {
   if (typeof row.value === "boolean" || isNothing(row.value)) return "";
   if (typeof row.value === "string")
     return pickWords(input?.name ?? row.name, row.value);
-  // A rule's share comes without its unit; its name tells.
-  return shown(row.value, row.unit || (/_frac$/.test(row.name) ? "fraction" : ""));
+  return shown(row.value, row.unit);
 }
 
 /**

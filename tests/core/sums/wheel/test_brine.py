@@ -60,7 +60,7 @@ def test_a_weak_brine_is_outside_the_working_limits(core):
         "sample_g": 1,
     }
     found = values(core, "brine_strength", given, ["brine"])
-    assert found[("outside", "salt_frac")]["low"] == pytest.approx(0.159, abs=1e-4)
+    assert found[("outside", "salt_frac")]["read"] == pytest.approx(0.159, abs=1e-4)
 
 
 def test_an_instrument_not_read_is_asked_for(core):

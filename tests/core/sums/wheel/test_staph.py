@@ -38,7 +38,7 @@ def test_two_samples_between_the_figures_meet_and_three_do_not(
 def test_one_sample_of_20_000_is_counted_and_no_verdict(core):
     found = told(core, "raw", 2e4)
     assert verdict(found) == "not_assessed"
-    assert found["values"][0]["low"] == 1
+    assert found["values"][0]["read"] == 1
     assert found["values"][1]["value"] == "between_them"
     assert found["notes"][0]["key"] == "note.samples_too_few"
 

@@ -1,0 +1,197 @@
+"""What a sum gives: its outputs, each declared once, and the values of an answer.
+
+A value in a topic is a name, an amount and its ends; what unit it is in, what its
+ends mean and whether it is the headline stands in the output of that name alone.
+
+The ends of a value mean one of three things, by its role:
+`estimate`: low to high is how uncertain the value is;
+`limit`: not to be passed: at least low, at most high;
+`band`: low to high is what is wanted.
+A verdict is a word: its ends bound what was read, which stands beside them.
+"""
+
+ROLES = ("estimate", "limit", "band")
+
+
+def output(
+    name: str,
+    unit: "str | dict",
+    role: str = "estimate",
+    headline: "bool | str" = False,
+    ends: "str | dict | None" = None,
+    sense: "str | None" = None,
+    told_by: "str | None" = None,
+    called: str = "both",
+) -> dict:
+    """Return one output of a sum.
+
+    Args:
+        name: its name.
+        unit: its unit; "" for none, "key" for a word of the message catalogue;
+            see `as_read` for one that depends on an input.
+        role: one of ROLES.
+        headline: whether it stands first and large; "first" where only the first
+            of several does.
+        ends: unit of its ends and of what was read, where that is another: a
+            unit, {what it is of: unit} or `as_read`.
+        sense: "later" or "earlier": what more of it means, of a time against
+            another.
+        told_by: the output that tells the same, where an answer has both.
+        called: what its values are called by: "name", what they are "of", or
+            "both".
+    """
+    return {
+        "name": name,
+        "unit": unit,
+        "role": role,
+        "headline": headline,
+        "ends": unit if ends is None else ends,
+        "sense": sense,
+        "told_by": told_by,
+        "called": called,
+    }
+
+
+def as_read(name: str) -> dict:
+    """Return the unit that an input was read in: a rule judges in no other.
+
+    Args:
+        name: the input: a choice of units, or a number as it was typed.
+    """
+    return {"as_read": name}
+
+
+def value(
+    name: str,
+    amount: "object",
+    low: "object" = None,
+    high: "object" = None,
+    of: "str | None" = None,
+    read: "object" = None,
+) -> dict:
+    """Return one value of an answer, before its output is known.
+
+    Args:
+        name: name of the output.
+        amount: number or word; None when it is not known.
+        low: low end, see the module's rules, or None.
+        high: high end, or None.
+        of: what it is of where there are several: a step, a size, a rule.
+        read: of a verdict, what was read and is held against the ends, or None.
+    """
+    return {
+        "name": name,
+        "value": amount,
+        "low": low,
+        "high": high,
+        "of": of,
+        "read": read,
+    }
+
+
+def declared(values: "list[dict]", outputs: "list[dict]", taken: dict) -> "list[dict]":
+    """Return values with what their outputs say of them.
+
+    Args:
+        values: list of `value`.
+        outputs: list of `output`.
+        taken: what the sum was worked out from, see `answer.answer`.
+
+    Returns:
+        Each value with "unit", "ends_unit", "role", "headline", "sense",
+        "called"; "as_read" where its figures are never shown in another unit;
+        "repeats", the name of the value that tells the same, or None.
+
+    Raises:
+        KeyError: a value that no output declares, or that is of something that
+            its output has no unit for.
+    """
+    of_name = {output["name"]: output for output in outputs}
+    names = [told["name"] for told in values]
+    for place in range(len(values)):
+        told = values[place]
+        said = of_name[told["name"]]
+        is_again = said["headline"] == "first" and told["name"] in names[:place]
+        told["unit"] = _unit(said["unit"], told["of"], taken)
+        told["ends_unit"] = _unit(said["ends"], told["of"], taken)
+        told["as_read"] = isinstance(said["ends"], dict) and "as_read" in said["ends"]
+        told["headline"] = bool(said["headline"]) and not is_again
+        told["repeats"] = said["told_by"] if said["told_by"] in names else None
+        for name in ("role", "sense", "called"):
+            told[name] = said[name]
+    return values
+
+
+def _unit(unit, of, taken):
+    if not isinstance(unit, dict):
+        return unit
+    name = unit.get("as_read")
+    if name is None:
+        return unit[of]
+    typed = taken["typed"].get(name)
+    if typed:
+        return typed[1]
+    # A temperature that nobody typed is in the core's own unit.
+    return taken[name] if isinstance(taken[name], str) else "C"
+
+
+def note(name: str, **numbers: "object") -> dict:
+    """Return a remark for the maker: a message key and its numbers.
+
+    Args:
+        name: message key, without "note.".
+        numbers: what the words speak of.
+    """
+    found: "dict[str, object]" = {"key": "note." + name}
+    found.update(numbers)
+    return found
+
+
+def rests(name: str, amount: "object", unit: str, status: str, source: str) -> dict:
+    """Return one figure that a sum rests on beyond what was handed in.
+
+    Args:
+        name: what it is.
+        amount: number or word.
+        unit: its unit.
+        status: "read", "secondary", "abstract", "practice", "memory", ...
+        source: where it comes from.
+    """
+    return {
+        "name": name,
+        "value": amount,
+        "unit": unit,
+        "from": "default",
+        "status": status,
+        "source": source,
+    }
+
+
+def result(
+    values: "list[dict]",
+    notes: "list[dict] | tuple" = (),
+    rests_on: "list[dict] | tuple" = (),
+    missing: "list[str] | tuple" = (),
+    unused: "list[str] | tuple" = (),
+) -> dict:
+    """Return what the work of a sum comes to.
+
+    Args:
+        values: list of `value`.
+        notes: list of `note`.
+        rests_on: list of `rests`.
+        missing: names of optional inputs without which nothing comes of it.
+        unused: names of inputs that the chosen way does without.
+    """
+    return {
+        "values": values,
+        "notes": list(notes),
+        "rests": list(rests_on),
+        "missing": list(missing),
+        "unused": list(unused),
+    }
+
+
+def no_rules() -> dict:
+    """Return what a sum that judges comes to where its rule is not at hand."""
+    return result([], [note("rules_not_here")], [], ["rules"])
