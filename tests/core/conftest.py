@@ -17,7 +17,7 @@ from . import desk
 from .alarm import alarms
 from .creamery import board
 from .log import apart, equipment, events, order, readings as log_readings, run
-from .make import curd, duplicates, facts, plan, timers
+from .make import curd, duplicates, facts, plan, timers, wheels
 from .step import drift, record, step_alerts, step_parts, steps, view
 from .units import quantities, readings
 
@@ -41,6 +41,7 @@ MODULES = {
     "step.step_parts": step_parts,
     "step.steps": steps,
     "make.timers": timers,
+    "make.wheels": wheels,
     "step.view": view,
 }
 

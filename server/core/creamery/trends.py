@@ -11,7 +11,7 @@ from ..make import curd
 from ..make.plan import milk_in
 from ..make.practice import is_practice
 from ..make.standing import make_state
-from ..make.wheel_mass import cheese_kg
+from ..make.wheels import cheese_kg
 from ..numbers import spc
 
 TYPE_CHECKING = False
@@ -137,7 +137,7 @@ def _floc_s(state, opened):
 
 def _yield_frac(state, opened):
     """Return the cheese for a kilogram of milk, where all wheels were weighed."""
-    total_kg = cheese_kg(state, opened["data"]["recipe"])
+    total_kg = cheese_kg(state)
     milk_kg = milk_in(state, opened["data"])["milk_kg"]
     return total_kg / milk_kg if total_kg and milk_kg > 0 else None
 

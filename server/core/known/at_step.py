@@ -6,9 +6,9 @@ A sum about a wheel is answered once for each size that the step is about.
 from ..log.opening import opening
 from ..make import plan
 from ..make.facts import facts
+from ..make.wheels import sizes_used
 from ..sums import catalogue
 from .inputs import known_inputs, scene
-from .store import sizes_used
 
 # Sums whose answer depends on the size of the wheel.
 OF_A_SIZE = (
@@ -103,7 +103,7 @@ def _sizes(place, step, key):
         return [None]
     if step.get("size"):
         return [step["size"]]
-    return list(sizes_used(place)) or [None]
+    return list(sizes_used(place["state"])) or [None]
 
 
 def _one(place, row, given, rules, size):

@@ -3,7 +3,7 @@
 from ..heat.thermometer import as_typed, unit_read
 from ..heat.verdict import hold_verdict
 from ..log.readings import every, last_value, together
-from ..make.wheel_mass import cheese_kg, weighings
+from ..make.wheels import cheese_kg, moulds_used, weighings
 from . import brine as known_brine
 from .found import from_make, from_recipe, of_figure
 from .vat import base_ms
@@ -17,23 +17,7 @@ def moulds(place: dict) -> "list[dict]":
     Args:
         place: see `known.scene`.
     """
-    sizes = sizes_used(place) if place["size"] is None else [place["size"]]
-    rows = place["recipe"].get("moulds", [])
-    return [row for row in rows if row["size"] in sizes]
-
-
-def sizes_used(place: dict) -> "list[str]":
-    """Return the sizes of wheel that the make was opened for; all when none is said.
-
-    Args:
-        place: see `known.scene`.
-    """
-    every = [row["size"] for row in place["recipe"].get("moulds", [])]
-    wanted = [
-        row["size"] for row in place["opened"].get("moulds") or [] if row["count"] > 0
-    ]
-    used = [size for size in every if size in wanted]
-    return used or every
+    return moulds_used(place["state"], place["size"])
 
 
 def _mould_figure(name):
@@ -94,11 +78,11 @@ def _curd_kg(place):
 
 
 def _weighings(place):
-    return weighings(place["state"], place["size"], len(sizes_used(place)) == 1)
+    return weighings(place["state"], place["size"])
 
 
 def _cheese_kg(place):
-    total_kg = cheese_kg(place["state"], place["recipe"])
+    total_kg = cheese_kg(place["state"])
     return None if total_kg is None else from_make(total_kg)
 
 

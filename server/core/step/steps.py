@@ -10,8 +10,9 @@ from ..make import curd as curd_facts
 from ..make.facts import end_met_ms, is_hands_on, who
 from ..make.tasks import task_view
 from ..make.timers import high_s, low_s
+from ..make.wheels import wheels
 from ..recipe.figures import scaled_figure
-from .step_parts import add_view, moulds_view, readings_view, target_view
+from .step_parts import add_view, readings_view, target_view
 
 
 def brief_view(context: dict, step: dict) -> dict:
@@ -71,7 +72,7 @@ def step_view(context: dict, step: dict) -> dict:
     met = met_ms is not None
     readings = readings_view(context, step, fact, met_ms)
     adds = [add_view(context, name, fact) for name in step.get("adds", [])]
-    moulds = moulds_view(context) if step.get("mould") else None
+    moulds = wheels(state) if step.get("mould") else None
     found = brief_view(context, step)
     found.update(
         {

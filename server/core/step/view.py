@@ -15,11 +15,11 @@ from ..make.facts import facts
 from ..make.practice import is_practice
 from ..make.standing import holds, make_state
 from ..make.timers import timers
+from ..make.wheels import sizes_used, wheels
 from .changes import next_change_ms
 from .drift import alerts
 from .record import lines
 from .step_alerts import step_alerts
-from .step_parts import moulds_view, sizes_used
 from .steps import brief_view, step_view
 
 LOG_LINES = 10  # the record itself is asked for by desk.record
@@ -155,7 +155,6 @@ def _context(state, opened_entry, now_ms, rules):
 def _make(context, opened_entry):
     state = context["state"]
     opened = context["opened"]
-    moulds = moulds_view(context)
     return {
         "id": state["make"],
         "name": opened["name"],
@@ -174,8 +173,8 @@ def _make(context, opened_entry):
         "state": make_state(state),
         "is_open": not context["over"],
         "holds": context["holds"],
-        "moulds": moulds,
-        "sizes": sizes_used(moulds),
+        "moulds": wheels(state),
+        "sizes": sizes_used(state),
     }
 
 

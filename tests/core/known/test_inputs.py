@@ -328,6 +328,14 @@ def test_one_size_in_use_leaves_no_second_block(ask):
     assert "small_kg" not in make.known(ask, 6)
 
 
+def test_a_size_moulded_against_the_plan_is_a_size_of_the_make(ask):
+    moulds = [{"size": "large", "count": 12}]
+    make = Make("cut_blocks", "block_plan", moulds=moulds).run("cut_blocks", 5)
+    make.add("wheels_moulded", 4, size="small", count=3)
+    # The view said so before, the sums did not.
+    assert make.known(ask, 6)["small_kg"] == 1.4
+
+
 def test_drying_is_read_off_two_weighings_of_a_size(ask):
     make = Make("store", "weight_loss").run("store", 0)
     make.read("wheel_mass_kg", 8.0, 10, place="large")

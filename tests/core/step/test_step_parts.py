@@ -336,26 +336,6 @@ def test_a_recipe_without_wheels_shows_none(ask):
     assert ask.view([Phone().opened(recipe=made)], 1)["make"]["moulds"] == []
 
 
-@pytest.mark.parametrize(
-    ("counts", "sizes"),
-    [
-        # (planned, moulded) of a small and a large size.
-        ([(30, 0), (2, 0)], ["small", "large"]),
-        ([(30, 18), (0, 0)], ["small"]),
-        ([(30, 18), (0, 1)], ["small", "large"]),  # moulded against the plan
-        ([(None, 10), (None, 0)], ["small"]),
-        ([(None, 0), (None, 0)], ["small", "large"]),
-        ([], []),
-    ],
-)
-def test_the_sizes_of_a_make_are_those_planned_or_moulded(core, counts, sizes):
-    moulds = [
-        {"size": size, "planned": planned, "moulded": moulded}
-        for size, (planned, moulded) in zip(("small", "large"), counts, strict=False)
-    ]
-    assert core("step.step_parts", "sizes_used", moulds) == sizes
-
-
 def test_a_view_tells_the_make_s_sizes_and_the_step_s_own(ask):
     phone = Phone()
     events = one_step(phone, size="small")

@@ -1,0 +1,130 @@
+"""The wheels of a make: how many of each size, which sizes it has, what they weigh."""
+
+from ..log import run
+from ..log.opening import opening
+from ..log.readings import every
+
+
+def wheels(state: dict) -> "list[dict]":
+    """Return the wheels planned and moulded of each size of the recipe.
+
+    Args:
+        state: State of the make.
+
+    Returns:
+        List of {"size", "title", "planned", "moulded"} in recipe order; planned
+        None when no count was given. Empty before the opening is known.
+    """
+    opened = opening(state)
+    if opened is None:
+        return []
+    data = opened["data"]
+    planned = {row["size"]: row["count"] for row in data.get("moulds") or []}
+    return [
+        {
+            "size": mould["size"],
+            "title": mould["title"],
+            "planned": planned.get(mould["size"]),
+            "moulded": moulded(state, mould["size"]),
+        }
+        for mould in data["recipe"].get("moulds", [])
+    ]
+
+
+def moulded(state: dict, size: str) -> int:
+    """Return how many wheels of a size were moulded.
+
+    Args:
+        state: State of the make.
+        size: size of wheel.
+    """
+    return sum(entry["data"]["count"] for entry in _moulding(state, size))
+
+
+def _moulding(state: dict, size: str) -> "list[dict]":
+    return run.entries(state, "wheels_moulded", size)
+
+
+def sizes_used(state: dict) -> "list[str]":
+    """Return the sizes of wheel that a make has; all while nobody has said.
+
+    A size that was moulded is used, whether it was planned or not.
+
+    Args:
+        state: State of the make.
+    """
+    sizes = wheels(state)
+    used = [row["size"] for row in sizes if row["planned"] or row["moulded"]]
+    return used or [row["size"] for row in sizes]
+
+
+def moulds_used(state: dict, size: "str | None" = None) -> "list[dict]":
+    """Return the moulds of the recipe that a make uses.
+
+    Args:
+        state: State of the make.
+        size: only the mould of this size; None for all in use.
+    """
+    opened = opening(state)
+    if opened is None:
+        return []
+    sizes = sizes_used(state) if size is None else [size]
+    moulds = opened["data"]["recipe"].get("moulds", [])
+    return [mould for mould in moulds if mould["size"] in sizes]
+
+
+def weighings(state: dict, size: "str | None") -> "list[dict]":
+    """Return the weighings of single wheels of a size, oldest first.
+
+    The place of the reading names the size. One that names none is of the only
+    size that was moulded; before that, of the only one in use.
+
+    Args:
+        state: State of the make.
+        size: size of wheel; None for weighings that name none.
+
+    Returns:
+        List of entries, see `run.entries`.
+    """
+    wanted = [size, None] if _only_size(state) == size else [size]
+    return [
+        entry
+        for entry in every(state, "wheel_mass_kg")
+        if (entry["data"].get("place") or None) in wanted
+    ]
+
+
+def _only_size(state: dict) -> "str | None":
+    sizes = _sizes_moulded(state) or sizes_used(state)
+    return sizes[0] if len(sizes) == 1 else None
+
+
+def _sizes_moulded(state: dict) -> "list[str]":
+    return [row["size"] for row in wheels(state) if row["moulded"]]
+
+
+def cheese_kg(state: dict) -> "float | None":
+    """Return the mass of all wheels moulded, or None where a size was not weighed.
+
+    Args:
+        state: State of the make.
+
+    Returns:
+        Mass [kg]: of each size the count times the mean of its weighed wheels,
+        else the mass told when they were moulded.
+    """
+    total_kg = 0.0
+    for size in _sizes_moulded(state):
+        kg = _size_kg(state, size)
+        if kg is None:
+            return None
+        total_kg += kg
+    return total_kg if total_kg > 0.0 else None
+
+
+def _size_kg(state: dict, size: str) -> "float | None":
+    kgs = [entry["data"]["value"] for entry in weighings(state, size)]
+    if kgs:
+        return moulded(state, size) * sum(kgs) / len(kgs)
+    told = [entry["data"].get("mass_kg") for entry in _moulding(state, size)]
+    return None if any(kg is None for kg in told) else sum(told)
