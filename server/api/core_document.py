@@ -21,9 +21,6 @@ CORE, LATER = "core.json", "core-later.json"
 # What a page asks at its start, and what the desk loads itself to lead a make.
 FIRST = (
     "desk",
-    "alarm.alarms",
-    "alarm.sound",
-    "units.shown",
     "formulas.milk.acid_watch",
     "formulas.milk.rennet",
     "formulas.heat.pasteurisation",
@@ -117,7 +114,7 @@ def first_files(texts: dict[str, str]) -> set[str]:
         texts: as from `core_texts`.
     """
     found = {"host.py"}
-    asked = ["core/" + name.replace(".", "/") + ".py" for name in FIRST]
+    asked = [path for name in FIRST for path in _paths_of(name)]
     while asked:
         name = asked.pop()
         if name in found or name not in texts:
@@ -127,6 +124,12 @@ def first_files(texts: dict[str, str]) -> set[str]:
         asked += [f"{folder.as_posix()}/__init__.py" for folder in folders]
         asked += _imported(name, texts[name])
     return found
+
+
+def _paths_of(name: str) -> tuple[str, str]:
+    """Return where a module or a package of the core may lie."""
+    path = "core/" + name.replace(".", "/")
+    return f"{path}.py", f"{path}/__init__.py"
 
 
 def _imported(name: str, text: str) -> Iterator[str]:

@@ -35,11 +35,11 @@ FLAGS = [
 ]
 WAIT_S = 30
 MODULES = """
-const [state, actions, { record }, db, desk, bridge, { clock, nowMs }, sync] =
+const [state, actions, { record }, db, desk, ask, { clock, nowMs }, sync] =
   await Promise.all([
     import("/js/data/state.js"), import("/js/data/actions.js"),
     import("/js/data/record.js"), import("/js/data/db.js"),
-    import("/js/data/desk.js"), import("/js/core/bridge.js"),
+    import("/js/data/desk.js"), import("/js/data/ask.js"),
     import("/js/data/clock.js"), import("/js/data/sync.js"),
   ]);
 """

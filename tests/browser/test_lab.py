@@ -12,9 +12,7 @@ pytestmark = pytest.mark.long
 
 def results(phone, make):
     """Return {(quantity, place): value} of the make's standing readings."""
-    lines = phone.run(
-        "return bridge.call('desk', 'record', [args[0]], { desk: true })", make
-    )
+    lines = phone.run("return ask.record({ make: args[0] })", make)
     return {
         (line["data"]["quantity"], line["data"].get("place")): line["data"]["value"]
         for line in lines

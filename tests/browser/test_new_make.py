@@ -53,7 +53,7 @@ def opened(phone):
 
 
 def equipment(phone, make):
-    call = "return bridge.call('equipment', 'of_make', [args[0]], { desk: true })"
+    call = "return ask.equipmentOf({ make: args[0] })"
     return phone.run(call, make)
 
 

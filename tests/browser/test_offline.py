@@ -48,7 +48,7 @@ LOGGED = """
   raw.close();
   return rows.map((row) => row.make);
 """
-VIEWED = 'return bridge.call("desk", "view", [args[0], nowMs()], {desk: true})'
+VIEWED = "return ask.view({ make: args[0] })"
 BREAK = "globalThis.failureName = args[0]; globalThis.failing = args[1];"
 IS_NEXT = "document.documentElement.dataset.next"
 

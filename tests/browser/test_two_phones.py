@@ -1,6 +1,6 @@
 """Several phones and several tabs on one make."""
 
-RECORD = 'return bridge.call("desk", "record", [args[0]], {desk: true})'
+RECORD = "return ask.record({ make: args[0] })"
 
 
 def pulled(phone, event_id):

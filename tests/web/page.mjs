@@ -72,10 +72,10 @@ function workerOf(world) {
     }
 
     async postMessage({ n, text }) {
-      const { module, name, args } = JSON.parse(text);
+      const { name, kwargs } = JSON.parse(text);
       let answer;
       try {
-        answer = { ok: (await world.core(`${module}.${name}`, ...args)) ?? null };
+        answer = { ok: (await world.core(name, kwargs)) ?? null };
       } catch (failure) {
         answer = { error: { type: failure.name, text: failure.message } };
       }
@@ -107,7 +107,7 @@ function fetchOf(world) {
  * @returns {{open: (more?: string[]) => Promise<object>, disk: IDBFactory, asked: object[],
  *   core: Function, server: Function, starts: number, isVisible: boolean}}
  *   open(more) gives the data modules by name, and more of the page by their paths;
- *   core(name, ...args) answers the page's questions to the core;
+ *   core(name, named) answers the page's questions to the core;
  *   server({method, path, body}) answers {status, headers, body} or a Response.
  */
 export function phone() {

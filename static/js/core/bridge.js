@@ -110,24 +110,21 @@ export function takeRest() {
 }
 
 /**
- * Call a function of the core.
+ * Ask the core's desk; only data/ask.js does, which says what there is to ask.
  *
- * @param {string} module dotted name below the core, such as "desk"
- * @param {string} name
- * @param {any[]} args JSON values
+ * @param {string} name of the question
+ * @param {Record<string, any>} named its arguments by name, JSON values
  * @param {{desk?: boolean}} options desk: put the phone's one desk first
  * @returns {Promise<any>} rejects with CoreError
  */
-export function call(module, name, args = [], { desk = false } = {}) {
+export function call(name, named = {}, { desk = false } = {}) {
   start();
   const mine = /** @type {Running} */ (running);
   count += 1;
   const n = count;
+  const text = JSON.stringify({ module: "desk", name, kwargs: named, desk });
   return new Promise((resolve, reject) => {
     mine.waiting.set(n, { resolve, reject });
-    mine.worker.postMessage({
-      n,
-      text: JSON.stringify({ module, name, args, desk }),
-    });
+    mine.worker.postMessage({ n, text });
   });
 }

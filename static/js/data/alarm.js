@@ -7,7 +7,7 @@
 
 import { effect, signal } from "@preact/signals";
 
-import { call } from "../core/bridge.js";
+import { alarms as standing, sounding } from "./ask.js";
 import { get, post } from "./api.js";
 import { clock } from "./clock.js";
 import { getSaved, oldest, setSaved } from "./db.js";
@@ -81,8 +81,7 @@ function learnEscalation(minutes) {
 /** @returns {Promise<Alarms | null>} */
 async function fromCore() {
   if (core.value !== "ready") return null; // half a day's entries ring falsely
-  const args = [clock.nowMs(), escalateMin.value * 60];
-  return call("alarm.alarms", "alarms", args, { desk: true });
+  return standing({ escalateS: escalateMin.value * 60 });
 }
 
 /** @returns {Promise<Alarms | null>} */
@@ -120,8 +119,7 @@ async function look() {
     return;
   }
   // People hear in real time, whatever the practice clock says.
-  const args = [answer.alarms, memory, Date.now()];
-  const heard = await call("alarm.sound", "sounding", args);
+  const heard = await sounding({ alarms: answer.alarms, memory, realMs: Date.now() });
   memory = heard.memory;
   if (heard.begins) setSaved("alarm_memory", memory).catch(() => {});
   ring.value = heard;

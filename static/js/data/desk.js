@@ -3,8 +3,9 @@
 // The first painting is last time's, from the database. The core then takes all
 // entries and confirms; until it has, its answers are incomplete and not shown.
 
-import { call, onLost, restart, start } from "../core/bridge.js";
+import { onLost, restart, start } from "../core/bridge.js";
 import { get } from "./api.js";
+import * as ask from "./ask.js";
 import { waitMs } from "./backoff.js";
 import { clock } from "./clock.js";
 import { everything, getSaved, setSaved } from "./db.js";
@@ -64,7 +65,7 @@ function whenFilled() {
  * @returns {Promise<{changed: string[], problems: {id: string | null, why: any}[]}>}
  */
 export function take(events) {
-  return call("desk", "take", [events], { desk: true });
+  return ask.take({ events });
 }
 
 /**
@@ -77,8 +78,8 @@ export function take(events) {
  */
 export async function tap(event, roles) {
   const isFilled = core.value === "ready";
-  const id = isFilled ? (openMakeId.value ?? "") : "";
-  return call("desk", "tap", [event, roles, id, clock.nowMs()], { desk: true });
+  const make = isFilled ? (openMakeId.value ?? "") : "";
+  return ask.tap({ event, roles, make });
 }
 
 function saveNow() {
@@ -147,7 +148,7 @@ export const refreshView = merged(async () => {
   const id = openMakeId.value;
   if (!id) return;
   await whenFilled();
-  const answer = await call("desk", "view", [id, clock.nowMs()], { desk: true });
+  const answer = await ask.view({ make: id });
   if (openMakeId.value !== id) return;
   if (answer === null) {
     await viewFromServer(id);
@@ -172,7 +173,7 @@ export function showView(answer) {
 /** Ask the core for the board, and show it. */
 export const refreshBoard = merged(async () => {
   await whenFilled();
-  const answer = await call("desk", "board", [clock.nowMs()], { desk: true });
+  const answer = await ask.board();
   board.value = answer;
   remembered.value = false;
   saveSoon("board", answer);

@@ -8,7 +8,7 @@ import { computed, effect, signal } from "@preact/signals";
 
 import { setReads } from "../format.js";
 import { LANGUAGES, language, loadRest, setLanguage } from "../messages/index.js";
-import { call } from "../core/bridge.js";
+import * as ask from "./ask.js";
 import { ApiError, patch, post } from "./api.js";
 import { setSaved } from "./db.js";
 import { me, people, person } from "./state.js";
@@ -143,7 +143,7 @@ export async function restoreReads(kept, table) {
 
 /** Take the table of units from the core, and keep it for the next opening. */
 export async function learnUnits() {
-  lines.value = await call("desk", "units", []);
+  lines.value = await ask.units();
   await setSaved("units", lines.value);
 }
 

@@ -1,5 +1,5 @@
 import { signal } from "@preact/signals";
-import { call, dropUnsaved, nowMs, record, unsaved } from "./source.js";
+import { ask, dropUnsaved, nowMs, record, unsaved } from "./source.js";
 import { plain, quantity, readNumber } from "../format.js";
 import { has, inside, t, tFirst, words } from "../messages/index.js";
 
@@ -175,8 +175,8 @@ export async function readField(
 ) {
   const number = readNumber(typed);
   const value =
-    number !== null && unit !== kept
-      ? await call("units.shown", "convert", [number, unit, kept])
+    number !== null && unit && kept && unit !== kept
+      ? await ask.convert({ amount: number, from: unit, to: kept })
       : number;
   if (value === null) {
     return {
@@ -193,7 +193,7 @@ export async function readField(
     };
   }
   /** @type {Problem[]} */
-  const all = await call("log.events", "check_data", [kind, { [field]: value }]);
+  const all = await ask.checkData({ kind, data: { [field]: value } });
   const problems = all.filter((one) => one.field === field && one.key !== "missing");
   return { value: problems.length ? null : value, problems, ask: null };
 }

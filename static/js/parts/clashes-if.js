@@ -3,7 +3,7 @@ import { html } from "./html.js";
 import { ClashLines } from "./clash-lines.js";
 import { Row } from "./sheet.js";
 import { Tap } from "./tap.js";
-import { board, call, nowMs } from "./source.js";
+import { ask, board, nowMs } from "./source.js";
 import { clockDay } from "../format.js";
 import { t, tn } from "../messages/index.js";
 
@@ -24,7 +24,7 @@ function useClashesIf(recipe, startMs) {
   const [found, setFound] = useState(/** @type {?ClashesIf} */ (null));
   useEffect(() => {
     let isCurrent = true;
-    call("desk", "clashes_if", [recipe, startMs, nowMs()], { desk: true }).then(
+    ask.clashesIf({ recipe, startMs }).then(
       (answer) => isCurrent && setFound(answer),
       () => isCurrent && setFound(null),
     );

@@ -4,7 +4,7 @@ import { Later } from "./later.js";
 import { Sheet } from "./sheet.js";
 import { Tap } from "./tap.js";
 import { act } from "./acts.js";
-import { call, me } from "./source.js";
+import { ask, me } from "./source.js";
 import { t } from "../messages/index.js";
 
 // Which acts ask for a PIN is the core's word; the pad itself comes when needed.
@@ -36,7 +36,7 @@ import { t } from "../messages/index.js";
  * @returns {Promise<?Proof>}
  */
 function proofFor(kind, about = null) {
-  return call("log.proof", "proof_for", [kind, about]).catch(() => null);
+  return ask.proofFor({ kind, about }).catch(() => null);
 }
 
 /**

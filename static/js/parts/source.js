@@ -47,4 +47,4 @@ export { freshenPins, pins, restorePins, setTries, triesOf } from "../data/pins.
 export { nowMs, waitedMs } from "../data/clock.js";
 export { get, post, remove } from "../data/api.js";
 export { uuid7 } from "../data/uuid.js";
-export { call } from "../core/bridge.js";
+export * as ask from "../data/ask.js";

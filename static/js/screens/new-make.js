@@ -6,7 +6,7 @@ import { Tap } from "../parts/tap.js";
 import { TextField } from "../parts/text-field.js";
 import { act, readField } from "../parts/acts.js";
 import { ClashesIf } from "../parts/clashes-if.js";
-import { call, freshenRecipes, nowMs, recipes } from "../parts/source.js";
+import { ask, freshenRecipes, nowMs, recipes } from "../parts/source.js";
 import {
   amount,
   amountTyped,
@@ -44,10 +44,10 @@ function newest(all) {
 
 /** @param {string} typed */
 async function readCount(typed) {
-  const problems = await call("log.events", "check_data", [
-    "wheels_moulded",
-    { size: "any", count: Number(typed) },
-  ]);
+  const problems = await ask.checkData({
+    kind: "wheels_moulded",
+    data: { size: "any", count: Number(typed) },
+  });
   return { value: problems.length ? null : Number(typed), problems, ask: null };
 }
 
@@ -60,10 +60,10 @@ function askMilk(recipe, unit) {
   return async (/** @type {string} */ typed) => {
     const found = await readField("make_opened", "milk_l", typed, { unit, kept: "L" });
     if (found.value === null || found.problems.length) return found;
-    const { ask } = await call("make.opening", "suggestion", [recipe, found.value]);
+    const { ask: doubt } = await ask.suggestion({ recipe, milkL: found.value });
     return {
       ...found,
-      ask: ask && { ...ask, limit: band("milk_volume_l", lowL, highL) },
+      ask: doubt && { ...doubt, limit: band("milk_volume_l", lowL, highL) },
     };
   };
 }
@@ -120,18 +120,11 @@ export function NewMakeScreen() {
         read=${askMilk(recipe, milkForm.unit)} saveWord=${t("word.next")} save=${async (
           /** @type {number} */ value,
         ) => {
-          const { moulds: wheels } = await call("make.opening", "suggestion", [
+          const { moulds: wheels } = await ask.suggestion({
             recipe,
-            value,
-          ]);
-          setMoulds(
-            Object.fromEntries(
-              wheels.map((/** @type {{size: string, count: number}} */ row) => [
-                row.size,
-                row.count,
-              ]),
-            ),
-          );
+            milkL: value,
+          });
+          setMoulds(Object.fromEntries(wheels.map((row) => [row.size, row.count])));
           setMilkL(value);
           setPad(null);
           return true;

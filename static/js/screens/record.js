@@ -1,7 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { html } from "../parts/html.js";
 import { Row, Sheet } from "../parts/sheet.js";
-import { call, view } from "../parts/source.js";
+import { ask, view } from "../parts/source.js";
 import { mayAs, nameOf } from "../parts/people-names.js";
 import { clock, clockDay, day, span } from "../format.js";
 import { own, t, words, whyWords } from "../messages/index.js";
@@ -18,7 +18,8 @@ function useLines(make, shown) {
   const [lines, setLines] = useState(/** @type {LogLine[] | null} */ (null));
   useEffect(() => {
     let isCurrent = true;
-    call("desk", "record", [make], { desk: true })
+    ask
+      .record({ make })
       .then((all) => isCurrent && setLines([...all].reverse()))
       .catch(() => isCurrent && setLines(view.value?.log ?? []));
     return () => {

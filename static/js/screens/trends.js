@@ -2,7 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import { html } from "../parts/html.js";
 import { LineChart } from "../parts/line-chart.js";
 import { Row, Sheet } from "../parts/sheet.js";
-import { board, call, core, recipes } from "../parts/source.js";
+import { ask, board, core, recipes } from "../parts/source.js";
 import { whyOf } from "../parts/acts.js";
 import { asRead, day, sumValue } from "../format.js";
 import { own, t, words } from "../messages/index.js";
@@ -19,7 +19,7 @@ function useCharts(recipe, shown) {
   useEffect(() => {
     let isCurrent = true;
     if (!recipe || !isReady) return undefined;
-    call("desk", "trends", [recipe], { desk: true }).then(
+    ask.trends({ recipe }).then(
       (found) => {
         if (isCurrent) {
           setCharts(found);

@@ -19,6 +19,7 @@ from . import desk
 from .alarm import alarms
 from .brine import tanks
 from .creamery import board, kept as makes, trends
+from .desk import creamery
 from .known import brine
 from .log import apart
 from .make import opening
@@ -28,7 +29,7 @@ PLACES = {
     "view": (makes, "view_of", lambda args: args[0]["make"]),
     "alarms": (alarms, "standing", lambda args: args[0]["make"]["id"]),
     "due": (board, "due_rows", lambda args: args[0]["make"]["id"]),
-    "acts": (desk, "acts_of", lambda args: args[0]["make"]["id"]),
+    "acts": (creamery, "acts_of", lambda args: args[0]["make"]["id"]),
     "tank": (tanks, "_tank", lambda args: args[1]),
     "start": (opening, "_equipment_of", lambda args: args[0]["make"]),
     "trends": (trends, "_figures", lambda args: args[0]["make"]),

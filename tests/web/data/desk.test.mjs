@@ -13,9 +13,9 @@ function entry(id, atMs) {
 
 function core(world, answers = {}) {
   const asked = [];
-  world.core = (name, ...args) => {
-    asked.push([name, ...args]);
-    return answers[name]?.(...args) ?? null;
+  world.core = (name, given) => {
+    asked.push([name, given]);
+    return answers[name]?.(given) ?? null;
   };
   return { asked, named: (name) => asked.filter(([one]) => one === name) };
 }
@@ -25,15 +25,13 @@ const board = () => ({ makes: [], next_change_ms: null });
 
 test("the desk is filled with what lies on disk before it is asked", async () => {
   const world = phone();
-  const told = core(world, { "desk.board": board });
+  const told = core(world, { board });
   const page = await world.open();
   for (let at = 0; at < 150; at += 1) await page.db.enqueue(entry(`e${at}`, at));
   await page.desk.refreshBoard();
   const names = told.asked.map(([name]) => name);
-  assert.deepEqual(names, ["desk.take", "desk.take", "desk.board"]);
-  const filed = told
-    .named("desk.take")
-    .flatMap(([, events]) => events.map((e) => e.id));
+  assert.deepEqual(names, ["take", "take", "board"]);
+  const filed = told.named("take").flatMap(([, { events }]) => events.map((e) => e.id));
   assert.equal(filed.length, 150);
   assert.equal(filed[149], "e149");
   assert.equal(page.state.core.value, "ready");
@@ -43,8 +41,8 @@ test("last time's view is shown at once, then the core's", async () => {
   const world = phone();
   let let_go = null;
   const told = core(world, {
-    "desk.board": board,
-    "desk.view": () =>
+    board,
+    view: () =>
       new Promise((done) => {
         let_go = () => done(view(MAKE, { focus: "new" }));
       }),
@@ -58,14 +56,14 @@ test("last time's view is shown at once, then the core's", async () => {
   let_go();
   await shown;
   assert.equal(page.state.view.value.focus, "new");
-  assert.equal(told.named("desk.view").length, 1);
+  assert.equal(told.named("view").length, 1);
 });
 
 test("an answer that comes after another make was opened is not shown", async () => {
   const world = phone();
   let let_go = null;
   core(world, {
-    "desk.view": (id) =>
+    view: ({ make_id: id }) =>
       id === MAKE
         ? new Promise((done) => {
             let_go = () => done(view(MAKE));
@@ -83,30 +81,30 @@ test("an answer that comes after another make was opened is not shown", async ()
 
 test("many wishes for the same while one is worked out are one wish", async () => {
   const world = phone();
-  const told = core(world, { "desk.board": board });
+  const told = core(world, { board });
   const page = await world.open();
   await page.desk.refreshBoard();
   await Promise.all([1, 2, 3, 4].map(() => page.desk.refreshBoard()));
-  assert.equal(told.named("desk.board").length, 3); // the first, one at work, one more
+  assert.equal(told.named("board").length, 3); // the first, one at work, one more
 });
 
 test("a core started anew is filled again with everything", async () => {
   const world = phone();
-  const told = core(world, { "desk.board": board });
+  const told = core(world, { board });
   const page = await world.open();
   await page.db.enqueue(entry("a", 1));
   await page.desk.refreshBoard();
   await page.desk.rebuild();
   assert.equal(world.starts, 2);
-  assert.equal(told.named("desk.take").length, 2);
+  assert.equal(told.named("take").length, 2);
 });
 
 test("a core that fails to fill says why and starts again by itself", async () => {
   const world = phone();
   let isBroken = true;
   core(world, {
-    "desk.board": board,
-    "desk.take": () => {
+    board,
+    take: () => {
       if (isBroken) throw new TypeError("no such topic");
       return { changed: [], problems: [] };
     },

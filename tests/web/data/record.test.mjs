@@ -9,7 +9,7 @@ const OWNER = { id: "person-1", name: "Owner", role: "owner" };
 
 async function atWork(world, core = () => ({ problems: [], view: null })) {
   const page = await world.open();
-  world.core = (name, ...args) => core(name, ...args);
+  world.core = (name, named) => core(name, named);
   page.state.me.value = { device: "device-1", person: OWNER };
   page.state.people.value = [OWNER];
   page.state.person.value = OWNER.id;
@@ -85,8 +85,8 @@ test("what the disk refuses outlives the page and can be saved later", async () 
 
 test("the core is asked with the roles of the phone and of who taps", async () => {
   const asked = [];
-  const page = await atWork(phone(), (name, ...args) => {
-    if (name === "desk.tap") asked.push(args[1]);
+  const page = await atWork(phone(), (name, { roles }) => {
+    if (name === "tap") asked.push(roles);
     return { problems: [], view: null };
   });
   const helper = { id: "person-2", name: "Helper", role: "helper" };

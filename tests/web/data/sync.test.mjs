@@ -196,8 +196,8 @@ test("what others recorded reaches the core", async () => {
   const page = await paired(world);
   server(world, { log: [{ n: 1, recv_ms: 1, event: { ...entry("b"), seq: 1 } }] });
   const taken = [];
-  world.core = (name, ...args) => {
-    if (name === "desk.take") taken.push(...args[0].map(({ id }) => id));
+  world.core = (name, { events }) => {
+    if (name === "take") taken.push(...events.map(({ id }) => id));
     return { changed: ["make-1"], problems: [] };
   };
   await exchanged(page);

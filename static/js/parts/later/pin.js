@@ -23,7 +23,7 @@ class PinError extends Error {
 export async function make(kit) {
   const {
     act,
-    call,
+    ask,
     freshenPins,
     html,
     later,
@@ -223,7 +223,7 @@ export async function make(kit) {
     const [differs, setDiffers] = useState(false);
     const choosing = useTries(async (pin) => {
       setDiffers(false);
-      const problems = await call("log.pin", "check_pin", [pin]);
+      const problems = await ask.checkPin({ pin });
       if (problems.length) throw Object.assign(new Error(), { problems });
       setFirst(pin);
     });

@@ -2,7 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import { html } from "../../parts/html.js";
 import { Sheet } from "../../parts/sheet.js";
 import { whyOf } from "../../parts/acts.js";
-import { call, core, get, nowMs } from "../../parts/source.js";
+import { ask, core, get } from "../../parts/source.js";
 import { t } from "../../messages/index.js";
 import { Course } from "./course.js";
 
@@ -12,10 +12,8 @@ import { Course } from "./course.js";
  * @param {string} make
  * @returns {Promise<Curve>}
  */
-async function ask(make) {
-  const mine = await call("desk", "curve", [make, nowMs()], { desk: true }).catch(
-    () => null,
-  );
+async function curveOf(make) {
+  const mine = await ask.curve({ make }).catch(() => null);
   return mine ?? get(`/makes/${make}/curve`);
 }
 
@@ -32,7 +30,7 @@ function useCurve(make, changedMs) {
   useEffect(() => {
     if (isStarting) return undefined; // until it has its entries it knows no make
     let isCurrent = true;
-    ask(make).then(
+    curveOf(make).then(
       (curve) => isCurrent && setFound({ curve, problem: "" }),
       (failure) => isCurrent && setFound({ curve: null, problem: whyOf(failure) }),
     );

@@ -2,7 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import { html } from "../../parts/html.js";
 import { act } from "../../parts/acts.js";
 import { mayAs } from "../../parts/people-names.js";
-import { call, core } from "../../parts/source.js";
+import { ask, core } from "../../parts/source.js";
 import { t } from "../../messages/index.js";
 import { EquipmentList } from "../new-make/equipment-list.js";
 import { setWords } from "../new-make/equipment-pad.js";
@@ -38,7 +38,7 @@ export function EquipmentSheet({ make, shown, start, onBack }) {
   useEffect(() => {
     if (!isReady) return undefined;
     let isCurrent = true;
-    call("log.equipment", "of_make", [make], { desk: true }).then(
+    ask.equipmentOf({ make }).then(
       (found) => isCurrent && setKnown(found),
       () => {},
     );

@@ -1,5 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import { call, nowMs } from "../../parts/source.js";
+import { ask } from "../../parts/source.js";
 
 // The view carries in full only the steps at hand; the core is asked for others.
 
@@ -16,9 +16,9 @@ export function useFullStep(make, shown, key) {
   const [found, setFound] = useState(/** @type {Step | null} */ (null));
   const mustAsk = brief !== null && !brief.full;
   useEffect(() => {
-    if (!mustAsk) return undefined;
+    if (!mustAsk || !key) return undefined;
     let isCurrent = true;
-    call("desk", "step", [make, key, nowMs()], { desk: true }).then(
+    ask.step({ make, step: key }).then(
       (step) => isCurrent && setFound(step),
       () => {},
     );

@@ -5,7 +5,7 @@ import { Choices, Sheet } from "../../parts/sheet.js";
 import { Tap } from "../../parts/tap.js";
 import { act } from "../../parts/acts.js";
 import { readingText } from "../../parts/reading-text.js";
-import { call } from "../../parts/source.js";
+import { ask } from "../../parts/source.js";
 import {
   band,
   bare,
@@ -36,7 +36,7 @@ export function useForm(name) {
  * @returns {(typed: string) => Promise<any>}
  */
 export function readQuantity(name, form, last = null) {
-  return (typed) => call("desk", "read_typed", [name, typed, form.typed, last]);
+  return (typed) => ask.readTyped({ quantity: name, typed, unit: form.typed, last });
 }
 
 /**

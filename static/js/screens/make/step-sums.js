@@ -3,7 +3,7 @@ import { useEffect } from "preact/hooks";
 import { html } from "../../parts/html.js";
 import { Row, Sheet } from "../../parts/sheet.js";
 import { sizeTitle } from "../../parts/size-title.js";
-import { call, core, nowMs, recipes } from "../../parts/source.js";
+import { ask, core, recipes } from "../../parts/source.js";
 import { inside, own, t } from "../../messages/index.js";
 import { go, swap } from "../../router.js";
 import { headline } from "../sums/answer.js";
@@ -58,14 +58,14 @@ export function useStepSums(make, shown, step) {
   useEffect(() => {
     if (!isReady) return undefined;
     let isCurrent = true;
-    const ask = () =>
-      call("desk", "step_sums", [make, step.key, nowMs(), given], { desk: true }).then(
+    const work = () =>
+      ask.stepSums({ make, step: step.key, given }).then(
         (found) => {
           if (isCurrent) answers.value = { ...answers.value, [scope]: found };
         },
         () => {},
       );
-    const waits = setTimeout(ask, AFTER_MS);
+    const waits = setTimeout(work, AFTER_MS);
     return () => {
       isCurrent = false;
       clearTimeout(waits);

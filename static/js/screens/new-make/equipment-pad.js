@@ -3,7 +3,7 @@ import { html } from "../../parts/html.js";
 import { Sheet } from "../../parts/sheet.js";
 import { Tap } from "../../parts/tap.js";
 import { TextField } from "../../parts/text-field.js";
-import { call } from "../../parts/source.js";
+import { ask } from "../../parts/source.js";
 import { span } from "../../format.js";
 import { t } from "../../messages/index.js";
 import { ChoicePad, NumberPad } from "../sums/pads.js";
@@ -40,7 +40,7 @@ export function EquipmentPad({ row, equipment, mayTakeOut = false, onSet, onBack
   const typed = equipment.typed[row.name];
   const give = async (/** @type {any} */ given) => {
     if (given === null) return onSet(null);
-    const { value } = await call("sums.equipment", "read", [row.name, given]);
+    const { value } = await ask.readEquipment({ name: row.name, given });
     /** @type {EquipmentSet} */
     const set =
       given.typed === undefined

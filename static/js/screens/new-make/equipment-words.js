@@ -2,7 +2,7 @@
 
 import { signal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
-import { call } from "../../parts/source.js";
+import { ask } from "../../parts/source.js";
 import { sumValue, typedValue } from "../../format.js";
 import { has, inside, t } from "../../messages/index.js";
 import { learnUnits } from "../sums/units.js";
@@ -21,7 +21,8 @@ let asking = null;
 
 /** Ask the core for the rows, once. */
 export function loadRows() {
-  asking ??= call("sums.equipment", "layout")
+  asking ??= ask
+    .equipmentRows()
     .then(async (found) => {
       await learnUnits(found);
       rows.value = found;

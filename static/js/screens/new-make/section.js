@@ -2,7 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import { html } from "../../parts/html.js";
 import { Row } from "../../parts/sheet.js";
 import { Tap } from "../../parts/tap.js";
-import { call, core } from "../../parts/source.js";
+import { ask, core } from "../../parts/source.js";
 import { day } from "../../format.js";
 import { t } from "../../messages/index.js";
 import { rowLabel, summary, useRows } from "./equipment-words.js";
@@ -45,18 +45,17 @@ export function useEquipment(vat) {
   );
   const isReady = core.value === "ready"; // a core that starts does not hold the makes yet
   useEffect(() => {
-    if (isReady)
-      call("make.opening", "vats", [], { desk: true }).then(setVats, () => {});
+    if (isReady) ask.vats().then(setVats, () => {});
   }, [isReady]);
   useEffect(() => {
     if (!isReady) return undefined;
     let isCurrent = true;
-    const ask = () =>
-      call("make.opening", "equipment_before", [vat.trim()], { desk: true }).then(
+    const look = () =>
+      ask.equipmentBefore({ vat: vat.trim() }).then(
         (found) => isCurrent && setBefore(found),
         () => {},
       );
-    const waits = setTimeout(ask, TYPING_MS);
+    const waits = setTimeout(look, TYPING_MS);
     return () => {
       isCurrent = false;
       clearTimeout(waits);

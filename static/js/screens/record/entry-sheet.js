@@ -9,7 +9,7 @@ import { WhyPad } from "../../parts/why-pad.js";
 import { problemsText, readField } from "../../parts/acts.js";
 import { mayAs, nameOf } from "../../parts/people-names.js";
 import { useProof } from "../../parts/pin.js";
-import { call, nowMs } from "../../parts/source.js";
+import { ask, nowMs } from "../../parts/source.js";
 import {
   amount,
   amountTyped,
@@ -107,9 +107,7 @@ function Confirm({ make, line, set, onBack, onDone }) {
     ]),
   );
   const done = async (/** @type {string} */ why) => {
-    const problems = await call("desk", "check_correction", [make, line.id, set], {
-      desk: true,
-    });
+    const problems = await ask.checkCorrection({ make, entry: line.id, set });
     if (problems.length) return setRefused(problemsText(problems, line.data.quantity));
     return record({
       kind: "entry_corrected",

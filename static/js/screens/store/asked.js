@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { lastAct, whyOf } from "../../parts/acts.js";
-import { board, call, nowMs } from "../../parts/source.js";
+import { ask, board } from "../../parts/source.js";
 
 /** @typedef {{view: View, step: Step, sums: Answer[]}} Ageing a make in the store */
 
@@ -32,11 +32,7 @@ function useDesk(question, wanted) {
 
 /** The account of every tank: {value, problem}. */
 export function useTanks() {
-  return useDesk(
-    /** @returns {Promise<Tank[]>} */
-    () => call("desk", "tanks", [nowMs()], { desk: true }),
-    [],
-  );
+  return useDesk(() => ask.tanks(), []);
 }
 
 /**
@@ -45,11 +41,7 @@ export function useTanks() {
  * @param {string} tank
  */
 export function useLedger(tank) {
-  return useDesk(
-    /** @returns {Promise<LogLine[]>} */
-    async () => [...(await call("desk", "record", [tank], { desk: true }))].reverse(),
-    [tank],
-  );
+  return useDesk(async () => [...(await ask.record({ make: tank }))].reverse(), [tank]);
 }
 
 /**
@@ -82,15 +74,12 @@ function isOutOfThePress(view) {
  * @returns {Promise<Ageing | null>}
  */
 export async function ageingOf(make) {
-  /** @type {View | null} */
-  const view = await call("desk", "view", [make, nowMs()], { desk: true });
+  const view = await ask.view({ make });
   const step = view && storeStep(view);
   if (!view || !step || view.make.state === "abandoned" || !isOutOfThePress(view))
     return null;
-  const sums = await call("desk", "step_sums", [make, step.key, nowMs()], {
-    desk: true,
-  });
-  const full = await call("desk", "step", [make, step.key, nowMs()], { desk: true });
+  const sums = await ask.stepSums({ make, step: step.key });
+  const full = await ask.step({ make, step: step.key });
   return { view, step: full ?? step, sums };
 }
 
@@ -126,14 +115,14 @@ export function useAgeing(ids) {
   const wanted = ids.join();
   useEffect(() => {
     let isCurrent = true;
-    const ask = async () => {
+    const askAll = async () => {
       for (const id of wanted ? wanted.split(",") : []) {
         if (!isCurrent) return;
         const one = await ageingOf(id);
         if (isCurrent) setFound((before) => ({ ...before, [id]: one }));
       }
     };
-    ask().catch((failure) => isCurrent && setProblem(whyOf(failure)));
+    askAll().catch((failure) => isCurrent && setProblem(whyOf(failure)));
     return () => {
       isCurrent = false;
     };

@@ -3,7 +3,7 @@ import { html } from "../../parts/html.js";
 import { Row, Sheet } from "../../parts/sheet.js";
 import { Tap } from "../../parts/tap.js";
 import { act } from "../../parts/acts.js";
-import { board, call, nowMs } from "../../parts/source.js";
+import { ask, board, nowMs } from "../../parts/source.js";
 import { clockDay, count, plain, typedValue, unitName } from "../../format.js";
 import { inside, own, t } from "../../messages/index.js";
 import { draftOf, keepDraft } from "../sums/given.js";
@@ -16,8 +16,8 @@ function useMoulds(make) {
   const [moulds, setMoulds] = useState(/** @type {Mould[] | null} */ (null));
   useEffect(() => {
     if (!make) return;
-    call("desk", "view", [make.id, nowMs()], { desk: true }).then(
-      (/** @type {View | null} */ view) => setMoulds(view?.make.moulds ?? []),
+    ask.view({ make: make.id }).then(
+      (view) => setMoulds(view?.make.moulds ?? []),
       () => setMoulds([]),
     );
   }, [make?.id]);

@@ -2,7 +2,7 @@ import { useState } from "preact/hooks";
 import { html } from "../../parts/html.js";
 import { Keypad } from "../../parts/keypad.js";
 import { act, readField } from "../../parts/acts.js";
-import { call } from "../../parts/source.js";
+import { ask } from "../../parts/source.js";
 import {
   amount,
   asRead,
@@ -43,7 +43,7 @@ export function typedMass(massKg) {
  * @returns {Promise<number>}
  */
 export function massOf({ typed, unit }, saltFrac, tempC) {
-  return call("brine.tanks", "mass_kg", [readNumber(typed), unit, saltFrac, tempC]);
+  return ask.brineMassKg({ amount: readNumber(typed), unit, saltFrac, tempC });
 }
 
 const NOT_A_NUMBER = {
@@ -62,8 +62,7 @@ const NOT_A_NUMBER = {
 async function readAmount(kind, told, saltFrac, tempC, lookTwice) {
   if (readNumber(told.typed) === null) return NOT_A_NUMBER;
   const value = await massOf(told, saltFrac, tempC);
-  /** @type {Problem[]} */
-  const all = await call("log.events", "check_data", [kind, { mass_kg: value }]);
+  const all = await ask.checkData({ kind, data: { mass_kg: value } });
   const problems = all.filter(
     (one) => one.field === "mass_kg" && one.key !== "missing",
   );
@@ -187,7 +186,7 @@ export function StrengthPad({ start = "", onSave, onBack }) {
       )
       .join(" ");
   return html`<div class="sheet"><${Keypad} isBare onBack=${onBack} title=${t("store.salt")} unit="%" decimals=${2} start=${start}
-    read=${(/** @type {string} */ typed) => call("desk", "read_typed", ["brine_salt_frac", typed, "%"])} problemWords=${words}
+    read=${(/** @type {string} */ typed) => ask.readTyped({ quantity: "brine_salt_frac", typed, unit: "%" })} problemWords=${words}
     askText=${(/** @type {Problem} */ ask, /** @type {string} */ typed) => t("sums.ask", { value: typedValue(typed, "%"), side: inside(t("keypad." + ask.key)), limit: quantity("brine_salt_frac", ask.limit) })} save=${onSave} saveWord=${t("word.next")} /></div>`;
 }
 

@@ -6,7 +6,7 @@ import { act } from "../../parts/acts.js";
 import { mayAs, nameOf } from "../../parts/people-names.js";
 import { recordedText } from "../../parts/reading-text.js";
 import { sizeTitle } from "../../parts/size-title.js";
-import { board, call, nowMs } from "../../parts/source.js";
+import { ask, board, nowMs } from "../../parts/source.js";
 import { amount, change, clockDay, count, plain, quantity } from "../../format.js";
 import { has, inside, t } from "../../messages/index.js";
 import { go, swap } from "../../router.js";
@@ -168,7 +168,7 @@ function TakeOut({ tank, load, onBack }) {
     ? { typed: typedMass(found.mass_kg), text: amount(found.mass_kg, "kg") }
     : null;
   return html`<${AmountPad} kind="tank_unloaded" name="wheels" title=${t("store.out_mass")} hint=${found ? loadTitle(found) : ""} last=${last}
-    lookTwice=${found ? (/** @type {number} */ kg) => call("brine.tanks", "second_look", [found.mass_kg, kg]) : null} onSave=${save} onBack=${onBack} />`;
+    lookTwice=${found ? (/** @type {number} */ kg) => ask.secondLook({ inKg: found.mass_kg, outKg: kg }) : null} onSave=${save} onBack=${onBack} />`;
 }
 
 /**

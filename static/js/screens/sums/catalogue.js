@@ -1,7 +1,7 @@
 import { signal } from "@preact/signals";
 import { useEffect, useState } from "preact/hooks";
 import { whyOf } from "../../parts/acts.js";
-import { call } from "../../parts/source.js";
+import { ask } from "../../parts/source.js";
 import { learnUnits } from "./units.js";
 
 // Laying out every sum takes a slow phone a third of a second: the list comes from
@@ -15,13 +15,13 @@ const asked = new Set();
 
 /**
  * @param {string} name
- * @param {() => Promise<void>} ask
+ * @param {() => Promise<void>} load
  */
-async function askOnce(name, ask) {
+async function askOnce(name, load) {
   if (asked.has(name)) return;
   asked.add(name);
   try {
-    await ask();
+    await load();
     catalogueProblem.value = null;
   } catch (problem) {
     catalogueProblem.value = whyOf(problem);
@@ -30,13 +30,12 @@ async function askOnce(name, ask) {
 }
 
 async function loadTopics() {
-  topics.value = await call("desk", "sums_topics", [], { desk: true });
+  topics.value = await ask.sumsTopics();
 }
 
 /** @param {string} key */
 async function loadTopic(key) {
-  /** @type {SumRow[]} */
-  const rows = await call("desk", "sums_catalogue", [key], { desk: true });
+  const rows = await ask.sumsCatalogue({ topic: key });
   const inputs = rows.flatMap((row) =>
     row.inputs.flatMap((one) => [one, ...(one.columns ?? [])]),
   );
@@ -89,7 +88,7 @@ export function useAnswer(key, given) {
   const [answer, setAnswer] = useState(/** @type {Answer | null} */ (null));
   useEffect(() => {
     let isCurrent = true;
-    call("desk", "sum", [key, given], { desk: true }).then(
+    ask.sum({ sum: key, given }).then(
       (found) => isCurrent && setAnswer(found),
       (problem) => {
         if (isCurrent) catalogueProblem.value = whyOf(problem);

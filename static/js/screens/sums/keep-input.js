@@ -1,6 +1,6 @@
 import { html } from "../../parts/html.js";
 import { Tap } from "../../parts/tap.js";
-import { call } from "../../parts/source.js";
+import { ask } from "../../parts/source.js";
 import { mayAs } from "../../parts/people-names.js";
 import { inside, t } from "../../messages/index.js";
 import { go } from "../../router.js";
@@ -40,7 +40,10 @@ export function useKeep({ make, vat, isOpen, given, onKept }) {
   const keep = async () => {
     for (const row of plain) {
       const one = given[row.name];
-      const { value, problems } = await call("sums.equipment", "read", [row.name, one]);
+      const { value, problems } = await ask.readEquipment({
+        name: row.name,
+        given: one,
+      });
       /** @type {EquipmentSet} */
       const set = {
         value,

@@ -3,7 +3,7 @@ import { html } from "../../parts/html.js";
 import { Keypad } from "../../parts/keypad.js";
 import { Choices, Row, Sheet } from "../../parts/sheet.js";
 import { Tap } from "../../parts/tap.js";
-import { call } from "../../parts/source.js";
+import { ask } from "../../parts/source.js";
 import { decimalsTyped, typedValue, unitName } from "../../format.js";
 import { inside, t } from "../../messages/index.js";
 import { draftOf, keepDraft } from "./given.js";
@@ -33,10 +33,7 @@ import { askWords, label, pickWords, sumProblem } from "./words.js";
  * @param {SumGiven} given
  */
 async function readInput(sum, name, field, given) {
-  /** @type {Answer} */
-  const answer = await call("desk", "sum", [sum.key, { [name]: given }], {
-    desk: true,
-  });
+  const answer = await ask.sum({ sum: sum.key, given: { [name]: given } });
   const problems = answer.problems.filter(
     (one) => one.field === field && one.key !== "impossible",
   );

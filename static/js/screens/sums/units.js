@@ -1,5 +1,5 @@
 import { computed, signal } from "@preact/signals";
-import { call, person } from "../../parts/source.js";
+import { ask, person } from "../../parts/source.js";
 import { asRead, unitRead } from "../../format.js";
 
 // Which unit each person typed an input in is remembered on the phone. What was typed keeps
@@ -118,7 +118,7 @@ export function unitUsed(unit) {
  */
 async function line(from, to) {
   const ends = await Promise.all(
-    [0, 1].map((amount) => call("units.shown", "convert", [amount, from, to])),
+    [0, 1].map((amount) => ask.convert({ amount, from, to })),
   );
   return [`${from}>${to}`, [ends[0], ends[1] - ends[0]]];
 }

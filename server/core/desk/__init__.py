@@ -1,0 +1,42 @@
+"""The desk: every make a device knows of, and the questions asked about them.
+
+Server and phone both talk to the core through these functions; the page has no other
+door. What a desk keeps, and how events are filed in it, is `creamery.kept`.
+"""
+
+from .cellar import brine_mass_kg as brine_mass_kg
+from .cellar import second_look as second_look
+from .cellar import tanks as tanks
+from .creamery import board as board
+from .creamery import clashes_if as clashes_if
+from .creamery import trends as trends
+from .entries import check as check
+from .entries import check_correction as check_correction
+from .entries import check_data as check_data
+from .entries import check_new as check_new
+from .entries import check_pin as check_pin
+from .entries import proof_for as proof_for
+from .entries import tap as tap
+from .makes import curve as curve
+from .makes import file as file
+from .makes import new as new
+from .makes import record as record
+from .makes import set_rules as set_rules
+from .makes import step as step
+from .makes import take as take
+from .makes import view as view
+from .openings import equipment_before as equipment_before
+from .openings import equipment_of_make as equipment_of_make
+from .openings import equipment_rows as equipment_rows
+from .openings import read_equipment as read_equipment
+from .openings import suggestion as suggestion
+from .openings import vats as vats
+from .ringing import alarms as alarms
+from .ringing import sounding as sounding
+from .sums import step_sums as step_sums
+from .sums import sum as sum
+from .sums import sums_catalogue as sums_catalogue
+from .sums import sums_topics as sums_topics
+from .typed import convert as convert
+from .typed import read_typed as read_typed
+from .typed import units as units

@@ -1,0 +1,81 @@
+"""All makes of a creamery together: the board, what clashes, how makes compare."""
+
+from ..creamery.board import board as board_of
+from ..creamery.clashes import acts as acts_of
+from ..creamery.kept import view
+from ..log.apart import ask
+from ..log.opening import recipe_of
+
+
+def board(desk: dict, now_ms: int) -> dict:
+    """Return the Board over all makes whose opening is known.
+
+    Args:
+        desk: Desk.
+        now_ms: now, by the server's clock [ms].
+    """
+    views = _views(desk, now_ms)
+    return board_of(desk, views, now_ms, _acts_ahead(desk, views, now_ms))
+
+
+def _views(desk, now_ms):
+    views = []
+    for make_id in sorted(desk["makes"]):
+        found = view(desk, make_id, now_ms)
+        if found is not None:
+            views.append(found)
+    return views
+
+
+def _acts_ahead(desk, views, now_ms):
+    ahead: "list[dict]" = []
+    for found in views:
+        make_id = found["make"]["id"]
+        ahead.extend(ask(desk, make_id, "acts", now_ms, _acts, desk, found) or [])
+    return ahead
+
+
+def _acts(desk, found):
+    """Return the acts of a View that its desk keeps; worked out once for each."""
+    # Practice waits where there is real work.
+    if not found["make"]["is_open"] or found["make"]["practice"]:
+        return []
+    make_id = found["make"]["id"]
+    kept = desk.setdefault("acts", {})
+    if make_id not in kept:
+        recipe = recipe_of(desk["makes"][make_id])
+        kept[make_id] = acts_of(found, recipe["steps"])
+    return kept[make_id]
+
+
+def clashes_if(desk: dict, recipe: dict, start_ms: int, now_ms: int) -> dict:
+    """Return what a make opened at an instant would clash with, and a better start.
+
+    Args:
+        desk: Desk.
+        recipe: a sound recipe.
+        start_ms: when the make would be opened [ms].
+        now_ms: now, by the server's clock [ms].
+
+    Returns:
+        {"clashes", "count", "better"}, see `clashes.clashes_if`.
+    """
+    from ..creamery.clashes import clashes_if as would_clash
+
+    ahead = _acts_ahead(desk, _views(desk, now_ms), now_ms)
+    return would_clash(ahead, recipe, start_ms, now_ms)
+
+
+def trends(desk: dict, recipe_id: str) -> "list[dict]":
+    """Return the charts of one recipe over its makes, see `trends.trends`.
+
+    Args:
+        desk: Desk.
+        recipe_id: "id" of the recipe.
+    """
+    from ..creamery.trends import trends as charts
+
+    def of_one(stream, question, *args):
+        return ask(desk, stream, "trends", None, question, *args)
+
+    return charts(desk["makes"], recipe_id, of_one)

@@ -1,0 +1,125 @@
+"""Entries: what speaks against one, and the tap that records it."""
+
+from ..creamery.kept import file, view
+from ..log import events as event_table
+from ..log import run
+from ..log.events import check_data as check_data
+from ..log.legal import about_of
+from ..log.proof import proof_for as proof_for
+
+
+def check(event: dict, role: str) -> "list[dict]":
+    """Return what speaks against an event, the role of who sends it included.
+
+    Args:
+        event: the event.
+        role: one of `events.ROLES`.
+
+    Returns:
+        List of {"field", "key", "limit"}.
+    """
+    return check_new(event) + _not_allowed(event, role)
+
+
+def check_new(event: dict) -> "list[dict]":
+    """Return everything that is wrong with an event about to be recorded.
+
+    What is recorded already is taken by its form alone, see `take`: a limit that
+    is drawn tighter later must not make it disappear.
+
+    Args:
+        event: the event.
+
+    Returns:
+        List of {"field", "key", "limit"}.
+    """
+    problems = event_table.check_event(event)
+    if problems or event["kind"] != "equipment_set":
+        return problems
+    # Its limits are those of the sums, which the app starts without.
+    from ..sums.equipment import check_limits
+
+    return check_limits(event)
+
+
+def _not_allowed(event, role, about=None):
+    kind = event.get("kind") if isinstance(event, dict) else None
+    if not isinstance(kind, str) or kind not in event_table.KINDS:
+        return []
+    if event_table.may(role, kind, about):
+        return []
+    limit = event_table.role_for(kind, about)
+    return [{"field": "person", "key": "not_allowed", "limit": limit}]
+
+
+def _about(desk, event):
+    state = desk["makes"].get(event["make"])
+    return about_of(event, (lambda _: None) if state is None else state["events"].get)
+
+
+def tap(desk: dict, event: dict, roles: "list[str]", make_id: str, now_ms: int) -> dict:
+    """Check an event, file it and answer with the View, all in one question.
+
+    A tap on a slow phone waits for each exchange with the core; this is the one
+    that it needs.
+
+    Args:
+        desk: Desk; changed in place when the event is sound.
+        event: the event.
+        roles: roles that must all be allowed to record it.
+        make_id: UUID of the make that is shown, or "".
+        now_ms: now, by the server's clock [ms].
+
+    Returns:
+        {"problems": as from `check`, "view": View or None}; with problems the
+        event is not filed.
+    """
+    problems = check_new(event)
+    if not problems:
+        about = _about(desk, event)
+        for role in roles:
+            problems = problems + _not_allowed(event, role, about)
+    if problems:
+        return {"problems": problems, "view": None}
+    file(desk, event)
+    return {"problems": [], "view": view(desk, make_id, now_ms)}
+
+
+def check_correction(desk: dict, make_id: str, ref: str, changes: dict) -> "list[dict]":
+    """Return what speaks against a correction, before it is recorded.
+
+    Args:
+        desk: Desk.
+        make_id: UUID of the make.
+        ref: id of the entry to correct.
+        changes: the fields to set.
+
+    Returns:
+        List of {"field", "key", "limit"}.
+    """
+    state = desk["makes"].get(make_id)
+    event = None if state is None else state["events"].get(ref)
+    if event is None:
+        return [{"field": "ref", "key": "unknown", "limit": None}]
+    data = run.effective(state, event)["data"]
+    problems = run.check_correction(event["kind"], data, changes)
+    if problems or event["kind"] != "equipment_set" or "value" not in changes:
+        return problems
+    from ..sums.equipment import check_value
+
+    return check_value(data["key"], changes["value"])
+
+
+def check_pin(pin: str) -> "list[dict]":
+    """Return what speaks against a new PIN; the PIN itself is never told back.
+
+    Args:
+        pin: the digits as text.
+
+    Returns:
+        List of {"field", "key", "limit"}, at most one problem.
+    """
+    # Loaded when first asked: the app starts without it.
+    from ..log.pin import check_pin as check
+
+    return check(pin)

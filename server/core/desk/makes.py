@@ -1,0 +1,58 @@
+"""One make: what to do now, one step of it, its course and its record."""
+
+from ..creamery.kept import file as file
+from ..creamery.kept import new as new
+from ..creamery.kept import take as take
+from ..creamery.kept import view as view
+from ..step import record as batch_record
+from ..step.view import step as step_of
+
+
+def step(desk: dict, make_id: str, key: str, now_ms: int) -> "dict | None":
+    """Return one Step in full, whatever its status; None when it is not known.
+
+    Args:
+        desk: Desk.
+        make_id: UUID of the make.
+        key: key of the step.
+        now_ms: now, by the server's clock [ms].
+    """
+    state = desk["makes"].get(make_id)
+    return None if state is None else step_of(state, key, now_ms, desk.get("rules"))
+
+
+def curve(desk: dict, make_id: str, now_ms: int) -> "dict | None":
+    """Return the course of one make over time, see `curve.curve`.
+
+    Args:
+        desk: Desk.
+        make_id: UUID of the make.
+        now_ms: now, by the server's clock [ms].
+    """
+    # Loaded when first looked at: the app starts without it.
+    from ..step.curve import curve as course
+
+    state = desk["makes"].get(make_id)
+    return None if state is None else course(state, now_ms, desk.get("rules"))
+
+
+def record(desk: dict, make_id: str) -> "list[dict]":
+    """Return the whole batch record of a make, oldest line first.
+
+    Args:
+        desk: Desk.
+        make_id: UUID of the make.
+    """
+    state = desk["makes"].get(make_id)
+    return [] if state is None else batch_record.lines(state)
+
+
+def set_rules(desk: dict, rules: dict) -> None:
+    """Hand the legal figures to a desk; views that rest on them are worked out anew.
+
+    Args:
+        desk: Desk; changed in place.
+        rules: {rule id: the rule}, as the files of server/rules.
+    """
+    desk["rules"] = rules
+    desk["views"] = {}

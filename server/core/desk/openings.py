@@ -1,0 +1,77 @@
+"""What a make is opened with: vat, wheels, and what the creamery has.
+
+All but the first is loaded when it is asked for: the app starts without it.
+"""
+
+from ..log.equipment import of_make
+
+
+def suggestion(recipe: dict, milk_l: float) -> dict:
+    """Return whether the milk fits the recipe, and the wheels that it should give.
+
+    Args:
+        recipe: a sound recipe.
+        milk_l: milk that the make is opened with [L]; above 0.
+
+    Returns:
+        {"ask", "curd_kg", "moulds", "left_kg"}, see `opening.suggestion`.
+    """
+    from ..make.opening import suggestion as suggested
+
+    return suggested(recipe, milk_l)
+
+
+def vats(desk: dict) -> "list[str]":
+    """Return the names of the vats that real makes were opened in, newest first.
+
+    Args:
+        desk: Desk.
+    """
+    from ..make.opening import vats as named
+
+    return named(desk)
+
+
+def equipment_of_make(desk: dict, make_id: str) -> dict:
+    """Return the equipment of a make, see `equipment.in_effect`.
+
+    Args:
+        desk: Desk.
+        make_id: UUID of the make.
+    """
+    return of_make(desk, make_id)
+
+
+def equipment_before(desk: dict, vat: str) -> "dict | None":
+    """Return the equipment to begin a make with, see `opening.equipment_before`.
+
+    Args:
+        desk: Desk.
+        vat: name of the vat; "" where none is said.
+    """
+    from ..make.opening import equipment_before as before
+
+    return before(desk, vat)
+
+
+def equipment_rows() -> "list[dict]":
+    """Return all that a creamery may have and can enter, see `equipment.layout`."""
+    from ..sums.equipment import layout
+
+    return layout()
+
+
+def read_equipment(key: str, given: dict) -> dict:
+    """Return what was typed for one thing that a creamery has.
+
+    Args:
+        key: "name" of one of `equipment_rows`.
+        given: {"typed", "unit"} or {"value"}; "sure" true once the maker stands
+            by an unlikely value.
+
+    Returns:
+        {"value", "typed", "problems", "ask"}, see `equipment.read`.
+    """
+    from ..sums.equipment import read
+
+    return read(key, given)

@@ -1,0 +1,69 @@
+"""The sums: what each asks for, and its answer."""
+
+from ..recipe.sum_keys import SUM_TOPICS
+
+
+def sums_topics(desk: dict) -> "list[dict]":
+    """Return the topics of the sums and the sums of each, by their keys alone.
+
+    Args:
+        desk: Desk; not looked at, as all sums are the same everywhere.
+
+    Returns:
+        List of {"key", "sums" [key]} in the order of a make.
+    """
+    # From the light table: no sum is loaded for it.
+    return [{"key": key, "sums": list(keys)} for key, keys in SUM_TOPICS]
+
+
+def sums_catalogue(desk: dict, topic: "str | None" = None) -> "list[dict]":
+    """Return what sums ask for and what they give, see `sums.catalogue.layout`.
+
+    Args:
+        desk: Desk; not looked at, as all sums are the same everywhere.
+        topic: key of a topic of `sums_topics`; None for every sum.
+
+    Raises:
+        ValueError: there is no such topic.
+    """
+    # Sums are loaded when first asked for: the app starts without them.
+    from ..sums.catalogue import layout
+
+    return layout(topic)
+
+
+def sum(desk: dict, key: str, given: dict) -> dict:
+    """Return the Answer to one sum that belongs to no make.
+
+    Args:
+        desk: Desk; its rules are what a verdict rests on.
+        key: key of the sum.
+        given: {input name: {"typed", "unit"} or {"value"} or {"rows", "unit"}};
+            "sure" true once the maker stands by an unlikely value.
+
+    Returns:
+        Answer, see `sums.answer.answer`.
+    """
+    from ..sums.catalogue import work_out
+
+    return work_out(key, given, {}, desk.get("rules") or {})
+
+
+def step_sums(
+    desk: dict, make_id: str, step_key: str, now_ms: int, given: "dict | None" = None
+) -> "list[dict]":
+    """Return the answers to the sums of a step, what the make knows filled in.
+
+    Args:
+        desk: Desk.
+        make_id: UUID of the make.
+        step_key: key of the step.
+        now_ms: now, by the server's clock [ms].
+        given: what was typed beside, for all sums of the step; see `sum`.
+
+    Returns:
+        List of Answer with "known" and "of", see `sums.at_step.step_sums`.
+    """
+    from ..known.at_step import step_sums as answers
+
+    return answers(desk, make_id, step_key, now_ms, given)

@@ -1,0 +1,301 @@
+// Every question that the page may put to the core, and what it answers. The core
+// decides; what is asked "now" is asked at the server's time.
+
+import { call } from "../core/bridge.js";
+import { nowMs } from "./clock.js";
+
+/** @typedef {{value: any, problems: Problem[], ask: any}} Read what was typed, as it is meant */
+
+/** @param {string} name @param {Record<string, any>} [named] */
+function ofDesk(name, named) {
+  return call(name, named, { desk: true });
+}
+
+// Makes
+
+/**
+ * Give entries to the core.
+ *
+ * @param {{events: Recorded[]}} asked
+ * @returns {Promise<{changed: string[], problems: {id: string | null, why: any}[]}>}
+ */
+export function take({ events }) {
+  return ofDesk("take", { events });
+}
+
+/**
+ * Check an entry, take it, and answer with the view of a make, all in one question.
+ *
+ * @param {{event: Recorded, roles: string[], make: string}} asked make: "" for none
+ * @returns {Promise<{problems: Problem[], view: View | null}>}
+ */
+export function tap({ event, roles, make }) {
+  return ofDesk("tap", { event, roles, make_id: make, now_ms: nowMs() });
+}
+
+/**
+ * A make as it stands; null where the phone holds nothing of it.
+ *
+ * @param {{make: string}} asked
+ * @returns {Promise<View | null>}
+ */
+export function view({ make }) {
+  return ofDesk("view", { make_id: make, now_ms: nowMs() });
+}
+
+/**
+ * One step in full.
+ *
+ * @param {{make: string, step: string}} asked
+ * @returns {Promise<Step | null>}
+ */
+export function step({ make, step: key }) {
+  return ofDesk("step", { make_id: make, key, now_ms: nowMs() });
+}
+
+/**
+ * The course of a make over time.
+ *
+ * @param {{make: string}} asked
+ * @returns {Promise<Curve | null>}
+ */
+export function curve({ make }) {
+  return ofDesk("curve", { make_id: make, now_ms: nowMs() });
+}
+
+/**
+ * Every entry of a make or tank, oldest first.
+ *
+ * @param {{make: string}} asked
+ * @returns {Promise<LogLine[]>}
+ */
+export function record({ make }) {
+  return ofDesk("record", { make_id: make });
+}
+
+// The creamery
+
+/** @returns {Promise<Board>} */
+export function board() {
+  return ofDesk("board", { now_ms: nowMs() });
+}
+
+/**
+ * What a make opened at an instant would clash with.
+ *
+ * @param {{recipe: Recipe, startMs: number}} asked
+ * @returns {Promise<ClashesIf>}
+ */
+export function clashesIf({ recipe, startMs }) {
+  return ofDesk("clashes_if", { recipe, start_ms: startMs, now_ms: nowMs() });
+}
+
+/**
+ * The charts of one recipe over its makes.
+ *
+ * @param {{recipe: string}} asked
+ * @returns {Promise<Chart[]>}
+ */
+export function trends({ recipe }) {
+  return ofDesk("trends", { recipe_id: recipe });
+}
+
+// Opening a make
+
+/**
+ * Whether so much milk fits a recipe, and the wheels that it should give.
+ *
+ * @param {{recipe: Recipe, milkL: number}} asked
+ * @returns {Promise<{ask: Problem | null, moulds: {size: string, count: number}[]}>}
+ */
+export function suggestion({ recipe, milkL }) {
+  return call("suggestion", { recipe, milk_l: milkL });
+}
+
+/** @returns {Promise<string[]>} */
+export function vats() {
+  return ofDesk("vats");
+}
+
+/**
+ * What a make in this vat begins with; "" where no vat is named.
+ *
+ * @param {{vat: string}} asked
+ * @returns {Promise<EquipmentBefore | null>}
+ */
+export function equipmentBefore({ vat }) {
+  return ofDesk("equipment_before", { vat });
+}
+
+/**
+ * @param {{make: string}} asked
+ * @returns {Promise<Equipment>}
+ */
+export function equipmentOf({ make }) {
+  return ofDesk("equipment_of_make", { make_id: make });
+}
+
+/** @returns {Promise<EquipmentRow[]>} */
+export function equipmentRows() {
+  return call("equipment_rows");
+}
+
+/**
+ * Read what was typed for one thing that the creamery has.
+ *
+ * @param {{name: string, given: SumGiven}} asked
+ * @returns {Promise<Read>}
+ */
+export function readEquipment({ name, given }) {
+  return call("read_equipment", { key: name, given });
+}
+
+// Entries
+
+/**
+ * What is wrong with some fields of an entry; those not given are not missed.
+ *
+ * @param {{kind: string, data: Record<string, any>}} asked
+ * @returns {Promise<Problem[]>}
+ */
+export function checkData({ kind, data }) {
+  return call("check_data", { kind, data });
+}
+
+/**
+ * What speaks against a correction of an entry.
+ *
+ * @param {{make: string, entry: string, set: Record<string, any>}} asked
+ * @returns {Promise<Problem[]>}
+ */
+export function checkCorrection({ make, entry, set }) {
+  return ofDesk("check_correction", { make_id: make, ref: entry, changes: set });
+}
+
+/**
+ * @param {{pin: string}} asked
+ * @returns {Promise<Problem[]>}
+ */
+export function checkPin({ pin }) {
+  return call("check_pin", { pin });
+}
+
+/**
+ * Whose word an act asks for; about: kind of the entry that it changes.
+ *
+ * @param {{kind: string, about: string | null}} asked
+ * @returns {Promise<"person" | "phone" | null>}
+ */
+export function proofFor({ kind, about }) {
+  return call("proof_for", { kind, about });
+}
+
+// What was typed
+
+/** @returns {Promise<UnitLine[]>} */
+export function units() {
+  return call("units");
+}
+
+/**
+ * @param {{amount: number, from: string, to: string}} asked
+ * @returns {Promise<number>}
+ */
+export function convert({ amount, from, to }) {
+  return call("convert", { amount, from_unit: from, to_unit: to });
+}
+
+/**
+ * Read what was typed for a quantity; unit "" is the quantity's own.
+ *
+ * @param {{quantity: string, typed: string, unit: string, last?: number | string | null}} asked
+ *   last: the reading before
+ * @returns {Promise<Read>}
+ */
+export function readTyped({ quantity, typed, unit, last = null }) {
+  return call("read_typed", { quantity, typed, typed_unit: unit, last });
+}
+
+// Sums
+
+/** @returns {Promise<SumTopic[]>} */
+export function sumsTopics() {
+  return ofDesk("sums_topics");
+}
+
+/**
+ * @param {{topic: string}} asked
+ * @returns {Promise<SumRow[]>}
+ */
+export function sumsCatalogue({ topic }) {
+  return ofDesk("sums_catalogue", { topic });
+}
+
+/**
+ * The answer to a sum of no make.
+ *
+ * @param {{sum: string, given: Record<string, SumGiven>}} asked
+ * @returns {Promise<Answer>}
+ */
+export function sum({ sum: key, given }) {
+  return ofDesk("sum", { key, given });
+}
+
+/**
+ * The answers to the sums of a step, what the make knows filled in.
+ *
+ * @param {{make: string, step: string, given?: Record<string, SumGiven>}} asked
+ * @returns {Promise<Answer[]>}
+ */
+export function stepSums({ make, step: key, given = {} }) {
+  return ofDesk("step_sums", { make_id: make, step_key: key, now_ms: nowMs(), given });
+}
+
+// The cellar
+
+/** @returns {Promise<Tank[]>} */
+export function tanks() {
+  return ofDesk("tanks", { now_ms: nowMs() });
+}
+
+/**
+ * The mass of so much brine [kg].
+ *
+ * @param {{amount: number | null, unit: string, saltFrac: number | null, tempC: number | null}} asked
+ * @returns {Promise<number>}
+ */
+export function brineMassKg({ amount, unit, saltFrac, tempC }) {
+  return call("brine_mass_kg", { amount, unit, salt_frac: saltFrac, temp_c: tempC });
+}
+
+/**
+ * What makes a mass out of the tank unlikely, or null.
+ *
+ * @param {{inKg: number, outKg: number}} asked
+ * @returns {Promise<Pick<Problem, "key" | "limit"> | null>}
+ */
+export function secondLook({ inKg, outKg }) {
+  return call("second_look", { in_kg: inKg, out_kg: outKg });
+}
+
+// Alarms
+
+/**
+ * All that rings and will.
+ *
+ * @param {{escalateS: number}} asked
+ * @returns {Promise<Alarms>}
+ */
+export function alarms({ escalateS }) {
+  return ofDesk("alarms", { now_ms: nowMs(), escalate_s: escalateS });
+}
+
+/**
+ * What is to be heard now, by a real clock.
+ *
+ * @param {{alarms: Alarm[], memory: RingMemory, realMs: number}} asked
+ * @returns {Promise<Ring & {memory: RingMemory}>}
+ */
+export function sounding({ alarms: standing, memory, realMs }) {
+  return call("sounding", { alarms: standing, memory, real_ms: realMs });
+}
