@@ -4,6 +4,7 @@ from ..creamery.kept import file as file
 from ..creamery.kept import new as new
 from ..creamery.kept import take as take
 from ..creamery.kept import view as view
+from ..log.touches import forget
 from ..step import record as batch_record
 from ..step.view import step as step_of
 
@@ -56,3 +57,5 @@ def set_rules(desk: dict, rules: dict) -> None:
     """
     desk["rules"] = rules
     desk["views"] = {}
+    for state in desk["makes"].values():
+        forget(state)

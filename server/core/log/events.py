@@ -64,8 +64,46 @@ PERSON = "person"
 PHONE = "phone"
 
 
-def _kind(role, fields, ref="none", proof=None):
-    return {"v": 1, "role": role, "ref": ref, "fields": fields, "proof": proof}
+# What an entry changes, in words that kept answers rest on: see `touches`.
+ANYTHING = "anything"  # all that was worked out of the make
+FACTS = "facts"  # when steps began, ended or were skipped; floc points
+STEP = "step"  # what is entered of the step that it names, or of any if it names none
+READING = "reading"  # readings of its quantity, and what READ_TOUCHES says of that
+MILK = "milk"  # how much milk there is, so what every dose must be
+HEAT = "heat"  # what a hold's clock and verdict go by, whatever step it names
+DOSES = "doses"  # what went into the milk
+WHEELS = "wheels"  # how many wheels there are of each size
+EQUIPMENT = "equipment"
+TIMERS = "timers"  # stand-alone ones
+TASKS = "tasks"  # who has a step in hand
+ALARMS = "alarms"  # what was seen, or put aside
+STANDING = "standing"  # whether the make is held, signed, over
+TANK = "tank"
+LOG = "log"  # nothing but the log itself
+ABOUT = "about"  # what the entry touches that it is about
+# The milk's temperature belongs to the metered volume if it was read near it.
+NEAR_VOLUME = "near_volume"
+
+READ_TOUCHES = {
+    "milk_volume_l": (MILK,),
+    "milk_mass_kg": (MILK,),
+    "milk_temp_c": (HEAT, NEAR_VOLUME),
+    "air_space_temp_c": (HEAT,),
+    "recorder_temp_c": (HEAT,),
+    "fat_frac": (HEAT,),  # rich milk is asked more heat
+}
+
+
+def _kind(role, fields, touches, topic=None, ref="none", proof=None):
+    return {
+        "v": 1,
+        "role": role,
+        "ref": ref,
+        "fields": fields,
+        "touches": touches,
+        "topic": topic,  # field of the body that files it under a topic of its own
+        "proof": proof,
+    }
 
 
 _STEP = _field("step", "key", low=1, high=60)
@@ -89,10 +127,11 @@ KINDS = {
             _field("equipment", "equipment_of_make", required=False),
             _field("practice", "bool", required=False),
         ],
+        (ANYTHING,),
     ),
-    "step_begun": _kind("helper", [_STEP, _WHY_OPTIONAL]),
-    "step_ended": _kind("helper", [_STEP, _WHY_OPTIONAL]),
-    "step_skipped": _kind("maker", [_STEP, _WHY]),
+    "step_begun": _kind("helper", [_STEP, _WHY_OPTIONAL], (FACTS, STEP), topic="step"),
+    "step_ended": _kind("helper", [_STEP, _WHY_OPTIONAL], (FACTS, STEP), topic="step"),
+    "step_skipped": _kind("maker", [_STEP, _WHY], (FACTS, STEP), topic="step"),
     "reading_taken": _kind(
         "helper",
         [
@@ -103,6 +142,8 @@ KINDS = {
             _STEP_OPTIONAL,
             _text("place", 60, required=False),
         ],
+        (STEP, READING),
+        topic="quantity",
     ),
     "ingredient_added": _kind(
         "helper",
@@ -115,10 +156,14 @@ KINDS = {
             _text("use_by", 10, required=False),
             _STEP_OPTIONAL,
         ],
+        (STEP, DOSES),
+        topic="ingredient",
     ),
     "curd_judged": _kind(
         "helper",
         [_field("judgement", "choice", choices=JUDGEMENTS), _STEP_OPTIONAL],
+        (FACTS, STEP),
+        topic="step",
     ),
     "timer_started": _kind(
         "helper",
@@ -127,8 +172,9 @@ KINDS = {
             _field("lasts_s", "number", low=1.0, high=31536000.0, unit="s"),
             _STEP_OPTIONAL,
         ],
+        (TIMERS,),
     ),
-    "timer_stopped": _kind("helper", [_WHY_OPTIONAL], ref="required"),
+    "timer_stopped": _kind("helper", [_WHY_OPTIONAL], (TIMERS,), ref="required"),
     "wheels_moulded": _kind(
         "helper",
         [
@@ -137,6 +183,8 @@ KINDS = {
             _field("mass_kg", "number", False, low=0.0, high=50000.0, unit="kg"),
             _STEP_OPTIONAL,
         ],
+        (STEP, WHEELS),
+        topic="size",
     ),
     "wheel_turned": _kind(
         "helper",
@@ -145,12 +193,19 @@ KINDS = {
             _field("count", "int", required=False, low=0, high=5000),
             _STEP_OPTIONAL,
         ],
+        (STEP,),
     ),
-    "note_added": _kind("helper", [_text("text", 2000), _STEP_OPTIONAL]),
-    "entry_corrected": _kind("helper", [_field("set", "set"), _WHY], "required"),
-    "entry_struck": _kind("helper", [_WHY], ref="required"),
-    "duplicate_judged": _kind("maker", [_field("same", "bool")], ref="required"),
-    "alert_acknowledged": _kind("helper", [_text("alert", 160), _WHY_OPTIONAL]),
+    "note_added": _kind("helper", [_text("text", 2000), _STEP_OPTIONAL], (LOG,)),
+    "entry_corrected": _kind(
+        "helper", [_field("set", "set"), _WHY], (ABOUT,), ref="required"
+    ),
+    "entry_struck": _kind("helper", [_WHY], (ABOUT,), ref="required"),
+    "duplicate_judged": _kind(
+        "maker", [_field("same", "bool")], (ABOUT,), ref="required"
+    ),
+    "alert_acknowledged": _kind(
+        "helper", [_text("alert", 160), _WHY_OPTIONAL], (ALARMS,), topic="alert"
+    ),
     # At most one shift; it comes back by itself.
     "alarm_shelved": _kind(
         "maker",
@@ -159,9 +214,11 @@ KINDS = {
             _field("for_s", "number", low=60.0, high=28800.0, unit="s"),
             _WHY,
         ],
+        (ALARMS,),
+        topic="alert",
     ),
-    "task_taken": _kind("helper", [_STEP]),
-    "task_released": _kind("helper", [_STEP]),
+    "task_taken": _kind("helper", [_STEP], (STEP, TASKS), topic="step"),
+    "task_released": _kind("helper", [_STEP], (STEP, TASKS), topic="step"),
     # What the creamery has, once it is known: see `equipment`.
     "equipment_set": _kind(
         "maker",
@@ -173,12 +230,13 @@ KINDS = {
             _text("agreed_with", 80, required=False),
             _WHY_OPTIONAL,
         ],
+        (EQUIPMENT,),
     ),
-    "hold_placed": _kind("maker", [_WHY], proof=PHONE),
-    "hold_lifted": _kind("maker", [_WHY], ref="required", proof=PERSON),
-    "signed_off": _kind("maker", [_text("statement", 400)], proof=PERSON),
-    "make_closed": _kind("maker", [_WHY_OPTIONAL]),
-    "make_abandoned": _kind("maker", [_WHY]),
+    "hold_placed": _kind("maker", [_WHY], (STANDING,), proof=PHONE),
+    "hold_lifted": _kind("maker", [_WHY], (STANDING,), ref="required", proof=PERSON),
+    "signed_off": _kind("maker", [_text("statement", 400)], (STANDING,), proof=PERSON),
+    "make_closed": _kind("maker", [_WHY_OPTIONAL], (STANDING,)),
+    "make_abandoned": _kind("maker", [_WHY], (STANDING,)),
     # A brine tank is a stream of its own: its id stands in the place of the make's.
     "tank_opened": _kind(
         "maker",
@@ -189,6 +247,7 @@ KINDS = {
             _TYPED,
             _TYPED_UNIT,
         ],
+        (TANK,),
     ),
     "tank_loaded": _kind(
         "helper",
@@ -201,6 +260,7 @@ KINDS = {
             _TYPED,
             _TYPED_UNIT,
         ],
+        (TANK,),
     ),
     "tank_unloaded": _kind(
         "helper",
@@ -210,6 +270,7 @@ KINDS = {
             _TYPED,
             _TYPED_UNIT,
         ],
+        (TANK,),
     ),
     "salt_added": _kind(
         "helper",
@@ -218,6 +279,7 @@ KINDS = {
             _TYPED,
             _TYPED_UNIT,
         ],
+        (TANK,),
     ),
     "water_added_to_tank": _kind(
         "helper",
@@ -226,10 +288,13 @@ KINDS = {
             _TYPED,
             _TYPED_UNIT,
         ],
+        (TANK,),
     ),
 }
 
-# Kinds that change what another entry says.
+# Kinds that touch what they are about, by their row.
+ABOUT_ANOTHER = tuple(kind for kind in KINDS if ABOUT in KINDS[kind]["touches"])
+# Those of them that change what it says.
 CHANGING = ("entry_corrected", "entry_struck")
 # In place of its kind, for a reading that only a maker may change: see `legal`.
 LEGAL_READING = "legal_reading"

@@ -14,10 +14,8 @@ in the total order of `order`. When a correction or a strike arrives, the entry
 it is about is taken out and filed anew. When it arrives before that entry, it
 waits in `amends` or `strikes` and is found when the entry comes.
 
-4. What was worked out for a step that is over is kept (`kept`) until an event
-   may have changed it. `_touch` decides, and in doubt forgets everything: a
-   wrong "unchanged" would show a wrong record, a wrong "changed" costs 20 ms.
-
+4. What was worked out and is kept beside is forgotten when an event may have
+   changed it: see `touches`.
 5. An event that this app cannot read, because it is of a newer app or not sound, is
    kept as it came (`raw`): it stands in the log and changes nothing else.
 
@@ -35,60 +33,9 @@ from .events import (
     check_data,
 )
 from .order import corrected_ms, insert, remove
+from .touches import topic, touch
 
 DEEPEST = 8
-
-# Which field of the body files an entry under its own topic.
-TOPIC_FIELD = {
-    "step_begun": "step",
-    "step_ended": "step",
-    "step_skipped": "step",
-    "task_taken": "step",
-    "task_released": "step",
-    "curd_judged": "step",
-    "reading_taken": "quantity",
-    "ingredient_added": "ingredient",
-    "wheels_moulded": "size",
-    "alert_acknowledged": "alert",
-    "alarm_shelved": "alert",
-}
-
-
-CHANGE_NO_STEP = (
-    "timer_started",
-    "timer_stopped",
-    "note_added",
-    "alert_acknowledged",
-    "alarm_shelved",
-    "hold_placed",
-    "hold_lifted",
-    "signed_off",
-    "make_closed",
-    "make_abandoned",
-)
-CHANGE_ANY_STEP = ("make_opened", "ingredient_added")
-ABOUT_ANOTHER = ("entry_corrected", "entry_struck", "duplicate_judged")
-CHANGE_ALL_DOSES = ("milk_volume_l", "milk_mass_kg")
-# A hold takes its readings by their instants, and asks more heat of rich milk,
-# whatever step a reading names: see `heat.clock`.
-CHANGE_HOLDS = ("milk_temp_c", "air_space_temp_c", "recorder_temp_c", "fat_frac")
-
-# A temperature read this near to the metered volume belongs to it, see
-# `plan.milk_kg`, and then changes every dose that goes by mass.
-WITH_VOLUME_MS = 3600000
-
-
-# What can change a step's begin, end, skip or floc point; no reading and no note.
-FACT_KINDS = (
-    "make_opened",
-    "step_begun",
-    "step_ended",
-    "step_skipped",
-    "curd_judged",
-    "entry_corrected",
-    "entry_struck",
-    "duplicate_judged",
-)
 
 
 def new_state(make_id: str) -> dict:
@@ -99,7 +46,7 @@ def new_state(make_id: str) -> dict:
 
     Returns:
         State: {"make", "events", "raw", "log", "lists", "amends", "strikes",
-        "judged", "kept", "facts"}; JSON types only.
+        "judged", "kept"}; JSON types only.
     """
     return {
         "make": make_id,
@@ -111,7 +58,6 @@ def new_state(make_id: str) -> dict:
         "strikes": {},
         "judged": {},
         "kept": {},
-        "facts": None,
     }
 
 
@@ -129,10 +75,8 @@ def take(state: dict, event: dict) -> bool:
         return False
     state["events"][event["id"]] = event
     insert(state["log"], _line(event))
-    _touch(state, event)
+    touch(state, event)
     kind = event["kind"]
-    if kind in FACT_KINDS:
-        state["facts"] = None
     ref = event.get("ref")
     if kind == "entry_corrected":
         insert(state["amends"].setdefault(ref, []), _line(event))
@@ -306,54 +250,6 @@ def check_correction(kind: str, data: dict, changes: dict) -> "list[dict]":
     return problems + check_data(kind, after, changes)
 
 
-def _touch(state, event):
-    """Forget what was kept of the steps that this event may change."""
-    changed = _about(state, event)
-    if changed is None or changed["kind"] in CHANGE_NO_STEP:
-        return
-    step = changed["data"].get("step")
-    kind = changed["kind"]
-    if step is None or kind in CHANGE_ANY_STEP or _changes_doses(state, event, changed):
-        state["kept"] = {}
-        return
-    state["kept"].pop(step, None)
-    if changed["data"].get("quantity") in CHANGE_HOLDS:
-        _forget_holds(state)
-    if kind == "step_begun":
-        # A floc clock may run from this begin.
-        for key in list(state["kept"]):
-            if state["kept"][key]["from_step"] == step:
-                state["kept"].pop(key)
-
-
-def _forget_holds(state):
-    for opened in entries(state, "make_opened"):
-        for step in opened["data"]["recipe"]["steps"]:
-            if step.get("heat_treatment"):
-                state["kept"].pop(step["key"], None)
-
-
-def _about(state, event):
-    """Return the entry that an event changes in the end, or None if not here yet."""
-    for _ in range(DEEPEST):
-        if event is None or event["kind"] not in ABOUT_ANOTHER:
-            return event
-        event = state["events"].get(event.get("ref"))
-    return None
-
-
-def _changes_doses(state, event, changed):
-    quantity = changed["data"].get("quantity")
-    if quantity != "milk_temp_c":
-        return quantity in CHANGE_ALL_DOSES
-    if event["kind"] == "entry_corrected" or changed["id"] in state["amends"]:
-        return True  # its instant may have been another
-    volume = last(state, "reading_taken", "milk_volume_l")
-    if volume is None:
-        return False
-    return abs(corrected_ms(changed) - volume["t_ms"]) <= WITH_VOLUME_MS
-
-
 def _line(event):
     return {
         "id": event["id"],
@@ -363,13 +259,9 @@ def _line(event):
     }
 
 
-def _topic(kind, name):
-    return kind if name is None else kind + "/" + name
-
-
 def _topic_of(kind, data):
-    field = TOPIC_FIELD.get(kind)
-    return _topic(kind, None if field is None else data.get(field) or "")
+    field = KINDS[kind]["topic"]
+    return topic(kind, None if field is None else data.get(field) or "")
 
 
 def _file(state, event):
@@ -393,9 +285,9 @@ def _file(state, event):
 def _unfile(state, event):
     # A correction may have moved it to another topic of its kind: 28 small
     # wheels that were large ones.
-    for topic in state["lists"]:
-        if topic.split("/")[0] == event["kind"]:
-            remove(state["lists"][topic], event["id"])
+    for name in state["lists"]:
+        if name.split("/")[0] == event["kind"]:
+            remove(state["lists"][name], event["id"])
 
 
 def _file_again(state, event_id):

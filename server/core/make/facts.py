@@ -6,7 +6,9 @@ status follows from which facts; nothing else decides it.
 
 from ..heat.clock import hold_start_ms
 from ..log import run
+from ..log.events import FACTS
 from ..log.readings import every
+from ..log.touches import keep, kept
 from ..recipe.figures import scaled_figure
 from . import curd as curd_facts
 from .timers import step_due
@@ -43,14 +45,14 @@ def facts(
         "begun_ms", "ended_ms", "skipped_ms", "due": answer of
         `timers.step_due`, "due_ms", "floc", "waits_on", "status"}.
     """
-    known = state["facts"]
-    if known is None or known["steps"] is not steps:
+    known = kept(state, "facts", "all")
+    if known is None:
         # Most entries are readings, which change no begin and no end: working all
         # steps out again took a slow phone a third of the time for an answer.
-        known = {"steps": steps, "found": _all(state, steps, figures, rules or {})}
-        state["facts"] = known
-        return dict(known["found"])
-    found = dict(known["found"])
+        known = _all(state, steps, figures, rules or {})
+        keep(state, "facts", "all", known, [FACTS])
+        return dict(known)
+    found = dict(known)
     for step in steps:
         if step.get("heat_treatment"):  # its clock goes by the readings
             before = found[step["key"]]

@@ -6,6 +6,7 @@ the make was opened and from what has really happened since.
 
 from ..formulas.milk import milk as milk_formulas
 from ..log import run
+from ..log.touches import WITH_VOLUME_MS
 
 # Cow's milk before it has been tested; used only to turn a metered volume into
 # mass, where 0.1 % of fat is worth 0.1 kg in 1,000. Source: GOFF density table,
@@ -196,7 +197,7 @@ def _temp_at(state, at_ms, otherwise):
     nearest = None
     for entry in run.entries(state, "reading_taken", "milk_temp_c"):
         gap = abs(entry["t_ms"] - at_ms)
-        if gap <= run.WITH_VOLUME_MS and (nearest is None or gap < nearest[0]):
+        if gap <= WITH_VOLUME_MS and (nearest is None or gap < nearest[0]):
             nearest = (gap, entry["data"]["value"])
     if nearest is None or not 0.0 <= nearest[1] <= 44.0:  # the table's range
         return otherwise

@@ -7,8 +7,10 @@ due, a band that ends.
 """
 
 from ..log import run
+from ..log.events import DOSES, EQUIPMENT, HEAT, MILK
 from ..log.opening import ending, opening
 from ..log.readings import last_value
+from ..log.touches import keep, kept, of_step, topic
 from ..make import plan
 from ..make.duplicates import duplicates
 from ..make.facts import facts
@@ -107,20 +109,33 @@ def _shown(context, row):
 
 def _step_alerts(context, shown):
     """Return the alerts of all steps; those of steps that are over are kept."""
-    kept = context["state"]["kept"]
     found = []
     for place, row in enumerate(context["recipe"]["steps"]):
         status = shown[place]["status"]
         if status == "running" and not context["over"]:
             found.extend(step_alerts(shown[place]))
         elif status == "ended":
-            if row["key"] not in kept:
-                kept[row["key"]] = {
-                    "from_step": row["end"].get("from_step"),
-                    "alerts": step_alerts(step_view(context, row)),
-                }
-            found.extend(kept[row["key"]]["alerts"])
+            found.extend(_kept_alerts(context, row))
     return found
+
+
+def _kept_alerts(context, row):
+    state, key = context["state"], row["key"]
+    found = kept(state, "alerts", key)
+    if found is None:
+        found = step_alerts(step_view(context, row))
+        keep(state, "alerts", key, found, _rests_on(row))
+    return found
+
+
+def _rests_on(row):
+    """Return what the alerts of a step that is over rest on, see `touches`."""
+    words = of_step(row["key"]) + [MILK, DOSES, EQUIPMENT]
+    if row.get("heat_treatment"):
+        words.append(HEAT)
+    if row["end"].get("from_step"):
+        words.append(topic("step_begun", row["end"]["from_step"]))
+    return words
 
 
 def _context(state, opened_entry, now_ms, rules):
