@@ -25,7 +25,6 @@ LISTS = (
     "Answer",
     "SumRow",
     "SumTopic",
-    "UnitLine",
     "Recorded",
     "LogLine",
 )
@@ -49,7 +48,6 @@ def told(demo_creamery):
     yield "Chart", desk.trends(mine, recipe["id"])
     yield "SumTopic", desk.sums_topics(mine)
     yield "SumRow", desk.sums_catalogue(mine)
-    yield "UnitLine", desk.units()
     yield "Answer", [desk.sum(mine, "scale_to_milk", {})]
     yield "ClashesIf", desk.clashes_if(mine, recipe, NOW_MS + HOUR_MS, NOW_MS)
     rings = alarms.alarms(mine, NOW_MS + HOUR_MS, 600.0)

@@ -935,6 +935,7 @@ interface SumInput {
   default: SumDefault | null;
   optional: boolean;
   hidden: boolean;
+  by_hand: boolean;
 }
 
 /** What a sum gives; `ends` by what a value is of, where that differs. */
@@ -1076,14 +1077,6 @@ interface ToJudge {
   kind: string;
   first: Who;
   later: Who;
-}
-
-/** A line of the table of units: kept = shown in `from`, times scale plus offset. */
-interface UnitLine {
-  from: string;
-  to: string;
-  scale: number;
-  offset: number;
 }
 
 /** How many entries are kept and cannot be read here. */

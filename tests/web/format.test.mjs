@@ -1,22 +1,21 @@
-// Figures as each person reads them. The lines are the definitions: 212 °F is
-// 100 °C, a gallon is 231 cubic inches, a pound 0.45359237 kg.
+// Figures as each person reads them. By definition 212 °F is 100 °C, a gallon is 231
+// cubic inches, a pound 0.45359237 kg.
 import assert from "node:assert/strict";
 import { beforeEach, test } from "node:test";
 
 import * as format from "../../static/js/format.js";
+import { following } from "../../static/js/units/convert.js";
 
-const LINES = [
-  { from: "C", to: "F", scale: 1.8, offset: 32 },
-  { from: "K", to: "F_rise", scale: 1.8, offset: 0 },
-  { from: "L", to: "gal", scale: 1 / 3.785411784, offset: 0 },
-  { from: "kg", to: "lb", scale: 1 / 0.45359237, offset: 0 },
-  { from: "kPa", to: "psi", scale: 1 / 6.894757293168361, offset: 0 },
-];
-const AMERICAN = { C: "F", K: "F_rise", L: "gal", kg: "lb", kPa: "psi" };
+const AMERICAN = following([
+  ["C", "F"],
+  ["L", "gal"],
+  ["kg", "lb"],
+  ["kPa", "psi"],
+]);
 const NB = "\u00a0";
 
 function read(language, units = {}) {
-  format.setReads({ language, units, lines: LINES }, () => {});
+  format.setReads({ language, units }, () => {});
 }
 
 beforeEach(() => read("en"));
@@ -82,9 +81,21 @@ test("what was typed is shown as it was typed, whatever the person reads", () =>
   assert.equal(format.sumValue(31.5, "C"), `31,5${NB}°C`);
 });
 
-test("a unit stays as it is kept while the core has not said how it converts", () => {
-  format.setReads({ language: "en", units: AMERICAN, lines: [] }, () => {});
-  assert.equal(format.quantity("milk_temp_c", 31.5), `31.5${NB}°C`);
+test("a share of a quantity is read in percent, of the acid too", () => {
+  assert.equal(format.quantity("titratable_acidity_frac", 0.0016), `0.160${NB}%`);
+  assert.equal(format.formOf("titratable_acidity_frac").typed, "%");
+  assert.equal(format.inUnit(0.0016, "fraction lactic"), `0.16${NB}%`);
+});
+
+test("a quantity without a unit of its own is shown and typed without one", () => {
+  assert.equal(format.quantity("ph", 6.5), "6.50");
+  assert.equal(format.formOf("ph").typed, "");
+  assert.equal(format.quantity("drug_test", "negative"), "negative");
+});
+
+test("a rate of warming is told by the minute, as the person reads degrees", () => {
+  assert.equal(format.sumValue(1 / 60, "K/s"), `1.00${NB}°C/min`);
+  assert.equal(format.sumValue(1.8, "F/min"), `1.80${NB}°F/min`);
 });
 
 test("decimals, days and dates follow the language", () => {
@@ -128,7 +139,7 @@ test("comma and point are the same to a field without a quantity", () => {
 
 test("whoever shows a figure is told what it rests on", () => {
   let asked = 0;
-  format.setReads({ language: "en", units: AMERICAN, lines: LINES }, () => {
+  format.setReads({ language: "en", units: AMERICAN }, () => {
     asked += 1;
   });
   for (const write of [

@@ -28,8 +28,6 @@ RATIO_LOW, RATIO_HIGH = 0.5, 2.42
 # scale: what it lost divided by next to nothing is no measure. Our judgement.
 RATIO_FOR_SCALE = 1.2
 USUAL_MOISTURE_FRAC = 0.44  # washed-curd wheel out of the press; practice
-# How the table of the formulas names a unit that is typed.
-FORMULA_UNITS = {"L": "l", "gal": "us_gal"}
 USUAL_TEMP_C = 12.5  # middle of the read working range, 10 to 15 °C
 USUAL_SALT_FRAC = 0.20  # where the read working range begins
 MOST_LOST_FRAC = 1.0 / 6.0
@@ -83,7 +81,7 @@ def mass_kg(
 
     Args:
         amount: as it was read, in `unit`.
-        unit: "kg", "g", "lb", "L", "gal" or "imp_gal".
+        unit: of a mass or a volume, see `units.table`.
         salt_frac: strength, mass fraction of the brine [0..1]; 0 for water.
         temp_c: its temperature [°C]; None for the usual one of a cellar.
 
@@ -96,14 +94,12 @@ def mass_kg(
     Source: volume times density.
     """
     # Loaded when first asked: the app starts without it.
-    from ..units.conversions import convert
+    from ..units.table import UNITS, convert
 
-    if unit in ("kg", "g", "lb"):
+    if UNITS.get(unit, {}).get("dimension") == "mass":
         return convert(amount, unit, "kg")
     temp = USUAL_TEMP_C if temp_c is None else temp_c
-    return brine_tank.tank_kg(
-        convert(amount, FORMULA_UNITS.get(unit, unit), "l"), salt_frac, temp
-    )
+    return brine_tank.tank_kg(convert(amount, unit, "L"), salt_frac, temp)
 
 
 def second_look(in_kg: float, out_kg: float) -> "dict | None":

@@ -37,6 +37,4 @@ from .sums import step_sums as step_sums
 from .sums import sum as sum
 from .sums import sums_catalogue as sums_catalogue
 from .sums import sums_topics as sums_topics
-from .typed import convert as convert
 from .typed import read_typed as read_typed
-from .typed import units as units

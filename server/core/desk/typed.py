@@ -1,17 +1,6 @@
-"""What was typed: read in the unit that it was typed in, and shown in others."""
+"""What was typed, read in the unit that it was typed in."""
 
 from ..units.readings import read_typed as read_typed_value
-from ..units.shown import convert as convert
-from ..units.shown import shown
-
-
-def units() -> "list[dict]":
-    """Return how figures are shown in the units that people may choose.
-
-    Returns:
-        List of {"from", "to", "scale", "offset"}, see `sums.units.shown`.
-    """
-    return shown()
 
 
 def read_typed(

@@ -3,7 +3,7 @@
 from ..log.readings import every, last
 from ..make.facts import readings_in
 from ..recipe.figures import scaled_figure
-from ..units.shown import WATER_KG_L, WHEY_KG_L
+from ..units.liquids import WATER_KG_L, WHEY_KG_L
 from .found import from_make, from_recipe, of_figure
 
 AQUEOUS_FRAC = 0.94  # water phase of milk with its lactose; facts' worked wash

@@ -7,7 +7,7 @@ unless it came with "sure".
 
 from ..units.quantities import check_number
 from ..units.readings import parse
-from ..units.shown import convert
+from ..units.table import convert
 
 
 def read_given(row: dict, given: dict) -> dict:

@@ -7,28 +7,7 @@ and a default with its source. Unless a source is named, hard and soft limits
 are this project's own judgement of what a creamery can have.
 """
 
-# What each unit may also be typed and shown in; the first is usual for typing.
-ALSO = {
-    "C": ["C", "F"],
-    "K": ["K", "F_rise"],
-    "L": ["L", "gal", "imp_gal", "mL"],
-    "mL": ["mL", "L"],
-    "kg": ["kg", "lb", "g"],
-    "g": ["g", "kg", "oz"],
-    "kPa": ["kPa", "bar", "psi"],
-    "fraction": ["%", "fraction"],
-    "fraction lactic": [
-        "lactic_percent",
-        "dornic",
-        "thorner",
-        "soxhlet_henkel",
-        "fraction lactic",
-    ],
-    "s": ["min", "h", "d", "s"],
-    "h": ["h", "d"],
-    "min": ["min", "h"],
-    "m": ["mm", "cm", "in", "m"],
-}
+from ..units.table import typed_in
 
 
 def number(
@@ -41,6 +20,8 @@ def number(
     optional: bool = False,
     count: bool = False,
     hidden: bool = False,
+    usual: "str | None" = None,
+    by_hand: bool = True,
 ) -> dict:
     """Return an input that is one number.
 
@@ -54,12 +35,17 @@ def number(
         optional: whether the sum does without it.
         count: whether only whole numbers make sense.
         hidden: whether only a make can know it, so that nobody is asked.
+        usual: unit that it is typed in first; None for the usual one of its unit.
+        by_hand: whether people type it; else it is learned from own wheels.
     """
+    units = typed_in(unit)
+    if usual is not None:
+        units = [usual] + [one for one in units if one != usual]
     return {
         "name": name,
         "kind": "count" if count else "number",
         "unit": unit,
-        "units": ALSO.get(unit, [unit]),
+        "units": units,
         "low": low,
         "high": high,
         "ask_low": None if ask is None else ask[0],
@@ -69,6 +55,7 @@ def number(
         "default": default,
         "optional": optional or hidden,
         "hidden": hidden,
+        "by_hand": by_hand,
     }
 
 

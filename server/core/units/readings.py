@@ -4,23 +4,17 @@ The text as typed is kept in the event beside the value, so that a legal reading
 can always be judged in the unit the thermometer shows.
 """
 
-from .conversions import convert
-from .quantities import QUANTITIES, check_value, is_jump, needs_second_look
+from .quantities import (
+    QUANTITIES,
+    check_number,
+    check_value,
+    is_jump,
+    needs_second_look,
+)
+from .table import READ_AS, convert, typed_in
 
-# Units a reading may be typed in besides the quantity's own, each with the two
-# names that the unit table knows: (as typed, the quantity's own).
-OTHER_UNITS = {
-    ("C", "F"): ("f", "c"),
-    ("L", "gal"): ("us_gal", "l"),
-    ("L", "imp_gal"): ("imp_gal", "l"),
-    ("kg", "lb"): ("lb", "kg"),
-    ("kPa", "psi"): ("psi", "kpa"),
-    ("kPa", "bar"): ("bar", "kpa"),
-}
-
-# A share is kept as 0..1 and typed in percent.
+# A share is kept as 0..1 and typed in percent, of lactic acid too.
 PERCENT = "%"
-SHARES = ("fraction", "fraction lactic")
 
 
 def read_typed(
@@ -51,14 +45,18 @@ def read_typed(
     number = parse(typed)
     if number is None:
         return _wrong("value", "not_a_number", typed)
+    problems = check_number("value", number, None, None)
+    if problems:
+        return {"value": None, "problems": problems, "ask": None}
     unit = typed_unit or row["unit"]
-    if unit == PERCENT and row["unit"] in SHARES:
-        number = number / 100.0
-    elif unit != row["unit"]:
-        pair = OTHER_UNITS.get((row["unit"], unit))
-        if pair is None:
-            return _wrong("typed_unit", "unknown_unit", unit)
-        number = convert(number, pair[0], pair[1])
+    if unit == PERCENT:
+        unit = READ_AS.get(row["unit"], unit)
+    if unit != row["unit"] and unit not in typed_in(row["unit"]):
+        return _wrong("typed_unit", "unknown_unit", typed_unit)
+    try:
+        number = convert(number, unit, row["unit"])
+    except ValueError:  # colder than any thing can be
+        return _wrong("value", "below", row["low"])
     problems = check_value(quantity, number)
     if problems:
         return {"value": None, "problems": problems, "ask": None}

@@ -40,6 +40,7 @@ class SumInput(TypedDict):
     default: SumDefault | None
     optional: bool
     hidden: bool
+    by_hand: bool
 
 
 # What low and high mean: how uncertain it is, not to be passed, or wanted.
@@ -129,11 +130,3 @@ class Answer(TypedDict):
     missing: list[str]
     known: NotRequired[list[Known]]
     of: NotRequired[str | None]
-
-
-class UnitLine(_From):
-    """A line of the table of units: kept = shown in `from`, times scale plus offset."""
-
-    to: str
-    scale: float
-    offset: float

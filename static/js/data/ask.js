@@ -192,19 +192,6 @@ export function proofFor({ kind, about }) {
 
 // What was typed
 
-/** @returns {Promise<UnitLine[]>} */
-export function units() {
-  return call("units");
-}
-
-/**
- * @param {{amount: number, from: string, to: string}} asked
- * @returns {Promise<number>}
- */
-export function convert({ amount, from, to }) {
-  return call("convert", { amount, from_unit: from, to_unit: to });
-}
-
 /**
  * Read what was typed for a quantity; unit "" is the quantity's own.
  *

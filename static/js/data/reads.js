@@ -7,8 +7,9 @@
 import { computed, effect, signal } from "@preact/signals";
 
 import { setReads } from "../format.js";
+import { following } from "../units/convert.js";
+import { CHOICES } from "../units/table.js";
 import { LANGUAGES, language, loadRest, setLanguage } from "../messages/index.js";
-import * as ask from "./ask.js";
 import { ApiError, patch, post } from "./api.js";
 import { setSaved } from "./db.js";
 import { me, people, person } from "./state.js";
@@ -17,14 +18,7 @@ const WAIT_MS = 1500;
 /** @import { Signal } from "@preact/signals" */
 /** @typedef {Exclude<keyof Reads, "language">} Kind */
 
-/** The units that a person may choose of each kind, the kept one first. */
-export const UNITS = {
-  temp_unit: ["C", "F"],
-  volume_unit: ["L", "gal", "imp_gal"],
-  mass_unit: ["kg", "lb"],
-  pressure_unit: ["kPa", "psi"],
-};
-const KINDS = /** @type {[Kind, string[]][]} */ (Object.entries(UNITS));
+const KINDS = /** @type {[Kind, string[]][]} */ (Object.entries(CHOICES));
 
 /**
  * By person, what was changed here and is not on the server yet.
@@ -38,12 +32,6 @@ const changed = signal({});
  * @type {Signal<string | null>}
  */
 const picked = signal(null);
-/**
- * The core's table; how figures follow from the kept ones.
- *
- * @type {Signal<UnitLine[]>}
- */
-const lines = signal([]);
 const shown = signal(0);
 
 function phonesLanguage() {
@@ -98,9 +86,7 @@ export const hasLanguage = computed(() => reads.value.language === language.valu
 
 /** @param {Reads} one */
 function unitsOf(one) {
-  const chosen = KINDS.map(([name, [kept]]) => [kept, one[name]]);
-  const rise = one.temp_unit === "F" ? [["K", "F_rise"]] : [];
-  return Object.fromEntries([...chosen, ...rise].filter(([kept, to]) => kept !== to));
+  return following(KINDS.map(([name, [kept]]) => [kept, one[name]]));
 }
 
 /** @type {Promise<boolean> | null} */
@@ -120,7 +106,6 @@ effect(() => {
   const next = {
     language: language.value,
     units: JSON.parse(units.value),
-    lines: lines.value,
   };
   setReads(next, () => shown.value);
   shown.value = shown.peek() + 1;
@@ -130,21 +115,13 @@ effect(() => {
  * Bring back what was kept of it, before the first painting.
  *
  * @param {Record<string, Partial<Reads>> | undefined} kept what was changed and not sent
- * @param {UnitLine[] | undefined} table the core's units, as it told them last
  * @returns {Promise<void>} when the language is there, or is too slow to wait for
  */
-export async function restoreReads(kept, table) {
+export async function restoreReads(kept) {
   if (kept) changed.value = kept;
-  if (table) lines.value = table;
   const late = new Promise((resolve) => setTimeout(resolve, WAIT_MS));
   await Promise.race([loading, late]);
   setTimeout(retryLanguage); // after the painting
-}
-
-/** Take the table of units from the core, and keep it for the next opening. */
-export async function learnUnits() {
-  lines.value = await ask.units();
-  await setSaved("units", lines.value);
 }
 
 /** @param {Record<string, Partial<Reads>>} next */

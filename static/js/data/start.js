@@ -7,7 +7,7 @@ import { deviceId, getFirst, getSaved, probe, prune } from "./db.js";
 import { refresh, showMake } from "./desk.js";
 import { readMe } from "./actions.js";
 import { start as startCore, takeRest } from "../core/bridge.js";
-import { learnUnits, restoreReads, retryLanguage, sendReads } from "./reads.js";
+import { restoreReads, retryLanguage, sendReads } from "./reads.js";
 import { freshenPins } from "./pins.js";
 import { freshenRecipes } from "./recipes.js";
 import { afterRecord, countUnsent, restoreUnsaved } from "./record.js";
@@ -35,12 +35,12 @@ const FRESHEN_MS = 60000;
 /** Bring back what was shown last; the only thing the first painting waits for. */
 export async function remember() {
   restoreUnsaved();
-  const keys = ["me", "people", "person", "board", "reads", "units"];
+  const keys = ["me", "people", "person", "board", "reads"];
   /** @type {Awaited<ReturnType<typeof getFirst>>} */
   const first = await getFirst(keys).catch(() => ({ saved: [] }));
   // Before anything can be tapped: an entry's time depends on it.
   clock.restore(first.clock ?? null);
-  const [mine, all, who, lastBoard, changes, units] = first.saved;
+  const [mine, all, who, lastBoard, changes] = first.saved;
   me.value = mine ?? null;
   people.value = all ?? [];
   person.value = who ?? mine?.person.id ?? null;
@@ -49,7 +49,7 @@ export async function remember() {
     openMakeId.value = first.open;
     view.value = first.view ?? null;
   }
-  await restoreReads(changes, units);
+  await restoreReads(changes);
 }
 
 // Whole recipes are large and no first painting shows one.
@@ -126,7 +126,6 @@ export async function begin() {
   afterRecord(kick);
   listenAround();
   startCore().then(setAppVersion, () => {});
-  learnUnits().catch(() => {}); // until then as it told them last
   keepOffline();
   measureStorage().catch(() => {});
   await deviceId(uuid4).catch(() => {}); // "storage.problem" tells of it

@@ -1,6 +1,7 @@
 import { signal } from "@preact/signals";
 import { ask, dropUnsaved, nowMs, record, unsaved } from "./source.js";
 import { plain, quantity, readNumber } from "../format.js";
+import { convert } from "../units/convert.js";
 import { has, inside, t, tFirst, words } from "../messages/index.js";
 
 export const UNDO_MS = 12000;
@@ -176,7 +177,7 @@ export async function readField(
   const number = readNumber(typed);
   const value =
     number !== null && unit && kept && unit !== kept
-      ? await ask.convert({ amount: number, from: unit, to: kept })
+      ? convert(number, unit, kept)
       : number;
   if (value === null) {
     return {

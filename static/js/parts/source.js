@@ -23,7 +23,7 @@ export {
   needsLook,
   storage,
 } from "../data/state.js";
-export { UNITS, changeReads, hasLanguage, reads, waiting } from "../data/reads.js";
+export { changeReads, hasLanguage, reads, waiting } from "../data/reads.js";
 export { isBehind, picture } from "../data/live.js";
 export { record } from "../data/record.js";
 export {

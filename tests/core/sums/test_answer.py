@@ -292,11 +292,11 @@ def test_the_words_of_a_refusal_become_field_value_and_limit(core):
     ],
 )
 def test_units_are_exact_by_definition(core, amount, start, end, wanted):
-    assert core("units.shown", "convert", amount, start, end) == pytest.approx(wanted)
-    back = core("units.shown", "convert", wanted, end, start)
+    assert core("units.table", "convert", amount, start, end) == pytest.approx(wanted)
+    back = core("units.table", "convert", wanted, end, start)
     assert back == pytest.approx(amount)
 
 
 def test_units_of_two_kinds_do_not_convert(core):
-    with pytest.raises(ValueError, match="is not a unit of"):
-        core("units.shown", "convert", 1, "h", "mm")
+    with pytest.raises(ValueError, match="is length, not time"):
+        core("units.table", "convert", 1, "h", "mm")

@@ -84,6 +84,24 @@ def test_a_value_beyond_what_an_instrument_shows_is_refused(core):
 
 def test_a_number_too_long_to_hold_is_refused(core):
     assert read(core, "ph", "9" * 400) == wrong("value", "not_a_number", None)
+    # In another unit than its own, too.
+    found = read(core, "milk_temp_c", "9" * 400, "F")
+    assert found == wrong("value", "not_a_number", None)
+
+
+def test_a_share_of_57_percent_is_0_57_to_the_last_digit(core):
+    # 57 × 0.01 in doubles is 0.5700000000000001.
+    assert read(core, "cheese_moisture_frac", "57", "%")["value"] == 0.57
+
+
+def test_what_is_colder_than_can_be_is_refused_with_the_limit(core):
+    assert read(core, "milk_temp_c", "-500", "F") == wrong("value", "below", -2.0)
+
+
+def test_lactic_acid_is_typed_in_percent_or_in_degrees(core):
+    quantity = "titratable_acidity_frac"
+    assert read(core, quantity, "0,16", "%")["value"] == pytest.approx(0.0016)
+    assert read(core, quantity, "16", "dornic")["value"] == pytest.approx(0.0016)
 
 
 def test_an_unlikely_value_is_kept_as_typed_and_asked_about(core):

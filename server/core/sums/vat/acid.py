@@ -166,7 +166,7 @@ ROWS = [
             output("late_s", "s", sense="later"),
             output("left_s", "s", told_by="reach_ms"),
             output("reach_ms", "ms", headline="first"),
-            output("pace", "times"),
+            output("pace", "multiple"),
             output("lag_s", "s", sense="later"),
         ],
         _acid_forecast,
@@ -204,7 +204,7 @@ ROWS = [
         [
             output("worth_s", "s", headline=True),
             output("ahead_s", "s", sense="earlier"),
-            output("speed_now", "times"),
+            output("speed_now", "multiple"),
         ],
         _acid_temperature,
     ),

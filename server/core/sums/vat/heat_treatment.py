@@ -193,7 +193,7 @@ ROWS = [
                 None,
                 default(0.0, "practice", "filled and emptied outside the hold"),
             ),
-            number("holding_s", "s", 0.0, 86400.0, optional=True),
+            number("holding_s", "s", 0.0, 86400.0, optional=True, usual="s"),
             number("gap_max_s", "s", 1.0, 3600.0, [1.0, 300.0], optional=True),
             number("base_ms", "ms", 0.0, 4102444800000.0, hidden=True),
             dict(choice("hold_over", ["yes", "no"], optional=True), hidden=True),

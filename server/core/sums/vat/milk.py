@@ -1,7 +1,8 @@
 """Milk: its mass, what is asked on receipt, its acidity, and standardising it."""
 
 from ...formulas.milk import milk
-from ...units import conversions as units
+from ...units.table import convert
+from ...units.titration import lactic_frac
 from ..outputs import note, output, rests, result, value
 from ..rows import choice, default, number, sum_row
 from . import receipt
@@ -62,7 +63,7 @@ def _milk_mass(x):
 
 
 def _acidity_titration(x):
-    frac = units.lactic_frac(x["alkali_ml"], x["alkali_mol_l"], x["sample_ml"])
+    frac = lactic_frac(x["alkali_ml"], x["alkali_mol_l"], x["sample_ml"])
     return result(_scales(frac), [note("acidity_never_ph")])
 
 
@@ -73,7 +74,7 @@ def _acidity_units(x):
 def _scales(frac):
     found = [value("acidity_frac", frac)]
     for name in ("lactic_percent", "dornic", "thorner", "soxhlet_henkel"):
-        found.append(value(name, units.convert(frac, "lactic_frac", name)))
+        found.append(value(name, convert(frac, "fraction lactic", name)))
     return found
 
 

@@ -184,7 +184,10 @@ ROWS = [
                 default(120.0, "practice", "own settings say better; 0 to 3 min"),
             ),
         ],
-        [output("dose_factor", "times", headline=True), output("next_rennet_ml", "mL")],
+        [
+            output("dose_factor", "multiple", headline=True),
+            output("next_rennet_ml", "mL"),
+        ],
         _rennet_next,
     ),
 ]

@@ -2,7 +2,7 @@
 
 from ...formulas.curd import wash
 from ...formulas.milk import milk
-from ...units.shown import WHEY_KG_L
+from ...units.liquids import WHEY_KG_L
 from ..outputs import note, output, rests, result, value
 from ..rows import default, number, series, sum_row
 from .milk import MILK_KG

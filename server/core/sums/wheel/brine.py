@@ -33,6 +33,7 @@ DIFFUSION = number(
         salting.DIFFUSION_LOW_M2_S,
         2.3e-10,
     ),
+    by_hand=False,
 )
 RATIO = number(
     "water_salt_ratio",
@@ -208,7 +209,7 @@ ROWS = brine_strength.ROWS + [
             MOISTURE,
             DIFFUSION,
             RATIO,
-            number("time_s", "s", 0.0, 31536000.0, optional=True),
+            number("time_s", "s", 0.0, 31536000.0, optional=True, usual="d"),
         ],
         [
             output("time_s", "s", headline=True),
@@ -223,14 +224,14 @@ ROWS = brine_strength.ROWS + [
         "brine",
         [
             number("cheese_salt_frac", "fraction", 0.0005, 0.1, [0.005, 0.04]),
-            number("time_s", "s", 60.0, 31536000.0),
+            number("time_s", "s", 60.0, 31536000.0, usual="h"),
             DIAMETER,
             HEIGHT,
             SALT,
             MOISTURE,
             RATIO,
         ],
-        [output("diffusion_m2_s", "m2/s"), output("factor", "times", headline=True)],
+        [output("diffusion_m2_s", "m2/s"), output("factor", "multiple", headline=True)],
         _brine_factor,
     ),
     sum_row(

@@ -41,7 +41,6 @@ export const REASONS = {
   "is not a finite number": "no es un número finito",
   "is not a known unit": "unidad desconocida",
   "is not a number": "no es un número",
-  "is not a unit of {}": "esta unidad no vale aquí",
   "is not a whole number": "tiene que ser un número entero",
   "is not above {}": "tiene que ser más de {u1}",
   "is not after {}": "tiene que ir después de {u1}",

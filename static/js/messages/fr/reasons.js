@@ -41,7 +41,6 @@ export const REASONS = {
   "is not a finite number": "pas un nombre fini",
   "is not a known unit": "unité inconnue",
   "is not a number": "pas un nombre",
-  "is not a unit of {}": "cette unité ne va pas ici",
   "is not a whole number": "il faut un nombre entier",
   "is not above {}": "il faut plus de {u1}",
   "is not after {}": "il faut que ce soit après {u1}",

@@ -5,7 +5,6 @@ import { useEffect } from "preact/hooks";
 import { ask } from "../../parts/source.js";
 import { sumValue, typedValue } from "../../format.js";
 import { has, inside, t } from "../../messages/index.js";
-import { learnUnits } from "../sums/units.js";
 import { label, pickWords, restsValue } from "../sums/words.js";
 
 /** @import { Signal } from "@preact/signals" */
@@ -23,9 +22,8 @@ let asking = null;
 export function loadRows() {
   asking ??= ask
     .equipmentRows()
-    .then(async (found) => {
-      await learnUnits(found);
-      rows.value = found;
+    .then((layout) => {
+      rows.value = layout;
     })
     .catch(() => {
       asking = null;

@@ -17,9 +17,10 @@ import {
 import { inside, t } from "../../messages/index.js";
 import { Units } from "../sums/pads.js";
 import { keepUnit, unitFor } from "../sums/units.js";
+import { CHOICES, UNITS } from "../../units/table.js";
 
-export const MASSES = ["kg", "lb"];
-export const VOLUMES = ["L", "gal", "imp_gal"];
+export const MASSES = CHOICES.mass_unit;
+export const VOLUMES = CHOICES.volume_unit;
 
 /** @typedef {{typed: string, unit: string}} Typed */
 /** @typedef {Pick<Problem, "key" | "limit">} Doubt */
@@ -108,7 +109,7 @@ export function AmountPad({
 }) {
   const row = { name: "store_" + name, unit: "kg", units };
   const [unit, setUnit] = useState(
-    begun?.unit ?? (last ? unitRead("kg") : unitFor("", row)),
+    begun?.unit ?? (last ? unitRead("kg") : unitFor(row)),
   );
   const words = (/** @type {Problem[]} */ problems, /** @type {string} */ typed) =>
     problems
@@ -203,9 +204,10 @@ export function AddPad({ tank, kind, title, onBack }) {
   const isWater = kind === "water_added_to_tank";
   const save = async (/** @type {number} */ value, /** @type {Typed} */ told) => {
     const said = t("said." + kind, {
-      mass: MASSES.includes(told.unit)
-        ? amount(value, "kg")
-        : typedValue(told.typed, told.unit),
+      mass:
+        UNITS[told.unit].dimension === "mass"
+          ? amount(value, "kg")
+          : typedValue(told.typed, told.unit),
     });
     const event = await act(
       kind,

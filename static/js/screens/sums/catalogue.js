@@ -2,7 +2,6 @@ import { signal } from "@preact/signals";
 import { useEffect, useState } from "preact/hooks";
 import { whyOf } from "../../parts/acts.js";
 import { ask } from "../../parts/source.js";
-import { learnUnits } from "./units.js";
 
 // Laying out every sum takes a slow phone a third of a second: the list comes from
 // the keys alone, and a topic is laid out when one of its sums is opened.
@@ -36,10 +35,6 @@ async function loadTopics() {
 /** @param {string} key */
 async function loadTopic(key) {
   const rows = await ask.sumsCatalogue({ topic: key });
-  const inputs = rows.flatMap((row) =>
-    row.inputs.flatMap((one) => [one, ...(one.columns ?? [])]),
-  );
-  await learnUnits(inputs);
   layouts.value = { ...layouts.value, [key]: rows };
 }
 

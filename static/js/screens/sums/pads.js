@@ -70,7 +70,7 @@ function isSigned(row) {
  */
 export function NumberPad({ sum, row, scope, given, wayBack, onGive, onBack }) {
   const [begun] = useState(() => draftOf(scope, row.name) ?? given);
-  const [unit, setUnit] = useState(begun?.unit ?? unitFor(sum.key, row));
+  const [unit, setUnit] = useState(begun?.unit ?? unitFor(row));
   const mine = (/** @type {string} */ typed) => ({ typed, unit });
   const hold = (/** @type {string} */ typed, /** @type {string} */ inUnit) =>
     keepDraft(scope, row.name, typed === "" ? null : { typed, unit: inUnit });
@@ -212,7 +212,7 @@ export function TablePad({ sum, row, scope, given, wayBack, onGive, onBack }) {
   const column = unitColumn(row);
   const begun = draftOf(scope, row.name);
   const [unit, setUnit] = useState(
-    given?.unit ?? begun?.unit ?? (column ? unitFor(sum.key, column) : ""),
+    given?.unit ?? begun?.unit ?? (column ? unitFor(column) : ""),
   );
   const [draft, setDraft] = useState(/** @type {RowDraft | null} */ (null));
   const hold = (/** @type {RowDraft | null} */ next) =>

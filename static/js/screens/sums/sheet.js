@@ -16,15 +16,6 @@ import {
 
 /** @import { Names } from "./values.js" */
 
-/**
- * Nobody types such a number on a pad: it comes from the wheels themselves.
- *
- * @param {SumInput} row
- */
-function isTyped(row) {
-  return row.unit !== "m2/s";
-}
-
 /** @param {SumInput} row */
 function defaultWords(row) {
   const told = row.default;
@@ -64,7 +55,7 @@ function InputRow({ sum, row, scope, given, known, problems, isMissing, onOpen }
     ? t("sums.as_typed")
     : told
       ? t("from." + told.from)
-      : isTyped(row)
+      : row.by_hand
         ? defaultWords(row)
         : `${defaultWords(row)} · ${t("sums.own_only")}`;
   const begun = draftOf(scope, row.name);
@@ -77,7 +68,7 @@ function InputRow({ sum, row, scope, given, known, problems, isMissing, onOpen }
   ].filter(Boolean);
   return html`<${Row} class=${wrong ? "is-wrong" : isMissing ? "is-due" : ""} title=${label(row.name, sum.key)} side=${side}
     detail=${says.length ? html`${detail}${says.map((text) => html`<span class="row-says" key=${text}>${text}</span>`)}` : detail}
-    disabled=${!isTyped(row)} onTap=${onOpen} />`;
+    disabled=${!row.by_hand} onTap=${onOpen} />`;
 }
 
 /**
@@ -143,7 +134,7 @@ export function SumSheet({
   onBack,
 }) {
   const open = sum.inputs.find((one) => one.name === input);
-  if (open && isTyped(open)) {
+  if (open && open.by_hand) {
     const rests = answer?.rests_on.find((one) => one.name === open.name);
     return html`<${Pad} key=${open.name} sum=${sum} row=${open} scope=${scope} given=${given[open.name]} known=${known}
       chosen=${given[open.name]?.value ?? (rests?.from === "default" ? rests.value : null)}

@@ -29,9 +29,7 @@ function endWords(figure, { ends_unit: unit, as_read: isRule }) {
 
 /** @param {SumValue} value */
 function pair({ low, high, ends_unit: unit }) {
-  const [from, to] = [low, high].map((one) =>
-    unit === "K/min" ? asUsed(one / 60, "K/s") : asUsed(one, unit),
-  );
+  const [from, to] = [low, high].map((one) => asUsed(one, unit));
   const [first, last] = sumRange(from.value, to.value, from.unit, nowMs());
   return {
     ends: { low: first, high: last },
@@ -113,8 +111,6 @@ function mainWords(value) {
   if (value.sense) return againstWords(value, value.value);
   if (value.as_read) return sumValue(value.value, value.unit);
   const text = shown(value.value, value.unit);
-  if (value.unit === "times") return t("sums.times", { value: text });
-  if (value.unit === "pH_rise") return t("sums.ph_more", { value: text });
   return value.unit === "pH" ? t("sums.ph", { value: text }) : text;
 }
 

@@ -11,7 +11,8 @@ import {
   tFirst,
   words,
 } from "../../messages/index.js";
-import { asUsed, inUnits } from "./units.js";
+import { convert } from "../../units/convert.js";
+import { asUsed } from "./units.js";
 
 /**
  * What an input, an output or a figure below an answer is called; in one sum by its
@@ -77,14 +78,13 @@ export function isWords(name, word) {
 }
 
 /**
- * A figure in its unit as this person reads it; degrees a minute are kept by the
- * second.
+ * A figure in its unit as this person reads it.
  *
  * @param {number} figure
  * @param {string} unit
  */
 export function shown(figure, unit) {
-  const used = unit === "K/min" ? asUsed(figure / 60, "K/s") : asUsed(figure, unit);
+  const used = asUsed(figure, unit);
   return sumValue(used.value, used.unit, nowMs());
 }
 
@@ -239,8 +239,8 @@ function figureWords(figure, part, unit) {
     return figure.map((one) => pickWords(part?.name, one)).join(", ");
   if (typeof figure !== "number") return isNothing(figure) ? "" : String(figure);
   const own = part?.unit ?? "";
-  const shown = inUnits(figure, own, unit ?? own);
-  return sumValue(shown.value, shown.unit, nowMs());
+  const asked = unit ?? own;
+  return sumValue(convert(figure, own, asked), asked, nowMs());
 }
 
 const PARTS = /[.*+?^$()|[\]\\]/g;
