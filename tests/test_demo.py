@@ -6,7 +6,7 @@ from server import store
 from server.app import create_app
 from server.config import Settings, read_rules
 from server.core import desk
-from server.core.log.events import check_event
+from server.core.log.kinds.event import check_event
 from server.core.sums.equipment import check_equipment
 from tests.conftest import CREAMERY_MS as NOW_MS
 

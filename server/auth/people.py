@@ -4,7 +4,7 @@ import uuid
 
 from server.auth.codes import hash_of, new_token
 from server.auth.refused import RefusedError
-from server.core.log.events import ROLES
+from server.core.log.kinds.columns import ROLES
 from server.store import people as kept
 from server.store import writing
 

@@ -12,7 +12,7 @@ from server import seal
 from server.auth.refused import RefusedError
 from server.auth.sessions import Session
 from server.core.log import pin as pins
-from server.core.log.events import ROLES
+from server.core.log.kinds.columns import ROLES
 from server.seal import Sealed
 from server.store import head, writing
 from server.store import pairing as attempts

@@ -6,7 +6,7 @@ from typing import NamedTuple
 from sqlalchemy.exc import DBAPIError
 
 from server.auth.codes import hash_of
-from server.core.log.events import ROLES
+from server.core.log.kinds.columns import ROLES
 from server.store import disk, reading
 from server.store import people as kept
 

@@ -15,7 +15,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, NamedTuple
 
-from server.core.log import events, legal
+from server.core.log import legal
+from server.core.log.kinds.allowed import LEGAL_READING, may, role_for
+from server.core.log.kinds.table import KINDS
 from server.shapes import Problem, Verdict
 from server.shapes.events import Note
 from server.store import held, log, look, people, writing
@@ -208,8 +210,8 @@ class Desk:
             if not person.active:
                 return [{"field": "person", "key": "inactive_person", "limit": None}]
             # Both must be allowed: the lower of the two roles decides.
-            if not events.may(person.role, kind, about):
-                needed = events.role_for(kind, about)
+            if not may(person.role, kind, about):
+                needed = role_for(kind, about)
                 return [{"field": "kind", "key": "not_allowed", "limit": needed}]
         judged = judge_proof(item.raw, about, self.sender.person)
         self.proof_states[item.raw["id"]] = judged.state
@@ -219,7 +221,7 @@ class Desk:
         """Return what an event is about, as far as that is here."""
         about: str | None = legal.about_of(item.raw, self._named)
         # An entry of a newer app stays aside; what is said of it may wait here.
-        known = about in events.KINDS or about == events.LEGAL_READING
+        known = about in KINDS or about == LEGAL_READING
         return about if known else None
 
     def _named(self, id_: Any) -> dict[str, Any] | None:

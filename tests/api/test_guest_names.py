@@ -4,8 +4,8 @@ import json
 
 import pytest
 
-from server.core.log import events
-from server.core.log.events import KINDS
+from server.core.log.kinds.event import check_event
+from server.core.log.kinds.table import KINDS
 from tests.alarm.floor import add
 from tests.api.conftest import PairedPhone
 from tests.core import builders
@@ -77,7 +77,7 @@ def test_every_text_of_every_kind_is_masked_for_a_guest(app, owner, maker):
     make = a_uuid()
     sent = everything(maker, make)
     assert {one["kind"] for one in sent} == set(KINDS)
-    assert [one for one in sent if events.check_event(one)] == []
+    assert [one for one in sent if check_event(one)] == []
     with app.app_context():
         add(*sent)  # whoever may record what is another matter
     wanted = {"name": "Vet", "makes": [make], "until_ms": NOON_MS + 30 * DAY_MS}

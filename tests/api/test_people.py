@@ -1,6 +1,6 @@
 import pytest
 
-from server.core.log.events import ROLES
+from server.core.log.kinds.columns import ROLES
 from server.shapes.people import ROLE_CHOICES
 from server.store.security_log import lines
 from tests.api.conftest import PairedPhone

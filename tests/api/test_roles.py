@@ -5,7 +5,7 @@ import re
 import pytest
 
 from server.api.guard import GUEST, PREFIX
-from server.core.log.events import ROLES
+from server.core.log.kinds.columns import ROLES
 from tests.api.test_interface import OPEN, routes
 
 # The least role for each route; a new route must be given its line here.

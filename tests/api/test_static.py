@@ -123,8 +123,8 @@ def test_the_core_s_two_parts_hold_every_file_of_it_and_its_host(http):
     on_disk = {f"core/{path.relative_to(CORE_DIR)}" for path in CORE_DIR.rglob("*.py")}
     assert {*document["files"], *later["files"]} == on_disk | {"host.py"}
     assert later["version"] == document["version"]
-    events = (CORE_DIR / "log" / "events.py").read_text()
-    assert document["files"]["core/log/events.py"] == bare(events)
+    table = (CORE_DIR / "log" / "kinds" / "table.py").read_text()
+    assert document["files"]["core/log/kinds/table.py"] == bare(table)
     assert document["files"]["host.py"] == FILES["js/core/host.py"]
     assert re.fullmatch("[0-9a-f]{16}", document["version"])
 

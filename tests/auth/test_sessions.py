@@ -1,7 +1,7 @@
 import pytest
 
 from server import auth
-from server.core.log.events import ROLES
+from server.core.log.kinds.columns import ROLES
 from tests.sync.phones import NOON_MS, a_uuid
 
 DAY_MS = 86_400_000

@@ -10,7 +10,9 @@ import re
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 
-from server.core.log.events import JUDGEMENTS, KINDS, ROLES
+from server.core.log.kinds.columns import ROLES
+from server.core.log.kinds.table import KINDS
+from server.core.recipe.steps import JUDGEMENTS
 from server.core.units.quantities import QUANTITIES
 from tests.browser.conftest import ROOT, looked, until
 

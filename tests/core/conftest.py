@@ -16,7 +16,7 @@ import json
 from . import desk
 from .alarm import alarms
 from .creamery import board
-from .log import apart, equipment, events, order, readings as log_readings, run
+from .log import amends, apart, equipment, order, readings as log_readings, run, touches
 from .make import curd, duplicates, facts, plan, timers, wheels
 from .step import drift, record, step_alerts, step_parts, steps, view
 from .units import quantities, readings
@@ -28,7 +28,8 @@ MODULES = {
     "step.drift": drift,
     "make.duplicates": duplicates,
     "log.equipment": equipment,
-    "log.events": events,
+    "log.amends": amends,
+    "log.touches": touches,
     "make.facts": facts,
     "log.order": order,
     "log.readings": log_readings,

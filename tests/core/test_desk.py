@@ -85,7 +85,7 @@ def test_who_may_not_is_told_who_may(core, role, problems):
 @pytest.mark.parametrize("event", [None, {}, {"kind": []}, {"kind": "moon_seen"}])
 def test_what_is_no_event_is_refused_for_what_it_is(core, event):
     found = core("desk", "check", event, "owner")
-    assert found == core("log.events", "check_event", event)
+    assert found == core("log.kinds.event", "check_event", event)
     assert found
 
 

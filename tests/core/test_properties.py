@@ -10,7 +10,8 @@ from hypothesis import strategies as st
 
 from server.core import desk as desk_of
 from server.core.log import run
-from server.core.log.events import KINDS, check_event
+from server.core.log.kinds.event import check_event
+from server.core.log.kinds.table import KINDS
 from server.core.step.view import view as view_of
 from server.core.units.quantities import QUANTITIES
 from tests.conftest import through_json

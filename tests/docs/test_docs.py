@@ -7,7 +7,7 @@ import pytest
 from server import cli
 from server.app import create_app
 from server.config import Settings
-from server.core.log import events
+from server.core.log.kinds.table import KINDS
 from tests.conftest import ROOT
 
 README = ROOT / "README.md"
@@ -33,7 +33,7 @@ def parts():
     )
 
 
-@pytest.mark.parametrize("kind", sorted(events.KINDS))
+@pytest.mark.parametrize("kind", sorted(KINDS))
 def test_every_kind_of_event_is_explained(kind):
     assert f"`{kind}`" in DEVELOPERS.read_text(encoding="utf-8")
 

@@ -8,7 +8,7 @@ import ast
 import re
 
 from server.core import desk
-from server.core.log.events import KINDS
+from server.core.log.kinds.table import KINDS
 from server.core.sums.answer import STATUSES
 from server.core.units.quantities import QUANTITIES
 from tests.conftest import ROOT

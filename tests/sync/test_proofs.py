@@ -2,7 +2,8 @@ import pytest
 from sqlalchemy import delete, update
 
 from server import store, sync
-from server.core.log.events import KINDS, PERSON, PHONE
+from server.core.log.kinds.columns import PERSON, PHONE
+from server.core.log.kinds.table import KINDS
 from server.store import look, pins
 from server.store.models import LoggedEvent, LookedAt, PinStartRow
 from server.store.told import as_filed

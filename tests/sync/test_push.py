@@ -1,7 +1,8 @@
 import pytest
 
 from server import store, sync
-from server.core.log.events import KINDS, ROLES
+from server.core.log.kinds.columns import ROLES
+from server.core.log.kinds.table import KINDS
 from server.store import look
 from server.store import people as kept
 from server.sync.canonical import canonical_text, sha256_of
@@ -267,7 +268,7 @@ def test_a_check_that_trips_costs_nothing(phone, monkeypatch):
     def trips(_):
         raise RuntimeError("planted")
 
-    monkeypatch.setattr("server.core.log.events.check_event", trips)
+    monkeypatch.setattr("server.core.desk.entries.check_event", trips)
     event = by(phone, 1)
     answer = push(phone, event)
     assert keys(answer.results[0]) == ["check_failed"]

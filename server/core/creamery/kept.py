@@ -4,9 +4,9 @@ A desk is one plain dict; views are kept in it until an event or the clock makes
 them stale, since a tap must not pay for the makes that it does not touch.
 """
 
-from ..log import events as event_table
 from ..log import run
 from ..log.apart import ask
+from ..log.kinds.event import can_be_kept, check_event, is_newer
 from ..log.order import corrected_ms
 from ..step.view import view as view_of
 
@@ -31,7 +31,7 @@ def take(desk: dict, events: "list[dict]") -> dict:
     changed = []
     problems = []
     for event in events:
-        why = event_table.check_event(event)
+        why = check_event(event)
         if why:
             event_id = event.get("id") if isinstance(event, dict) else None
             problems.append({"id": event_id, "why": why})
@@ -42,10 +42,10 @@ def take(desk: dict, events: "list[dict]") -> dict:
 
 
 def _keep_raw(desk, event, why):
-    if not event_table.can_be_kept(event):
+    if not can_be_kept(event):
         return False
     state = _state_of(desk, event["make"])
-    name = "newer" if event_table.is_newer(event) else "unsound"
+    name = "newer" if is_newer(event) else "unsound"
     if not run.keep_raw(state, event, name, why):
         return False
     _heard(desk, event)

@@ -1,9 +1,11 @@
 """Entries: what speaks against one, and the tap that records it."""
 
 from ..creamery.kept import file, view
-from ..log import events as event_table
-from ..log import run
-from ..log.events import check_data as check_data
+from ..log import amends
+from ..log.kinds.allowed import may, role_for
+from ..log.kinds.body import check_data as check_data
+from ..log.kinds.event import check_event
+from ..log.kinds.table import KINDS
 from ..log.legal import about_of
 from ..log.proof import proof_for as proof_for
 
@@ -13,7 +15,7 @@ def check(event: dict, role: str) -> "list[dict]":
 
     Args:
         event: the event.
-        role: one of `events.ROLES`.
+        role: one of `kinds.columns.ROLES`.
 
     Returns:
         List of {"field", "key", "limit"}.
@@ -33,7 +35,7 @@ def check_new(event: dict) -> "list[dict]":
     Returns:
         List of {"field", "key", "limit"}.
     """
-    problems = event_table.check_event(event)
+    problems = check_event(event)
     if problems or event["kind"] != "equipment_set":
         return problems
     # Its limits are those of the sums, which the app starts without.
@@ -44,11 +46,11 @@ def check_new(event: dict) -> "list[dict]":
 
 def _not_allowed(event, role, about=None):
     kind = event.get("kind") if isinstance(event, dict) else None
-    if not isinstance(kind, str) or kind not in event_table.KINDS:
+    if not isinstance(kind, str) or kind not in KINDS:
         return []
-    if event_table.may(role, kind, about):
+    if may(role, kind, about):
         return []
-    limit = event_table.role_for(kind, about)
+    limit = role_for(kind, about)
     return [{"field": "person", "key": "not_allowed", "limit": limit}]
 
 
@@ -101,8 +103,8 @@ def check_correction(desk: dict, make_id: str, ref: str, changes: dict) -> "list
     event = None if state is None else state["events"].get(ref)
     if event is None:
         return [{"field": "ref", "key": "unknown", "limit": None}]
-    data = run.effective(state, event)["data"]
-    problems = run.check_correction(event["kind"], data, changes)
+    data = amends.effective(state, event)["data"]
+    problems = amends.check_correction(event["kind"], data, changes)
     if problems or event["kind"] != "equipment_set" or "value" not in changes:
         return problems
     from ..sums.equipment import check_value

@@ -6,7 +6,8 @@ answers for the record. A slip is taken back at once by whoever made it; the
 record keeps both.
 """
 
-from .events import CHANGING, LEGAL_READING
+from .kinds.allowed import LEGAL_READING
+from .kinds.table import CHANGING
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -25,7 +26,7 @@ DEEPEST = 8  # two entries could each name the other
 
 
 def about_of(event: dict, find: "Callable[[Any], dict | None]") -> "str | None":
-    """Return what an event is about, for `events.may`.
+    """Return what an event is about, for `kinds.allowed.may`.
 
     What changes a change is about the entry that stands behind it.
 

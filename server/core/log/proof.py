@@ -1,6 +1,6 @@
 """Which acts a person must prove to be their own, and what the record says of it.
 
-The table is the column `proof` of `events.KINDS`. The core knows no secrets: the
+The table is the column `proof` of `kinds.table.KINDS`. The core knows no secrets: the
 phone makes a proof with the person's PIN, the server verifies it when the entry
 arrives and says so only where its verdict is not what the entry itself says.
 
@@ -10,7 +10,8 @@ Forms of `proof` in an event:
     absent                       not asked for, or recorded before PINs
 """
 
-from .events import CHANGING, KINDS, PERSON
+from .kinds.columns import PERSON
+from .kinds.table import CHANGING, KINDS
 
 # What the server adds to an event as "proof_state" where its verdict differs.
 OLD_PIN = "old_pin"  # signed with a PIN that had been changed by then
@@ -24,12 +25,12 @@ def proof_for(kind: str, about: "str | None" = None) -> "str | None":
     strike would lift a hold without asking anybody.
 
     Args:
-        kind: a key of `events.KINDS`.
+        kind: a key of `kinds.table.KINDS`.
         about: kind of the entry that a correction or strike is about, if known.
 
     Returns:
-        `events.PERSON` for a PIN, `events.PHONE` where the phone's own person may
-        do without one in a hurry, None where none is asked for.
+        PERSON for a PIN, PHONE where the phone's own person may do without one in
+        a hurry, None where none is asked for.
     """
     if kind not in KINDS:
         return None

@@ -12,30 +12,18 @@ How. Each valid event becomes an entry (its effective time, person and body)
 in the list of its topic: "step_begun/heat", "reading_taken/ph". Lists are kept
 in the total order of `order`. When a correction or a strike arrives, the entry
 it is about is taken out and filed anew. When it arrives before that entry, it
-waits in `amends` or `strikes` and is found when the entry comes.
+waits in `amends` or `strikes` and is found when the entry comes; see `amends`.
 
 4. What was worked out and is kept beside is forgotten when an event may have
    changed it: see `touches`.
 5. An event that this app cannot read, because it is of a newer app or not sound, is
    kept as it came (`raw`): it stands in the log and changes nothing else.
-
-Do not touch: `_is_struck` looks at most DEEPEST strikes deep, since two
-events could each strike the other.
 """
 
-from ..units.quantities import check_number
-from .events import (
-    CORRECTABLE_ENVELOPE,
-    EARLIEST_MS,
-    KINDS,
-    LATEST_MS,
-    UNCORRECTABLE,
-    check_data,
-)
+from .amends import DEEPEST, effective, is_struck
+from .kinds.table import CHANGING, KINDS
 from .order import corrected_ms, insert, remove
 from .touches import topic, touch
-
-DEEPEST = 8
 
 
 def new_state(make_id: str) -> dict:
@@ -66,7 +54,7 @@ def take(state: dict, event: dict) -> bool:
 
     Args:
         state: State; changed in place.
-        event: a sound event of this make, see `events.check_event`.
+        event: a sound event of this make, see `kinds.event.check_event`.
 
     Returns:
         True when the state changed.
@@ -75,7 +63,6 @@ def take(state: dict, event: dict) -> bool:
         return False
     state["events"][event["id"]] = event
     insert(state["log"], _line(event))
-    touch(state, event)
     kind = event["kind"]
     ref = event.get("ref")
     if kind == "entry_corrected":
@@ -87,6 +74,7 @@ def take(state: dict, event: dict) -> bool:
     elif kind == "duplicate_judged":
         insert(state["judged"].setdefault(ref, []), _line(event))
     _file(state, event)
+    touch(state, event)
     return True
 
 
@@ -97,7 +85,7 @@ def keep_raw(state: dict, event: dict, why: str, problems: "list[dict]") -> bool
         state: State; changed in place.
         event: an event of this make with a sound envelope.
         why: "newer" or "unsound".
-        problems: what is wrong with it, see `events.check_event`.
+        problems: what is wrong with it, see `kinds.event.check_event`.
 
     Returns:
         True when the state changed.
@@ -129,7 +117,7 @@ def entries(state: dict, kind: str, name: "str | None" = None) -> "list[dict]":
 
     Args:
         state: State.
-        kind: key of `events.KINDS`.
+        kind: key of `kinds.table.KINDS`.
         name: the step, quantity, ingredient, ... of the topic, where the kind
             is filed by one; None for every other kind.
 
@@ -147,107 +135,11 @@ def last(state: dict, kind: str, name: "str | None" = None) -> "dict | None":
 
     Args:
         state: State.
-        kind: key of `events.KINDS`.
+        kind: key of `kinds.table.KINDS`.
         name: as for `entries`.
     """
     found = entries(state, kind, name)
     return found[-1] if found else None
-
-
-def is_struck(state: dict, event_id: str) -> bool:
-    """Tell whether an event is struck out by a strike that itself stands.
-
-    Args:
-        state: State.
-        event_id: id of the event.
-    """
-    return _is_struck(state, event_id, 0)
-
-
-def standing_amends(state: dict, event_id: str) -> "list[dict]":
-    """Return the corrections of an event that stand, oldest first.
-
-    Args:
-        state: State.
-        event_id: id of the corrected event.
-
-    Returns:
-        List of the correcting events.
-    """
-    found = []
-    for line in state["amends"].get(event_id, []):
-        if not _is_struck(state, line["id"], 0):
-            found.append(state["events"][line["id"]])
-    return found
-
-
-def effective(state: dict, event: dict) -> dict:
-    """Return an event as its standing corrections leave it.
-
-    A correction that would make the entry impossible, or that changes what the
-    entry is about, is kept in the record and has no effect.
-
-    Args:
-        state: State.
-        event: an event of this make.
-
-    Returns:
-        {"t_ms", "data"}: corrected instant [ms] and body.
-    """
-    found = {"t_ms": corrected_ms(event), "data": event["data"]}
-    for amend in standing_amends(state, event["id"]):
-        found = corrected(event["kind"], found, amend["data"].get("set"))
-    return found
-
-
-def corrected(kind: str, before: dict, changes: dict) -> dict:
-    """Return {"t_ms", "data"} after one correction, or as before if it cannot be.
-
-    Args:
-        kind: key of `events.KINDS`.
-        before: {"t_ms", "data"}.
-        changes: the fields that the correction sets; at_ms is an instant by
-            the server's clock [ms].
-    """
-    if check_correction(kind, before["data"], changes):
-        return before
-    t_ms = before["t_ms"]
-    data = dict(before["data"])
-    for name in changes:
-        if name == "at_ms":
-            t_ms = int(changes[name])
-        else:
-            data[name] = changes[name]
-    # What was typed tells of the value before, so it goes with it.
-    if ("value" in changes or "mass_kg" in changes) and "typed" not in changes:
-        data.pop("typed", None)
-        data.pop("typed_unit", None)
-    return {"t_ms": t_ms, "data": data}
-
-
-def check_correction(kind: str, data: dict, changes: dict) -> "list[dict]":
-    """Return what speaks against a correction of an entry.
-
-    Args:
-        kind: kind of the entry.
-        data: its body now.
-        changes: the fields that the correction sets.
-
-    Returns:
-        List of {"field", "key", "limit"}.
-    """
-    if not isinstance(changes, dict) or not changes:
-        return [{"field": "set", "key": "missing", "limit": None}]
-    problems = []
-    after = dict(data)
-    for name in changes:
-        if name in CORRECTABLE_ENVELOPE:
-            problems.extend(check_number(name, changes[name], EARLIEST_MS, LATEST_MS))
-        elif name in UNCORRECTABLE:
-            problems.append({"field": name, "key": "not_correctable", "limit": None})
-        else:
-            after[name] = changes[name]
-    return problems + check_data(kind, after, changes)
 
 
 def _line(event):
@@ -265,7 +157,7 @@ def _topic_of(kind, data):
 
 
 def _file(state, event):
-    if _is_struck(state, event["id"], 0):
+    if is_struck(state, event["id"]):
         return
     now = effective(state, event)
     insert(
@@ -298,15 +190,6 @@ def _file_again(state, event_id):
             return
         _unfile(state, event)
         _file(state, event)
-        if event["kind"] not in ("entry_corrected", "entry_struck"):
+        if event["kind"] not in CHANGING:
             return
         event_id = event.get("ref")
-
-
-def _is_struck(state, event_id, depth):
-    if depth >= DEEPEST:
-        return False
-    for line in state["strikes"].get(event_id, []):
-        if not _is_struck(state, line["id"], depth + 1):
-            return True
-    return False

@@ -15,16 +15,8 @@ Rules first.
    touched by both. `of_step` puts together what belongs to one step.
 """
 
-from .events import (
-    ABOUT_ANOTHER,
-    ANYTHING,
-    KINDS,
-    MILK,
-    NEAR_VOLUME,
-    READ_TOUCHES,
-    READING,
-    STEP,
-)
+from .kinds.columns import ANYTHING, MILK, NEAR_VOLUME, READ_TOUCHES, READING, STEP
+from .kinds.table import ABOUT_ANOTHER, KINDS
 from .order import corrected_ms
 
 TYPE_CHECKING = False

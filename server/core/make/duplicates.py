@@ -5,7 +5,7 @@ dropped: the later entry stands beside the first until a person says whether it
 was the same act or really happened twice.
 """
 
-from ..log import run
+from ..log import amends, run
 from .facts import who
 
 STEP_KINDS = ("step_begun", "step_ended")
@@ -84,6 +84,6 @@ def verdict_on_duplicate(state: dict, event_id: str) -> "bool | None":
         last standing word counts.
     """
     for line in reversed(state["judged"].get(event_id, [])):
-        if not run.is_struck(state, line["id"]):
+        if not amends.is_struck(state, line["id"]):
             return state["events"][line["id"]]["data"]["same"]
     return None

@@ -6,7 +6,7 @@ status follows from which facts; nothing else decides it.
 
 from ..heat.clock import hold_start_ms
 from ..log import run
-from ..log.events import FACTS
+from ..log.kinds.columns import FACTS
 from ..log.readings import every
 from ..log.touches import keep, kept
 from ..recipe.figures import scaled_figure

@@ -4,7 +4,7 @@ An entry is never overwritten. A line shows the value that stands, the value as
 first entered, who changed it, when and why, and whether it was struck out.
 """
 
-from ..log import run
+from ..log import amends
 from ..log.order import corrected_ms
 from ..log.proof import proved
 from ..make.duplicates import first_of, verdict_on_duplicate
@@ -63,10 +63,10 @@ def line(state: dict, event: dict) -> dict:
     now = {"t_ms": corrected_ms(event), "data": event["data"]}
     original = now
     corrections = []
-    for amend in run.standing_amends(state, event["id"]):
+    for amend in amends.standing_amends(state, event["id"]):
         changes = amend["data"]["set"]
         before = _picked(now, changes)
-        now = run.corrected(kind, now, changes)
+        now = amends.corrected(kind, now, changes)
         corrections.append(
             {
                 "id": amend["id"],
@@ -137,7 +137,7 @@ def _plain(kind):
 
 def _is_shown_elsewhere(state, event):
     about = state["events"].get(event["ref"])
-    if about is None or run.is_struck(state, event["id"]):
+    if about is None or amends.is_struck(state, event["id"]):
         return False
     if event["kind"] == "entry_struck":
         return _struck(state, about["id"])["id"] == event["id"]
@@ -164,7 +164,7 @@ def _picked(now, changes):
 
 def _struck(state, event_id):
     for entry in state["strikes"].get(event_id, []):
-        if not run.is_struck(state, entry["id"]):
+        if not amends.is_struck(state, entry["id"]):
             strike = state["events"][entry["id"]]
             return {
                 "id": strike["id"],

@@ -7,7 +7,7 @@ due, a band that ends.
 """
 
 from ..log import run
-from ..log.events import DOSES, EQUIPMENT, HEAT, MILK
+from ..log.kinds.columns import DOSES, EQUIPMENT, HEAT, MILK
 from ..log.opening import ending, opening
 from ..log.readings import last_value
 from ..log.touches import keep, kept, of_step, topic

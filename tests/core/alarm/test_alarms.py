@@ -224,16 +224,16 @@ def test_a_struck_shelf_ends_at_once(ask):
 @pytest.mark.parametrize(("for_s", "key"), [(28801, "above"), (59, "below")])
 def test_nobody_shelves_for_longer_than_a_shift_or_for_no_time(ask, for_s, key):
     event = shelved(Phone(), 1, "overdue/work/ph", for_s)
-    (problem,) = ask.call("log.events", "check_event", event)
+    (problem,) = ask.call("log.kinds.event", "check_event", event)
     assert (problem["field"], problem["key"]) == ("for_s", key)
     _, kept = ask.desk(("take", [event]), ("desk",))
     assert [state["lists"] for state in kept["makes"].values()] == [{}]
 
 
 def test_a_helper_may_acknowledge_and_not_shelve(ask):
-    assert ask.call("log.events", "may", "helper", "alert_acknowledged")
-    assert not ask.call("log.events", "may", "helper", "alarm_shelved")
-    assert ask.call("log.events", "may", "maker", "alarm_shelved")
+    assert ask.call("log.kinds.allowed", "may", "helper", "alert_acknowledged")
+    assert not ask.call("log.kinds.allowed", "may", "helper", "alarm_shelved")
+    assert ask.call("log.kinds.allowed", "may", "maker", "alarm_shelved")
 
 
 def test_an_alarm_that_nobody_answers_is_told_to_the_owner(ask):

@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from server.core.log.events import KINDS
+from server.core.log.kinds.table import KINDS
 from tests.core.builders import MAKE, Phone, at
 
 TANK = "0193a5b0-0000-7000-8000-0000000000ba"
@@ -175,7 +175,7 @@ def test_a_tank_is_no_make(ask):
 def test_an_event_of_a_tank_lacking_a_field_is_refused(core, kind):
     row = Tank().add(kind, 1)
     row["data"] = {}
-    found = core("log.events", "check_event", row)
+    found = core("log.kinds.event", "check_event", row)
     wanted = [field["name"] for field in KINDS[kind]["fields"] if field["required"]]
     assert [problem["field"] for problem in found] == wanted
 

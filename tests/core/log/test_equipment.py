@@ -134,7 +134,7 @@ def entry(**data):
 
 def test_the_form_of_an_entry_is_checked_by_the_table_of_kinds(core):
     def check(**data):
-        return core("log.events", "check_data", "equipment_set", data)
+        return core("log.kinds.body", "check_data", "equipment_set", data)
 
     assert check(key="bore_m", value=0.08, typed="80", typed_unit="mm") == []
     assert check(key="bore_m", value=8) == []  # its limits are the sums' own
@@ -187,8 +187,8 @@ def test_what_was_recorded_stays_though_a_limit_is_drawn_tighter(ask):
 
 
 def test_only_a_maker_may_set_equipment(core):
-    assert core("log.events", "may", "maker", "equipment_set")
-    assert not core("log.events", "may", "helper", "equipment_set")
+    assert core("log.kinds.allowed", "may", "maker", "equipment_set")
+    assert not core("log.kinds.allowed", "may", "helper", "equipment_set")
 
 
 def test_a_make_without_equipment_has_none(ask):

@@ -1,6 +1,6 @@
 import pytest
 
-from server.core.log.events import KINDS
+from server.core.log.kinds.table import KINDS
 from tests.core.builders import Phone, at
 
 SIG = {"by": "pin", "key": "0193a5b0-0000-7000-8000-0000000000aa", "sig": "A" * 86}
@@ -48,7 +48,7 @@ def test_the_record_says_how_an_act_was_proved(core, kind, beside, said):
     if kind == "note_added":
         data = {"text": "x"}
     event = Phone().event(kind, 5, **data) | beside
-    assert core("log.events", "check_event", event) == []
+    assert core("log.kinds.event", "check_event", event) == []
     state = core("log.run", "new_state", event["make"])
     assert core("step.record", "line", state, event)["proved"] == said
 
@@ -72,5 +72,5 @@ def test_the_record_says_how_an_act_was_proved(core, kind, beside, said):
 def test_a_proof_of_no_known_form_is_refused(core, proof):
     event = Phone().event("signed_off", 5, statement="x") | {"proof": proof}
     problem = {"field": "proof", "key": "bad_proof", "limit": None}
-    assert core("log.events", "check_event", event) == [problem]
+    assert core("log.kinds.event", "check_event", event) == [problem]
     assert event["at_ms"] == at(5)

@@ -2,9 +2,7 @@
 
 import pytest
 
-from server.core.log import events as table
 from server.core.log import touches
-from server.core.units.quantities import QUANTITIES
 from tests.core.builders import Phone, at
 from tests.core.log.test_run import NEVER, corrected, struck
 
@@ -148,20 +146,9 @@ def test_a_strike_too_deep_to_follow_makes_all_stale(ask):
     assert left(after) == ["heat", "receive", "set"]
 
 
-def test_each_kind_says_what_it_touches_in_known_words():
-    words = {
-        value
-        for name, value in vars(table).items()
-        if name.isupper() and isinstance(value, str)
-    }
-    for kind, row in table.KINDS.items():
-        assert row["touches"], kind
-        assert set(row["touches"]) <= words, kind
-        names = [field["name"] for field in row["fields"]]
-        assert row["topic"] is None or row["topic"] in names, kind
-        if table.STEP in row["touches"]:
-            assert "step" in names, kind
-        # What is about another entry touches what that does, and nothing besides.
-        if table.ABOUT in row["touches"]:
-            assert row["touches"] == (table.ABOUT,), kind
-    assert set(table.READ_TOUCHES) <= set(QUANTITIES)
+def test_a_corrected_size_touches_both_the_old_and_the_new(ask):
+    phone = Phone()
+    wheels = phone.event("wheels_moulded", 5, size="large", count=28, step="fill")
+    mend = corrected(phone, wheels["id"], 6, size="small")
+    words = ask.one([wheels, mend], "log.touches", "touched", mend)
+    assert {"wheels_moulded/large", "wheels_moulded/small"} <= set(words)

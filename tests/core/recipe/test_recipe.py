@@ -2,9 +2,6 @@ import copy
 
 import pytest
 
-from server.core.log import events
-from server.core.recipe import steps as recipe_steps
-
 
 def figure(value, unit, low=None, high=None):
     return {
@@ -482,7 +479,3 @@ def test_a_figure_per_litre_is_scaled_to_the_make(core):
 def test_any_other_figure_is_left_as_it_is(core):
     heat = figure(32, "C", 31, 33)
     assert core("recipe.figures", "scaled_figure", heat, 500) == heat
-
-
-def test_recipes_and_events_know_the_same_judgements():
-    assert recipe_steps.JUDGEMENTS == events.JUDGEMENTS

@@ -1,0 +1,1 @@
+"""What can happen, its one total order, and how it is filed."""

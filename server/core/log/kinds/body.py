@@ -1,0 +1,157 @@
+"""Whether the body of an event holds what its kind asks for."""
+
+from ...recipe.checks import MAX_KEY
+from ...recipe.recipe import check_recipe
+from ...units.quantities import check_number, check_value
+from ..equipment_form import check_entry, check_mapping
+from .envelope import check_int
+from .table import KINDS
+
+MOST_MOULDS = 20
+MOST_SET = 20  # fields of one correction
+
+
+def check_data(kind: str, data: dict, only: "dict | None" = None) -> "list[dict]":
+    """Return everything that is wrong with the body of one kind.
+
+    Args:
+        kind: a key of KINDS.
+        data: the event's body.
+        only: look at fields of these names alone; None for all. A correction
+            of a name need not read a whole recipe again.
+
+    Returns:
+        List of {"field", "key", "limit"}.
+    """
+    problems = []
+    known = []
+    for field in KINDS[kind]["fields"]:
+        name = field["name"]
+        known.append(name)
+        if only is not None and name not in only:
+            continue
+        value = data.get(name)
+        if value is None:
+            if field["required"]:
+                problems.append({"field": name, "key": "missing", "limit": None})
+            continue
+        problems.extend(_check_field(field, value, data))
+    for name in data:
+        if name not in known:
+            problems.append({"field": name, "key": "unknown_field", "limit": None})
+    return problems
+
+
+def _check_field(field, value, data):
+    return FORMS[field["type"]](field, value, data)
+
+
+def _problem(field, key, limit=None):
+    return [{"field": field["name"], "key": key, "limit": limit}]
+
+
+def _text(field, value, _):
+    if not isinstance(value, str):
+        return _problem(field, "not_text")
+    if field["low"] and len(value.strip()) < field["low"]:
+        return _problem(field, "missing", field["low"])
+    if field["high"] is not None and len(value) > field["high"]:
+        return _problem(field, "too_long", field["high"])
+    return []
+
+
+def _number(field, value, _):
+    return check_number(field["name"], value, field["low"], field["high"])
+
+
+def _int(field, value, _):
+    return check_int(field["name"], value, field["low"], field["high"])
+
+
+def _bool(field, value, _):
+    is_bool = value is True or value is False
+    return [] if is_bool else _problem(field, "not_yes_or_no")
+
+
+def _choice(field, value, _):
+    if value in field["choices"]:
+        return []
+    return _problem(field, "not_a_choice", list(field["choices"]))
+
+
+def _quantity(field, value, data):
+    return []  # checked together with the value, under "reading"
+
+
+def _reading(field, value, data):
+    if data.get("quantity") is None:
+        return []  # told as missing already
+    return check_value(data.get("quantity"), value)
+
+
+def _equipment(field, value, data):
+    if not isinstance(data.get("key"), str):
+        return []  # told already
+    return check_entry(data)
+
+
+def _moulds(field, value, _):
+    if not isinstance(value, list):
+        return _problem(field, "not_a_list")
+    if len(value) > MOST_MOULDS:
+        return _problem(field, "too_many", MOST_MOULDS)
+    problems = []
+    for row in value:
+        problems.extend(_mould(field["name"], row))
+    return problems
+
+
+def _mould(name, row):
+    if not isinstance(row, dict) or not isinstance(row.get("size"), str):
+        return [{"field": name + ".size", "key": "missing", "limit": None}]
+    problems = []
+    if len(row["size"]) > MAX_KEY:
+        problems.append({"field": name + ".size", "key": "too_long", "limit": MAX_KEY})
+    return problems + check_int(name + ".count", row.get("count"), 0, 5000)
+
+
+def _recipe(field, value, _):
+    return check_recipe(value) if isinstance(value, dict) else _no_mapping(field)
+
+
+def _equipment_of_make(field, value, _):
+    if not isinstance(value, dict):
+        return _no_mapping(field)
+    return check_mapping(field["name"], value)
+
+
+def _set(field, value, _):
+    if not isinstance(value, dict):
+        return _no_mapping(field)
+    if len(value) > MOST_SET:
+        return _problem(field, "too_many", MOST_SET)
+    if any(len(name) > MAX_KEY for name in value):
+        return _problem(field, "too_long", MAX_KEY)
+    return []
+
+
+def _no_mapping(field):
+    return _problem(field, "not_a_mapping")
+
+
+# What a field may be, and the function (field, value, body) that says what is wrong.
+FORMS = {
+    "text": _text,
+    "key": _text,
+    "number": _number,
+    "int": _int,
+    "bool": _bool,
+    "choice": _choice,
+    "quantity": _quantity,
+    "reading": _reading,
+    "equipment": _equipment,
+    "moulds": _moulds,
+    "recipe": _recipe,
+    "equipment_of_make": _equipment_of_make,
+    "set": _set,
+}
