@@ -7,6 +7,7 @@ that the rule asks for as far as they are entered here.
 from ..log.equipment import in_effect
 from ..log.opening import opening
 from ..log.readings import last
+from ..units.notes import with_units
 from .clock import hold_start_ms
 from .milk import hold_product, phosphatase
 from .readings import hold_readings
@@ -86,8 +87,8 @@ def verdict(
         "rule": rule["id"],
         "unit": unit,
         "class": found["class"],
-        "reasons": found["reasons"],
-        "warnings": found["warnings"],
+        "reasons": [with_units(row, unit) for row in found["reasons"]],
+        "warnings": [with_units(row, unit) for row in found["warnings"]],
         "hold": found["hold"],
         "if_not_met": found["if_not_met"],
         "meaning": {

@@ -10,6 +10,8 @@ The ends of a value mean one of three things, by its role:
 A verdict is a word: its ends bound what was read, which stands beside them.
 """
 
+from ..units.notes import with_units
+
 ROLES = ("estimate", "limit", "band")
 
 
@@ -142,9 +144,9 @@ def note(name: str, **numbers: "object") -> dict:
         name: message key, without "note.".
         numbers: what the words speak of.
     """
-    found: "dict[str, object]" = {"key": "note." + name}
-    found.update(numbers)
-    return found
+    told: "dict[str, object]" = {"key": "note." + name}
+    told.update(numbers)
+    return with_units(told)
 
 
 def rests(name: str, amount: "object", unit: str, status: str, source: str) -> dict:

@@ -791,7 +791,7 @@ export const EN_SUMS = {
   "note.vat_is_warm_enough":
     "The vat is at {value} already: no water is needed to warm it.",
   "note.drain_more_than_whey":
-    "That is more whey than there is, {limit} kg: warmer or more water is needed.",
+    "That is more whey than there is, {limit}: warmer or more water is needed.",
   "note.water_is_more_than_enough": "The water at hand is more than enough.",
   "note.wet_bulb_needs_air": "Fan the wet bulb, and wet its wick with clean water.",
   "note.reading_set_aside":

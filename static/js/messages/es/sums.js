@@ -792,7 +792,7 @@ export const SUMS = {
   "note.vat_is_warm_enough":
     "La cuba está ya a {value}: no hace falta agua para calentarla.",
   "note.drain_more_than_whey":
-    "Es más suero del que hay, {limit}\u00a0kg: hace falta agua más caliente o más agua.",
+    "Es más suero del que hay, {limit}: hace falta agua más caliente o más agua.",
   "note.water_is_more_than_enough": "El agua que hay sobra.",
   "note.wet_bulb_needs_air":
     "Dé aire al bulbo húmedo, y moje su mecha con agua limpia.",

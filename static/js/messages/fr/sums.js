@@ -798,7 +798,7 @@ export const SUMS = {
   "note.vat_is_warm_enough":
     "La cuve est déjà à {value}\u00a0: pas besoin d’eau pour la chauffer.",
   "note.drain_more_than_whey":
-    "C’est plus de petit-lait qu’il n’y en a, {limit}\u00a0kg\u00a0: il faut une eau plus chaude, ou plus d’eau.",
+    "C’est plus de petit-lait qu’il n’y en a, {limit}\u00a0: il faut une eau plus chaude, ou plus d’eau.",
   "note.water_is_more_than_enough": "L’eau disponible suffit largement.",
   "note.wet_bulb_needs_air":
     "Ventilez le thermomètre mouillé, et mouillez sa mèche à l’eau propre.",

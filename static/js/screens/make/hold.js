@@ -6,7 +6,8 @@ import { nowMs } from "../../parts/source.js";
 import { clockDay, span, sumValue } from "../../format.js";
 import { has, t } from "../../messages/index.js";
 import { go } from "../../router.js";
-import { isWords, noteWords, ofWords } from "../sums/words.js";
+import { noteWords } from "../sums/notes.js";
+import { isWords, ofWords } from "../sums/words.js";
 
 /** @type {Record<string, string[]>} */
 const WORDS = {
@@ -24,7 +25,7 @@ function ruleName(rule) {
 /** @param {Verdict} verdict */
 function reasons(verdict) {
   const texts = [...verdict.reasons, ...verdict.warnings]
-    .map((one) => noteWords(one, verdict.unit))
+    .map((one) => noteWords(one))
     .map((text) => text.charAt(0).toUpperCase() + text.slice(1)); // some begin with a row's name
   return [...new Set(texts)];
 }

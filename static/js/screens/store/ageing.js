@@ -10,7 +10,7 @@ import { go, swap } from "../../router.js";
 import { LAB, LAB_MAKE } from "../make/lab-sheet.js";
 import { ReadingSheet } from "../make/reading-sheet.js";
 import { SumLines, StepSumSheet, namesOf, useStepSums } from "../make/step-sums.js";
-import { noteWords } from "../sums/words.js";
+import { noteWords } from "../sums/notes.js";
 import { ageingMakes, useAgeing, useAgeingOf } from "./asked.js";
 
 /** @import { Ageing } from "./asked.js" */

@@ -13,7 +13,7 @@ import { go, swap } from "../../router.js";
 import { ReadingSheet } from "../make/reading-sheet.js";
 import { EntrySheet } from "../record/entry-sheet.js";
 import { lineText } from "../record/line-text.js";
-import { noteWords } from "../sums/words.js";
+import { noteWords } from "../sums/notes.js";
 import { useLedger } from "./asked.js";
 import { LoadSheet } from "./load.js";
 import { MeasureSheet } from "./measure.js";

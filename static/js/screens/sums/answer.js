@@ -2,15 +2,9 @@ import { html } from "../../parts/html.js";
 import { capital, inside, prose, t } from "../../messages/index.js";
 import { sumRow } from "./catalogue.js";
 import { StateMark } from "../../parts/state-mark.js";
+import { noteWords } from "./notes.js";
 import { headlines, inOrder, valueWords } from "./values.js";
-import {
-  label,
-  noteWords,
-  ofWords,
-  outLabel,
-  restsValue,
-  sumProblem,
-} from "./words.js";
+import { label, ofWords, outLabel, restsValue, sumProblem } from "./words.js";
 
 /** @import { How, Names } from "./values.js" */
 
@@ -46,16 +40,6 @@ function Group({ group, names, how }) {
   const inner = { ...how, isInside: true };
   return html`<li class="sum-group"><h3>${capital(names?.[group.of] ?? ofWords(group.of))}</h3>
     <ul class="sum-values">${group.rows.map((one, place) => html`<${Value} key=${one.name + place} value=${one} names=${names} how=${inner} />`)}</ul></li>`;
-}
-
-/**
- * The rule of receipt answers in the unit that was read, and tells what was read.
- *
- * @param {Answer} answer
- */
-function thermometerOf({ values, rests_on: rests }) {
-  const told = rests.find((one) => one.name === "thermometer")?.value;
-  return told ?? values.find((one) => one.as_read)?.ends_unit ?? "C";
 }
 
 const WEAK = ["memory", "practice", "setting"];
@@ -128,7 +112,7 @@ export function Answer({ answer, sum, given, names }) {
         : null
     }
     ${answer.values.length && answer.status ? html`<${Standing} answer=${answer} sum=${sum} />` : null}
-    ${answer.notes.length ? html`<h3>${t("sums.notes")}</h3><ul class="lines">${answer.notes.map((one, place) => html`<li key=${one.key + place}>${noteWords(one, thermometerOf(answer))}</li>`)}</ul>` : null}
+    ${answer.notes.length ? html`<h3>${t("sums.notes")}</h3><ul class="lines">${answer.notes.map((one, place) => html`<li key=${one.key + place}>${noteWords(one)}</li>`)}</ul>` : null}
   </section>`;
 }
 
