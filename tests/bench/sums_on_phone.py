@@ -242,7 +242,7 @@ ASKED = {
     "brine_time": {"brine_salt_frac": 0.2, "diameter_m": 0.3, "height_m": 0.108},
     "brine_factor": {
         "cheese_salt_frac": 0.018,
-        "time_s": 172800,
+        "brined_s": 172800,
         "diameter_m": 0.3,
         "height_m": 0.108,
         "brine_salt_frac": 0.2,

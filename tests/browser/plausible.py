@@ -11,6 +11,7 @@ TYPED = {
     "vat_temps": [("0", "6"), ("10", "14"), ("20", "21"), ("30", "26.5")],
     "jacket_temp_c": ("45", "C"), "tau_s": ("40", "min"), "vat_temp_c": ("31", "C"),
     "contents_kg": ("520", "kg"), "time_s": ("20", "h"), "thermometer": "C",
+    "brined_s": ("20", "h"), "store_thermometer": "C",
     "milk_temps": [("0", "63.2", "68", "63"), ("1", "63.4", "68", "")],
     "pack_units": ("50", ""), "dose_units_per_l": ("0.1", ""),
     "dose_ratio": ("1.5", ""), "strength_imcu_per_ml": ("200", "IMCU/mL"),
@@ -37,6 +38,7 @@ TYPED = {
     "now_kg": ("4.2", "kg"), "days": ("30", "d"),
     "weighings": [("1", "0.5"), ("8", "1.4"), ("22", "2.9")],
     "store_temps": [("0", "12"), ("1440", "12.5"), ("2880", "11.8")],
+    "curing_temps": [("0", "12"), ("1440", "12.5"), ("2880", "11.8")],
     "cheese_moisture_frac": ("41", "%"), "cheese_fat_frac": ("29", "%"),
     "standard": "gouda", "milk_was": "raw", "cured_days": ("70", "d"),
     "slow_mark": "ph_at_6_h_washed", "ph": ("5.6", "pH"), "at_h": ("6", "h"),
@@ -45,14 +47,10 @@ TYPED = {
 }  # fmt: skip
 # What these sums do without: it says the same thing twice, or another way.
 LEFT_OUT = {
-    "milk_mass": ["milk_kg"],
     "brine_top_up": ["brine_kg"],
     "brine_time": ["wanted_salt_frac"],
-    "wash_drain": ["water_kg", "vat_temp_c", "target_temp_c", "water_temp_c"],
-    "expected_yield": ["water_kg"],
-    "actual_yield": ["water_kg"],
+    "wash_drain": ["water_kg", "vat_temp_c", "target_temp_c"],
     "heat_forecast": ["tau_s"],
-    "heat_treatment": ["fat_frac"],
 }
 
 

@@ -12,6 +12,7 @@ a room types its own; its newest figure counts for the whole account.
 """
 
 from ..formulas.salt import brine_tank, salting
+from ..formulas.usual import PRESSED_MOISTURE_FRAC
 from ..log import run
 from ..log.opening import recipe_of, tank_opening
 from ..log.readings import every, last_value
@@ -27,7 +28,6 @@ RATIO_LOW, RATIO_HIGH = 0.5, 2.42
 # A wheel that gives up hardly more water than it takes salt loses nothing on the
 # scale: what it lost divided by next to nothing is no measure. Our judgement.
 RATIO_FOR_SCALE = 1.2
-USUAL_MOISTURE_FRAC = 0.44  # washed-curd wheel out of the press; practice
 USUAL_TEMP_C = 12.5  # middle of the read working range, 10 to 15 °C
 USUAL_SALT_FRAC = 0.20  # where the read working range begins
 MOST_LOST_FRAC = 1.0 / 6.0
@@ -277,7 +277,7 @@ def _by_model(account, makes, load, at_ms):
         (at_ms - load["in_ms"]) / 1000.0,
         size["diameter_m"]["value"],
         size["height_m"]["value"],
-        USUAL_MOISTURE_FRAC,
+        PRESSED_MOISTURE_FRAC,
         account["salt_frac"],
         salting.DIFFUSION_START_M2_S,
         account["water_salt_ratio"]["value"],

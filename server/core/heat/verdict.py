@@ -13,6 +13,18 @@ from .milk import hold_product, phosphatase
 from .readings import hold_readings
 from .rule import gap_of, hold_rule, with_gap
 
+# What a chart must hold, by the required keys of the rules' chart fields.
+CHART = (
+    "date",
+    "plant_name",
+    "product_name",
+    "product_amount",
+    "hold_extent",
+    "indicating_reading",
+    "airspace_reading",
+    "operator_initials",
+)
+
 
 def hold_verdict(state: dict, step: dict, fact: dict, rules: dict) -> "dict | None":
     """Return what the readings of a hold meet, as far as it has gone.

@@ -8,7 +8,7 @@ from ..make import plan
 from ..make.facts import facts
 from ..make.wheels import sizes_used
 from ..sums import catalogue
-from .inputs import known_inputs, scene
+from .inputs import known_inputs, of_size, scene
 
 # Sums whose answer depends on the size of the wheel.
 OF_A_SIZE = (
@@ -47,13 +47,11 @@ def step_sums(
         return []
     for step in context["recipe"]["steps"]:
         if step["key"] == step_key:
-            place = scene(desk, context, step, now_ms)
-            place["kept"] = {}
-            return _of_step(place, step, given or {}, rules)
+            return _of_step(scene(desk, context, step, now_ms), given or {})
     return []
 
 
-def _context(desk, state, rules):
+def _context(desk: dict, state: dict, rules: dict) -> "dict | None":
     """Return what is known of a make whatever the instant, kept until it changes.
 
     Working it out takes as long as a sum itself, and each figure that is typed
@@ -63,63 +61,70 @@ def _context(desk, state, rules):
     if opened is None:
         return None
     kept = desk.get("sums")
-    count = len(state["events"])
-    if (
-        kept is not None
-        and kept["state"] is state
-        and kept["count"] == count
+    if kept is None or not _is_current(kept, state, rules):
+        kept = _worked_out(state, opened["data"], rules)
+        desk["sums"] = kept
+    return dict(kept)
+
+
+def _is_current(kept: dict, state: dict, rules: dict) -> bool:
+    return bool(
+        kept["state"] is state
+        and kept["count"] == len(state["events"])
         and kept["rules"] is rules
-    ):
-        return kept
-    data = opened["data"]
-    recipe = data["recipe"]
-    desk["sums"] = {
+    )
+
+
+def _worked_out(state: dict, opened: dict, rules: dict) -> dict:
+    recipe = opened["recipe"]
+    return {
         "state": state,
-        "count": count,
+        "count": len(state["events"]),
         "rules": rules,
         "recipe": recipe,
-        "opened": data,
+        "opened": opened,
         "facts": facts(state, recipe["steps"], recipe.get("figures", {}), rules),
-        "milk": plan.milk_in(state, data),
+        "milk": plan.milk_in(state, opened),
     }
-    return desk["sums"]
 
 
-def _of_step(place, step, given, rules):
-    found = []
-    for key in step.get("sums", []):
+def _of_step(scene: dict, given: dict) -> "list[dict]":
+    answers: "list[dict]" = []
+    for key in scene["step"].get("sums", []):
         row = catalogue.find(key)
-        if row is None:
-            continue
-        for size in _sizes(place, step, key):
-            told = dict(place)
-            told["size"] = size
-            found.append(_one(told, row, given, rules, size))
-    return found
+        if row is not None:
+            answers.extend(
+                _answer(of_size(scene, size), row, given) for size in _sizes(scene, key)
+            )
+    return answers
 
 
-def _sizes(place, step, key):
+def _sizes(scene: dict, key: str) -> "list":
     if key not in OF_A_SIZE:
         return [None]
-    if step.get("size"):
-        return [step["size"]]
-    return list(sizes_used(place["state"])) or [None]
+    if scene["step"].get("size"):
+        return [scene["step"]["size"]]
+    return list(sizes_used(scene["state"])) or [None]
 
 
-def _one(place, row, given, rules, size):
-    known = known_inputs(place, row)
-    names = [item["name"] for item in row["inputs"] if not item["hidden"]]
-    chosen = {name: given[name] for name in names if given.get(name) is not None}
-    found = catalogue.work_out(row["key"], chosen, known, rules)
-    found["of"] = size
-    found["known"] = [
+def _answer(scene: dict, row: dict, given: dict) -> dict:
+    known = known_inputs(scene, row)
+    asked = [item for item in row["inputs"] if not item["hidden"]]
+    chosen = {
+        item["name"]: given[item["name"]]
+        for item in asked
+        if given.get(item["name"]) is not None
+    }
+    answer = catalogue.work_out(row["key"], chosen, known, scene["context"]["rules"])
+    answer["of"] = scene["size"]
+    answer["known"] = [
         {
             "name": item["name"],
             "value": known[item["name"]]["value"],
             "unit": item["unit"],
             "from": known[item["name"]]["from"],
         }
-        for item in row["inputs"]
-        if item["name"] in known and not item["hidden"]
+        for item in asked
+        if item["name"] in known
     ]
-    return found
+    return answer

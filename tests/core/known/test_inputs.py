@@ -87,6 +87,16 @@ def test_a_dose_by_the_litre_is_told_by_the_kilogram(ask):
     assert make.known(ask, 11)["dose_g_per_kg"] == pytest.approx(0.15 / 1.03)
 
 
+def test_a_dose_that_cannot_be_weighed_is_asked_for(ask):
+    make = Make("ripen", "calcium_chloride").run("ripen", 10)
+    for row in make.recipe["ingredients"]:
+        if row["key"] == "calcium_chloride":
+            row["unit"], row["dose"]["per"] = "mL", "kg_milk"
+            row["dose"]["amount"]["unit"] = "mL/kg"
+    # Seen: 0.15 mL/kg of a solution was taken as 150 g/kg of the salt.
+    assert "dose_g_per_kg" not in make.known(ask, 11)
+
+
 def test_colour_goes_by_the_recipes_dose(ask):
     make = Make("ripen", "colour").run("ripen", 10).read("milk_mass_kg", 1000.0, 1)
     # 0.0015 mL/kg is 1.5 mL on the tonne.
@@ -210,7 +220,7 @@ def test_whey_to_draw_off_follows_the_recipes_litres(ask):
     assert known["water_in_kg"] == pytest.approx(98.32)
     # The second wash of the recipe: 37 °C with water of 50 °C.
     assert known["target_temp_c"] == 37
-    assert known["water_temp_c"] == 50
+    assert known["water_planned_c"] == 50
     assert make.value(ask, 151, "drain_l") == pytest.approx(300)
 
 
@@ -372,10 +382,21 @@ def cured(unit="F", days=61):
 
 def test_days_of_curing_go_by_the_stores_own_thermometer(ask):
     make = cured()
-    assert make.known(ask, 60 * 1440 + 1)["thermometer"] == "F"
+    assert make.known(ask, 60 * 1440 + 1)["store_thermometer"] == "F"
     got = make.value(ask, 60 * 1440 + 1, "verdict", "unpasteurised_60_days")
     assert got == "meets"
-    assert cured("C").known(ask, 60 * 1440 + 1)["thermometer"] == "C"
+    assert cured("C").known(ask, 60 * 1440 + 1)["store_thermometer"] == "C"
+
+
+def test_a_thermometer_from_before_the_moulds_says_nothing_of_the_store(ask):
+    make = Make("store", "curing_days").run("fill_moulds", 1000, 1001)
+    for minute in range(3):
+        make.read("room_temp_c", 21.0, minute, typed="69.8", typed_unit="F")
+    make.run("store", 1002).read("store_temp_c", 12.0, 1003)
+    known = make.known(ask, 1004)
+    # Seen: counted in Celsius, judged by the limit in Fahrenheit.
+    assert known["store_thermometer"] == "C"
+    assert known["curing_temps"] == [{"at_min": 2, "value": 12.0}]
 
 
 def test_brine_and_press_count_toward_the_days_as_they_were_read(ask):
@@ -389,7 +410,7 @@ def test_brine_and_press_count_toward_the_days_as_they_were_read(ask):
 def test_before_the_moulds_no_day_counts(ask):
     make = Make("store", "curing_days").run("store", 2)
     (row,) = make.read("store_temp_c", 12.0, 5).answers(ask, 6)
-    assert "store_temps" in row["missing"]
+    assert "curing_temps" in row["missing"]
 
 
 def test_laboratory_figures_go_by_the_size(ask):

@@ -20,7 +20,7 @@ from .alarm import alarms
 from .brine import tanks
 from .creamery import board, kept as makes, trends
 from .desk import creamery
-from .known import brine
+from .known.wheel import analysed as brine
 from .log import apart
 from .make import opening
 

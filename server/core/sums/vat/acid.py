@@ -70,14 +70,14 @@ def _reach(x, target, found, curve, times_s):
         value("curve_s", own_s, of=of),
         value("late_s", ends[0] - own_s, ends[1] - own_s, ends[2] - own_s, of),
     ]
-    now_s = x["now_min"] * 60.0 if x["now_min"] is not None else None
+    now_s = x["curve_now_min"] * 60.0 if x["curve_now_min"] is not None else None
     if now_s is None and times_s:
         now_s = times_s[-1]
     if now_s is not None:
         left = [end - now_s for end in ends]
         values.append(value("left_s", left[0], left[1], left[2], of))
-    if x["base_ms"] is not None:
-        at_ms = [x["base_ms"] + int(end * 1000) for end in ends]
+    if x["curve_start_ms"] is not None:
+        at_ms = [x["curve_start_ms"] + int(end * 1000) for end in ends]
         values.append(value("reach_ms", at_ms[0], at_ms[1], at_ms[2], of))
     return values
 
@@ -157,8 +157,8 @@ ROWS = [
                 default(0.15, "practice", "makes differ by a seventh in pace"),
             ),
             dict(series("targets", [], 0, optional=True), hidden=True),
-            number("now_min", "min", 0.0, 1000000.0, hidden=True),
-            number("base_ms", "ms", 0.0, 4102444800000.0, hidden=True),
+            number("curve_now_min", "min", 0.0, 1000000.0, hidden=True),
+            number("curve_start_ms", "ms", 0.0, 4102444800000.0, hidden=True),
         ],
         [
             output("reach_s", "s", headline="first", told_by="reach_ms"),

@@ -78,13 +78,12 @@ def _prior(x):
 def _reach_values(x, found, times_s, rate):
     ends = [found["value_s"], found["low_s"], found["high_s"]]
     values = [value("reach_s", ends[0], ends[1], ends[2])]
-    now_s = times_s[-1] if x["now_min"] is None else x["now_min"] * 60.0
+    now_s = times_s[-1] if x["temps_now_min"] is None else x["temps_now_min"] * 60.0
     left = [None if end is None else end - now_s for end in ends]
     values.append(value("left_s", left[0], left[1], left[2]))
-    if x["base_ms"] is not None:
-        instants = [
-            None if end is None else x["base_ms"] + int(end * 1000) for end in ends
-        ]
+    start_ms = x["temps_start_ms"]
+    if start_ms is not None:
+        instants = [None if end is None else start_ms + int(end * 1000) for end in ends]
         values.append(value("reach_ms", instants[0], instants[1], instants[2]))
     if rate is not None:
         values.append(value("rate_k_s", rate))
@@ -206,8 +205,8 @@ ROWS = [
             TAU_OPTIONAL,
             READING_SD,
             number("due_s", "s", 0.0, 604800.0, optional=True),
-            number("now_min", "min", 0.0, 1000000.0, hidden=True),
-            number("base_ms", "ms", 0.0, 4102444800000.0, hidden=True),
+            number("temps_now_min", "min", 0.0, 1000000.0, hidden=True),
+            number("temps_start_ms", "ms", 0.0, 4102444800000.0, hidden=True),
         ],
         [
             output("reach_s", "s", headline=True, told_by="reach_ms"),

@@ -6,25 +6,18 @@ information and has a sum of its own, so that it is never mistaken for a verdict
 
 from ...formulas.heat import lethality
 from ...heat.rule import with_gap
-from ...heat.verdict import verdict
+from ...heat.verdict import CHART, verdict
 from ..outputs import as_read, no_rules, note, output, rests, result, value
 from ..rows import choice, default, number, series, sum_row, timed
 from .heat import split
 
 RULE = {"us": "us_heat_treatment", "eu_uk": "eu_uk_heat_treatment"}
-# What a chart must hold, by the required keys of the rules' chart fields.
-CHART = (
-    "date",
-    "plant_name",
-    "product_name",
-    "product_amount",
-    "hold_extent",
-    "indicating_reading",
-    "airspace_reading",
-    "operator_initials",
-)
 # In either unit, so that what a thermometer can show is never refused.
 OWN_LOW, OWN_HIGH = -30.0, 270.0
+# A recipe's usual fat judges no milk.
+FAT_TESTED = number(
+    "fat_tested_frac", "fraction", 0.0, 0.6, [0.015, 0.4], optional=True
+)
 
 
 def _heat_treatment(x):
@@ -36,13 +29,13 @@ def _heat_treatment(x):
     is_typed = x["from"].get("gap_max_s") == "typed"
     is_nameless = is_typed and x["gap_max_s"] > usual_s
     rule = with_gap(rule, None if is_nameless else x["gap_max_s"])
-    base_ms = int(x["base_ms"] or 0)
+    begun_ms = int(x["hold_begun_ms"] or 0)
     readings = []
     for row in x["milk_temps"]:
         readings.append(
             {
                 # To the whole millisecond: a hold must not lose one to a fraction.
-                "at_ms": base_ms + int(row["at_min"] * 60000 + 0.5),
+                "at_ms": begun_ms + int(row["at_min"] * 60000 + 0.5),
                 "temp": row["value"],
                 "air_temp": row["air"],
                 "recorder_temp": row["recorder"],
@@ -51,7 +44,7 @@ def _heat_treatment(x):
     product = {
         "vessel": x["vessel"],
         "kind": x["product"],
-        "fat_frac": x["fat_frac"],
+        "fat_frac": x["fat_tested_frac"],
         "is_sweetened": x["sweetened"] == "yes",
         "phosphatase": x["phosphatase"],
         "extra_hold_s": x["extra_hold_s"],
@@ -178,7 +171,7 @@ ROWS = [
                 ["milk", "eggnog"],
                 default("milk", "practice", "milk for cheese"),
             ),
-            number("fat_frac", "fraction", 0.0, 0.6, [0.015, 0.4], optional=True),
+            FAT_TESTED,
             choice(
                 "sweetened",
                 ["no", "yes"],
@@ -195,7 +188,7 @@ ROWS = [
             ),
             number("holding_s", "s", 0.0, 86400.0, optional=True, usual="s"),
             number("gap_max_s", "s", 1.0, 3600.0, [1.0, 300.0], optional=True),
-            number("base_ms", "ms", 0.0, 4102444800000.0, hidden=True),
+            number("hold_begun_ms", "ms", 0.0, 4102444800000.0, hidden=True),
             dict(choice("hold_over", ["yes", "no"], optional=True), hidden=True),
         ]
         + _chart_inputs(),

@@ -45,8 +45,8 @@ def _milk_mass(x):
                 litres * high,
             )
         )
-    if x["milk_kg"] is not None:
-        kg = x["milk_kg"]
+    if x["weighed_kg"] is not None:
+        kg = x["weighed_kg"]
         values.append(value("milk_l", milk.volume_l(kg, density), kg / high, kg / low))
     notes = []
     if not 4.4 <= x["milk_temp_c"] <= 38.9:
@@ -116,7 +116,7 @@ ROWS = [
         "milk",
         [
             number("milk_l", "L", 0.0, 50000.0, [20.0, 20000.0], optional=True),
-            number("milk_kg", "kg", 0.0, 52000.0, [20.0, 21000.0], optional=True),
+            number("weighed_kg", "kg", 0.0, 52000.0, [20.0, 21000.0], optional=True),
             FAT,
             SNF,
             number("milk_temp_c", "C", 0.0, 44.0, [1.0, 40.0]),

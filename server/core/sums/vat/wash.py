@@ -2,6 +2,7 @@
 
 from ...formulas.curd import wash
 from ...formulas.milk import milk
+from ...formulas.usual import WHEY_FRAC
 from ...units.liquids import WHEY_KG_L
 from ..outputs import note, output, rests, result, value
 from ..rows import default, number, series, sum_row
@@ -136,16 +137,16 @@ def _wash_drain(x):
 def _for_water(x, start, most, values):
     """Add what to run off so that the water at hand warms the rest to the target."""
     lacking = [
-        n for n in ("vat_temp_c", "target_temp_c", "water_temp_c") if x[n] is None
+        n for n in ("vat_temp_c", "target_temp_c", "water_planned_c") if x[n] is None
     ]
     if lacking:
         return result(values, [], [], lacking)
     gap_up = x["target_temp_c"] - x["vat_temp_c"]
-    gap_down = x["water_temp_c"] - x["target_temp_c"]
+    gap_down = x["water_planned_c"] - x["target_temp_c"]
     if gap_down <= 0:
         raise ValueError(
             "target_temp_c %r is not below the water, %r"
-            % (x["target_temp_c"], x["water_temp_c"])
+            % (x["target_temp_c"], x["water_planned_c"])
         )
     if gap_up <= 0:
         # The whey to run off stands without it.
@@ -202,13 +203,13 @@ ROWS = [
                 0.5,
                 0.98,
                 [0.8, 0.95],
-                default(0.89, "practice", "whey is about 89 kg of 100 kg milk"),
+                default(WHEY_FRAC, "practice", "whey is about 89 kg of 100 kg milk"),
             ),
             number("drained_before_kg", "kg", 0.0, 52000.0, optional=True),
             number("water_in_kg", "kg", 0.0, 52000.0, optional=True),
             number("vat_temp_c", "C", 0.0, 60.0, [25.0, 45.0], optional=True),
             number("target_temp_c", "C", 0.0, 60.0, [30.0, 45.0], optional=True),
-            number("water_temp_c", "C", 0.0, 100.0, [2.0, 90.0], optional=True),
+            number("water_planned_c", "C", 0.0, 100.0, [2.0, 90.0], optional=True),
             number("water_kg", "kg", 0.01, 52000.0, optional=True),
         ],
         [

@@ -1,6 +1,11 @@
 """The brine: how long, and how to keep it."""
 
 from ...formulas.salt import brine_tank, brining, salting
+from ...formulas.usual import (
+    PRESSED_MOISTURE_FRAC,
+    PRESSED_MOISTURE_HIGH_FRAC,
+    PRESSED_MOISTURE_LOW_FRAC,
+)
 from ..outputs import no_rules, note, output, rests, result, value
 from ..rows import default, number, sum_row
 from . import brine_strength
@@ -18,7 +23,13 @@ MOISTURE = number(
     0.2,
     0.85,
     [0.35, 0.55],
-    default(0.44, "practice", "washed-curd wheel out of the press", 0.42, 0.46),
+    default(
+        PRESSED_MOISTURE_FRAC,
+        "practice",
+        "washed-curd wheel out of the press",
+        PRESSED_MOISTURE_LOW_FRAC,
+        PRESSED_MOISTURE_HIGH_FRAC,
+    ),
 )
 DIFFUSION = number(
     "diffusion_m2_s",
@@ -100,7 +111,7 @@ def _brine_time(x):
         value("loss_frac", after["loss_frac"]),
         value("moisture_after_frac", after["moisture_frac"]),
     ]
-    if x["time_s"] is not None:
+    if x["brined_s"] is not None:
         values.append(_salt_after(x, wheel, low, high))
     notes = [note("brine.starting_estimate")]
     return result(values, notes, [])
@@ -108,7 +119,7 @@ def _brine_time(x):
 
 def _salt_after(x, wheel, low, high):
     salts = [
-        salting.wheel_salting(*([x["time_s"]] + wheel + [d, x["water_salt_ratio"]]))
+        salting.wheel_salting(*([x["brined_s"]] + wheel + [d, x["water_salt_ratio"]]))
         for d in (x["diffusion_m2_s"], low, high)
     ]
     return value(
@@ -124,7 +135,7 @@ def _brine_factor(x):
         [
             {
                 "salt_frac": x["cheese_salt_frac"],
-                "brined_s": x["time_s"],
+                "brined_s": x["brined_s"],
                 "diameter_m": x["diameter_m"],
                 "height_m": x["height_m"],
                 "moisture_frac": x["moisture_frac"],
@@ -209,7 +220,7 @@ ROWS = brine_strength.ROWS + [
             MOISTURE,
             DIFFUSION,
             RATIO,
-            number("time_s", "s", 0.0, 31536000.0, optional=True, usual="d"),
+            number("brined_s", "s", 0.0, 31536000.0, optional=True, usual="d"),
         ],
         [
             output("time_s", "s", headline=True),
@@ -224,7 +235,7 @@ ROWS = brine_strength.ROWS + [
         "brine",
         [
             number("cheese_salt_frac", "fraction", 0.0005, 0.1, [0.005, 0.04]),
-            number("time_s", "s", 60.0, 31536000.0, usual="h"),
+            number("brined_s", "s", 60.0, 31536000.0, usual="h"),
             DIAMETER,
             HEIGHT,
             SALT,

@@ -83,7 +83,7 @@ def _composition(x):
 
 
 def _identity(x):
-    rule = x["rules"].get(RULE[x["jurisdiction"]])
+    rule = x["rules"].get(RULE[x["standard_jurisdiction"]])
     if rule is None:
         return no_rules()
     row = None
@@ -158,7 +158,7 @@ ROWS = [
         "composition",
         [
             choice(
-                "jurisdiction",
+                "standard_jurisdiction",
                 ["us", "codex"],
                 default("us", "derived", "choose where the cheese is sold"),
             ),

@@ -70,18 +70,24 @@ def _curing_days(x):
     if rule is None:
         return no_rules()
     row = rule["rows"][0]
-    base_ms = int(x["base_ms"] or 0)
+    base_ms = int(x["curing_start_ms"] or 0)
     readings = [
         {"at_ms": base_ms + int(cell["at_min"] * 60000 + 0.5), "temp": cell["value"]}
-        for cell in x["store_temps"]
+        for cell in x["curing_temps"]
     ]
     start_ms = base_ms + int(x["start_min"] * 60000 + 0.5)
     now_ms = readings[-1]["at_ms"]
     if x["now_min"] is not None:
         now_ms = base_ms + int(x["now_min"] * 60000 + 0.5)
     gap = rule["gap_max_s"]
+    unit = x["store_thermometer"]
     found: dict = curing.check_curing(
-        readings, x["thermometer"], start_ms, now_ms, row, int(gap["value"] * 1000)
+        readings,
+        unit,
+        start_ms,
+        now_ms,
+        row,
+        int(gap["value"] * 1000),
     )
     notes = [note("curing_is_a_hold_not_proof"), note("start_agreed_with_inspector")]
     for reason in found["reasons"]:
@@ -93,8 +99,8 @@ def _curing_days(x):
         value("counted_days", found["counted_days"], found["needed_days"]),
         value("below_days", found["below_days"]),
         value("unknown_days", found["unknown_days"]),
-    ] + _first_day(found, now_ms, x["base_ms"])
-    temp = row["min_temp"].get(x["thermometer"])
+    ] + _first_day(found, now_ms, x["curing_start_ms"])
+    temp = row["min_temp"].get(unit)
     sources = [
         rests(
             "days",
@@ -110,7 +116,7 @@ def _curing_days(x):
             rests(
                 "min_temp",
                 temp["value"],
-                x["thermometer"],
+                unit,
                 temp["status"],
                 temp["source"],
             )
@@ -226,9 +232,9 @@ ROWS = [
         "curing_days",
         "store",
         [
-            choice("thermometer", ["F", "C"]),
+            choice("store_thermometer", ["F", "C"]),
             series(
-                "store_temps",
+                "curing_temps",
                 timed([number("value", "", OWN_LOW, OWN_HIGH)]),
                 1,
             ),
@@ -243,7 +249,7 @@ ROWS = [
                 ),
             ),
             number("now_min", "min", 0.0, 10000000.0, optional=True),
-            number("base_ms", "ms", 0.0, 4102444800000.0, hidden=True),
+            number("curing_start_ms", "ms", 0.0, 4102444800000.0, hidden=True),
         ],
         [
             output("verdict", "key"),

@@ -19,7 +19,7 @@ SPREADS = {
 }
 MODEL_SPREAD = 0.01  # Emmons and Modler 2010, abstract
 FAT = number("fat_frac", "fraction", 0.0, 0.2, [0.015, 0.09])
-WATER_IN = number("water_kg", "kg", 0.0, 52000.0, optional=True)
+WATER_IN = number("water_added_kg", "kg", 0.0, 52000.0, optional=True)
 
 
 def _casein(x):
@@ -39,7 +39,7 @@ def _expected_yield(x):
     found: dict = yields.yield_range(figures, SPREADS, MODEL_SPREAD)
     kg = x["milk_kg"]
     cheese = [kg * found[name] for name in ("value", "low", "high")]
-    water = x["water_kg"] or 0.0
+    water = x["water_added_kg"] or 0.0
     whey = [mass_balance.whey_kg(kg, water, mass) for mass in cheese]
     fat = mass_balance.cheese_fat_frac(
         x["fat_frac"], x["fat_kept_frac"], found["value"]
@@ -64,7 +64,7 @@ def _actual_yield(x):
     if x["cheese_moisture_frac"] is not None:
         values.append(_adjusted(x, share))
     if x["whey_kg"] is not None:
-        went_in = kg + (x["water_kg"] or 0.0)
+        went_in = kg + (x["water_added_kg"] or 0.0)
         found: dict = mass_balance.account(
             went_in, cheese + x["whey_kg"], x["low_ratio"], x["high_ratio"]
         )

@@ -29,7 +29,7 @@ def judged(core, rows, unit="F", **rest):
     given = {
         "thermometer": unit,
         "milk_temps": table(COLUMNS, *rows),
-        "fat_frac": 0.04,
+        "fat_tested_frac": 0.04,
         **CHART,
         **rest,
     }
@@ -86,8 +86,8 @@ def test_the_same_milk_meets_in_fahrenheit_what_it_misses_in_celsius(core):
 
 
 def test_ten_percent_fat_asks_for_five_degrees_more(core):
-    assert word(judged(core, hold(30), fat_frac=0.10)) == "heat_treated_only"
-    found = judged(core, hold(30, 150, 155), fat_frac=0.10)
+    assert word(judged(core, hold(30), fat_tested_frac=0.10)) == "heat_treated_only"
+    found = judged(core, hold(30, 150, 155), fat_tested_frac=0.10)
     assert word(found) == "reads_as_pasteurised"
 
 

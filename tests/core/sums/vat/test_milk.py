@@ -27,7 +27,7 @@ def test_mass_and_its_range_hold_the_printed_density(core):
 def test_litres_come_back_from_kilograms(core):
     given = {"milk_l": 100, "fat_frac": 0.04, "milk_temp_c": 20}
     kg = amount(core, "milk_mass", given, "milk_kg")
-    back = {"milk_kg": kg, "fat_frac": 0.04, "milk_temp_c": 20}
+    back = {"weighed_kg": kg, "fat_frac": 0.04, "milk_temp_c": 20}
     assert amount(core, "milk_mass", back, "milk_l") == pytest.approx(100)
 
 

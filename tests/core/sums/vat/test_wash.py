@@ -74,7 +74,7 @@ def test_whey_off_for_the_water_at_hand_gives_the_temperature(core):
         "water_kg": 20,
         "vat_temp_c": 31,
         "target_temp_c": 37,
-        "water_temp_c": 56.68,
+        "water_planned_c": 56.68,
     }
     # 56.68 °C is right for 20 kg on 70.3 kg: so 29.7 kg must go.
     got = amount(core, "wash_drain", given, "drain_for_water_kg")
@@ -97,7 +97,7 @@ def test_more_water_than_is_needed_asks_for_no_whey_off(core):
         "water_kg": 90,
         "vat_temp_c": 31,
         "target_temp_c": 33,
-        "water_temp_c": 60,
+        "water_planned_c": 60,
     }
     found = answer(core, "wash_drain", given)
     assert "note.water_is_more_than_enough" in [row["key"] for row in found["notes"]]
@@ -105,7 +105,7 @@ def test_more_water_than_is_needed_asks_for_no_whey_off(core):
 
 def test_whey_off_for_water_needs_the_temperatures(core):
     found = answer(core, "wash_drain", {"milk_kg": 100, "water_kg": 20})
-    assert found["missing"] == ["vat_temp_c", "target_temp_c", "water_temp_c"]
+    assert found["missing"] == ["vat_temp_c", "target_temp_c", "water_planned_c"]
 
 
 def test_whey_off_for_cold_water_is_refused(core):
@@ -114,7 +114,7 @@ def test_whey_off_for_cold_water_is_refused(core):
         "water_kg": 20,
         "vat_temp_c": 31,
         "target_temp_c": 37,
-        "water_temp_c": 20,
+        "water_planned_c": 20,
     }
     problem = answer(core, "wash_drain", given)["problems"][0]
     assert problem["field"] == "target_temp_c"
@@ -126,7 +126,7 @@ def test_a_vat_that_is_warm_already_still_tells_the_whey_to_run_off(core):
         "water_kg": 20,
         "vat_temp_c": 38,
         "target_temp_c": 37,
-        "water_temp_c": 60,
+        "water_planned_c": 60,
     }
     found = answer(core, "wash_drain", given)
     assert found["values"][0]["value"] == pytest.approx(89 / 3)
@@ -140,7 +140,7 @@ def test_water_too_little_for_the_whole_rise_asks_for_more_whey_than_there_is(co
         "water_kg": 1,
         "vat_temp_c": 31,
         "target_temp_c": 37,
-        "water_temp_c": 60,
+        "water_planned_c": 60,
     }
     told = answer(core, "wash_drain", given)["notes"]
     assert [row["key"] for row in told] == ["note.drain_more_than_whey"]

@@ -104,7 +104,7 @@ def test_large_wheels_take_about_three_days_and_small_ones_half_a_day(core):
 
 def test_salt_after_a_time_at_hand(core):
     # 12 kg, 2 days, 2.3e-10: 1.95 %.
-    given = {**WHEEL, "diffusion_m2_s": 2.3e-10, "time_s": 2 * DAY_S}
+    given = {**WHEEL, "diffusion_m2_s": 2.3e-10, "brined_s": 2 * DAY_S}
     row = values(core, "brine_time", given)[("salt_after_frac", None)]
     assert row["value"] == pytest.approx(0.0195, abs=5e-5)
     assert row["low"] < row["value"] < row["high"]
@@ -112,7 +112,7 @@ def test_salt_after_a_time_at_hand(core):
 
 def test_an_analysed_wheel_tells_its_own_factor(core):
     # 1.95 % after two days is what 2.3e-10 gives; the start is 1.5e-10.
-    given = {**WHEEL, "cheese_salt_frac": 0.0195, "time_s": 2 * DAY_S}
+    given = {**WHEEL, "cheese_salt_frac": 0.0195, "brined_s": 2 * DAY_S}
     found = values(core, "brine_factor", given)
     assert found[("diffusion_m2_s", None)]["value"] == pytest.approx(2.3e-10, rel=0.01)
     assert found[("factor", None)]["value"] == pytest.approx(2.3 / 1.5, rel=0.01)

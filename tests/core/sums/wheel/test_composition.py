@@ -83,7 +83,7 @@ def test_no_laboratory_figure_means_not_assessed(core):
 def test_a_standard_known_from_memory_decides_nothing(core):
     found = identity(
         core,
-        jurisdiction="codex",
+        standard_jurisdiction="codex",
         standard="gouda",
         cheese_moisture_frac=0.45,
         cheese_fat_frac=0.253,
@@ -158,7 +158,7 @@ def test_more_than_the_whole_cheese_is_refused(core):
 
 
 def test_a_standard_that_another_code_lacks_is_told(core):
-    found = identity(core, jurisdiction="codex", standard="monterey")
+    found = identity(core, standard_jurisdiction="codex", standard="monterey")
     assert word(found) == "not_assessed"
     assert found["notes"][0]["key"] == "note.no_such_standard_there"
 

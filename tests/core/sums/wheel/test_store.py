@@ -40,17 +40,17 @@ def test_drying_by_hand(core):
 
 
 def test_sixty_whole_days_at_50_f_meet_and_59_do_not(core):
-    given = {"thermometer": "F", "store_temps": days(60, 50)}
+    given = {"store_thermometer": "F", "curing_temps": days(60, 50)}
     found = values(core, "curing_days", given, ["us_curing"])
     assert found[("verdict", "unpasteurised_60_days")]["value"] == "meets"
-    given["store_temps"] = days(59, 50)
+    given["curing_temps"] = days(59, 50)
     found = values(core, "curing_days", given, ["us_curing"])
     assert found[("verdict", "unpasteurised_60_days")]["value"] == "does_not_meet"
 
 
 def test_days_below_35_f_do_not_count(core):
     rows = [[1440 * day, 30 if 20 <= day <= 25 else 50] for day in range(61)]
-    given = {"thermometer": "F", "store_temps": table(TEMPS, *rows)}
+    given = {"store_thermometer": "F", "curing_temps": table(TEMPS, *rows)}
     found = values(core, "curing_days", given, ["us_curing"])
     # Five days at 30 °F and the two slopes below 35: a quarter of a day each.
     assert found[("below_days", None)]["value"] == pytest.approx(5.5)
@@ -59,19 +59,19 @@ def test_days_below_35_f_do_not_count(core):
 
 def test_days_nobody_read_do_not_count(core):
     rows = [[1440 * day, 50] for day in range(61) if day not in (30, 31)]
-    given = {"thermometer": "F", "store_temps": table(TEMPS, *rows)}
+    given = {"store_thermometer": "F", "curing_temps": table(TEMPS, *rows)}
     found = values(core, "curing_days", given, ["us_curing"])
     assert found[("unknown_days", None)]["value"] == pytest.approx(3)
 
 
 def test_days_still_to_hold_and_the_first_day_that_may_meet_the_rule(core):
     known = {
-        "base_ms": {
+        "curing_start_ms": {
             "value": 1764000000000, "low": None, "high": None, "typed": None,
             "from": "make", "status": "measured", "source": None,
         },
     }  # fmt: skip
-    given = {"thermometer": "F", "store_temps": days(50, 50)}
+    given = {"store_thermometer": "F", "curing_temps": days(50, 50)}
     found = answer(core, "curing_days", given, known, ["us_curing"])
     rows = {row["name"]: row["value"] for row in found["values"]}
     # Fifty days of sixty count: ten are left, 60 d of 86,400,000 ms from the start.
@@ -80,7 +80,7 @@ def test_days_still_to_hold_and_the_first_day_that_may_meet_the_rule(core):
 
 
 def test_a_hold_that_is_met_names_no_day(core):
-    given = {"thermometer": "F", "store_temps": days(60, 50)}
+    given = {"store_thermometer": "F", "curing_temps": days(60, 50)}
     found = values(core, "curing_days", given, ["us_curing"])
     assert ("still_days", None) not in found
 
@@ -127,8 +127,8 @@ def test_a_far_forecast_of_drying_is_a_guide_only(core):
 
 def test_curing_is_asked_about_an_instant(core):
     given = {
-        "thermometer": "F",
-        "store_temps": days(60, 50),
+        "store_thermometer": "F",
+        "curing_temps": days(60, 50),
         "start_min": 1440,
         "now_min": 1440 * 11,
     }
@@ -137,5 +137,5 @@ def test_curing_is_asked_about_an_instant(core):
 
 
 def test_curing_without_the_rule_says_so(core):
-    given = {"thermometer": "F", "store_temps": days(60, 50)}
+    given = {"store_thermometer": "F", "curing_temps": days(60, 50)}
     assert answer(core, "curing_days", given)["missing"] == ["rules"]

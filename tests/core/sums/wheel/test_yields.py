@@ -35,7 +35,7 @@ def test_cheese_and_whey_are_the_milk_and_the_water(core):
         "milk_kg": 515,
         "fat_frac": 0.034,
         "casein_frac": 0.026,
-        "water_kg": 100,
+        "water_added_kg": 100,
     }
     found = values(core, "expected_yield", given)
     out = found[("cheese_kg", None)]["value"] + found[("whey_kg", None)]["value"]

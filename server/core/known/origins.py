@@ -1,7 +1,11 @@
 """How a value that a make knows is told: what it is and where it comes from."""
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def from_make(value: "object", low: "object" = None, high: "object" = None) -> dict:
+
+def from_make(value: "Any", low: "Any" = None, high: "Any" = None) -> dict:
     """Return a value that was measured or entered in a make.
 
     Args:
@@ -20,7 +24,7 @@ def from_make(value: "object", low: "object" = None, high: "object" = None) -> d
     }
 
 
-def from_equipment(value: "object") -> dict:
+def from_equipment(value: "Any") -> dict:
     """Return a value that was entered as what the creamery has.
 
     Args:
@@ -32,11 +36,11 @@ def from_equipment(value: "object") -> dict:
 
 
 def from_recipe(
-    value: "object",
+    value: "Any",
     status: str,
     source: "str | None",
-    low: "object" = None,
-    high: "object" = None,
+    low: "Any" = None,
+    high: "Any" = None,
 ) -> dict:
     """Return a value that the recipe or the plan says.
 
@@ -48,20 +52,19 @@ def from_recipe(
         high: high end of its band, or None.
     """
     told = from_make(value, low, high)
-    told.update({"from": "recipe", "status": status, "source": source})
+    told["from"], told["status"], told["source"] = "recipe", status, source
     return told
 
 
-def of_figure(figure: dict) -> dict:
+def of_figure(figure: dict, times: float = 1.0) -> dict:
     """Return a figure of the recipe as a known value.
 
     Args:
         figure: {"value", "low", "high", "status", "source"}.
+        times: what its numbers are multiplied by, into the input's own unit.
     """
-    return from_recipe(
-        figure["value"],
-        figure["status"],
-        figure["source"],
-        figure.get("low"),
-        figure.get("high"),
-    )
+    value, low, high = [
+        None if figure.get(end) is None else figure[end] * times
+        for end in ("value", "low", "high")
+    ]
+    return from_recipe(value, figure["status"], figure["source"], low, high)

@@ -1,0 +1,1 @@
+"""What a make knows while its milk and curd are in the vat."""

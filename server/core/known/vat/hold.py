@@ -1,0 +1,96 @@
+"""What a make knows of its heat treatment: readings in the hold, and the chart."""
+
+from ...heat.readings import hold_readings
+from ...heat.verdict import CHART, hold_chart
+from ..origins import from_make
+from .temps import minutes
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+
+def _fact(scene: dict) -> dict:
+    """Return the Fact of the step that holds the milk, else of the one that asks."""
+    facts = scene["context"]["facts"]
+    for step in scene["recipe"]["steps"]:
+        if step.get("heat_treatment"):
+            return dict(facts[step["key"]])
+    return dict(scene["fact"])
+
+
+def _hold(scene: dict) -> "dict | None":
+    # Each field of the chart asks, and pairing all readings takes time.
+    kept = scene["kept"]
+    if "hold" not in kept:
+        fact = _fact(scene)
+        kept["hold"] = None
+        if fact["begun_ms"] is not None:
+            kept["hold"] = hold_readings(
+                scene["state"], fact["begun_ms"], fact["ended_ms"]
+            )
+    return kept["hold"] or None
+
+
+def _thermometer(scene: dict) -> "dict | None":
+    hold = _hold(scene)
+    return from_make(hold["unit"]) if hold and hold["rows"] else None
+
+
+def _hold_over(scene: dict) -> "dict | None":
+    fact = _fact(scene)
+    if fact["begun_ms"] is None:
+        return None
+    return from_make("no" if fact["ended_ms"] is None else "yes")
+
+
+def _hold_begun_ms(scene: dict) -> "dict | None":
+    begun_ms = _fact(scene)["begun_ms"]
+    return None if begun_ms is None else from_make(begun_ms)
+
+
+def _milk_temps(scene: dict) -> "dict | None":
+    hold = _hold(scene)
+    if hold is None or not hold["rows"]:
+        return None
+    start_ms = _fact(scene)["begun_ms"]
+    return from_make(
+        [
+            {
+                "at_min": minutes(reading["at_ms"], start_ms),
+                "value": reading["temp"],
+                "air": reading["air_temp"],
+                "recorder": reading["recorder_temp"],
+            }
+            for reading in hold["rows"]
+        ]
+    )
+
+
+def _chart(scene: dict) -> dict:
+    kept = scene["kept"]
+    if "chart" not in kept:
+        hold = _hold(scene)
+        rows = None if hold is None else hold["rows"]
+        kept["chart"] = rows is not None and hold_chart(
+            scene["state"], scene["opened"], rows
+        )
+    return kept["chart"] or {}
+
+
+def _noted(field: str) -> "Callable[[dict], dict | None]":
+    """Look up whether a field of the chart record is entered in the make.
+
+    What is not entered here may stand on the plant's own chart: it is asked.
+    """
+    return lambda scene: from_make("noted") if _chart(scene).get(field) else None
+
+
+KNOWN: "dict[str, Callable[[dict], dict | None]]" = {
+    "thermometer": _thermometer,
+    "hold_over": _hold_over,
+    "hold_begun_ms": _hold_begun_ms,
+    "milk_temps": _milk_temps,
+}
+for name in CHART:
+    KNOWN["chart_" + name] = _noted(name)

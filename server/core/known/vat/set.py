@@ -1,0 +1,101 @@
+"""What a make knows of its set: flocculation, rennet, and the recipe's doses."""
+
+from ...log import run
+from ..origins import from_make, from_recipe, of_figure
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+# (unit of the recipe's dose, unit that a sum asks it in): what it is multiplied by.
+# Grams to the litre go by the make's own litres and kilograms, see `_times`.
+INTO = {
+    ("g/kg", "g/kg"): 1.0,
+    ("kg/kg", "kg/kg"): 1.0,
+    ("mL/kg", "mL/t"): 1000.0,
+}
+
+
+def _floc_s(scene: dict) -> "dict | None":
+    for step in scene["recipe"]["steps"]:
+        floc = scene["context"]["facts"][step["key"]]["floc"]
+        if floc is not None and floc["floc_s"] is not None:
+            return from_make(floc["floc_s"])
+    return None
+
+
+def recipe_figure(name: str) -> "Callable[[dict], dict | None]":
+    """Return a look-up of one of the recipe's own figures.
+
+    Args:
+        name: its name.
+    """
+
+    def look_up(scene: dict) -> "dict | None":
+        figure = (scene["recipe"].get("figures") or {}).get(name)
+        return None if figure is None else of_figure(figure)
+
+    return look_up
+
+
+def _target_floc_s(scene: dict) -> "dict | None":
+    factor = (scene["recipe"].get("figures") or {}).get("floc_factor")
+    for step in scene["recipe"]["steps"]:
+        if step["end"]["by"] == "floc" and step.get("lasts") and factor:
+            lasts = step["lasts"]
+            wanted_s = lasts["value"] / factor["value"]
+            return from_recipe(wanted_s, lasts["status"], lasts["source"])
+    return None
+
+
+def _tested_every_s(scene: dict) -> "dict | None":
+    for step in scene["recipe"]["steps"]:
+        if step["end"]["by"] != "floc":
+            continue
+        looks = run.entries(scene["state"], "curd_judged", step["key"])
+        for index in range(1, len(looks)):
+            if looks[index]["data"]["judgement"] == "flocculated":
+                gap_ms = looks[index]["t_ms"] - looks[index - 1]["t_ms"]
+                return from_make(gap_ms / 1000.0)
+    return None
+
+
+def _rennet_ml(scene: dict) -> "dict | None":
+    entry = run.last(scene["state"], "ingredient_added", "rennet")
+    if entry is None or entry["data"]["unit"] != "mL":
+        return None
+    return from_make(entry["data"]["amount"])
+
+
+def _dose(ingredient: str, unit: str) -> "Callable[[dict], dict | None]":
+    """Look up the recipe's dose of an ingredient in a unit; another cannot serve."""
+
+    def look_up(scene: dict) -> "dict | None":
+        for row in scene["recipe"]["ingredients"]:
+            if row["key"] == ingredient:
+                figure = row["dose"]["amount"]
+                times = _times(scene, figure["unit"], unit)
+                return None if times is None else of_figure(figure, times)
+        return None
+
+    return look_up
+
+
+def _times(scene: dict, given: str, wanted: str) -> "float | None":
+    if (given, wanted) == ("g/L", "g/kg"):
+        milk = scene["context"]["milk"]
+        return float(milk["milk_l"] / milk["milk_kg"])
+    return INTO.get((given, wanted))
+
+
+KNOWN = {
+    "floc_s": _floc_s,
+    "floc_factor": recipe_figure("floc_factor"),
+    "dilution_times": recipe_figure("rennet_dilution"),
+    "target_floc_s": _target_floc_s,
+    "tested_every_s": _tested_every_s,
+    "rennet_ml": _rennet_ml,
+    "starter_frac": _dose("starter_bulk", "kg/kg"),
+    "dose_g_per_kg": _dose("calcium_chloride", "g/kg"),
+    "dose_ml_per_t": _dose("annatto", "mL/t"),
+}

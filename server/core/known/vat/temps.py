@@ -1,0 +1,140 @@
+"""What a make knows of the temperatures of a step: read so far, and wanted.
+
+The step's own temperature is the one it ends by, else the first it has a target or
+a reading of. A step that wants none prepares for the next that warms the curd.
+"""
+
+from ...log.readings import one_an_instant, together
+from ...make.facts import readings_in
+from ..origins import from_make, from_recipe, of_figure
+
+TEMPS = ("milk_temp_c", "curd_temp_c", "water_temp_c")
+IN_VAT = TEMPS[:2]
+
+
+def _temp_quantity(step: dict) -> "str | None":
+    if step["end"]["by"] == "reading" and step["end"]["quantity"] in TEMPS:
+        return str(step["end"]["quantity"])
+    for row in step.get("targets", []) + step.get("readings", []):
+        if row["quantity"] in TEMPS:
+            return str(row["quantity"])
+    return None
+
+
+def temp_entries(
+    scene: dict, fact: "dict | None" = None, state: "dict | None" = None
+) -> "list[dict]":
+    """Return the step's readings of the temperature it is about, oldest first.
+
+    Args:
+        scene: see `inputs.scene`.
+        fact: Fact of the same step in another make, or None for this one's.
+        state: State of that make, or None.
+    """
+    quantity = _temp_quantity(scene["step"])
+    if quantity is None:
+        return []
+    return one_an_instant(
+        readings_in(state or scene["state"], fact or scene["fact"], quantity)
+    )
+
+
+def table(entries: "list[dict]", start_ms: int, column: str) -> "list[dict]":
+    """Return readings as rows of minutes and values.
+
+    Args:
+        entries: see `run.entries`, at rising instants.
+        start_ms: instant of minute 0 [ms].
+        column: name of the value's column.
+    """
+    return [
+        {"at_min": minutes(entry["t_ms"], start_ms), column: entry["data"]["value"]}
+        for entry in entries
+    ]
+
+
+def minutes(at_ms: int, start_ms: int) -> float:
+    """Return an instant on the clock of a table [min].
+
+    Args:
+        at_ms: the instant [ms].
+        start_ms: instant of minute 0 [ms].
+    """
+    return (at_ms - start_ms) / 60000.0
+
+
+def next_wash(scene: dict) -> "dict | None":
+    """Return the step from this one on that warms the curd, or None.
+
+    Args:
+        scene: see `inputs.scene`.
+    """
+    is_later = False
+    for step in scene["recipe"]["steps"]:
+        is_later = is_later or step["key"] == scene["step"]["key"]
+        end = step["end"]
+        if is_later and end["by"] == "reading" and end["quantity"] == "curd_temp_c":
+            return dict(step)
+    return None
+
+
+def _wanted_of(step: dict) -> "dict | None":
+    end = step["end"]
+    if end["by"] == "reading" and end["quantity"] in TEMPS:
+        return of_figure(end.get("at_least") or end["at_most"])
+    for target in step.get("targets", []):
+        if target["quantity"] in IN_VAT:
+            return of_figure(target["figure"])
+    return None
+
+
+def _target_temp_c(scene: dict) -> "dict | None":
+    own = _wanted_of(scene["step"])
+    wash = next_wash(scene) if own is None else None
+    return own if wash is None else _wanted_of(wash)
+
+
+def _vat_temps(scene: dict) -> "dict | None":
+    entries = temp_entries(scene)
+    if not entries:
+        return None
+    return from_make(table(entries, entries[0]["t_ms"], "value"))
+
+
+def _temps_start_ms(scene: dict) -> "dict | None":
+    entries = temp_entries(scene)
+    return from_make(entries[0]["t_ms"]) if entries else None
+
+
+def _temps_now_min(scene: dict) -> "dict | None":
+    start = _temps_start_ms(scene)
+    return start and from_make(minutes(scene["now_ms"], start["value"]))
+
+
+def _vat_temp_c(scene: dict) -> "dict | None":
+    """Return the vat's temperature as of this step: what is warmed later is not."""
+    ended_ms = scene["fact"]["ended_ms"]
+    entries = together(scene["state"], IN_VAT, None, ended_ms)
+    return from_make(entries[-1]["data"]["value"]) if entries else None
+
+
+def _due_s(scene: dict) -> "dict | None":
+    """Return by when the recipe wants it, on the clock of the readings."""
+    start = _temps_start_ms(scene)
+    high_ms = scene["fact"]["due"]["high_ms"]
+    if start is None or high_ms is None or high_ms < start["value"]:
+        return None
+    lasts = scene["step"].get("lasts")
+    status = lasts["status"] if lasts else "derived"
+    source = lasts["source"] if lasts else "the recipe"
+    return from_recipe((high_ms - start["value"]) / 1000.0, status, source)
+
+
+KNOWN = {
+    "vat_temps": _vat_temps,
+    "temps_start_ms": _temps_start_ms,
+    "temps_now_min": _temps_now_min,
+    "vat_temp_c": _vat_temp_c,
+    "target_temp_c": _target_temp_c,
+    "due_s": _due_s,
+}

@@ -1,0 +1,170 @@
+"""What a make knows of its whey and water: drained, let in, left in the vat.
+
+The wash that a step speaks of is its own, else the next that warms the curd.
+"""
+
+from ...formulas.usual import AQUEOUS_FRAC, WHEY_FRAC
+from ...log.readings import every, last_value
+from ...make.facts import readings_in
+from ...recipe.figures import scaled_figure
+from ...units.liquids import WATER_KG_L, WHEY_KG_L
+from ..origins import from_make, from_recipe, of_figure
+from .temps import next_wash
+
+
+def _kg_read(
+    state: dict, quantity: str, kg_l: float, before_ms: "int | None" = None
+) -> float:
+    """Return all that was read of a volume, up to an instant, as a mass [kg]."""
+    litres = [
+        entry["data"]["value"]
+        for entry in every(state, quantity)
+        if before_ms is None or entry["t_ms"] < before_ms
+    ]
+    return sum(litres) * kg_l
+
+
+def _drained_kg(state: dict, before_ms: "int | None" = None) -> float:
+    return _kg_read(state, "whey_drained_l", WHEY_KG_L, before_ms)
+
+
+def _let_in_kg(state: dict, before_ms: "int | None" = None) -> float:
+    return _kg_read(state, "water_added_l", WATER_KG_L, before_ms)
+
+
+def kg_in_vat(state: dict, milk_kg: float, before_ms: "int | None") -> float:
+    """Return milk less whey drawn off plus water let in [kg].
+
+    Args:
+        state: State of the make.
+        milk_kg: milk that it began with [kg].
+        before_ms: only what was read before this instant counts [ms]; None for all.
+    """
+    return milk_kg - _drained_kg(state, before_ms) + _let_in_kg(state, before_ms)
+
+
+def vat_kg_now(scene: dict, before_ms: "int | None" = None) -> float:
+    """Return what is in the vat of the make that asks [kg].
+
+    Args:
+        scene: see `inputs.scene`.
+        before_ms: as for `kg_in_vat` [ms].
+    """
+    return kg_in_vat(scene["state"], scene["context"]["milk"]["milk_kg"], before_ms)
+
+
+def _vat_kg(scene: dict) -> "dict | None":
+    # The step's own water is not in yet, or is counted as added.
+    kg = vat_kg_now(scene, scene["fact"]["begun_ms"])
+    return from_make(kg) if kg > 0 else None
+
+
+def _contents_kg(scene: dict) -> "dict | None":
+    kg = vat_kg_now(scene)
+    return from_make(kg) if kg > 0 else None
+
+
+def _drained_before_kg(scene: dict) -> dict:
+    return from_make(_drained_kg(scene["state"], scene["fact"]["begun_ms"]))
+
+
+def _water_in_kg(scene: dict) -> dict:
+    return from_make(_let_in_kg(scene["state"], scene["fact"]["begun_ms"]))
+
+
+def _water_added_kg(scene: dict) -> dict:
+    return from_make(_let_in_kg(scene["state"]))
+
+
+def _added_kg(scene: dict) -> "dict | None":
+    entries = readings_in(scene["state"], scene["fact"], "water_added_l")
+    if not entries:
+        return None
+    return from_make(sum(entry["data"]["value"] for entry in entries) * WATER_KG_L)
+
+
+def _target(scene: dict, step: dict, quantity: str) -> "dict | None":
+    for target in step.get("targets", []):
+        if target["quantity"] == quantity:
+            milk_l = scene["context"]["milk"]["milk_l"]
+            return scaled_figure(target["figure"], milk_l)
+    return None
+
+
+def _target_of_wash(scene: dict, quantity: str) -> "dict | None":
+    return _target(scene, next_wash(scene) or scene["step"], quantity)
+
+
+def _water_temp_c(scene: dict) -> "dict | None":
+    """Return how warm the water is: as read, else as its recipe wants it."""
+    temp_c = last_value(scene["state"], "water_temp_c")
+    return _water_wanted_c(scene) if temp_c is None else from_make(temp_c)
+
+
+def _water_planned_c(scene: dict) -> "dict | None":
+    """Return how warm the water of the wash to come will be.
+
+    What was read is of an earlier wash, or of water that is still heating up.
+    """
+    wanted = _water_wanted_c(scene)
+    return _water_temp_c(scene) if wanted is None else wanted
+
+
+def _water_wanted_c(scene: dict) -> "dict | None":
+    figure = _target_of_wash(scene, "water_temp_c")
+    return None if figure is None else of_figure(figure)
+
+
+def _water_kg(scene: dict) -> "dict | None":
+    figure = _target_of_wash(scene, "water_added_l")
+    return None if figure is None else of_figure(figure, WATER_KG_L)
+
+
+def _drain_frac(scene: dict) -> "dict | None":
+    figure = _target(scene, scene["step"], "whey_drained_l")
+    if figure is None:
+        return None
+    whey_l = scene["context"]["milk"]["milk_kg"] * WHEY_FRAC / WHEY_KG_L
+    return of_figure(figure, 1.0 / whey_l)
+
+
+def _washes(scene: dict) -> "dict | None":
+    """Return each wash so far: whey off before it, then its water."""
+    timeline = [
+        (entry["t_ms"], quantity, entry["data"]["value"])
+        for quantity in ("whey_drained_l", "water_added_l")
+        for entry in every(scene["state"], quantity)
+    ]
+    washes = []
+    off_kg = 0.0
+    for _, quantity, litres in sorted(timeline):
+        if quantity == "whey_drained_l":
+            off_kg += litres * WHEY_KG_L
+        else:
+            washes.append({"drained_kg": off_kg, "water_kg": litres * WATER_KG_L})
+            off_kg = 0.0
+    return from_make(washes) if washes else None
+
+
+def _aqueous_kg(scene: dict) -> dict:
+    return from_recipe(
+        scene["context"]["milk"]["milk_kg"] * AQUEOUS_FRAC,
+        "derived",
+        "water phase of milk, 94 kg of 100",
+    )
+
+
+KNOWN = {
+    "contents_kg": _contents_kg,
+    "vat_kg": _vat_kg,
+    "drained_before_kg": _drained_before_kg,
+    "water_in_kg": _water_in_kg,
+    "water_added_kg": _water_added_kg,
+    "added_kg": _added_kg,
+    "water_temp_c": _water_temp_c,
+    "water_planned_c": _water_planned_c,
+    "water_kg": _water_kg,
+    "drain_frac": _drain_frac,
+    "washes": _washes,
+    "aqueous_kg": _aqueous_kg,
+}

@@ -1,0 +1,1 @@
+"""What a make knows of its wheels: pressed, brined, cured, analysed."""

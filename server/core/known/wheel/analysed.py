@@ -1,0 +1,78 @@
+"""Wheels of all makes whose salt was measured: what they teach of the brine."""
+
+from ...formulas.usual import PRESSED_MOISTURE_FRAC
+from ...log import run
+from ...log.apart import ask
+from ...log.opening import recipe_of
+from ...log.readings import every, last_value
+from ...make.practice import is_practice
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+MOST_WHEELS = 40
+
+
+def analysed_wheels(desk: dict) -> "list[dict]":
+    """Return the wheels of all real makes whose salt was measured, newest last.
+
+    Args:
+        desk: Desk.
+
+    Returns:
+        List of {"salt_frac", "brined_s", "diameter_m", "height_m",
+        "moisture_frac", "brine_frac"} as `brining.calibrated_diffusion` takes it.
+    """
+    wheels: "list[dict]" = []
+    for stream in sorted(desk["makes"]):
+        state = desk["makes"][stream]
+        recipe = recipe_of(state)
+        if recipe is not None and not is_practice(state):
+            told = ask(desk, stream, "learnt", None, _wheels_of, state, recipe)
+            wheels.extend(told or [])
+    return wheels[-MOST_WHEELS:]
+
+
+def _wheels_of(state: dict, recipe: dict) -> "list[dict]":
+    wheels = [
+        _analysed(state, recipe, entry) for entry in every(state, "cheese_salt_frac")
+    ]
+    return [wheel for wheel in wheels if wheel is not None]
+
+
+def _analysed(state: dict, recipe: dict, entry: dict) -> "dict | None":
+    size = entry["data"].get("place")
+    mould = _mould(recipe, size)
+    brined = _brined(state, recipe, size)
+    if mould is None or brined is None or entry["data"]["value"] <= 0.0:
+        return None
+    return {
+        "salt_frac": entry["data"]["value"],
+        "brined_s": brined["s"],
+        "diameter_m": mould["diameter_m"]["value"],
+        "height_m": mould["height_m"]["value"],
+        "moisture_frac": PRESSED_MOISTURE_FRAC,
+        "brine_frac": brined["brine_frac"],
+    }
+
+
+def _mould(recipe: dict, size: "str | None") -> "Any":
+    for mould in recipe.get("moulds", []):
+        if mould["size"] == size:
+            return mould
+    return None
+
+
+def _brined(state: dict, recipe: dict, size: "str | None") -> "dict | None":
+    """Return how long and how strongly a size was brined in a make, or None."""
+    brine_frac = last_value(state, "brine_salt_frac")
+    for step in recipe["steps"]:
+        if step.get("place") != "brine" or step.get("size") not in (None, size):
+            continue
+        begun = run.entries(state, "step_begun", step["key"])
+        ended = run.entries(state, "step_ended", step["key"])
+        if begun and ended and brine_frac and ended[0]["t_ms"] > begun[0]["t_ms"]:
+            span_ms = ended[0]["t_ms"] - begun[0]["t_ms"]
+            return {"s": span_ms / 1000.0, "brine_frac": brine_frac}
+    return None

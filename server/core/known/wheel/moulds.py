@@ -1,0 +1,83 @@
+"""What a make knows of its moulds and of the curd that fills them."""
+
+from ...make.wheels import moulds_used
+from ..origins import from_make, from_recipe, of_figure
+from ..vat.milk import read_last
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+
+def _moulds(scene: dict) -> "list[dict]":
+    """Return the moulds in use, or the one of the size asked about."""
+    return moulds_used(scene["state"], scene["size"])
+
+
+def _figure(name: str) -> "Callable[[dict], dict | None]":
+    """Look up a figure of the only mould there is to ask about."""
+
+    def look_up(scene: dict) -> "dict | None":
+        moulds = _moulds(scene)
+        return of_figure(moulds[0][name]) if len(moulds) == 1 else None
+
+    return look_up
+
+
+def _sizes(scene: dict) -> "dict | None":
+    rows = [{"wheel_kg": mould["wheel_kg"]["value"]} for mould in _moulds(scene)]
+    return from_recipe(rows, "derived", "the recipe's moulds") if rows else None
+
+
+def _size_names(scene: dict) -> dict:
+    return from_make([mould["size"] for mould in _moulds(scene)])
+
+
+def _to_press(scene: dict) -> "dict | None":
+    beside = scene["equipment"].get("side_by_side") or 1
+    rows = [
+        {"diameter_m": mould["diameter_m"]["value"], "side_by_side": beside}
+        for mould in _moulds(scene)
+    ]
+    return from_recipe(rows, "derived", "the recipe's moulds") if rows else None
+
+
+def _by_mass(scene: dict) -> "list[dict]":
+    return sorted(
+        _moulds(scene), key=lambda mould: (mould["wheel_kg"]["value"], mould["size"])
+    )
+
+
+def _large_kg(scene: dict) -> "dict | None":
+    moulds = _by_mass(scene)
+    return of_figure(moulds[-1]["wheel_kg"]) if moulds else None
+
+
+def _small_kg(scene: dict) -> "dict | None":
+    moulds = _by_mass(scene)
+    return of_figure(moulds[0]["wheel_kg"]) if len(moulds) > 1 else None
+
+
+def _share_large_frac(scene: dict) -> "dict | None":
+    moulds = _by_mass(scene)
+    return of_figure(moulds[-1]["share_frac"]) if len(moulds) == 2 else None
+
+
+def _curd_kg(scene: dict) -> dict:
+    milk_kg = scene["context"]["milk"]["milk_kg"]
+    return of_figure(scene["recipe"]["yield_frac"], milk_kg)
+
+
+KNOWN = {
+    "sizes": _sizes,
+    "size_names": _size_names,
+    "moulds": _to_press,
+    "diameter_m": _figure("diameter_m"),
+    "height_m": _figure("height_m"),
+    "large_kg": _large_kg,
+    "small_kg": _small_kg,
+    "share_large_frac": _share_large_frac,
+    "curd_kg": _curd_kg,
+    "gauge_kpa": read_last("press_gauge_kpa"),
+    "laid_on_kg": read_last("bed_load_kg"),
+}
