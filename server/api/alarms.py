@@ -15,6 +15,7 @@ from server.config import now_ms, real_now_ms
 from server.core import desk
 from server.core.alarm import alarms
 from server.core.alarm import calendar as alarm_calendar
+from server.core.log.rights import ACTS
 from server.shapes import alarms as shapes
 from server.store import alarms as kept
 
@@ -58,7 +59,7 @@ def ringing() -> Response:
 
 
 @blp.post("/alarms/settings")
-@require("owner")
+@require(ACTS["escalation"])
 @blp.arguments(shapes.AlarmSettings)
 @blp.response(200, shapes.AlarmSettings)
 def change_settings(wanted: dict[str, Any]) -> dict[str, Any]:

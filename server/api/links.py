@@ -15,6 +15,7 @@ from server.auth import RefusedError
 from server.auth import links as auth
 from server.config import now_ms
 from server.core import desk
+from server.core.log.rights import ACTS
 from server.shapes import live as shapes
 from server.store.links import StoredLink
 
@@ -27,7 +28,7 @@ blp = Blueprint("links", __name__, description="Read-only links for guests")
 
 
 @blp.get("/links")
-@require("owner")
+@require(ACTS["links"])
 @blp.response(200, shapes.LinkShape(many=True))
 def list_links() -> list[Any]:
     """List every link, the newest first, also those ended or taken back."""
@@ -35,7 +36,7 @@ def list_links() -> list[Any]:
 
 
 @blp.post("/links")
-@require("owner")
+@require(ACTS["links"])
 @blp.arguments(shapes.NewLink)
 @blp.response(201, shapes.MadeLink)
 def make_link(wanted: dict[str, Any]) -> dict[str, Any]:
@@ -58,7 +59,7 @@ def make_link(wanted: dict[str, Any]) -> dict[str, Any]:
 
 
 @blp.delete("/links/<string(maxlength=36):link_id>")
-@require("owner")
+@require(ACTS["links"])
 @blp.response(204)
 def revoke_link(link_id: str) -> None:
     """Take a link back, at once, from every browser that opened it."""

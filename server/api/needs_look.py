@@ -7,6 +7,7 @@ from server.api.body import Blueprint
 from server.api.guard import paired, require
 from server.auth import RefusedError
 from server.config import now_ms
+from server.core.log.rights import ACTS
 from server.shapes import recipes as shapes
 from server.store.look import Look, open_looks
 
@@ -19,7 +20,7 @@ def _shown(look: Look) -> dict[str, Any]:
 
 
 @blp.get("/needs-look")
-@require("maker")
+@require(ACTS["needs_look"])
 @blp.response(200, shapes.LookShape(many=True))
 def list_looks() -> list[dict[str, Any]]:
     """List what waits for a person, oldest first. 403 for helpers and viewers."""
@@ -27,7 +28,7 @@ def list_looks() -> list[dict[str, Any]]:
 
 
 @blp.post("/needs-look/<int(max=9007199254740991):n>/settle")
-@require("maker")
+@require(ACTS["needs_look"])
 @blp.arguments(shapes.Settlement)
 @blp.response(200, shapes.Settled)
 def settle(wanted: dict[str, Any], n: int) -> dict[str, Any]:

@@ -14,6 +14,7 @@ from server.api.hosts import first_page_url
 from server.api.peers import source_of
 from server.api.people import public, server_now
 from server.config import settings
+from server.core.log.rights import ACTS
 from server.shapes import people as shapes
 
 blp = Blueprint("pairing", __name__, description="Pairing of phones")
@@ -49,7 +50,7 @@ def pair(wanted: dict[str, Any]) -> Response:
 
 
 @blp.post("/people/<string(maxlength=64):person_id>/pairing")
-@require("owner")
+@require(ACTS["people"])
 @blp.response(200, shapes.PairingAnswer)
 def start_pairing(person_id: str) -> dict[str, Any]:
     """Make a code for one phone of a person: ten minutes, works once.

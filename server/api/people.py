@@ -9,6 +9,7 @@ from server.api import security
 from server.api.body import Blueprint
 from server.api.guard import drop_token, paired, require, send_token, sent_token
 from server.config import now_ms, settings
+from server.core.log.rights import ACTS
 from server.shapes import people as shapes
 from server.store import pushes
 
@@ -86,7 +87,7 @@ def list_people() -> list[Any]:
 
 
 @blp.post("/people")
-@require("owner")
+@require(ACTS["people"])
 @blp.arguments(shapes.NewPerson)
 @blp.response(201, shapes.ListedPerson)
 def add_person(wanted: dict[str, Any]) -> Any:
@@ -97,7 +98,7 @@ def add_person(wanted: dict[str, Any]) -> Any:
 
 
 @blp.post("/people/<string(maxlength=64):person_id>")
-@require("owner")
+@require(ACTS["people"])
 @blp.arguments(shapes.ChangedPerson)
 @blp.response(200, shapes.ListedPerson)
 def change_person(wanted: dict[str, Any], person_id: str) -> Any:
@@ -115,7 +116,7 @@ def change_person(wanted: dict[str, Any], person_id: str) -> Any:
 
 
 @blp.get("/devices")
-@require("owner")
+@require(ACTS["people"])
 @blp.response(200, shapes.DeviceShape(many=True))
 def list_devices() -> list[Any]:
     """List every phone that is or was paired, the newest first."""
@@ -123,7 +124,7 @@ def list_devices() -> list[Any]:
 
 
 @blp.delete("/devices/<string(maxlength=64):device_id>")
-@require("owner")
+@require(ACTS["people"])
 @blp.response(204)
 def remove_device(device_id: str) -> None:
     """Take a phone out of use at once. What it still sends is kept for a look."""

@@ -9,6 +9,7 @@ from server.api.body import Blueprint
 from server.api.guard import paired, require
 from server.auth import RefusedError, pins
 from server.config import now_ms, settings
+from server.core.log.rights import ACTS
 from server.seal import Sealed
 from server.shapes import pins as shapes
 
@@ -17,7 +18,7 @@ OF_PERSON = "/people/<string(maxlength=64):person_id>/pin"
 
 
 @blp.get("/pins")
-@require(pins.LEAST_ROLE)
+@require(ACTS["pin"])
 @blp.response(200, shapes.PinsAnswer)
 def known_pins() -> Response:
     """Give the wrapped keys, so that a phone can prove acts with no network.
@@ -38,7 +39,7 @@ def known_pins() -> Response:
 
 
 @blp.post(OF_PERSON)
-@require(pins.LEAST_ROLE)
+@require(ACTS["pin"])
 @blp.arguments(shapes.NewPin)
 @blp.response(204)
 def set_pin(wanted: dict[str, Any], person_id: str) -> None:
@@ -53,7 +54,7 @@ def set_pin(wanted: dict[str, Any], person_id: str) -> None:
 
 
 @blp.post(OF_PERSON + "/plain")
-@require(pins.LEAST_ROLE)
+@require(ACTS["pin"])
 @blp.arguments(shapes.PlainPin)
 @blp.response(204)
 def set_plain_pin(wanted: dict[str, Any], person_id: str) -> None:
@@ -74,7 +75,7 @@ def set_plain_pin(wanted: dict[str, Any], person_id: str) -> None:
 
 
 @blp.post(OF_PERSON + "/prove")
-@require(pins.LEAST_ROLE)
+@require(ACTS["pin"])
 @blp.arguments(shapes.PinTry)
 @blp.response(200, shapes.ProofShape)
 def prove(wanted: dict[str, Any], person_id: str) -> dict[str, str]:
@@ -89,7 +90,7 @@ def prove(wanted: dict[str, Any], person_id: str) -> dict[str, str]:
 
 
 @blp.post(OF_PERSON + "/reset")
-@require("owner")
+@require(ACTS["people"])
 @blp.response(200, shapes.GrantShape)
 def reset_pin(person_id: str) -> dict[str, Any]:
     """End a person's PIN, and let them set one on any phone for half an hour.

@@ -9,6 +9,7 @@ from server.api.errors import error_answer
 from server.api.guard import paired, require
 from server.auth import RefusedError
 from server.config import now_ms
+from server.core.log.rights import ACTS
 from server.core.recipe.recipe import check_recipe
 from server.shapes import recipes as shapes
 from server.store.recipes import find_recipe, newest_recipes, store_recipe
@@ -48,7 +49,7 @@ def _show(recipe_id: str, version: int | None) -> Response:
 
 
 @blp.post("/recipes")
-@require("maker")
+@require(ACTS["recipes"])
 @blp.doc(
     requestBody={
         "required": True,

@@ -13,13 +13,13 @@ from server.auth.refused import RefusedError
 from server.auth.sessions import Session
 from server.core.log import pin as pins
 from server.core.log.kinds.columns import ROLES
+from server.core.log.rights import ACTS
 from server.seal import Sealed
 from server.store import head, writing
 from server.store import pairing as attempts
 from server.store import people as kept
 from server.store import pins as stored
 
-LEAST_ROLE = "maker"  # whose acts ask for a proof
 GRANT_S = 1800
 FREE_TRIES = 5
 FIRST_WAIT_S = 60
@@ -148,12 +148,12 @@ def _person(person_id: str) -> kept.StoredPerson:
     if not person.active:
         raise RefusedError("inactive_person", "person")
     if not _may_have(person):
-        raise RefusedError("no_pin_for_role", "person", LEAST_ROLE)
+        raise RefusedError("no_pin_for_role", "person", ACTS["pin"])
     return person
 
 
 def _may_have(person: kept.StoredPerson) -> bool:
-    return person.active and ROLES.index(person.role) >= ROLES.index(LEAST_ROLE)
+    return person.active and ROLES.index(person.role) >= ROLES.index(ACTS["pin"])
 
 
 def _check_may_set(

@@ -34,7 +34,7 @@ test("the wet lock names the timer of another make", async () => {
     Countdown: shows("1:00"),
     HoldBar: shows("hold"),
     lastAct: { value: null },
-    mayAs: () => true,
+    may: () => true,
     ring: { value: { ids: [] } },
     route: { value: ["now"] },
     secondMs: { value: 0 },

@@ -16,6 +16,7 @@ from .entries import check_data as check_data
 from .entries import check_new as check_new
 from .entries import check_pin as check_pin
 from .entries import proof_for as proof_for
+from .entries import rights as rights
 from .entries import tap as tap
 from .makes import curve as curve
 from .makes import file as file

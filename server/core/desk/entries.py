@@ -8,6 +8,7 @@ from ..log.kinds.event import check_event
 from ..log.kinds.table import KINDS
 from ..log.legal import about_of
 from ..log.proof import proof_for as proof_for
+from ..log.rights import rights as rights
 
 
 def check(event: dict, role: str) -> "list[dict]":

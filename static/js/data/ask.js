@@ -181,6 +181,15 @@ export function checkPin({ pin }) {
 }
 
 /**
+ * The roles that may do each thing: record a kind of entry, or what is no entry.
+ *
+ * @returns {Promise<Record<string, Role[]>>}
+ */
+export function rights() {
+  return call("rights");
+}
+
+/**
  * Whose word an act asks for; about: kind of the entry that it changes.
  *
  * @param {{kind: string, about: string | null}} asked

@@ -7,9 +7,8 @@ import { signal } from "@preact/signals";
 
 import { get } from "./api.js";
 import { getMeta, getSaved, setMeta, setSaved } from "./db.js";
+import { roleMay } from "./rights.js";
 import { me } from "./state.js";
-
-const SIGNS = ["maker", "owner"];
 
 /** @import { Signal } from "@preact/signals" */
 /** @typedef {{wrong: number, fromMs: number, untilMs: number}} Tries */
@@ -23,7 +22,7 @@ export const pins = signal(null);
 
 /** Ask the server who has a PIN; rejects with ApiError. */
 export async function freshenPins() {
-  if (!SIGNS.includes(me.value?.person.role ?? "")) return;
+  if (!roleMay(me.value?.person.role, "pin")) return;
   const told = await get("/pins");
   const before = JSON.stringify(pins.value);
   const now = { pins: told.pins, granted: told.granted };

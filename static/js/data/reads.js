@@ -12,6 +12,7 @@ import { CHOICES } from "../units/table.js";
 import { LANGUAGES, language, loadRest, setLanguage } from "../messages/index.js";
 import { ApiError, patch, post } from "./api.js";
 import { setSaved } from "./db.js";
+import { roleMay } from "./rights.js";
 import { me, people, person } from "./state.js";
 
 const WAIT_MS = 1500;
@@ -162,7 +163,7 @@ export async function adoptPicked() {
 function addressOf(id) {
   const mine = me.value?.person;
   if (mine?.id === id) return [patch, "/me"];
-  return mine?.role === "owner" ? [post, `/people/${id}`] : null;
+  return roleMay(mine?.role, "people") ? [post, `/people/${id}`] : null;
 }
 
 /** Send what was changed here; it stays until the server has taken it. */

@@ -9,6 +9,7 @@ import { readMe } from "./actions.js";
 import { start as startCore, takeRest } from "../core/bridge.js";
 import { restoreReads, retryLanguage, sendReads } from "./reads.js";
 import { freshenPins } from "./pins.js";
+import { learnRights } from "./rights.js";
 import { freshenRecipes } from "./recipes.js";
 import { afterRecord, countUnsent, restoreUnsaved } from "./record.js";
 import {
@@ -20,6 +21,7 @@ import {
   people,
   person,
   recipes,
+  rights,
   storage,
   view,
 } from "./state.js";
@@ -35,16 +37,25 @@ const FRESHEN_MS = 60000;
 /** Bring back what was shown last; the only thing the first painting waits for. */
 export async function remember() {
   restoreUnsaved();
+<<<<<<< HEAD
   const keys = ["me", "people", "person", "board", "reads"];
+=======
+  const keys = ["me", "people", "person", "board", "reads", "units", "rights"];
+>>>>>>> a579da3 (Let the core say who may do what)
   /** @type {Awaited<ReturnType<typeof getFirst>>} */
   const first = await getFirst(keys).catch(() => ({ saved: [] }));
   // Before anything can be tapped: an entry's time depends on it.
   clock.restore(first.clock ?? null);
+<<<<<<< HEAD
   const [mine, all, who, lastBoard, changes] = first.saved;
+=======
+  const [mine, all, who, lastBoard, changes, units, known] = first.saved;
+>>>>>>> a579da3 (Let the core say who may do what)
   me.value = mine ?? null;
   people.value = all ?? [];
   person.value = who ?? mine?.person.id ?? null;
   board.value = lastBoard ?? null;
+  rights.value = known ?? {};
   if (first.open) {
     openMakeId.value = first.open;
     view.value = first.view ?? null;
@@ -126,6 +137,11 @@ export async function begin() {
   afterRecord(kick);
   listenAround();
   startCore().then(setAppVersion, () => {});
+<<<<<<< HEAD
+=======
+  learnUnits().catch(() => {}); // until then as it told them last
+  learnRights().catch(() => {}); // likewise
+>>>>>>> a579da3 (Let the core say who may do what)
   keepOffline();
   measureStorage().catch(() => {});
   await deviceId(uuid4).catch(() => {}); // "storage.problem" tells of it

@@ -26,6 +26,12 @@ export const people = signal([]);
  */
 export const person = signal(null);
 /**
+ * The roles that may do each thing, as the core told them.
+ *
+ * @type {Signal<Record<string, Role[]>>}
+ */
+export const rights = signal({});
+/**
  * The core's board over all makes, or null before the first one.
  *
  * @type {Signal<Board | null>}

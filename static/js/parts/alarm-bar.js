@@ -3,7 +3,7 @@ import { StateMark } from "./state-mark.js";
 import { Tap } from "./tap.js";
 import { act } from "./acts.js";
 import { alarmText, alarmWhose, markOf, sinceText } from "./alarm-words.js";
-import { mayAs } from "./people-names.js";
+import { may } from "./people-names.js";
 import { shift } from "./shift.js";
 import { sound } from "./sound.js";
 import { chooseStep, stepShown } from "./chosen.js";
@@ -55,7 +55,7 @@ function isShown(alarm, [screen, make, ...rest]) {
 /** @param {{alarm: Alarm, more: number}} props */
 function Buttons({ alarm, more }) {
   return html`<div class="alarm-buttons">
-    ${mayAs("helper") ? html`<${Tap} key=${alarm.id} class="bar-button alarm-silence" onTap=${() => silenceAlarm(alarm)}>${t("alarm.silence")}</${Tap}>` : null}
+    ${may("alert_acknowledged") ? html`<${Tap} key=${alarm.id} class="bar-button alarm-silence" onTap=${() => silenceAlarm(alarm)}>${t("alarm.silence")}</${Tap}>` : null}
     ${isShown(alarm, route.value) ? null : html`<${Tap} key=${"show" + alarm.id} class="bar-button alarm-show" onTap=${() => showStep(alarm)}>${t("word.show")}</${Tap}>`}
     ${more ? html`<${Tap} key="more" class="bar-button alarm-more" label=${tn("alarm.more", more)} onTap=${() => go("alarms")}>+${count(more)}</${Tap}>` : null}
   </div>`;

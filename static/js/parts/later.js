@@ -7,7 +7,7 @@ import { alarmText, alarmWhose, markOf } from "./alarm-words.js";
 import { alertText } from "./alert-line.js";
 import { Countdown } from "./countdown.js";
 import { HoldBar } from "./hold-bar.js";
-import { mayAs, tapper } from "./people-names.js";
+import { may, tapper } from "./people-names.js";
 import { Row, Sheet } from "./sheet.js";
 import { MainFigure, stepState } from "./step-card.js";
 import { StateMark } from "./state-mark.js";
@@ -38,7 +38,7 @@ const KIT = {
   later,
   MainFigure,
   markOf,
-  mayAs,
+  may,
   own,
   pressTap,
   ring,

@@ -1,8 +1,5 @@
-import { me, people, person } from "./source.js";
+import { me, people, person, roleMay } from "./source.js";
 import { t } from "../messages/index.js";
-
-/** @type {Role[]} */
-const RANKS = ["viewer", "helper", "maker", "owner"];
 
 /** @param {string} personId */
 function byId(personId) {
@@ -29,12 +26,10 @@ export function tapper() {
 }
 
 /**
- * Tell whether this phone and who taps on it may both do what this role may.
+ * Tell whether this phone and who taps on it may both do something.
  *
- * @param {Role} role
+ * @param {string} act a kind of entry, or what is no entry; see data/rights.js
  */
-export function mayAs(role) {
-  const rank = (/** @type {?Person | undefined} */ who) =>
-    RANKS.indexOf(who?.role ?? "viewer");
-  return Math.min(rank(tapper()), rank(me.value?.person)) >= RANKS.indexOf(role);
+export function may(act) {
+  return roleMay(tapper()?.role, act) && roleMay(me.value?.person.role, act);
 }

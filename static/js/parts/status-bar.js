@@ -12,6 +12,7 @@ import {
   needsLook,
   net,
   oldestUnsentMs,
+  roleMay,
   serverDisk,
   unsent,
   updateReady,
@@ -40,7 +41,7 @@ function diskWords(person) {
   const isShown =
     net.value === "online" &&
     state !== "fine" &&
-    (state !== "nearly_full" || person?.role === "owner");
+    (state !== "nearly_full" || roleMay(person?.role, "server"));
   return isShown ? t("disk." + state) : null;
 }
 

@@ -2,7 +2,7 @@ import { html } from "./html.js";
 import { Tap } from "./tap.js";
 import { act } from "./acts.js";
 import { nameOf, tapper } from "./people-names.js";
-import { people } from "./source.js";
+import { people, roleMay } from "./source.js";
 import { clock } from "../format.js";
 import { t } from "../messages/index.js";
 
@@ -53,7 +53,7 @@ export function TaskWords({ task }) {
 
 /** True where more than one person does the work: else nobody needs to ask. */
 export function sharesWork() {
-  return people.value.filter((one) => one.role !== "viewer").length > 1;
+  return people.value.filter((one) => roleMay(one.role, "work")).length > 1;
 }
 
 /**

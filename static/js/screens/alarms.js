@@ -8,7 +8,7 @@ import { TextField } from "../parts/text-field.js";
 import { act } from "../parts/acts.js";
 import { silenceAlarm } from "../parts/alarm-bar.js";
 import { alarmPlace, alarmText, markOf, sinceText } from "../parts/alarm-words.js";
-import { mayAs, nameOf } from "../parts/people-names.js";
+import { may, nameOf } from "../parts/people-names.js";
 import { shift } from "../parts/shift.js";
 import { nowMs } from "../parts/source.js";
 import { alarms, lookAgain, ring } from "../data/alarm.js";
@@ -76,10 +76,10 @@ function AlarmRow({ alarm, onShelve }) {
       <p>${stateWords(alarm)}</p>
     </div>
     <div class="alarm-buttons">
-      ${alarm.state === "unacknowledged" && mayAs("helper") ? html`<${Tap} class="second" onTap=${() => silenceAlarm(alarm)}>${t("alarm.silence")}</${Tap}>` : null}
-      ${isOpen && alarm.kind === "timer" && mayAs("helper") ? html`<${Tap} class="second" onTap=${() => stopTimer(alarm)}>${t("timer.stop")}</${Tap}>` : null}
-      ${isOpen && !alarm.shelved && mayAs("maker") ? html`<${Tap} class="second" onTap=${onShelve}>${t("alarm.shelve")}</${Tap}>` : null}
-      ${alarm.shelved && mayAs("maker") ? html`<${Tap} class="second" onTap=${() => unshelve(alarm)}>${t("alarm.unshelve")}</${Tap}>` : null}
+      ${alarm.state === "unacknowledged" && may("alert_acknowledged") ? html`<${Tap} class="second" onTap=${() => silenceAlarm(alarm)}>${t("alarm.silence")}</${Tap}>` : null}
+      ${isOpen && alarm.kind === "timer" && may("timer_stopped") ? html`<${Tap} class="second" onTap=${() => stopTimer(alarm)}>${t("timer.stop")}</${Tap}>` : null}
+      ${isOpen && !alarm.shelved && may("alarm_shelved") ? html`<${Tap} class="second" onTap=${onShelve}>${t("alarm.shelve")}</${Tap}>` : null}
+      ${alarm.shelved && may("alarm_shelved") ? html`<${Tap} class="second" onTap=${() => unshelve(alarm)}>${t("alarm.unshelve")}</${Tap}>` : null}
     </div>
   </div>`;
 }

@@ -9,7 +9,7 @@ import { BrokenLines, UnreadLines } from "../parts/broken-lines.js";
 import { ClashLines } from "../parts/clash-lines.js";
 import { Whose, whoseOf } from "../parts/whose.js";
 import { board, keepAwake, openMake, view } from "../parts/source.js";
-import { mayAs } from "../parts/people-names.js";
+import { may } from "../parts/people-names.js";
 import { clockDay, span } from "../format.js";
 import { own, t, tn } from "../messages/index.js";
 import { swap } from "../router.js";
@@ -162,7 +162,7 @@ function MakePage({ make, rest, shown }) {
     return html`<div class="sheet"><div class="scroll"><p class="lead">${t("make.loading")}</p></div></div>`;
   const sheet = sheetName ? sheetFor(make, shown, rest, isAbout ? step : null) : null;
   if (sheet) return html`<div class="sheet-frame" key=${rest.join("/")}>${sheet}</div>`;
-  const canAct = mayAs("helper") && shown.make.is_open;
+  const canAct = may("work") && shown.make.is_open;
   if (step && canAct && hasUnreadCautions(make, step))
     return html`<${Cautions} make=${make} step=${step} />`;
   const place = shown.steps.findIndex((one) => one.key === key) + 1;

@@ -1,30 +1,31 @@
 import { html } from "../parts/html.js";
 import { Row } from "../parts/sheet.js";
 import { Tap } from "../parts/tap.js";
-import { mayAs } from "../parts/people-names.js";
+import { may } from "../parts/people-names.js";
 import { t } from "../messages/index.js";
 import { go } from "../router.js";
 
-/** @type {[string, Role][]} */
+// Each place, and what one must be allowed to do to find anything there.
+/** @type {[string, string?][]} */
 const PLACES = [
-  ["now", "viewer"],
-  ["alarms", "viewer"],
-  ["live", "viewer"],
-  ["wall", "viewer"],
-  ["new", "maker"],
-  ["makes", "viewer"],
-  ["sums", "viewer"],
-  ["store", "viewer"],
-  ["trends", "viewer"],
-  ["recipes", "viewer"],
-  ["people", "owner"],
-  ["look", "viewer"],
-  ["words", "viewer"],
-  ["device", "viewer"],
+  ["now"],
+  ["alarms"],
+  ["live"],
+  ["wall"],
+  ["new", "make_opened"],
+  ["makes"],
+  ["sums"],
+  ["store"],
+  ["trends"],
+  ["recipes"],
+  ["people", "people"],
+  ["look"],
+  ["words"],
+  ["device"],
 ];
 
 function places() {
-  return PLACES.filter(([, role]) => mayAs(role)).map(([name]) => name);
+  return PLACES.filter(([, act]) => !act || may(act)).map(([name]) => name);
 }
 
 /** Every place of the app, as rows. */

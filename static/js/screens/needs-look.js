@@ -5,7 +5,7 @@ import { Tap } from "../parts/tap.js";
 import { WhyPad } from "../parts/why-pad.js";
 import { useAsked } from "../parts/asked.js";
 import { problemsText, whyOf } from "../parts/acts.js";
-import { mayAs, nameOf } from "../parts/people-names.js";
+import { may, nameOf } from "../parts/people-names.js";
 import {
   dropUnsaved,
   needsLook,
@@ -111,6 +111,6 @@ export function NeedsLookScreen() {
     <p class="quiet">${t("look.lead")}</p>
     <h2>${t("look.unsaved")}</h2>${unsaved.value.length ? html`<${Unsaved} />` : html`<p>${t("look.none")}</p>`}
     <h2>${t("look.phone")}</h2>${needsLook.value ? html`<${OnPhone} />` : html`<p>${t("look.none")}</p>`}
-    ${mayAs("maker") ? html`<h2>${t("look.server")}</h2><${OnServer} />` : null}
+    ${may("needs_look") ? html`<h2>${t("look.server")}</h2><${OnServer} />` : null}
   </div></div>`;
 }

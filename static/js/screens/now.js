@@ -13,7 +13,7 @@ import { sizeTitle } from "../parts/size-title.js";
 import { sharesWork, TaskButton, TaskWords } from "../parts/task-line.js";
 import { PracticeMark } from "../parts/practice-mark.js";
 import { board } from "../parts/source.js";
-import { mayAs } from "../parts/people-names.js";
+import { may } from "../parts/people-names.js";
 import { clockDay, count, span } from "../format.js";
 import { inside, own, t, tn } from "../messages/index.js";
 import { go } from "../router.js";
@@ -74,7 +74,7 @@ function turned(due) {
 
 /** @param {{due: Due, hasTask: boolean}} props */
 function DueTap({ due, hasTask }) {
-  if (!mayAs("helper") || due.level === "later") return null;
+  if (!may("work") || due.level === "later") return null;
   if (due.what === "turn")
     return html`<${Tap} class="second due-tap" onTap=${() => turned(due)}>${t("due.turned")}</${Tap}>`;
   if (!hasTask || !sharesWork()) return null;
@@ -192,7 +192,7 @@ export function NowScreen() {
         </div>
       </div>
     </div></div>
-    ${mayAs("maker") ? html`<div class="foot foot-quiet"><${Tap} class=${open_.length ? "second wide" : "primary"} onTap=${() => go("new")}>${t("new.title")}</${Tap}></div>` : null}
+    ${may("make_opened") ? html`<div class="foot foot-quiet"><${Tap} class=${open_.length ? "second wide" : "primary"} onTap=${() => go("new")}>${t("new.title")}</${Tap}></div>` : null}
   </div>`;
 }
 

@@ -6,7 +6,7 @@ import { TextField } from "../parts/text-field.js";
 import { Certificate } from "../parts/certificate.js";
 import { useAsked } from "../parts/asked.js";
 import { whyOf } from "../parts/acts.js";
-import { me, post, remove } from "../parts/source.js";
+import { me, post, remove, roleMay } from "../parts/source.js";
 import { clock, clockDay } from "../format.js";
 import { t } from "../messages/index.js";
 import { nowMs } from "../parts/source.js";
@@ -64,7 +64,7 @@ function PersonForm({ person, onDone, onBack }) {
     <h2>${t("people.role")}</h2>
     <${Choices} label=${t("people.role")} options=${roleOptions()} chosen=${role} onChoose=${setRole} />
     ${problem ? html`<p class="is-bad" role="alert">${problem}</p>` : null}
-    ${person && ["maker", "owner"].includes(person.role) && person.id !== me.value?.person.id ? html`<${PinRow} person=${person} />` : null}
+    ${person && roleMay(person.role, "pin") && person.id !== me.value?.person.id ? html`<${PinRow} person=${person} />` : null}
     ${person ? html`<div class="rows rows-apart"><${Row} class="is-destructive" title=${t("people.retire")} detail=${t("people.retire_detail")} onTap=${() => send({ active: false })} /></div>` : null}
   </${Sheet}>`;
 }

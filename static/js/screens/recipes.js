@@ -3,7 +3,7 @@ import { html } from "../parts/html.js";
 import { Row, Sheet } from "../parts/sheet.js";
 import { Tap } from "../parts/tap.js";
 import { problemsText, whyOf } from "../parts/acts.js";
-import { mayAs } from "../parts/people-names.js";
+import { may } from "../parts/people-names.js";
 import { freshenRecipes, get, post, recipes } from "../parts/source.js";
 import { bandIn, inUnit } from "../format.js";
 import { inside, own, prose, t, tFirst, words } from "../messages/index.js";
@@ -115,7 +115,7 @@ function RecipeScreen({ id }) {
         setOpen(null);
       }} />`;
   }
-  const edit = mayAs("maker")
+  const edit = may("recipes")
     ? (/** @type {FigureAt} */ entry) => () => setOpen(entry)
     : () => null;
   return html`<${Sheet} title=${own(shown.title)} onBack=${() => go("recipes")}

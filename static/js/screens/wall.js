@@ -5,7 +5,7 @@ import { Tap } from "../parts/tap.js";
 import { secondMs } from "../parts/ticker.js";
 import { silenceAlarm } from "../parts/alarm-bar.js";
 import { alarmPlace, alarmText, markOf, sinceText } from "../parts/alarm-words.js";
-import { mayAs, nameOf } from "../parts/people-names.js";
+import { may, nameOf } from "../parts/people-names.js";
 import { shift, startShift } from "../parts/shift.js";
 import { sound } from "../parts/sound.js";
 import { keepAwake, watch } from "../parts/source.js";
@@ -77,7 +77,7 @@ function WallAlarm({ alarm }) {
       : sinceText(alarm);
   return html`<div class=${`wall-alarm alarm-${markOf(alarm.priority)} ${isOpen ? "" : "is-answered"}`} data-alarm=${alarm.state} role=${isOpen ? "alert" : "note"}>
     <span><${StateMark} state=${isOpen ? markOf(alarm.priority) : "ok"} /> ${alarmText(alarm)}<br />${alarmPlace(alarm)} · ${words}</span>
-    ${isOpen && mayAs("helper") ? html`<${Tap} class="second" onTap=${() => silenceAlarm(alarm)}>${t("alarm.silence")}</${Tap}>` : null}
+    ${isOpen && may("alert_acknowledged") ? html`<${Tap} class="second" onTap=${() => silenceAlarm(alarm)}>${t("alarm.silence")}</${Tap}>` : null}
   </div>`;
 }
 

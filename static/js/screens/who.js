@@ -1,7 +1,7 @@
 import { html } from "../parts/html.js";
 import { Choices, Row, Sheet } from "../parts/sheet.js";
 import { people, setPerson } from "../parts/source.js";
-import { mayAs, tapper } from "../parts/people-names.js";
+import { may, tapper } from "../parts/people-names.js";
 import { t } from "../messages/index.js";
 import { go } from "../router.js";
 
@@ -17,6 +17,6 @@ export function WhoScreen() {
     <${Choices} label=${t("who.title")} chosen=${tapper()?.id} onChoose=${choose}
       options=${all.map((one) => ({ key: one.id, title: one.name, detail: t("role." + one.role) }))} />
     <div class="rows rows-apart"><${Row} title=${t("nav.words")} detail=${t("nav_detail.words")} onTap=${() => go("words")} />
-      ${mayAs("maker") ? html`<${Row} title=${t("nav.pin")} detail=${t("nav_detail.pin")} onTap=${() => go("pin")} />` : null}</div>
+      ${may("pin") ? html`<${Row} title=${t("nav.pin")} detail=${t("nav_detail.pin")} onTap=${() => go("pin")} />` : null}</div>
   </${Sheet}>`;
 }

@@ -13,17 +13,8 @@ const ASKING_MS = 1000;
  * @param {import("../later.js").Kit} kit
  */
 export function make(kit) {
-  const {
-    alarms,
-    later,
-    learning,
-    mayAs,
-    pedal,
-    pressTap,
-    route,
-    silenceAlarm,
-    voice,
-  } = kit;
+  const { alarms, later, learning, may, pedal, pressTap, route, silenceAlarm, voice } =
+    kit;
   /** @type {Record<Way, number>} */
   const lastMs = { do: -Infinity, other: -Infinity };
   /** @type {Set<string>} */
@@ -51,7 +42,7 @@ export function make(kit) {
     const waiting = (alarms.value?.alarms ?? []).find(
       (one) => one.state === "unacknowledged",
     );
-    if (waiting && mayAs("helper")) silenceAlarm(waiting);
+    if (waiting && may("alert_acknowledged")) silenceAlarm(waiting);
     else if (voice.value)
       later("voice").then(
         (made) => made.repeat(),

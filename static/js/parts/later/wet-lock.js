@@ -18,7 +18,7 @@ export function make(kit) {
     lastAct,
     MainFigure,
     markOf,
-    mayAs,
+    may,
     own,
     ring,
     route,
@@ -106,7 +106,7 @@ export function make(kit) {
 
   /** @param {{onLeave: () => unknown}} props */
   function Locked({ onLeave }) {
-    const alarm = mayAs("helper") ? topAlarm() : null;
+    const alarm = may("alert_acknowledged") ? topAlarm() : null;
     return html`<p class="lock-head"><b>${t("lock.title")}</b><span>${clock(secondMs.value)}</span></p>
       <${Shown} />
       <div class="lock-foot">${

@@ -4,7 +4,7 @@ import { Row } from "../../parts/sheet.js";
 import { StateMark } from "../../parts/state-mark.js";
 import { Tap } from "../../parts/tap.js";
 import { whyOf } from "../../parts/acts.js";
-import { mayAs } from "../../parts/people-names.js";
+import { may } from "../../parts/people-names.js";
 import {
   endShift,
   endTest,
@@ -193,7 +193,7 @@ function OwnerRung() {
   return html`<${Rung} name="owner" isOn=${live} why=${why}>
     ${said ? html`<p class="is-bad" role="alert">${said}</p>` : null}
     ${
-      mayAs("owner")
+      may("escalation")
         ? html`<div class="alarm-buttons" role="group" aria-label=${t("rung.owner_set")}>${MINUTES.map(
             (one) => html`<${Tap}
       key=${one} class="second" pressed=${one === escalateMin.value} onTap=${() => set(one)}>${t("rung.minutes", { min: one })}</${Tap}>`,

@@ -1,7 +1,7 @@
 import { html } from "../../parts/html.js";
 import { BrokenLine } from "../../parts/broken-lines.js";
 import { Row } from "../../parts/sheet.js";
-import { mayAs } from "../../parts/people-names.js";
+import { may } from "../../parts/people-names.js";
 import { t } from "../../messages/index.js";
 import { swap } from "../../router.js";
 import { RecordScreen } from "../record.js";
@@ -40,7 +40,7 @@ export function BrokenMake({ make, row, nowMs, rest: [name, entry] }) {
     <p class="lead">${t("broken.what_now")}</p>
     <div class="rows">
       <${Row} title=${t("record.title")} onTap=${() => swap("make", make, "record")} />
-      ${mayAs("maker") ? html`<${Row} title=${t("batch.title", { name: view.make.name })} onTap=${() => swap("make", make, "batch")} />` : null}
+      ${may("make_abandoned") ? html`<${Row} title=${t("batch.title", { name: view.make.name })} onTap=${() => swap("make", make, "batch")} />` : null}
     </div>
   </div></div>`;
 }

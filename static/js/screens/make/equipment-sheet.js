@@ -1,7 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { html } from "../../parts/html.js";
 import { act } from "../../parts/acts.js";
-import { mayAs } from "../../parts/people-names.js";
+import { may } from "../../parts/people-names.js";
 import { ask, core } from "../../parts/source.js";
 import { t } from "../../messages/index.js";
 import { EquipmentList } from "../new-make/equipment-list.js";
@@ -48,7 +48,7 @@ export function EquipmentSheet({ make, shown, start, onBack }) {
   }, [make, shown.log, isReady]);
   const keep = (/** @type {EquipmentRow} */ row, /** @type {EquipmentSet} */ set) =>
     setEquipment(make, row, set);
-  const canSet = mayAs("maker") && shown.make.is_open;
+  const canSet = may("equipment_set") && shown.make.is_open;
   return html`<${EquipmentList} equipment=${equipment} lead=${t("equip.lead_make")} start=${canSet ? start : null} canSet=${canSet}
     onSet=${keep} onBack=${onBack} />`;
 }

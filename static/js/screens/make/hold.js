@@ -1,5 +1,5 @@
 import { html } from "../../parts/html.js";
-import { mayAs } from "../../parts/people-names.js";
+import { may } from "../../parts/people-names.js";
 import { Row } from "../../parts/sheet.js";
 import { StateMark } from "../../parts/state-mark.js";
 import { nowMs } from "../../parts/source.js";
@@ -100,7 +100,7 @@ export function HoldVerdict({ make, step, canAct }) {
     ${verdict.start_ms ? html`<p>${t("hold.since", { at: clockDay(verdict.start_ms, nowMs()) })}</p>` : null}
     ${reasons(verdict).length ? html`<ul class="lines">${reasons(verdict).map((text) => html`<li key=${text}>${text}</li>`)}</ul>` : null}
     ${verdict.gap ? html`<p>${gapWords(verdict.gap)}</p>` : null}
-    ${canAct && mayAs("maker") && isLacking(verdict) ? html`<div class="rows"><${Row} title=${t("hold.enter")} detail=${t("equip.title")} onTap=${() => go("make", make, "equipment")} /></div>` : null}
+    ${canAct && may("equipment_set") && isLacking(verdict) ? html`<div class="rows"><${Row} title=${t("hold.enter")} detail=${t("equip.title")} onTap=${() => go("make", make, "equipment")} /></div>` : null}
     ${isRunning(verdict) ? null : html`<p>${t("word.told", { name: t("out.meaning"), value: isWords("meaning", verdict.meaning) })}. ${verdict.meaning === "handle_as_unpasteurised" ? t("hold.curing") : ""}</p>`}
     <p class="quiet">${t("hold.decides")}</p>
   </section>`;

@@ -2,7 +2,7 @@ import { html } from "../../parts/html.js";
 import { StateMark } from "../../parts/state-mark.js";
 import { Tap } from "../../parts/tap.js";
 import { act } from "../../parts/acts.js";
-import { mayAs, nameOf } from "../../parts/people-names.js";
+import { may, nameOf } from "../../parts/people-names.js";
 import { clock } from "../../format.js";
 import { own, t } from "../../messages/index.js";
 
@@ -31,7 +31,7 @@ export function JudgeDuplicates({ make, view }) {
     return html`<div class="alert alert-check" key=${pair.later.id}>
       <p class="alert-says"><${StateMark} state="check" /> ${t("twice.says", words)}</p>
       ${
-        mayAs("maker")
+        may("duplicate_judged")
           ? html`<div class="pair">
             <${Tap} class="second" onTap=${() => judge(pair, true)}>${t("twice.same")}</${Tap}>
             <${Tap} class="second" onTap=${() => judge(pair, false)}>${t("twice.really")}</${Tap}>

@@ -4,7 +4,7 @@ import { Tap } from "../../parts/tap.js";
 import { WhoseLine } from "../../parts/whose.js";
 import { act } from "../../parts/acts.js";
 import { CalendarRow } from "../../parts/calendar-row.js";
-import { mayAs } from "../../parts/people-names.js";
+import { may } from "../../parts/people-names.js";
 import { own, t } from "../../messages/index.js";
 import { go } from "../../router.js";
 import { begin, end } from "./primary.js";
@@ -37,8 +37,8 @@ function Rare({ make, step, canAct }) {
   return html`<div class="rows rows-apart">
     ${canAct && isRunning && next !== "end" ? html`<${Row} title=${t("more.end")} detail=${html`${own(step.title)}<${WhoseLine} />`} onTap=${() => end(make, step)} />` : null}
     ${canAct && step && !isRunning && next !== "begin" ? html`<${Row} title=${t("more.begin", { step: own(step.title) })} detail=${html`<${WhoseLine} />`} onTap=${() => begin(make, step)} />` : null}
-    ${canAct && step && !isRunning && mayAs("maker") ? html`<${Row} title=${t("more.skip")} onTap=${() => go("make", make, "skip", step.key)} />` : null}
-    ${mayAs("maker") ? html`<${Row} title=${t("more.batch")} detail=${t("more.batch_detail")} onTap=${() => go("make", make, "batch")} />` : null}
+    ${canAct && step && !isRunning && may("step_skipped") ? html`<${Row} title=${t("more.skip")} onTap=${() => go("make", make, "skip", step.key)} />` : null}
+    ${may("make_closed") ? html`<${Row} title=${t("more.batch")} detail=${t("more.batch_detail")} onTap=${() => go("make", make, "batch")} />` : null}
   </div>`;
 }
 
@@ -54,7 +54,7 @@ export function More({ make, step, canAct }) {
       <${Row} title=${t(canAct ? "more.steps" : "next.all")} detail=${t("more.steps_detail")} onTap=${() => go("make", make, "steps")} />
       <${Row} title=${t("curve.row")} detail=${t("curve.row_detail")} onTap=${() => go("make", make, "curve")} />
       <${Row} title=${t("more.record")} detail=${t("more.record_detail")} onTap=${() => go("make", make, "record")} />
-      ${mayAs("helper") ? html`<${Row} title=${t("store.lab")} detail=${t("lab.row_detail")} onTap=${() => go("make", make, "lab")} />` : null}
+      ${may("reading_taken") ? html`<${Row} title=${t("store.lab")} detail=${t("lab.row_detail")} onTap=${() => go("make", make, "lab")} />` : null}
       <${Row} title=${t("equip.title")} detail=${t("equip.row_detail")} onTap=${() => go("make", make, "equipment")} />
       ${canAct ? html`<${CalendarRow} make=${make} step=${step} />` : null}
     </div>

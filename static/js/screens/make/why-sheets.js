@@ -1,5 +1,5 @@
 import { html } from "../../parts/html.js";
-import { mayAs } from "../../parts/people-names.js";
+import { may } from "../../parts/people-names.js";
 import { Sheet } from "../../parts/sheet.js";
 import { WhyPad } from "../../parts/why-pad.js";
 import { act } from "../../parts/acts.js";
@@ -87,7 +87,7 @@ export function BeginWhy({ make, step, view, onBack }) {
  * @param {{make: string, step: Step, onBack: () => void}} props
  */
 export function SkipWhy({ make, step, onBack }) {
-  if (!mayAs("maker")) {
+  if (!may("step_skipped")) {
     return html`<${Sheet} title=${t("skip.title", { step: own(step.title) })} onBack=${onBack}><p class="lead">${t("skip.ask_maker")}</p></${Sheet}>`;
   }
   const done = async (/** @type {string} */ why) => {

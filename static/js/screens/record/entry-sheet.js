@@ -7,7 +7,7 @@ import { TextField } from "../../parts/text-field.js";
 import { TimePad } from "../../parts/time-pad.js";
 import { WhyPad } from "../../parts/why-pad.js";
 import { problemsText, readField } from "../../parts/acts.js";
-import { mayAs, nameOf } from "../../parts/people-names.js";
+import { may, nameOf } from "../../parts/people-names.js";
 import { useProof } from "../../parts/pin.js";
 import { ask, nowMs } from "../../parts/source.js";
 import {
@@ -196,7 +196,7 @@ export function EntrySheet({ make, line, steps, canChange, onBack }) {
       canChange && !isStruck
         ? html`<div class="rows">
       ${isNumber ? html`<${Row} title=${t("correct.value")} onTap=${() => setOpen("number")} />` : null}
-      ${line.kind === "equipment_set" && mayAs("maker") ? html`<${Row} title=${t("correct.value")} onTap=${() => setOpen("equipment")} />` : null}
+      ${line.kind === "equipment_set" && may("equipment_set") ? html`<${Row} title=${t("correct.value")} onTap=${() => setOpen("equipment")} />` : null}
       ${line.kind in TEXTS ? html`<${Row} title=${t("correct.text", { field: t("field." + TEXTS[line.kind]) })} onTap=${() => setOpen("text")} />` : null}
       <${Row} title=${t("correct.time")} onTap=${() => setOpen("time")} />
     </div>

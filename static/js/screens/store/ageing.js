@@ -2,7 +2,7 @@ import { useState } from "preact/hooks";
 import { html } from "../../parts/html.js";
 import { Row, Sheet } from "../../parts/sheet.js";
 import { TextField } from "../../parts/text-field.js";
-import { mayAs } from "../../parts/people-names.js";
+import { may } from "../../parts/people-names.js";
 import { count, day, number, plain, quantity, sumValue } from "../../format.js";
 import { board } from "../../parts/source.js";
 import { inside, own, t } from "../../messages/index.js";
@@ -181,7 +181,7 @@ function One({ found, rest }) {
       <h2>${t("store.sums")}</h2>
       <${SumLines} found=${sums} step=${step} names=${namesOf(view)} onOpen=${(/** @type {Answer} */ one) => go("store", "make", make, "sum", one.key, one.of ?? "-")} />
     </div><div class="column">
-      ${mayAs("helper") ? html`<${Readings} make=${make} sizes=${sizes} />` : null}
+      ${may("reading_taken") ? html`<${Readings} make=${make} sizes=${sizes} />` : null}
       <div class="rows rows-apart"><${Row} title=${t("store.make")} onTap=${() => go("make", make)} /></div>
     </div></div></${Sheet}>`;
 }

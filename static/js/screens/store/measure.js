@@ -3,7 +3,7 @@ import { html } from "../../parts/html.js";
 import { Sheet } from "../../parts/sheet.js";
 import { Tap } from "../../parts/tap.js";
 import { act } from "../../parts/acts.js";
-import { mayAs } from "../../parts/people-names.js";
+import { may } from "../../parts/people-names.js";
 import { recordedText } from "../../parts/reading-text.js";
 import { quantity } from "../../format.js";
 import { t } from "../../messages/index.js";
@@ -62,7 +62,7 @@ function Measure({ sum, tank, input, onBack }) {
     }
   };
   const foot =
-    found && mayAs("helper")
+    found && may("reading_taken")
       ? html`<${Tap} class="primary" onTap=${keep}>${t("store.measure_keep", { salt: quantity("brine_salt_frac", found.value) })}</${Tap}>`
       : null;
   return html`<${SumSheet} sum=${sum} scope=${scope} answer=${answer} given=${typed} known=${known} input=${input} title=${t("store.measure")} lead=${t("store.measure_lead")} foot=${foot}

@@ -1,6 +1,6 @@
 import { html } from "../../parts/html.js";
 import { Row, Sheet } from "../../parts/sheet.js";
-import { mayAs } from "../../parts/people-names.js";
+import { may } from "../../parts/people-names.js";
 import { amount, quantity } from "../../format.js";
 import { t, tn } from "../../messages/index.js";
 import { go, swap } from "../../router.js";
@@ -23,7 +23,7 @@ function Tanks({ tanks, problem }) {
     ${problem ? html`<p class="is-bad" role="alert">${t("sums.failed", { why: problem })}</p>` : null}
     ${tanks === null ? html`<p role="status">${t("store.loading")}</p>` : tanks.length ? null : html`<p>${t("store.no_tanks")}</p>`}
     <div class="rows">${(tanks ?? []).map((one) => html`<${TankRow} key=${one.id} tank=${one} />`)}</div>
-    ${mayAs("maker") ? html`<div class="rows rows-apart"><${Row} title=${t("store.open_tank")} onTap=${() => go("store", "new")} /></div>` : null}
+    ${may("tank_opened") ? html`<div class="rows rows-apart"><${Row} title=${t("store.open_tank")} onTap=${() => go("store", "new")} /></div>` : null}
   </section>`;
 }
 

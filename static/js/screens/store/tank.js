@@ -3,7 +3,7 @@ import { Row, Sheet } from "../../parts/sheet.js";
 import { StateMark } from "../../parts/state-mark.js";
 import { Tap } from "../../parts/tap.js";
 import { act } from "../../parts/acts.js";
-import { mayAs, nameOf } from "../../parts/people-names.js";
+import { may, nameOf } from "../../parts/people-names.js";
 import { recordedText } from "../../parts/reading-text.js";
 import { sizeTitle } from "../../parts/size-title.js";
 import { ask, board, nowMs } from "../../parts/source.js";
@@ -120,7 +120,7 @@ function Ledger({ tank, entry, onBack }) {
   const found = lines?.find((one) => one.id === entry);
   const toList = () => swap("store", "tank", tank.id, "ledger");
   if (found)
-    return html`<${EntrySheet} key=${found.id} make=${tank.id} line=${found} steps=${[]} canChange=${mayAs("helper")} onBack=${toList} />`;
+    return html`<${EntrySheet} key=${found.id} make=${tank.id} line=${found} steps=${[]} canChange=${may("entry_corrected")} onBack=${toList} />`;
   return html`<${Sheet} title=${t("store.ledger")} onBack=${onBack}><p class="quiet">${t("store.ledger_lead")}</p>
     <div class="rows">${(lines ?? []).map(
       (line) => html`<${Row} key=${line.id} class=${line.struck ? "is-struck" : ""}
@@ -192,7 +192,7 @@ export function TankScreen({ tank, rest }) {
     return html`<${MeasureSheet} tank=${tank} input=${arg} onBack=${onBack} />`;
   if (name === "ledger")
     return html`<${Ledger} tank=${tank} entry=${arg} onBack=${onBack} />`;
-  const canAct = mayAs("helper");
+  const canAct = may("work");
   return html`<${Sheet} title=${tank.name} onBack=${() => swap("store")}>
     <div class="columns"><div class="column"><${Strength} tank=${tank} /><${Inside} tank=${tank} canAct=${canAct} /></div>
       <div class="column">${canAct ? html`<${Acts} tank=${tank} />` : null}

@@ -1,7 +1,7 @@
 import { html } from "../../parts/html.js";
 import { Tap } from "../../parts/tap.js";
 import { ask } from "../../parts/source.js";
-import { mayAs } from "../../parts/people-names.js";
+import { may } from "../../parts/people-names.js";
 import { inside, t } from "../../messages/index.js";
 import { go } from "../../router.js";
 import { setEquipment } from "../make/equipment-sheet.js";
@@ -35,7 +35,7 @@ export function useKeep({ make, vat, isOpen, given, onKept }) {
   const typed = (useRows() ?? []).filter(
     (row) => given[row.name] && row.kind !== "text",
   );
-  if (!typed.length || !isOpen || !mayAs("maker")) return null;
+  if (!typed.length || !isOpen || !may("equipment_set")) return null;
   const plain = typed.filter((row) => !row.agreed);
   const keep = async () => {
     for (const row of plain) {
