@@ -37,20 +37,12 @@ const FRESHEN_MS = 60000;
 /** Bring back what was shown last; the only thing the first painting waits for. */
 export async function remember() {
   restoreUnsaved();
-<<<<<<< HEAD
-  const keys = ["me", "people", "person", "board", "reads"];
-=======
-  const keys = ["me", "people", "person", "board", "reads", "units", "rights"];
->>>>>>> a579da3 (Let the core say who may do what)
+  const keys = ["me", "people", "person", "board", "reads", "rights"];
   /** @type {Awaited<ReturnType<typeof getFirst>>} */
   const first = await getFirst(keys).catch(() => ({ saved: [] }));
   // Before anything can be tapped: an entry's time depends on it.
   clock.restore(first.clock ?? null);
-<<<<<<< HEAD
-  const [mine, all, who, lastBoard, changes] = first.saved;
-=======
-  const [mine, all, who, lastBoard, changes, units, known] = first.saved;
->>>>>>> a579da3 (Let the core say who may do what)
+  const [mine, all, who, lastBoard, changes, known] = first.saved;
   me.value = mine ?? null;
   people.value = all ?? [];
   person.value = who ?? mine?.person.id ?? null;
@@ -137,11 +129,7 @@ export async function begin() {
   afterRecord(kick);
   listenAround();
   startCore().then(setAppVersion, () => {});
-<<<<<<< HEAD
-=======
-  learnUnits().catch(() => {}); // until then as it told them last
-  learnRights().catch(() => {}); // likewise
->>>>>>> a579da3 (Let the core say who may do what)
+  learnRights().catch(() => {}); // until then as it told them last
   keepOffline();
   measureStorage().catch(() => {});
   await deviceId(uuid4).catch(() => {}); // "storage.problem" tells of it

@@ -23,12 +23,8 @@ export {
   needsLook,
   storage,
 } from "../data/state.js";
-<<<<<<< HEAD
 export { changeReads, hasLanguage, reads, waiting } from "../data/reads.js";
-=======
-export { UNITS, changeReads, hasLanguage, reads, waiting } from "../data/reads.js";
 export { roleMay } from "../data/rights.js";
->>>>>>> a579da3 (Let the core say who may do what)
 export { isBehind, picture } from "../data/live.js";
 export { record } from "../data/record.js";
 export {
