@@ -112,6 +112,12 @@ interface Alert {
   acknowledged: Said | null;
 }
 
+/** A number and its unit. */
+interface Amount {
+  value: number;
+  unit: string;
+}
+
 /**
  * The answer to one sum; `known` and `of` (the size of wheel) only of a step's.
  *
@@ -123,7 +129,7 @@ interface Answer {
   rests_on: RestsOn[];
   status: string | null;
   notes: Keyed[];
-  problems: ValueProblem[];
+  problems: SumProblem[];
   ask: ValueProblem[];
   missing: string[];
   known?: Known[];
@@ -950,6 +956,21 @@ interface SumOutput {
   called: Called;
 }
 
+/**
+ * What is wrong with a value of a sum.
+ *
+ * `unit` is that of value and limit; `of` the formula's own quantity where the field
+ * is only what it follows from; `from` "formula" where the value cannot be beside
+ * the others; `figures` what else the sentence speaks of.
+ */
+interface SumProblem extends Problem {
+  from: "input" | "formula";
+  value: any;
+  unit: string;
+  of: string | null;
+  figures: Record<string, Amount>;
+}
+
 /** A sum of the catalogue. */
 interface SumRow {
   key: string;
@@ -1085,10 +1106,9 @@ interface Unread {
   unsound: number;
 }
 
-/** What speaks against a value; `text` where a formula says it. */
+/** What speaks against a value. */
 interface ValueProblem extends Problem {
   value?: any;
-  text?: string | null;
 }
 
 /**

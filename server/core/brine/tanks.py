@@ -17,6 +17,8 @@ from ..log import run
 from ..log.opening import recipe_of, tank_opening
 from ..log.readings import every, last_value
 from ..make.practice import is_practice
+from ..numbers.problems import told
+from ..numbers.refused import Refused
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -312,14 +314,18 @@ def _change(account, salt_kg, water_kg):
             max(0.0, salt_kg),
             water_kg,
         )
-    except ValueError as error:
+    except Refused as refusal:
         # A load that takes more salt than there is: entered wrong, so it is told
         # and the account goes on from before it.
-        account["notes"].append({"key": "note.tank.cannot_be", "text": str(error)})
+        account["notes"].append(_cannot_be(refusal))
         return
     account["mass_kg"] = after["brine_kg"]
     account["salt_frac"] = after["salt_frac"]
     account["salt_kg"] = after["salt_kg"]
+
+
+def _cannot_be(refusal):
+    return {"key": "note.tank.cannot_be", "refused": told(refusal)}
 
 
 def _wanted(account, makes):
@@ -345,5 +351,5 @@ def _top_up(account, makes, rules):
         rule = rules.get("brine")
         if rule is not None:
             account["outside"] = brine_tank.check_brine(now, temp_c, rule["limits"])
-    except ValueError as error:
-        account["notes"].append({"key": "note.tank.cannot_be", "text": str(error)})
+    except Refused as refusal:
+        account["notes"].append(_cannot_be(refusal))

@@ -1,7 +1,9 @@
-"""Refuse impossible input in clear words: field, value and limit.
+"""Refuse a number that cannot be true, with its field, its value and the limit.
 
-The entered value is always shown as given; nothing is clamped.
+The entered value is always told as given; nothing is clamped.
 """
+
+from .refused import Refused, require
 
 
 def require_number(field: str, value: float) -> None:
@@ -12,18 +14,18 @@ def require_number(field: str, value: float) -> None:
         value: what was given.
 
     Raises:
-        ValueError: the value is missing, not a number, true/false, or infinite.
+        Refused: the value is missing, not a number, true/false, or infinite.
 
     >>> require_number("fat_frac", None)
     Traceback (most recent call last):
-    ValueError: fat_frac None is not a number
+    server.core.numbers.refused.Refused: fat_frac None not_a_number
     """
     # A bool counts as an int on CPython and does not on the phone.
     if isinstance(value, bool) or not isinstance(value, (int, float)):
-        raise ValueError("%s %r is not a number" % (field, value))
+        raise Refused("not_a_number", field, value)
     # Not a number differs from itself; infinity equals its double.
     if value != value or (value != 0 and value == value * 2):
-        raise ValueError("%s %r is not a finite number" % (field, value))
+        raise Refused("not_finite", field, value)
 
 
 def require_above(field: str, value: float, limit: float) -> None:
@@ -35,15 +37,35 @@ def require_above(field: str, value: float, limit: float) -> None:
         limit: the value must be greater than this.
 
     Raises:
-        ValueError: not a number, or not above the limit.
+        Refused: not a number, or not above the limit.
 
     >>> require_above("milk_kg", 0, 0)
     Traceback (most recent call last):
-    ValueError: milk_kg 0 is not above 0
+    server.core.numbers.refused.Refused: milk_kg 0 not_above 0
     """
     require_number(field, value)
     if value <= limit:
-        raise ValueError("%s %r is not above %r" % (field, value, limit))
+        raise Refused("not_above", field, value, limit)
+
+
+def require_at_least(field: str, value: float, limit: float) -> None:
+    """Refuse a number below a limit.
+
+    Args:
+        field: name of the argument, as the caller knows it.
+        value: what was given.
+        limit: smallest value allowed.
+
+    Raises:
+        Refused: not a number, or below the limit.
+
+    >>> require_at_least("milk_kg", -5, 0)
+    Traceback (most recent call last):
+    ...
+    server.core.numbers.refused.Refused: milk_kg -5 below 0
+    """
+    require_number(field, value)
+    require(value >= limit, "below", field, value, limit)
 
 
 def require_within(field: str, value: float, low: float, high: float) -> None:
@@ -56,17 +78,17 @@ def require_within(field: str, value: float, low: float, high: float) -> None:
         high: largest value allowed.
 
     Raises:
-        ValueError: not a number, below the low or above the high limit.
+        Refused: not a number, below the low or above the high limit.
 
     >>> require_within("fat_frac", 3.4, 0, 1)
     Traceback (most recent call last):
-    ValueError: fat_frac 3.4 is above 1
+    server.core.numbers.refused.Refused: fat_frac 3.4 above 1
     """
     require_number(field, value)
     if value < low:
-        raise ValueError("%s %r is below %r" % (field, value, low))
+        raise Refused("below", field, value, low)
     if value > high:
-        raise ValueError("%s %r is above %r" % (field, value, high))
+        raise Refused("above", field, value, high)
 
 
 def require_count(field: str, value: int, low: int, high: int) -> None:
@@ -79,12 +101,12 @@ def require_count(field: str, value: int, low: int, high: int) -> None:
         high: largest count allowed.
 
     Raises:
-        ValueError: not a whole number, or outside the limits.
+        Refused: not a whole number, or outside the limits.
 
     >>> require_count("wheels", 2.5, 1, 9)
     Traceback (most recent call last):
-    ValueError: wheels 2.5 is not a whole number
+    server.core.numbers.refused.Refused: wheels 2.5 not_whole
     """
     require_within(field, value, low, high)
     if value != int(value):
-        raise ValueError("%s %r is not a whole number" % (field, value))
+        raise Refused("not_whole", field, value)

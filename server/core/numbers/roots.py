@@ -4,6 +4,7 @@ A phone pays for each evaluation, and halving alone needs fifty of them.
 """
 
 from .bounds import require_above
+from .refused import Refused
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -29,7 +30,7 @@ def root(of: "Callable[[float], float]", low: float, high: float) -> float:
         Where it crosses; the step where it jumps over nothing.
 
     Raises:
-        ValueError: ends out of order, no crossing between them, or values that are
+        Refused: ends out of order, no crossing between them, or values that are
             no numbers.
 
     Source: Anderson and Björck, BIT 13:253, 1973 (from memory; tested on functions
@@ -42,9 +43,7 @@ def root(of: "Callable[[float], float]", low: float, high: float) -> float:
     require_above("high", high, low)
     low_y, high_y = of(low), of(high)
     if not low_y <= 0 <= high_y:
-        raise ValueError(
-            "no crossing between %r and %r: %r and %r" % (low, high, low_y, high_y)
-        )
+        raise Refused("not_computable", "low", low, [low_y, high_y])
     last_side = 0
     width = high - low
     for place in range(MOST_ROUNDS):
@@ -67,7 +66,7 @@ def root(of: "Callable[[float], float]", low: float, high: float) -> float:
             if last_side > 0:
                 low_y = low_y * _less(y, high_y)
             high, high_y, last_side = x, y, 1
-    raise ValueError("no crossing found between %r and %r" % (low, high))
+    raise Refused("not_computable", "low", low, [low_y, high_y])
 
 
 def _less(y: float, before: float) -> float:

@@ -4,6 +4,7 @@ A topic is loaded when one of its sums is first asked for: on a slow phone all o
 them take a quarter of a second, and a step wants one or two.
 """
 
+from ..numbers.problems import problem
 from ..recipe.sum_keys import SUM_TOPICS
 from .answer import answer
 
@@ -168,15 +169,12 @@ def work_out(key: str, given: dict, known: dict, rules: dict) -> dict:
     """
     row = find(key)
     if row is None:
-        return _not_answered(key, "key", "unknown_sum", None, "key %r is no sum" % key)
+        return _not_answered(key, "key", "unknown_sum")
     if not isinstance(given, dict):
-        text = "given %r is not a mapping" % (given,)
-        return _not_answered(key, "given", "not_a_mapping", None, text)
+        return _not_answered(key, "given", "not_a_mapping")
     unknown = [name for name in given if not _has(row, name)]
     if unknown:
-        name = sorted(unknown)[0]
-        text = "%s is not asked for by %s" % (name, key)
-        return _not_answered(key, name, "unknown_input", None, text)
+        return _not_answered(key, sorted(unknown)[0], "unknown_input")
     return answer(row, given, known, rules)
 
 
@@ -184,16 +182,14 @@ def _has(row, name):
     return any(item["name"] == name and not item["hidden"] for item in row["inputs"])
 
 
-def _not_answered(key, field, word, limit, text):
+def _not_answered(key, field, word):
     return {
         "key": key,
         "values": [],
         "rests_on": [],
         "status": None,
         "notes": [],
-        "problems": [
-            {"field": field, "key": word, "limit": limit, "value": None, "text": text}
-        ],
+        "problems": [problem(field, word)],
         "ask": [],
         "missing": [],
     }

@@ -5,6 +5,8 @@ with its limit; one that is merely unlikely is taken, and asked about once more
 unless it came with "sure".
 """
 
+from ..numbers.problems import problem
+from ..numbers.refused import Refused
 from ..units.quantities import check_number
 from ..units.readings import parse
 from ..units.table import convert
@@ -36,24 +38,7 @@ def read_given(row: dict, given: dict) -> dict:
 
 
 def _problem(row, key, limit, value):
-    words = {
-        "not_a_number": "is not a number",
-        "not_whole": "is not a whole number",
-        "unknown_unit": "is in a unit that is not one of %r" % (limit,),
-        "not_a_choice": "is not one of %r" % (limit,),
-        "too_few": "are fewer rows than %r" % (limit,),
-        "too_many": "are more rows than %r" % (limit,),
-        "not_rising": "is not after %r" % (limit,),
-        "below": "is below %r" % (limit,),
-        "above": "is above %r" % (limit,),
-    }.get(key, "cannot be read")
-    return {
-        "field": row["name"],
-        "key": key,
-        "limit": limit,
-        "value": value,
-        "text": "%s %r %s" % (row["name"], value, words),
-    }
+    return problem(row["name"], key, value, limit, row["unit"])
 
 
 def _read_choice(row, given, found):
@@ -77,10 +62,8 @@ def _read_number(row, given, found):
     found["typed"] = [amount, unit]
     try:
         number = convert(amount, unit, row["unit"])
-    except ValueError as error:
-        wrong = _problem(row, "impossible", None, raw)
-        wrong["text"] = str(error)
-        found["problems"].append(wrong)
+    except Refused as refusal:
+        found["problems"].append(_problem(row, refusal.key, None, raw))
         return
     limits = check_number(row["name"], number, row["low"], row["high"])
     if limits:
@@ -137,7 +120,6 @@ def _read_cells(row, place, cells, given, found):
                 path = "%s.%d.%s" % (row["name"], place + 1, name)
                 wrong = _problem(row, "not_a_number", None, cell)
                 wrong["field"] = path
-                wrong["text"] = path + " is missing"
                 found["problems"].append(wrong)
             continue
         part = {"value": cell, "sure": given.get("sure")}
@@ -154,13 +136,14 @@ def _read_cells(row, place, cells, given, found):
 
 
 def _not_rising(row, read):
-    if row["columns"][0]["name"] != "at_min":
+    column = row["columns"][0]
+    if column["name"] != "at_min":
         return []
     problems = []
     for place in range(1, len(read)):
         before = read[place - 1]["at_min"]
         if read[place]["at_min"] <= before:
-            wrong = _problem(row, "not_rising", before, read[place]["at_min"])
+            wrong = _problem(column, "not_rising", before, read[place]["at_min"])
             wrong["field"] = "%s.%d.at_min" % (row["name"], place + 1)
             problems.append(wrong)
     return problems

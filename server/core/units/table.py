@@ -12,7 +12,7 @@ The page has this table as data: after a change here run deploy/page_units.py.
 """
 
 from ..numbers.bounds import require_number
-from ..numbers.readings import require
+from ..numbers.refused import require
 
 
 def _unit(dimension, size=1.0, zero=0.0, per=1.0, shown=None, typed=None):
@@ -98,7 +98,12 @@ UNITS: "dict[str, dict]" = {
 }
 
 # What is read of everyone in place of the unit that a figure is kept in.
-READ_AS = {"fraction": "%", "fraction lactic": "lactic_percent", "K/s": "K/min"}
+READ_AS = {
+    "fraction": "%",
+    "fraction lactic": "lactic_percent",
+    "K/s": "K/min",
+    "Pa": "kPa",
+}
 
 # What a person may choose to read, the kept unit first.
 CHOICES = {
@@ -166,7 +171,7 @@ def convert(value: float, from_unit: str, to_unit: str) -> float:
         The value in `to_unit`.
 
     Raises:
-        ValueError: a unit is unknown, the dimensions differ, the value is not
+        Refused: a unit is unknown, the dimensions differ, the value is not
             finite, or a temperature is below absolute zero.
 
     Source: international yard and pound agreement and the gallon definitions;
@@ -179,15 +184,15 @@ def convert(value: float, from_unit: str, to_unit: str) -> float:
     15.75
     """
     for field, unit in (("from_unit", from_unit), ("to_unit", to_unit)):
-        require(unit in UNITS, field, unit, "is not a known unit")
+        require(unit in UNITS, "unknown_unit", field, unit)
     start, end = UNITS[from_unit], UNITS[to_unit]
     dimension = start["dimension"]
-    words = "is %s, not %s" % (end["dimension"], dimension)
-    require(dimension == end["dimension"], "to_unit", to_unit, words)
+    is_same = dimension == end["dimension"]
+    require(is_same, "unknown_unit", "to_unit", to_unit, dimension)
     require_number("value", value)
     if from_unit == to_unit:
         return value
     base = value * start["size"] / start["per"] + start["zero"]
     if dimension == "temperature":
-        require(base >= -273.15, "value", value, "is below absolute zero, -273.15 C")
+        require(base >= -273.15, "below_absolute_zero", "value", value)
     return (base - end["zero"]) * end["per"] / end["size"]

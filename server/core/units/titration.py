@@ -1,7 +1,6 @@
 """Titratable acidity from the alkali that a sample took."""
 
-from ..numbers.bounds import require_above
-from ..numbers.readings import require_at_least
+from ..numbers.bounds import require_above, require_at_least
 
 LACTIC_KG_MOL = 0.090  # The trade's round figure: 1 mL of 0.1 N is 0.009 g.
 
@@ -18,7 +17,7 @@ def lactic_frac(alkali_ml: float, alkali_mol_l: float, sample_ml: float) -> floa
         Lactic acid, g in 100 mL as a fraction [0..1].
 
     Raises:
-        ValueError: an amount is negative, or strength or sample is not above 0.
+        Refused: an amount is negative, or strength or sample is not above 0.
 
     Source: 1 mL of 0.1 N alkali answers 0.009 g lactic acid (dairy laboratory
         pages).

@@ -2,7 +2,7 @@
 
 from typing import Any, Literal, NotRequired, TypedDict
 
-from server.shapes.core.words import Keyed, ValueProblem
+from server.shapes.core.words import Keyed, SumProblem, ValueProblem
 
 _From = TypedDict("_From", {"from": str})
 
@@ -125,7 +125,7 @@ class Answer(TypedDict):
     rests_on: list[RestsOn]
     status: str | None
     notes: list[Keyed]
-    problems: list[ValueProblem]
+    problems: list[SumProblem]
     ask: list[ValueProblem]
     missing: list[str]
     known: NotRequired[list[Known]]

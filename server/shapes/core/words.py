@@ -1,6 +1,6 @@
 """What most shapes are made of: texts, people, problems."""
 
-from typing import Any, NotRequired, TypedDict
+from typing import Any, Literal, NotRequired, TypedDict
 
 # A text of a recipe by language: {"en": "Curd"}.
 Words = dict[str, str]
@@ -37,10 +37,33 @@ class Problem(TypedDict):
 
 
 class ValueProblem(Problem):
-    """What speaks against a value; `text` where a formula says it."""
+    """What speaks against a value."""
 
     value: NotRequired[Any]
-    text: NotRequired[str | None]
+
+
+class Amount(TypedDict):
+    """A number and its unit."""
+
+    value: float
+    unit: str
+
+
+_From = TypedDict("_From", {"from": Literal["input", "formula"]})
+
+
+class SumProblem(Problem, _From):
+    """What is wrong with a value of a sum.
+
+    `unit` is that of value and limit; `of` the formula's own quantity where the field
+    is only what it follows from; `from` "formula" where the value cannot be beside
+    the others; `figures` what else the sentence speaks of.
+    """
+
+    value: Any
+    unit: str
+    of: str | None
+    figures: dict[str, Amount]
 
 
 class LastValue(TypedDict):

@@ -169,26 +169,76 @@ export const EN_SUMS = {
 
   "problem.hold_not_over": "The hold is not over yet.",
   "problem.no_readings": "No reading was entered.",
-  "sum_problem.below": "{field} {value}: at least {limit} is possible.",
-  "sum_problem.above": "{field} {value}: at most {limit} is possible.",
+  "refused.below": "{field} {value}: at least {limit} is possible.",
+  "refused.above": "{field} {value}: at most {limit} is possible.",
   "why.brine_salt_frac.above": "No more salt dissolves.",
   "why.wanted_salt_frac.above": "No brine or cheese holds more.",
   "why.brine_ph.above": "The scale ends there.",
   "why.cheese_ph.above": "The scale ends there.",
   "why.brine_temp_c.above": "The figures for brine end there.",
-  "sum_problem.not_a_number": "{field} is not a number.",
-  "sum_problem.not_whole": "{field} {value} must be a whole number.",
-  "sum_problem.unknown_unit": "{field}: this unit does not fit here.",
-  "sum_problem.not_a_choice": "{field} must be one of: {limit}.",
-  "sum_problem.too_few": "{field}: at least {limit} rows are needed.",
-  "sum_problem.too_many": "{field}: at most {limit} rows.",
-  "sum_problem.not_rising": "{field} {value} is not after the row before, {limit}.",
-  "sum_problem.not_a_list": "{field} must be rows.",
-  "sum_problem.not_a_mapping": "{field} has the wrong form.",
-  "sum_problem.not_computable": "This cannot be worked out from these figures.",
-  "sum_problem.unknown_sum": "This sum is not known here.",
-  "sum_problem.unknown_input": "{field} is not asked for here.",
-  "sum_problem.impossible": "{field} {value} {words}",
+  "refused.not_a_number": "{field} is not a number.",
+  "refused.not_whole": "{field} {value} must be a whole number.",
+  "refused.unknown_unit": "{field}: this unit does not fit here.",
+  "refused.not_a_choice": "{field} must be one of: {limit}.",
+  "refused.too_few": "{field}: at least {limit} rows are needed.",
+  "refused.too_many": "{field}: at most {limit} rows.",
+  "refused.not_rising": "{field} {value} is not after the row before, {limit}.",
+  "refused.not_a_list": "{field} must be rows.",
+  "refused.not_a_mapping": "{field} has the wrong form.",
+  "refused.not_computable": "This cannot be worked out from these figures.",
+  "refused.unknown_sum": "This sum is not known here.",
+  "refused.unknown_input": "{field} is not asked for here.",
+  "refused.not_finite": "{field} is not a number.",
+  "refused.missing": "{field} is missing.",
+  "refused.not_above": "{field} {value} must be more than {limit}.",
+  "refused.not_below": "{field} {value} must be less than {limit}.",
+  "refused.not_paired": "{field}: each reading needs its time.",
+  "refused.not_in_order": "{field}: the times do not run forwards.",
+  "refused.before_start": "{field} is before the start.",
+  "refused.below_absolute_zero": "{field} {value} is colder than anything can be.",
+  "refused.beyond_jacket": "{field} {value} is beyond the jacket, {limit}.",
+  "refused.away_from_jacket": "{field} {value} lies away from the jacket, {limit}.",
+  "refused.at_or_beyond_jacket":
+    "{field}: {value} is at or beyond the jacket, {limit}.",
+  "refused.not_towards_jacket":
+    "{field}: from {value} on they do not move towards the jacket, {limit}.",
+  "refused.off_curve":
+    "{field} {value} is not between {low} and {high}, which the curve only nears.",
+  "refused.none_between": "{field}: none lies between {low} and {high}.",
+  "refused.rises": "{field}: {value} is above {limit} before it.",
+  "refused.never_falls": "{field} never falls from {limit}.",
+  "refused.no_growth": "{field} {value}: this starter does not grow there.",
+  "refused.not_falling": "{field} do not fall with the dose.",
+  "refused.equals_first":
+    "{field} {value} equals the first, so adding it changes nothing.",
+  "refused.not_reached_by": "{field} {value} cannot be reached by adding {limit}.",
+  "refused.not_reached": "{field} {value} cannot be reached with what is added.",
+  "refused.not_between_vat_and_water":
+    "{field} {value} must be between the vat, {vat_c}, and the water, {water_c}.",
+  "refused.not_below_water": "{field} {value} must be below the water, {limit}.",
+  "refused.water_not_liquid":
+    "{field} {value} would take water of {needed_c}, which is not liquid.",
+  "refused.no_water_left":
+    "{field} {value} must be less than the water phase, {limit}.",
+  "refused.more_than_whey_left":
+    "{field} {value} is more than the whey that is left, {left_kg}; at most {limit} is possible.",
+  "refused.more_than_cheese":
+    "{field} {value} leaves nothing dry beside the moisture: less than {limit} is possible.",
+  "refused.no_cheese": "{field} {value} leaves no cheese.",
+  "refused.too_many_blocks": "{field} {value} gives more than {most_blocks} blocks.",
+  "refused.too_many_plans": "{field} {value} gives more than {most_plans} plans.",
+  "refused.below_dead_weight":
+    "{field} {value} is below {limit}, which the dead weight gives by itself.",
+  "refused.above_saturation": "{field} {value} is above saturation, {limit} at {at_c}.",
+  "refused.below_water": "{field} {value} is below {limit}, that of water at {at_c}.",
+  "refused.above_saturated_brine":
+    "{field} {value} is above {limit}, that of saturated brine at {at_c}.",
+  "refused.more_than_brine_gives":
+    "{field} {value} must be less than {limit}, all that this brine can give.",
+  "refused.all_on_one_day": "{field}: all are of one day. Weigh on another day too.",
+  "refused.too_far_below_dry":
+    "{field} {value} is too far below the dry bulb, {limit}, for any air.",
+  "refused.look_at": "It follows from this entry: {field}.",
 
   "in.milk_l": "Milk, volume",
   "in.milk_kg": "Milk, mass",
@@ -871,7 +921,7 @@ export const EN_SUMS = {
   "note.days_still_to_hold": "{value} whole days count; the rule asks {limit}.",
   "note.first_day":
     "If every reading from now on counts, the first day that may meet the rule is {day}.",
-  "note.tank.cannot_be": "An entry cannot be right: {text}",
+  "note.tank.cannot_be": "An entry cannot be right.",
   "note.tank.unknown_load":
     "Wheels were taken out that were never put in. Put the entry right.",
 

@@ -8,8 +8,7 @@ import { capital as atHead, within } from "./inside.js";
 /**
  * What a language's file holds; English says some of it by its keys alone.
  *
- * @typedef {{TEXTS: Texts, RECIPE: Texts, PROSE?: Texts, REASONS?: Record<string, any>,
- *     WHY?: Texts}} Pack
+ * @typedef {{TEXTS: Texts, RECIPE: Texts, PROSE?: Texts, WHY?: Texts}} Pack
  */
 
 // English comes with the page and stays the fallback; its texts of the sums, half
@@ -152,11 +151,6 @@ export function own(text) {
  */
 export function prose(text) {
   return packs[language.value].PROSE?.[text] ?? text;
-}
-
-/** Why a formula refuses, keyed by the core's words with {} for each figure; null in English. */
-export function reasons() {
-  return packs[language.value].REASONS ?? null;
 }
 
 /**

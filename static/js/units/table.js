@@ -237,6 +237,7 @@ export const READ_AS = {
   fraction: "%",
   "fraction lactic": "lactic_percent",
   "K/s": "K/min",
+  Pa: "kPa",
 };
 
 /** @type {Record<KindOfUnit, string[]>} */

@@ -6,10 +6,10 @@ import pytest
 @pytest.mark.parametrize(
     ("value", "words"),
     [
-        (None, "fat_frac None is not a number"),
-        ("3.4", "fat_frac '3.4' is not a number"),
-        (True, "fat_frac True is not a number"),
-        ([], "fat_frac [] is not a number"),
+        (None, "fat_frac None not_a_number"),
+        ("3.4", "fat_frac '3.4' not_a_number"),
+        (True, "fat_frac True not_a_number"),
+        ([], "fat_frac [] not_a_number"),
     ],
 )
 def test_what_is_not_a_number_is_named_and_shown_as_given(core, value, words):
@@ -27,13 +27,13 @@ def test_limits_themselves_are_allowed(core):
 
 
 def test_a_value_under_the_low_limit_is_refused(core):
-    with pytest.raises(ValueError, match=r"x -0\.5 is below 0"):
+    with pytest.raises(ValueError, match=r"x -0\.5 below 0"):
         core("numbers.bounds", "require_within", "x", -0.5, 0, 1)
 
 
 def test_a_count_may_come_as_a_float_but_not_as_a_fraction(core):
     assert core("numbers.bounds", "require_count", "wheels", 2.0, 1, 9) is None
-    with pytest.raises(ValueError, match=r"wheels 2.5 is not a whole number"):
+    with pytest.raises(ValueError, match=r"wheels 2.5 not_whole"):
         core("numbers.bounds", "require_count", "wheels", 2.5, 1, 9)
 
 
@@ -42,5 +42,5 @@ def test_infinity_and_not_a_number_are_refused_on_the_server():
     from server.core.numbers import bounds
 
     for value in (float("inf"), float("-inf"), float("nan")):
-        with pytest.raises(ValueError, match="is not a finite number"):
+        with pytest.raises(ValueError, match="not_finite"):
             bounds.require_number("x", value)

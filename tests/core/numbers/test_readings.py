@@ -14,12 +14,12 @@ def test_readings_that_rise_in_time_are_accepted(core):
 @pytest.mark.parametrize(
     ("times_s", "values", "words"),
     [
-        ([0, 60], [31], "temps_c 1 do not pair 2 times"),
-        ([], [], "temps_c 0 are fewer than 1"),
-        ([0, 0], [31, 32], "times_s 0 is not after 0"),
-        ([60, 0], [31, 32], "times_s 0 is not after 60"),
-        ([0, 60], [31, None], "temps_c None is not a number"),
-        ([None, 60], [31, 32], "times_s None is not a number"),
+        ([0, 60], [31], "temps_c 1 not_paired 2"),
+        ([], [], "temps_c 0 too_few 1"),
+        ([0, 0], [31, 32], "times_s 0 not_rising 0"),
+        ([60, 0], [31, 32], "times_s 0 not_rising 60"),
+        ([0, 60], [31, None], "temps_c None not_a_number"),
+        ([None, 60], [31, 32], "times_s None not_a_number"),
     ],
 )
 def test_readings_that_make_no_sense_are_refused(core, times_s, values, words):
@@ -28,12 +28,12 @@ def test_readings_that_make_no_sense_are_refused(core, times_s, values, words):
 
 
 def test_a_limit_itself_is_at_least_the_limit(core):
-    assert core("numbers.readings", "require_at_least", "milk_kg", 0, 0) is None
+    assert core("numbers.bounds", "require_at_least", "milk_kg", 0, 0) is None
 
 
 @pytest.mark.parametrize(
-    ("value", "words"), [(-1, "milk_kg -1 is below 0"), ("9", "'9' is not a number")]
+    ("value", "words"), [(-1, "milk_kg -1 below 0"), ("9", "'9' not_a_number")]
 )
 def test_a_value_below_its_limit_is_refused(core, value, words):
     with pytest.raises(ValueError, match=words):
-        core("numbers.readings", "require_at_least", "milk_kg", value, 0)
+        core("numbers.bounds", "require_at_least", "milk_kg", value, 0)

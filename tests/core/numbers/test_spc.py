@@ -125,11 +125,11 @@ def test_a_shift_of_all_makes_moves_the_limits_with_them(values, shift):
 @pytest.mark.parametrize(
     ("name", "arguments", "words"),
     [
-        ("individuals_limits", [[5.2]], "values 1 is below 2"),
-        ("ewma", [[5.2], 5.2, 0], "weight 0 is not above 0"),
-        ("ewma", [[5.2], 5.2, 1.5], "weight 1.5 is above 1"),
-        ("control_chart", [[5.2, None]], "value None is not a number"),
-        ("runs", [[1], 0, 1], "length 1 is below 2"),
+        ("individuals_limits", [[5.2]], "values 1 below 2"),
+        ("ewma", [[5.2], 5.2, 0], "weight 0 not_above 0"),
+        ("ewma", [[5.2], 5.2, 1.5], "weight 1.5 above 1"),
+        ("control_chart", [[5.2, None]], "value None not_a_number"),
+        ("runs", [[1], 0, 1], "length 1 below 2"),
     ],
 )
 def test_impossible_charts_are_refused_in_words(core, name, arguments, words):

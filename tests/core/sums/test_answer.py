@@ -27,7 +27,7 @@ def test_an_impossible_ph_is_refused_with_its_limit(core):
         "above",
         8,
     )
-    assert problem["text"] == "target_ph 15.0 is above 8.0"
+    assert (problem["value"], problem["unit"], problem["from"]) == (15, "pH", "input")
 
 
 def test_a_brine_of_27_percent_cannot_be(core):
@@ -42,7 +42,10 @@ def test_a_brine_beyond_saturation_is_refused_by_the_formula(core):
     given = {"volume_l": 100, "brine_salt_frac": 0.265, "brine_temp_c": 10}
     problem = the_problem(answer(core, "brine_make_up", given))
     assert problem["field"] == "brine_salt_frac"
-    assert problem["key"] == "impossible"
+    assert (problem["key"], problem["from"]) == ("above_saturation", "formula")
+    assert (problem["value"], problem["unit"]) == (0.265, "fraction")
+    assert problem["limit"] == pytest.approx(0.2636)
+    assert problem["figures"] == {"at_c": {"value": 10, "unit": "C"}}
 
 
 def test_a_target_beyond_the_jacket_is_refused_in_the_makers_words(core):
@@ -55,7 +58,7 @@ def test_a_target_beyond_the_jacket_is_refused_in_the_makers_words(core):
     problem = the_problem(answer(core, "heat_time", given))
     assert problem["field"] == "target_temp_c"
     assert problem["limit"] == 60
-    assert "beyond the jacket" in problem["text"]
+    assert (problem["key"], problem["value"]) == ("beyond_jacket", 70)
 
 
 @pytest.mark.parametrize("text", ["", "abc", "6,4,5", "1e5", "-"])
@@ -120,7 +123,11 @@ def test_readings_out_of_order_are_refused_at_their_row(core):
     given = {"vat_temps": table(["at_min", "value"], [0, 32], [5, 33], [5, 34])}
     problem = the_problem(answer(core, "scald_rate", given))
     assert problem["field"] == "vat_temps.3.at_min"
-    assert problem["key"] == "not_rising"
+    assert (problem["key"], problem["limit"], problem["unit"]) == (
+        "not_rising",
+        5,
+        "min",
+    )
 
 
 def test_a_missing_cell_is_told_by_row_and_column(core):
@@ -165,7 +172,7 @@ def test_no_value_crashes_a_sum(core):
             assert told or found["notes"], row["key"]
             names = [item["name"] for item in row["inputs"]]
             for problem in found["problems"]:
-                assert problem["text"], row["key"]
+                assert problem["key"], row["key"]
                 assert problem["field"].split(".")[0] in names, problem
 
 
@@ -257,7 +264,10 @@ def test_an_unlikely_low_value_is_asked_about_too(core):
 def test_colder_than_cold_is_refused(core):
     given = {"milk_l": 100, "fat_frac": 0.04, "milk_temp_c": typed("-500", "F")}
     problem = the_problem(answer(core, "milk_mass", given))
-    assert (problem["field"], problem["key"]) == ("milk_temp_c", "impossible")
+    assert (problem["field"], problem["key"]) == (
+        "milk_temp_c",
+        "below_absolute_zero",
+    )
 
 
 def test_a_choice_that_is_none_is_refused_with_the_choices(core):
@@ -272,13 +282,33 @@ def test_what_is_given_must_be_a_mapping(core):
     assert the_problem(found)["key"] == "not_a_mapping"
 
 
-def test_the_words_of_a_refusal_become_field_value_and_limit(core):
-    told = core("sums.answer", "problem_of", "target_c 70 is beyond the jacket, 60")
-    assert (told["field"], told["value"], told["limit"]) == ("target_c", 70, 60)
-    plain = core("sums.answer", "problem_of", "readings do not rise")
-    assert (plain["value"], plain["limit"]) == (None, None)
-    huge = core("sums.answer", "problem_of", "milk_kg inf is above 1e308")
-    assert (huge["value"], huge["limit"]) == (None, None)
+def test_a_refusal_is_told_in_the_unit_that_the_sum_asks_for(core):
+    # 2 cylinders or more press with 20 kg dead weight on 0.01 m² at least 19.6 kPa.
+    given = {
+        "cheese_kpa": 5,
+        "bore_m": 0.05,
+        "diameter_m": 0.11284,
+        "dead_weight_kg": 20,
+        "side_by_side": 1,
+    }
+    problem = the_problem(answer(core, "press_gauge", given))
+    assert (problem["field"], problem["key"]) == ("cheese_kpa", "below_dead_weight")
+    assert (problem["unit"], problem["of"]) == ("kPa", None)
+    assert problem["value"] == pytest.approx(5)
+    assert problem["limit"] == pytest.approx(19.61, abs=0.01)  # 20 kg × 9.80665 m/s²
+
+
+def test_a_refusal_of_what_only_follows_from_an_input_names_both(core):
+    # 50 kg of cheese of 30 kg of milk: a yield of 167 %.
+    given = {"cheese_kg": 50, "milk_kg": 30, "cheese_moisture_frac": 0.4}
+    problem = the_problem(answer(core, "actual_yield", given))
+    assert (problem["field"], problem["of"]) == ("cheese_kg", "yield_frac")
+    assert (problem["key"], problem["limit"], problem["unit"]) == (
+        "above",
+        1,
+        "fraction",
+    )
+    assert problem["value"] == pytest.approx(5 / 3)
 
 
 @pytest.mark.parametrize(
@@ -298,5 +328,5 @@ def test_units_are_exact_by_definition(core, amount, start, end, wanted):
 
 
 def test_units_of_two_kinds_do_not_convert(core):
-    with pytest.raises(ValueError, match="is length, not time"):
+    with pytest.raises(ValueError, match="to_unit 'mm' unknown_unit 'time'"):
         core("units.table", "convert", 1, "h", "mm")

@@ -32,7 +32,7 @@ def test_what_cannot_be_true_is_refused_with_its_limit(core, key):
             problem = {row["field"]: row for row in found["problems"]}[item["name"]]
             assert (problem["key"], problem["limit"]) == (word, item[limit])
             assert problem["value"] == value
-            assert str(item[limit]) in problem["text"]
+            assert (problem["unit"], problem["from"]) == (item["unit"], "input")
             assert found["values"] == []
 
 
@@ -77,7 +77,8 @@ def test_a_brine_past_saturation_at_its_own_temperature_is_refused(core):
     given = {"volume_l": 100, "brine_salt_frac": 0.265, "brine_temp_c": 0}
     found = problem(core, "brine_make_up", **given)
     assert found["field"] == "brine_salt_frac"
-    assert "above saturation 0.2629" in found["text"]
+    assert found["key"] == "above_saturation"
+    assert found["limit"] == pytest.approx(0.2629)
 
 
 def test_a_target_beyond_the_jacket_is_refused_with_the_jacket(core):

@@ -24,9 +24,9 @@ def test_each_degree_is_one_millilitre_of_its_own_alkali_in_100(
 @pytest.mark.parametrize(
     ("args", "words"),
     [
-        ((-1, 0.1, 10), "alkali_ml -1 is below 0"),
-        ((1, 0, 10), "alkali_mol_l 0 is not above 0"),
-        ((1, 0.1, 0), "sample_ml 0 is not above 0"),
+        ((-1, 0.1, 10), "alkali_ml -1 below 0"),
+        ((1, 0, 10), "alkali_mol_l 0 not_above 0"),
+        ((1, 0.1, 0), "sample_ml 0 not_above 0"),
     ],
 )
 def test_an_impossible_titration_is_refused(core, args, words):

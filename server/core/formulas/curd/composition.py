@@ -7,6 +7,7 @@ the named rule, and nothing more.
 """
 
 from ...numbers.bounds import require_above, require_number, require_within
+from ...numbers.refused import Refused, require
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -28,7 +29,7 @@ def fdm_frac(fat_frac: float, moisture_frac: float) -> float:
         Fat over dry matter [0..1].
 
     Raises:
-        ValueError: an argument outside its range, or more fat than dry matter.
+        Refused: an argument outside its range, or more fat than dry matter.
 
     Source: definition.
     Check: 25.3 % fat at 45 % moisture is 46 %.
@@ -51,7 +52,7 @@ def mnfs_frac(moisture_frac: float, fat_frac: float) -> float:
         Moisture over all that is not fat [0..1].
 
     Raises:
-        ValueError: an argument outside its range, or more fat than dry matter.
+        Refused: an argument outside its range, or more fat than dry matter.
 
     Source: definition.
     Check: 45 % moisture and 25.3 % fat is 60.2 %.
@@ -74,7 +75,7 @@ def salt_in_moisture_frac(salt_frac: float, moisture_frac: float) -> float:
         Salt over moisture [0..1].
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: definition.
     Check: 1.8 % salt in 42 % moisture is 4.29 %.
@@ -99,7 +100,7 @@ def fat_for_fdm_frac(wanted_fdm_frac: float, moisture_frac: float) -> float:
         Fat of the cheese [0..1].
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: definition.
     Check: 48 % at 42 % moisture is 27.84 %.
@@ -116,12 +117,9 @@ def _require_cheese(fat_frac, moisture_frac):
     require_within("fat_frac", fat_frac, 0, 1)
     require_within("moisture_frac", moisture_frac, 0, 1)
     if fat_frac + moisture_frac > 1 + _NOISE:
-        raise ValueError(
-            "fat_frac %r and moisture_frac %r are more than the whole cheese"
-            % (fat_frac, moisture_frac)
-        )
-    if fat_frac == 1 or moisture_frac == 1:
-        raise ValueError("fat_frac or moisture_frac 1 leaves no cheese")
+        raise Refused("more_than_cheese", "fat_frac", fat_frac, 1 - moisture_frac)
+    require(fat_frac != 1, "no_cheese", "fat_frac", fat_frac)
+    require(moisture_frac != 1, "no_cheese", "moisture_frac", moisture_frac)
 
 
 def classes(value_frac: float, rows: "list[dict[str, Any]]") -> "dict[str, Any]":
@@ -139,7 +137,7 @@ def classes(value_frac: float, rows: "list[dict[str, Any]]") -> "dict[str, Any]"
         or "not_assessed" with none when the table is known from memory only.
 
     Raises:
-        ValueError: a value outside 0 to 1.
+        Refused: a value outside 0 to 1.
 
     Source: the table given.
     Check: 55 % is both hard and semi-hard in the older Codex table.
@@ -202,7 +200,7 @@ def check_identity(
         One limit not met decides; else one not assessed does.
 
     Raises:
-        ValueError: a measured figure that cannot be true.
+        Refused: a measured figure that cannot be true.
 
     Source: the rule given.
     Valid: figures from one laboratory sample of the finished cheese.

@@ -1,6 +1,7 @@
 """A levelled bed of curd: how deep it lies and how it is cut into blocks."""
 
 from ...numbers.bounds import require_above, require_number, require_within
+from ...numbers.refused import Refused
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -28,7 +29,7 @@ def bed_depth_m(
         Depth of the bed [m].
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: conservation of mass; bed density from memory, weigh a block to set it.
     Check: 66 kg on 1.0 m by 0.6 m at 1100 kg/m³ lies 0.1 m deep.
@@ -71,7 +72,7 @@ def cutting_plan(
         "left_m", "left_kg"}; a size that does not fit has zeros.
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: integer search over strips.
     Valid: bed of even depth and density, trimmed square.
@@ -89,7 +90,7 @@ def cutting_plan(
     require_within("small_kg", small_kg, 0, large_kg)
     require_within("aspect_max", aspect_max, 1, 10)
     if curd_kg / (small_kg if small_kg > 0 else large_kg) > 1000:
-        raise ValueError("curd_kg %r gives more than 1000 blocks" % curd_kg)
+        raise Refused("too_many_blocks", "curd_kg", curd_kg, most_blocks=1000)
     kg_m = curd_kg / length_m
     best = (0, (0, 0.0), 0, (0, 0.0), length_m)
     for large in _strips(large_kg, kg_m, width_m, aspect_max):

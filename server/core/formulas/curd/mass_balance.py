@@ -21,7 +21,7 @@ def kept_frac(
         Share kept [0..1]; above 1 when the figures cannot all be right.
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: mass balance.
     Check: 100 kg at 3.4 % and 10.43 kg at 29.99 % is .92.
@@ -37,19 +37,21 @@ def kept_frac(
     return cheese_kg * cheese_frac / (milk_kg * milk_frac)
 
 
-def cheese_fat_frac(milk_fat_frac: float, kept: float, yield_frac: float) -> float:
+def cheese_fat_frac(
+    milk_fat_frac: float, fat_kept_frac: float, yield_frac: float
+) -> float:
     """Return the fat of the cheese that a yield implies.
 
     Args:
         milk_fat_frac: fat of the milk [0..0.2].
-        kept: share of the fat that stays in the cheese; 0 to 1.
+        fat_kept_frac: share of the fat that stays in the cheese [0..1].
         yield_frac: kg of cheese for a kg of milk [0..1]; above 0, below 1.
 
     Returns:
         Fat of the cheese [0..1].
 
     Raises:
-        ValueError: an argument outside its range, or more fat than cheese.
+        Refused: an argument outside its range, or more fat than cheese.
 
     Source: mass balance.
     Check: 3.4 %, .92, yield 10.430 %: 29.99 %.
@@ -58,11 +60,11 @@ def cheese_fat_frac(milk_fat_frac: float, kept: float, yield_frac: float) -> flo
     0.2999
     """
     require_within("milk_fat_frac", milk_fat_frac, 0, 0.2)
-    require_within("kept", kept, 0, 1)
+    require_within("fat_kept_frac", fat_kept_frac, 0, 1)
     require_above("yield_frac", yield_frac, 0)
     require_within("yield_frac", yield_frac, 0, 1)
-    fat_frac = milk_fat_frac * kept / yield_frac
-    require_within("fat of the cheese", fat_frac, 0, 1)
+    fat_frac = milk_fat_frac * fat_kept_frac / yield_frac
+    require_within("cheese_fat_frac", fat_frac, 0, 1)
     return fat_frac
 
 
@@ -78,7 +80,7 @@ def whey_kg(milk_kg: float, water_kg: float, cheese_kg: float) -> float:
         Whey, wash water included [kg].
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: mass balance; loss to the air left out.
     Check: what goes in comes out.
@@ -111,7 +113,7 @@ def account(
         "accounted", "some_missing" or "more_than_went_in".
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: mass balance; .97 to 1.03 is common practice, no source.
     Check: all out gives 1 and "accounted".
@@ -142,7 +144,7 @@ def component_kg(parts: "list[list[float]]") -> float:
         Sum of kg times fraction [kg].
 
     Raises:
-        ValueError: a mass below 0 or a fraction outside 0 to 1.
+        Refused: a mass below 0 or a fraction outside 0 to 1.
 
     Source: mass balance.
     Check: 10 kg at 30 % and 90 kg at .3 % hold 3.27 kg.
@@ -152,7 +154,7 @@ def component_kg(parts: "list[list[float]]") -> float:
     """
     total = 0.0
     for kg, frac in parts:
-        require_within("kg", kg, 0, 1000000)
-        require_within("frac", frac, 0, 1)
+        require_within("part_kg", kg, 0, 1000000)
+        require_within("part_frac", frac, 0, 1)
         total += kg * frac
     return total

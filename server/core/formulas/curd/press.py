@@ -9,6 +9,7 @@ side by side under one plate share it.
 import math
 
 from ...numbers.bounds import require_above, require_count, require_within
+from ...numbers.refused import Refused
 
 STANDARD_GRAVITY_M_S2 = 9.80665  # m/s², by definition
 
@@ -43,7 +44,7 @@ def cylinder_force_n(
         Force on the press plate [N].
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: definition of pressure.
     Valid: piston pushing on its full bore, no return spring.
@@ -73,7 +74,7 @@ def lever_force_n(weight_kg: float, weight_arm_m: float, plate_arm_m: float) -> 
         Force on the press plate [N]; the lever's own weight is not in it.
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: law of the lever.
     Valid: lever near level.
@@ -103,7 +104,7 @@ def cheese_pressure_pa(
         Pressure on each wheel's face [Pa].
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: definition of pressure.
     Valid: level plate, wheels of equal height.
@@ -135,7 +136,7 @@ def stack_pressures_pa(
         Pressure on the upper face of each wheel [Pa], in the same order.
 
     Raises:
-        ValueError: an argument outside its range, or no wheels.
+        Refused: an argument outside its range, or no wheels.
 
     Source: balance of forces.
     Valid: moulds of equal face standing on one another.
@@ -183,7 +184,7 @@ def gauge_for_pressure_pa(
         Pressure to set on the gauge [Pa].
 
     Raises:
-        ValueError: an argument outside its range, or the dead weight alone
+        Refused: an argument outside its range, or the dead weight alone
             presses harder than wanted.
 
     Source: inverse of cheese_pressure_pa.
@@ -196,10 +197,7 @@ def gauge_for_pressure_pa(
     unit_n = cylinder_force_n(1.0, bore_m, cylinder_count, lever_ratio, efficiency_frac)
     resting_pa = cheese_pressure_pa(0.0, dead_weight_kg, face_area_m2, side_by_side)
     if pressure_pa < resting_pa:
-        raise ValueError(
-            "pressure_pa %r is below %r, which the dead weight gives by itself"
-            % (pressure_pa, resting_pa)
-        )
+        raise Refused("below_dead_weight", "pressure_pa", pressure_pa, resting_pa)
     return (pressure_pa - resting_pa) * face_area_m2 * side_by_side / unit_n
 
 
@@ -214,7 +212,7 @@ def weight_for_pressure_kg(pressure_pa: float, area_m2: float) -> float:
         Weight to lay on, plates included [kg].
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: definition of pressure.
     Check: 20 kg on a 145 mm mould gives 11.877 kPa.
@@ -241,7 +239,7 @@ def own_weight_pressure_pa(
         Pressure on the wheel's face [Pa].
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: definition of pressure; the multiples are a farmhouse custom.
     Check: 12 kg, 350 mm, five times its weight: 6.1 kPa.

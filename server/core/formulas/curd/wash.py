@@ -5,8 +5,13 @@ below it. So most of the water goes in first, the vat is measured, and the rest
 is worked out from what was measured.
 """
 
-from ...numbers.bounds import require_above, require_number, require_within
-from ...numbers.readings import require, require_at_least
+from ...numbers.bounds import (
+    require_above,
+    require_at_least,
+    require_number,
+    require_within,
+)
+from ...numbers.refused import require
 from ..milk.milk import WATER_CP_J_KG_K
 
 TYPE_CHECKING = False
@@ -28,7 +33,7 @@ def water_density_kg_l(temp_c: float) -> float:
         Density [kg/L].
 
     Raises:
-        ValueError: a temperature out of range.
+        Refused: a temperature out of range.
 
     Source: IAPWS-95, at 101.325 kPa.
     Changed: a polynomial fitted to it, largest difference 0.00006 kg/L.
@@ -63,7 +68,7 @@ def mixed_temp_c(
         Temperature of the mixture without losses [°C].
 
     Raises:
-        ValueError: an amount out of range.
+        Refused: an amount out of range.
 
     Source: heat balance.
     Valid: no loss to vat and room; published washes come out about 1 K lower.
@@ -101,7 +106,7 @@ def water_kg(
         Water [kg]; 0.0 when the vat is there already.
 
     Raises:
-        ValueError: the target is not between vat and water.
+        Refused: the target is not between vat and water.
 
     Source: heat balance solved for the water.
     Check: 70.3 kg at 31 °C, 3900 J/(kg K), to 37 °C with 60 °C: 17.11 kg.
@@ -115,9 +120,15 @@ def water_kg(
     require_number("water_c", water_c)
     if target_c == vat_c:
         return 0.0
-    words = "is not between the vat, %r, and the water, %r" % (vat_c, water_c)
     between = (target_c - vat_c) * (water_c - target_c) > 0
-    require(between, "target_c", target_c, words)
+    require(
+        between,
+        "not_between_vat_and_water",
+        "target_c",
+        target_c,
+        vat_c=vat_c,
+        water_c=water_c,
+    )
     gain_j = capacity_j_k * (target_c - vat_c)
     return gain_j / (WATER_CP_J_KG_K * (water_c - target_c))
 
@@ -142,7 +153,7 @@ def water_temp_c(
         Temperature of the water [°C].
 
     Raises:
-        ValueError: an amount not above 0, or water would have to be ice or steam.
+        Refused: an amount not above 0, or water would have to be ice or steam.
 
     Source: heat balance solved for the water's temperature.
     Check: 70.3 kg at 31 °C, 3900 J/(kg K), to 37 °C with 20 kg: 56.68 °C.
@@ -156,8 +167,8 @@ def water_temp_c(
     require_above("water_kg", water_kg, 0)
     gain_j = capacity_j_k * (target_c - vat_c)
     needed_c = target_c + gain_j / (WATER_CP_J_KG_K * water_kg)
-    words = "would take water of %r C, not liquid" % needed_c
-    require(0 < needed_c < 100, "water_kg", water_kg, words)
+    is_liquid = 0 < needed_c < 100
+    require(is_liquid, "water_not_liquid", "water_kg", water_kg, needed_c=needed_c)
     return needed_c
 
 
@@ -172,7 +183,7 @@ def check_water_temp(water_c: float, most_c: float) -> list[dict[str, object]]:
         List of {"field", "key", "limit"}; empty when the water meets it.
 
     Raises:
-        ValueError: a value that is not a number.
+        Refused: a value that is not a number.
 
     Source: comparison; the limit is the recipe's.
     Check: 60.1 °C does not meet 60 °C.
@@ -210,7 +221,7 @@ def wash_plan(
         temperature to expect after the first part; {"basis"}: "wash.balance".
 
     Raises:
-        ValueError: as `water_kg`, or a share outside 0 to 1.
+        Refused: as `water_kg`, or a share outside 0 to 1.
 
     Source: heat balance.
     Check: 17.11 kg, of which 15.40 first; 36.5 °C expected.
@@ -251,7 +262,7 @@ def rest_kg(
         Water still to add [kg]; 0.0 when the vat is there already.
 
     Raises:
-        ValueError: an amount out of range, or the target is not between the vat and
+        Refused: an amount out of range, or the target is not between the vat and
             the water.
 
     Source: heat balance of curd, whey and the water already in.
@@ -284,7 +295,7 @@ def lactose_left_frac(
         Lactose in the water phase, as a share of that before [0..1].
 
     Raises:
-        ValueError: more drained than there is, or an amount out of range.
+        Refused: more drained than there is, or an amount out of range.
 
     Source: mass balance; partial exchange linear in its share (from memory).
     Check: 94 kg, 30 off and 20 on, full exchange: 64/84 = 0.7619.
@@ -298,8 +309,8 @@ def lactose_left_frac(
     for drained_kg, added_kg in washes:
         require_at_least("drained_kg", drained_kg, 0)
         require_at_least("water_kg", added_kg, 0)
-        words = "is not below the water phase, %r" % aqueous_kg
-        require(drained_kg < aqueous_kg, "drained_kg", drained_kg, words)
+        leaves_some = drained_kg < aqueous_kg
+        require(leaves_some, "no_water_left", "drained_kg", drained_kg, aqueous_kg)
         kept_kg = aqueous_kg - drained_kg
         full_frac = kept_kg / (kept_kg + added_kg)
         left_frac *= 1 - exchange_frac * (1 - full_frac)
@@ -319,7 +330,7 @@ def lactose_left(aqueous_kg: float, washes: list[list[float]]) -> "dict[str, Any
         figure from memory.
 
     Raises:
-        ValueError: as `lactose_left_frac`.
+        Refused: as `lactose_left_frac`.
 
     Source: `lactose_left_frac` at the usual, the best and the poorest exchange.
     Check: 94 kg, 30 off and 20 on: 0.7857 to 0.8095 at 0.9 and 0.8.

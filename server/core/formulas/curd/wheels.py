@@ -6,6 +6,7 @@ from ...numbers.bounds import (
     require_number,
     require_within,
 )
+from ...numbers.refused import Refused
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -28,7 +29,7 @@ def fill_kg(ripe_kg: float, brine_loss_frac: float, store_loss_frac: float) -> f
         Mass out of the press [kg].
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: the losses follow one another.
     Check: 12 kg, 2 % then 3 %: 12.624 kg.
@@ -57,7 +58,7 @@ def fill_check(
         "light" or "heavy".
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: common practice, no source.
     Check: the wanted mass is in band at any tolerance.
@@ -91,7 +92,7 @@ def wheel_plans(curd_kg: float, size_kgs: "list[float]") -> "list[Plan]":
         fewer wheels.
 
     Raises:
-        ValueError: an argument outside its range, or more than 2000 plans.
+        Refused: an argument outside its range, or more than 2000 plans.
 
     Source: integer search.
     Check: 30.9 kg in 12 and 4.5 kg: two and one leave 2.4; one and four leave .9.
@@ -118,7 +119,7 @@ def _full(curd_kg: float, size_kgs: "list[float]") -> "list[Full]":
         ways *= int((curd_kg + _SAME_KG) / size_kg) + 1
     # The phone's sort is quadratic on sorted input, so the list is kept short.
     if ways > 2000:
-        raise ValueError("curd_kg %r gives more than 2000 plans" % curd_kg)
+        raise Refused("too_many_plans", "curd_kg", curd_kg, most_plans=2000)
     smallest_kg = min(size_kgs)
     # The counts make the order total: the phone's sort is not stable.
     return [
@@ -154,7 +155,7 @@ def wheel_plan(curd_kg: float, size_kgs: "list[float]") -> "Plan":
         {"counts", "used_kg", "left_kg"}; counts in the order of the sizes.
 
     Raises:
-        ValueError: as wheel_plans.
+        Refused: as wheel_plans.
 
     Source: integer search.
     Check: 54.075 kg in 4.5 kg wheels: twelve, .075 kg left.
@@ -180,7 +181,7 @@ def wheel_plan_range(
         {"value", "low", "high", "basis"}: a plan, as wheel_plan, for each mass.
 
     Raises:
-        ValueError: as wheel_plans, or the three masses out of order.
+        Refused: as wheel_plans, or the three masses out of order.
 
     Source: integer search at each mass.
     Check: equal masses give equal plans.

@@ -8,6 +8,7 @@ carries the doubt of each figure, because a single number promises too much.
 import math
 
 from ...numbers.bounds import require_above, require_within
+from ...numbers.refused import Refused
 
 # Half width of a 90 % range in standard deviations, for a normal spread.
 NORMAL_90 = 1.6448536269514722
@@ -36,7 +37,7 @@ def casein_frac(protein_frac: float, casein_number: float) -> float:
         Casein of the milk [0..1].
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: definition of the casein number; its usual .75 to .82 is from memory.
     Check: protein 3.3 %, casein 2.6 % is a casein number of .788.
@@ -63,7 +64,7 @@ def van_slyke_yield_frac(
         Yield, kg of cheese for a kg of milk [0..1].
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: Van Slyke and Price as given in words and inputs by the University of
         Guelph's yield prediction page; the page's own answer was not readable.
@@ -106,7 +107,7 @@ def general_yield_frac(
         Yield, kg of cheese for a kg of milk [0..1].
 
     Raises:
-        ValueError: an argument outside its range, or no room left for the curd.
+        Refused: an argument outside its range, or no room left for the curd.
 
     Source: mass balance in the form that Barbano and Emmons use; the usual values
         of the shares are from memory, so set them from your own makes.
@@ -125,7 +126,7 @@ def general_yield_frac(
     require_within("ash_ratio", ash_ratio, 0, 0.2)
     require_within("whey_solids_frac", whey_solids_frac, 0, 0.1)
     curd_frac = 1 - moisture_frac - salt_frac - whey_solids_frac
-    require_above("share left for fat and casein", curd_frac, 0.05)
+    require_above("curd_frac", curd_frac, 0.05)
     casein_part = casein_kept_frac * casein_frac * (1 + ash_ratio)
     return (fat_kept_frac * fat_frac + casein_part) / curd_frac
 
@@ -148,7 +149,7 @@ def yield_range(
         {"value", "low", "high", "basis"}; kg of cheese for a kg of milk.
 
     Raises:
-        ValueError: a figure missing or outside its range, a name not known, or
+        Refused: a figure missing or outside its range, a name not known, or
             a spread below 0.
 
     Source: first-order propagation of errors. One per cent of scatter: Emmons and
@@ -173,17 +174,17 @@ def yield_range(
     require_within("model_spread", model_spread, 0, 0.2)
     for name in spreads:
         if name not in YIELD_FIGURES:
-            raise ValueError("spread %r is not a figure of the yield" % name)
+            raise Refused("not_a_choice", "spread", name, YIELD_FIGURES)
     given = []
     for name in YIELD_FIGURES:
         if name not in figures:
-            raise ValueError("%s is missing from the figures" % name)
+            raise Refused("missing", name, None)
         given.append(figures[name])
     value = general_yield_frac(*given)
     variance = (value * model_spread) ** 2
     for i in range(len(YIELD_FIGURES)):
         spread = spreads.get(YIELD_FIGURES[i], 0)
-        require_within("spread of " + YIELD_FIGURES[i], spread, 0, 0.1)
+        require_within("spread_of_" + YIELD_FIGURES[i], spread, 0, 0.1)
         variance += (_slope(given, i) * spread) ** 2
     half = NORMAL_90 * math.sqrt(variance)
     return {
@@ -227,7 +228,7 @@ def moisture_adjusted_frac(
         Yield at the standard moisture [0..1].
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: Hill and Ferrer, Cheese Making Technology e-Book, chapter 18.
     Check: 11 % at 37 % moisture is 11.3607 % at 39 %.
@@ -263,7 +264,7 @@ def moisture_salt_adjusted_frac(
         Yield at the standard moisture and salt [0..1].
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: Hill and Ferrer, Cheese Making Technology e-Book, chapter 18, as printed.
     Check: 11 %, 37 to 39 % moisture, 1.7 to 1.5 % salt: 11.3376 %.

@@ -8,8 +8,9 @@ both off the readings.
 
 import math
 
-from ...numbers.bounds import require_above, require_number
-from ...numbers.readings import require, require_at_least, require_series
+from ...numbers.bounds import require_above, require_at_least, require_number
+from ...numbers.readings import require_series
+from ...numbers.refused import require
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -31,7 +32,7 @@ def time_to_target_s(
         Time from start to target [s]; 0.0 when already there.
 
     Raises:
-        ValueError: the target is at or beyond the jacket, or lies away from it,
+        Refused: the target is at or beyond the jacket, or lies away from it,
             or `tau_s` is not above 0.
 
     Source: Newton's law of cooling, solved for time.
@@ -63,7 +64,7 @@ def temp_after_c(
         Vat temperature [°C].
 
     Raises:
-        ValueError: `tau_s` not above 0, or a negative time.
+        Refused: `tau_s` not above 0, or a negative time.
 
     Source: Newton's law of cooling.
     Check: after one tau, 63.2 % of the way.
@@ -93,7 +94,7 @@ def temp_after_drift_c(
         Vat temperature at the last jacket reading [°C].
 
     Raises:
-        ValueError: times do not rise or pair, or `tau_s` not above 0.
+        Refused: times do not rise or pair, or `tau_s` not above 0.
 
     Source: dT/dt = (jacket - T) / tau, solved for a straight jacket.
     Check: a steady jacket gives `temp_after_c`.
@@ -124,7 +125,7 @@ def rate_k_s(temp_c: float, jacket_c: float, tau_s: float) -> float:
         Rate [K/s].
 
     Raises:
-        ValueError: `tau_s` not above 0.
+        Refused: `tau_s` not above 0.
 
     Source: Newton's law of cooling.
     Check: 32 °C, jacket 60 °C, tau 40 min: 0.700 K/min.
@@ -151,7 +152,7 @@ def jacket_needed_c(
         Jacket temperature [°C]; whether the jacket can give it is not asked.
 
     Raises:
-        ValueError: `tau_s` or `time_s` not above 0.
+        Refused: `tau_s` or `time_s` not above 0.
 
     Source: Newton's law of cooling, solved for the jacket.
     Check: undoes `time_to_target_s`.
@@ -178,7 +179,7 @@ def tau_of_vat_s(
         Time constant [s].
 
     Raises:
-        ValueError: an argument not above 0.
+        Refused: an argument not above 0.
 
     Source: lumped heat balance.
     Check: 515 kg, 3850 J/(kg K), 800 W/K: 1982750 / 800 = 2478.4 s.
@@ -211,7 +212,7 @@ def tau_at_fill(
         two; basis "tau.same_fill" or "tau.other_fill".
 
     Raises:
-        ValueError: an argument not above 0.
+        Refused: an argument not above 0.
 
     Source: tau = m c / (U A) with A steady, and with A going with m.
     Check: double the milk: between once and twice the time constant.
@@ -251,7 +252,7 @@ def time_at_power_s(
         Time [s].
 
     Raises:
-        ValueError: the target below the start, or an argument not above 0.
+        Refused: the target below the start, or an argument not above 0.
 
     Source: heat balance at steady power.
     Valid: losses to the room small against `power_w`.
@@ -276,20 +277,18 @@ def require_towards_jacket(start_c: float, target_c: float, jacket_c: float) -> 
         jacket_c: jacket temperature, steady [°C].
 
     Raises:
-        ValueError: the target is at or beyond the jacket, or lies away from it.
+        Refused: the target is at or beyond the jacket, or lies away from it.
 
     >>> require_towards_jacket(32, 70, 60)
     Traceback (most recent call last):
     ...
-    ValueError: target_c 70 is beyond the jacket, 60
+    server.core.numbers.refused.Refused: target_c 70 beyond_jacket 60
     """
     for field, temp_c in (("start_c", start_c), ("target_c", target_c)):
         require_number(field, temp_c)
     require_number("jacket_c", jacket_c)
     reach_k, way_k = jacket_c - start_c, target_c - start_c
-    words = "is beyond the jacket, %s" % jacket_c
-    require(
-        abs(way_k) < abs(reach_k) or reach_k * way_k < 0, "target_c", target_c, words
-    )
-    words = "lies away from the jacket, %s" % jacket_c
-    require(reach_k * way_k >= 0, "target_c", target_c, words)
+    is_away = reach_k * way_k < 0
+    is_within = is_away or abs(way_k) < abs(reach_k)
+    require(is_within, "beyond_jacket", "target_c", target_c, jacket_c)
+    require(not is_away, "away_from_jacket", "target_c", target_c, jacket_c)

@@ -13,7 +13,8 @@ import math
 
 from ...numbers.bounds import require_above
 from ...numbers.lines import reach, robust_line, weighted_line
-from ...numbers.readings import require, require_series
+from ...numbers.readings import require_series
+from ...numbers.refused import require
 from .heat import require_towards_jacket
 
 TYPE_CHECKING = False
@@ -35,7 +36,7 @@ def fit_tau(
         {"tau_s", "start_c"}: time constant and temperature at time 0.
 
     Raises:
-        ValueError: a reading at or beyond the jacket, or no movement towards it.
+        Refused: a reading at or beyond the jacket, or no movement towards it.
 
     Source: regression of ln(gap) on time.
     Check: 32.0, 33.4, 34.7, 35.9, 37.1, 38.2 °C each 2 min, jacket 60 °C: tau
@@ -65,7 +66,7 @@ def fit_tau_robust(
         {"tau_s", "start_c"}: time constant and temperature at time 0.
 
     Raises:
-        ValueError: a reading at or beyond the jacket, or no movement towards it.
+        Refused: a reading at or beyond the jacket, or no movement towards it.
 
     Source: Theil-Sen line through ln(gap) against time.
     Check: `fit_tau`'s readings with the fourth 2 K too high: tau stays near
@@ -110,7 +111,7 @@ def forecast(
         "heat.prior", "heat.not_enough_readings" or "heat.not_moving".
 
     Raises:
-        ValueError: target or a reading at or beyond the jacket, target on the
+        Refused: target or a reading at or beyond the jacket, target on the
             other side of the start, or a spread not above 0.
 
     Source: as `fit_tau`; Fieller's theorem for the range.
@@ -161,7 +162,7 @@ def forecast_line(
         "heat.straight_line", "heat.not_enough_readings" or "heat.not_moving".
 
     Raises:
-        ValueError: readings that do not pair or rise, or a spread not above 0.
+        Refused: readings that do not pair or rise, or a spread not above 0.
 
     Source: least squares; Fieller's theorem for the range.
     Valid: power steady, far from the jacket's own temperature.
@@ -205,7 +206,7 @@ def measured_rate(
         "heat.straight_line" or "heat.not_enough_readings".
 
     Raises:
-        ValueError: readings that do not pair or rise, or a spread not above 0.
+        Refused: readings that do not pair or rise, or a spread not above 0.
 
     Source: least squares.
     Check: 1 K in 3 min.
@@ -240,15 +241,15 @@ def _log_gaps(
     require_series(times_s, "temps_c", temps_c, at_least)
     side = jacket_c - temps_c[0]
     for temp_c in temps_c:
-        words = "is at or beyond the jacket, %s" % jacket_c
-        require((jacket_c - temp_c) * side > 0, "temps_c", temp_c, words)
+        is_within = (jacket_c - temp_c) * side > 0
+        require(is_within, "at_or_beyond_jacket", "temps_c", temp_c, jacket_c)
     return [math.log(abs(jacket_c - temp_c)) for temp_c in temps_c]
 
 
 def _tau_and_start(
     at_zero: float, slope: float, first_c: float, jacket_c: float
 ) -> dict[str, float]:
-    require(slope < 0, "temps_c", first_c, "and on do not move to %s" % jacket_c)
+    require(slope < 0, "not_towards_jacket", "temps_c", first_c, jacket_c)
     gap_k = math.exp(at_zero)
     start_c = jacket_c - gap_k if jacket_c > first_c else jacket_c + gap_k
     return {"tau_s": -1 / slope, "start_c": start_c}

@@ -1,6 +1,6 @@
 """Whether a forecast, of heat or of acid, will come in time."""
 
-from ...numbers.readings import require
+from ...numbers.refused import require
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -23,7 +23,7 @@ def lateness(
         range. {"late_s"}: least lateness when not in time, else None.
 
     Raises:
-        ValueError: the range is the wrong way round.
+        Refused: the range is the wrong way round.
 
     Source: comparison of a range with an instant.
     Check: a range of 10 to 12 min is not in time for 9 min, by 1 min at least.
@@ -33,7 +33,8 @@ def lateness(
     """
     if low_s is None:
         return {"basis": "time.not_known", "late_s": None}
-    require(high_s is None or high_s >= low_s, "high_s", high_s, "is before %s" % low_s)
+    in_order = high_s is None or high_s >= low_s
+    require(in_order, "below", "high_s", high_s, low_s)
     if low_s > due_s:
         return {"basis": "time.not_in_time", "late_s": low_s - due_s}
     in_time = high_s is not None and high_s <= due_s

@@ -66,7 +66,7 @@ def lethality_s(
         F at the reference temperature [s].
 
     Raises:
-        ValueError: readings that do not pair or rise, or `z_k` not above 0.
+        Refused: readings that do not pair or rise, or `z_k` not above 0.
 
     Source: Bigelow's law, integrated in closed form for a straight piece.
     Check: 40 to 63 °C in 20 min, 30 min hold, and down again, z 7 K, reference
@@ -110,7 +110,7 @@ def log_reduction(
         "lethality.information_only".
 
     Raises:
-        ValueError: as `lethality_s`, or `d_s` not above 0.
+        Refused: as `lethality_s`, or `d_s` not above 0.
 
     Source: log reduction = F / D.
     Changed: nothing is extrapolated beyond REACH_K of the reference.
@@ -148,7 +148,7 @@ def near_lethality_s(
         long milk was colder than REACH_K below it [s].
 
     Raises:
-        ValueError: as `lethality_s`.
+        Refused: as `lethality_s`.
 
     Source: as `lethality_s`; colder than REACH_K below is left out.
     Check: a minute 5 K below with z 5 K is worth 6 s, 6 K below is left out.
@@ -193,7 +193,7 @@ def reading_error_factor(error_k: float, z_k: float) -> float:
         Worked-out kill over true kill.
 
     Raises:
-        ValueError: `z_k` not above 0.
+        Refused: `z_k` not above 0.
 
     Source: Bigelow's law.
     Check: 1 K too high with z 6.3 K: 1.44.
@@ -221,7 +221,7 @@ def z_between_k(
         z [K].
 
     Raises:
-        ValueError: the second pair is not hotter and shorter.
+        Refused: the second pair is not hotter and shorter.
 
     Source: Bigelow's law, solved for z.
     Check: 63 °C for 30 min and 72 °C for 15 s: 4.3286 K.

@@ -22,6 +22,7 @@ Milk that is not shown to be pasteurised is to be handled as if it were not.
 """
 
 from ...numbers.bounds import require_number, require_within
+from ...numbers.refused import Refused
 from .heat_rows import judge_row
 from .holds import longest_hold
 
@@ -60,7 +61,7 @@ def heat_verdict(
         was met, else None. if_not_met names the rule that then applies, else None.
 
     Raises:
-        ValueError: readings out of order, or a figure that cannot be true.
+        Refused: readings out of order, or a figure that cannot be true.
 
     Source: the rule given.
     Valid: one batch in a vat, or one unbroken run of a continuous plant.
@@ -92,9 +93,9 @@ def heat_verdict(
 
 def _require_input(readings, unit, product):
     if unit not in ("F", "C"):
-        raise ValueError("unit %r is not F or C" % (unit,))
+        raise Refused("not_a_choice", "unit", unit, ["F", "C"])
     if product.get("vessel") not in ("vat", "flow"):
-        raise ValueError("vessel %r is not vat or flow" % (product.get("vessel"),))
+        raise Refused("not_a_choice", "vessel", product.get("vessel"), ["vat", "flow"])
     if product.get("fat_frac") is not None:
         require_within("fat_frac", product["fat_frac"], 0, 1)
     require_within("extra_hold_s", product.get("extra_hold_s", 0), 0, 86400)
@@ -104,7 +105,7 @@ def _require_input(readings, unit, product):
     for reading in readings:
         at_ms = reading["at_ms"]
         if last_ms is not None and at_ms < last_ms:
-            raise ValueError("at_ms %r is before the one above it" % (at_ms,))
+            raise Refused("not_in_order", "at_ms", at_ms, last_ms)
         last_ms = at_ms
         for name in ("temp", "air_temp", "recorder_temp"):
             if reading.get(name) is not None:

@@ -13,7 +13,8 @@ pH and titratable acidity are never turned into each other.
 import math
 
 from ...numbers.bounds import require_above, require_number, require_within
-from ...numbers.readings import require, require_series
+from ...numbers.readings import require_series
+from ...numbers.refused import require
 
 # Cardinal temperatures of a starter's growth [°C].
 MIXED_STARTER = {
@@ -47,7 +48,7 @@ def gompertz_ph(
         pH.
 
     Raises:
-        ValueError: the end not below the start, or the fall not above 0.
+        Refused: the end not below the start, or the fall not above 0.
 
     Source: Gompertz in Zwietering's form (from memory), as De Brabandere & De
         Baerdemaeker, J Food Eng 41:221 (1999), use it for cheese.
@@ -80,7 +81,7 @@ def gompertz_time_s(
         Time since the starter [s].
 
     Raises:
-        ValueError: a pH that the curve never has, or as `gompertz_ph`.
+        Refused: a pH that the curve never has, or as `gompertz_ph`.
 
     Source: `gompertz_ph` solved for time.
     Check: its example reaches 5.4 at 6.662197 h.
@@ -90,8 +91,7 @@ def gompertz_time_s(
     """
     _require_curve(start_ph, end_ph, fall_ph_s, lag_s)
     require_number("ph", ph)
-    words = "is not between %r and %r, which the curve only nears" % (end_ph, start_ph)
-    require(end_ph < ph < start_ph, "ph", ph, words)
+    require(end_ph < ph < start_ph, "off_curve", "ph", ph, [end_ph, start_ph])
     drop = start_ph - end_ph
     return lag_s + drop / (fall_ph_s * math.e) * (
         1 - math.log(-math.log((start_ph - ph) / drop))
@@ -111,7 +111,7 @@ def growth_factor(temp_c: float, min_c: float, best_c: float, max_c: float) -> f
         Growth over growth at `best_c` [0..1].
 
     Raises:
-        ValueError: the three temperatures are not in that order.
+        Refused: the three temperatures are not in that order.
 
     Source: Rosso et al., Appl Environ Microbiol 61:610 (1995), cardinal
         temperature model with inflection, as Medvedova et al. use it.
@@ -124,7 +124,7 @@ def growth_factor(temp_c: float, min_c: float, best_c: float, max_c: float) -> f
     require_number("min_c", min_c)
     require_above("max_c", max_c, min_c)
     require_above("best_c", best_c, (min_c + max_c) / 2)
-    require(best_c < max_c, "best_c", best_c, "is not below %r" % max_c)
+    require(best_c < max_c, "not_below", "best_c", best_c, max_c)
     if not min_c < temp_c < max_c:
         return 0.0
     up_k, best_k = temp_c - min_c, best_c - min_c
@@ -154,7 +154,7 @@ def equivalent_time_s(
         Equivalent time since the first reading [s].
 
     Raises:
-        ValueError: readings that do not pair or rise, or a starter that does not
+        Refused: readings that do not pair or rise, or a starter that does not
             grow at the reference.
 
     Source: integral of growth over growth at the reference.
@@ -168,8 +168,7 @@ def equivalent_time_s(
     require_series(times_s, "temps_c", temps_c, 1)
     cardinals = (starter["min_c"], starter["best_c"], starter["max_c"])
     steady = growth_factor(reference_c, *cardinals)
-    words = "is where this starter does not grow"
-    require(steady > 0, "reference_c", reference_c, words)
+    require(steady > 0, "no_growth", "reference_c", reference_c)
     total_s = 0.0
     for i in range(1, len(times_s)):
         start_c, rise_k = temps_c[i - 1], temps_c[i] - temps_c[i - 1]
@@ -190,6 +189,6 @@ def _require_curve(
 ) -> None:
     require_within("end_ph", end_ph, 0, 14)
     require_within("start_ph", start_ph, 0, 14)
-    require(start_ph > end_ph, "end_ph", end_ph, "is not below %r" % start_ph)
+    require(start_ph > end_ph, "not_below", "end_ph", end_ph, start_ph)
     require_above("fall_ph_s", fall_ph_s, 0)
     require_number("lag_s", lag_s)

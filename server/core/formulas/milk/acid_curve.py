@@ -12,7 +12,8 @@ import math
 
 from ...numbers.bounds import require_above, require_within
 from ...numbers.lines import PRIOR_READINGS, pooled_var, t90, weighted_line
-from ...numbers.readings import require, require_series
+from ...numbers.readings import require_series
+from ...numbers.refused import require
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -36,7 +37,7 @@ def curve_ph(
         pH, straight between points.
 
     Raises:
-        ValueError: a time outside the curve, or a curve that rises.
+        Refused: a time outside the curve, or a curve that rises.
 
     Source: linear interpolation.
     Check: Gouda's table has 6.45 at 90 and 6.35 at 180 min, so 6.40 at 135.
@@ -68,7 +69,7 @@ def curve_time_s(
         Time since the starter [s].
 
     Raises:
-        ValueError: a pH outside the curve, or a curve that rises.
+        Refused: a pH outside the curve, or a curve that rises.
 
     Source: linear interpolation.
     Check: Gouda's table has 6.35 at 180 and 5.40 at 480 min, so 5.875 at 330.
@@ -115,7 +116,7 @@ def forecast_on_curve(
         "acid.curve_and_readings".
 
     Raises:
-        ValueError: readings that do not pair or rise, a pH outside the curve, a
+        Refused: readings that do not pair or rise, a pH outside the curve, a
             curve that rises, or a spread not above 0.
 
     Source: weighted least squares with a known spread of lag and pace.
@@ -152,7 +153,7 @@ def line_on_curve(
         As `lines.weighted_line`, with {"count"} of the readings.
 
     Raises:
-        ValueError: as `forecast_on_curve`.
+        Refused: as `forecast_on_curve`.
 
     Source: weighted least squares with a known spread of lag and pace.
     Check: without readings, the curve's own time.
@@ -197,7 +198,7 @@ def reach_on_curve(
         As `forecast_on_curve`.
 
     Raises:
-        ValueError: a pH outside the curve.
+        Refused: a pH outside the curve.
 
     Source: as `line_on_curve`.
     Check: the two together are `forecast_on_curve`.
@@ -272,6 +273,6 @@ def _place(
 def _require_falling(curve_times_s: list[float], curve_phs: list[float]) -> None:
     require_series(curve_times_s, "curve_phs", curve_phs, 2)
     for before, after in zip(curve_phs, curve_phs[1:]):
-        require(after <= before, "curve_phs", after, "is above %r before it" % before)
-    words = "never falls from %r" % curve_phs[0]
-    require(curve_phs[-1] < curve_phs[0], "curve_phs", curve_phs[-1], words)
+        require(after <= before, "rises", "curve_phs", after, before)
+    first, last = curve_phs[0], curve_phs[-1]
+    require(last < first, "never_falls", "curve_phs", last, first)

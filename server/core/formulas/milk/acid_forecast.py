@@ -11,7 +11,7 @@ spread and the scatter seen.
 
 import math
 
-from ...numbers.bounds import require_above
+from ...numbers.bounds import require_above, require_at_least
 from ...numbers.lines import (
     PRIOR_READINGS,
     SET_ASIDE_SD,
@@ -20,7 +20,8 @@ from ...numbers.lines import (
     robust_line,
     t90,
 )
-from ...numbers.readings import require, require_at_least, require_series
+from ...numbers.readings import require_series
+from ...numbers.refused import require
 from .acid import gompertz_ph, gompertz_time_s
 
 TYPE_CHECKING = False
@@ -59,7 +60,7 @@ def fit_gompertz(
         that its numbers mean nothing.
 
     Raises:
-        ValueError: readings that do not pair or rise, an end not below the start,
+        Refused: readings that do not pair or rise, an end not below the start,
             or no reading between the two ends.
 
     Source: Gauss-Newton with Marquardt's damping, on the logarithm of the fall.
@@ -144,7 +145,7 @@ def forecast(
         three), "acid.not_enough_drop", "acid.no_curve" or "acid.too_uncertain".
 
     Raises:
-        ValueError: readings that do not pair or rise, a target not between the
+        Refused: readings that do not pair or rise, a target not between the
             ends, or a spread out of range.
 
     Source: least squares; range by the delta method on the logarithm of time.
@@ -298,8 +299,7 @@ def _first_guess(
 ) -> tuple[float, float]:
     drop = start_ph - end_ph
     inside = _inside(phs, start_ph, end_ph)
-    words = "are not between %r and %r" % (end_ph, start_ph)
-    require(len(inside) > 0, "phs", phs, words)
+    require(len(inside) > 0, "none_between", "phs", phs, [end_ph, start_ph])
     # ln(-ln(part)) is straight in time, and 1 where the lag ends.
     xs = [times_s[i] for i in inside]
     ys = [math.log(-math.log((start_ph - phs[i]) / drop)) for i in inside]

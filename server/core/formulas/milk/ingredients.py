@@ -6,13 +6,14 @@ packs and units as its maker states them; it has no weight to dose by.
 
 import math
 
-from ...numbers.bounds import require_above, require_within
-from ...numbers.readings import require, require_at_least
+from ...numbers.bounds import require_above, require_at_least, require_within
+from ...numbers.refused import require
 
 CALCIUM_CHLORIDE_G_MOL = 110.98  # g/mol, anhydrous. Source: atomic weights.
 DIHYDRATE_G_MOL = 147.01  # g/mol, CaCl2 · 2 H2O. Source: atomic weights.
 
 # Grams of anhydrous calcium chloride in a gram of what is weighed out.
+FORMS = ("anhydrous", "dihydrate")
 ANHYDROUS_SHARE = {
     "anhydrous": 1.0,
     "dihydrate": CALCIUM_CHLORIDE_G_MOL / DIHYDRATE_G_MOL,
@@ -31,7 +32,7 @@ def starter_packs(milk_l: float, dose_units_per_l: float, pack_units: float) -> 
         Packs; a part of a pack as a fraction, for the maker to decide on.
 
     Raises:
-        ValueError: milk below 0, dose or pack not above 0.
+        Refused: milk below 0, dose or pack not above 0.
 
     Source: proportion.
     Check: a pack of 50 units for 500 L: 300 L takes 0.6 of it.
@@ -56,7 +57,7 @@ def bulk_starter_kg(milk_kg: float, starter_frac: float) -> float:
         Starter [kg].
 
     Raises:
-        ValueError: milk below 0, or a share above a tenth.
+        Refused: milk below 0, or a share above a tenth.
 
     Source: proportion; 0.75 % for Gouda (A. Hill, University of Guelph).
     Check: 515 kg at 0.75 %: 3.8625 kg.
@@ -81,7 +82,7 @@ def acid_shift_s(dose_ratio: float, growth_per_s: float) -> float:
         Time by which the whole curve comes earlier [s]; below 0 when later.
 
     Raises:
-        ValueError: an argument not above 0.
+        Refused: an argument not above 0.
 
     Source: exponential growth.
     Valid: while the starter still grows freely.
@@ -108,7 +109,7 @@ def calcium_chloride_g(milk_kg: float, dose_g_per_kg: float, form: str) -> float
         Salt as weighed [g].
 
     Raises:
-        ValueError: milk or dose below 0, or the form is unknown.
+        Refused: milk or dose below 0, or the form is unknown.
 
     Source: molar masses 110.98 and 147.01 g/mol.
     Check: 20 g anhydrous is 26.5 g dihydrate.
@@ -132,7 +133,7 @@ def anhydrous_g(weighed_g: float, form: str) -> float:
         Anhydrous calcium chloride [g].
 
     Raises:
-        ValueError: a negative mass, or the form is unknown.
+        Refused: a negative mass, or the form is unknown.
 
     Source: molar masses 110.98 and 147.01 g/mol.
     Check: 30 g dihydrate is 22.65 g anhydrous.
@@ -158,7 +159,7 @@ def calcium_solution_ml(
         Solution [mL].
 
     Raises:
-        ValueError: an argument out of range.
+        Refused: an argument out of range.
 
     Source: proportion; 33 % by mass is about 1.32 kg/L (from memory).
     Check: 20 g from 33 % at 1.32: 45.9 mL.
@@ -188,7 +189,7 @@ def check_calcium_chloride(
         this milk; empty when the dose meets it.
 
     Raises:
-        ValueError: an argument out of range.
+        Refused: an argument out of range.
 
     Source: 21 CFR 133.138(b)(3): 0.02 % of the weight of the milk, anhydrous.
     Check: 100 kg of milk: 20 g meets 0.02 %, 20.1 g does not.
@@ -218,7 +219,7 @@ def colour_ml(milk_kg: float, dose_ml_per_t: float) -> float:
         Annatto [mL].
 
     Raises:
-        ValueError: milk or dose below 0.
+        Refused: milk or dose below 0.
 
     Source: proportion; 1 to 2 mL for 1000 kg of winter milk (A. Hill, University
         of Guelph, Gouda).
@@ -233,5 +234,5 @@ def colour_ml(milk_kg: float, dose_ml_per_t: float) -> float:
 
 
 def _anhydrous_share(form: str) -> float:
-    require(form in ANHYDROUS_SHARE, "form", form, "is not anhydrous or dihydrate")
+    require(form in ANHYDROUS_SHARE, "not_a_choice", "form", form, list(FORMS))
     return ANHYDROUS_SHARE[form]

@@ -4,8 +4,8 @@ The maker reads litres; heat, yield and dose by weight need kilograms. Milk read
 at 32 °C with the density of 15 °C is 0.6 % wrong, so density takes temperature.
 """
 
-from ...numbers.bounds import require_above, require_within
-from ...numbers.readings import require, require_at_least
+from ...numbers.bounds import require_above, require_at_least, require_within
+from ...numbers.refused import require
 
 WATER_CP_J_KG_K = 4180.0  # J/(kg K), 20 to 60 °C. Source: IAPWS water, 4182 to 4185.
 MILK_CP_J_KG_K = 3850.0  # J/(kg K), 4 % fat. Source: 0.5/0.3 rule and Kessler agree.
@@ -40,7 +40,7 @@ def density_kg_l(fat_frac: float, snf_frac: float, temp_c: float) -> float:
         Density [kg/L].
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: density table of fluid dairy products, D. Goff, University of Guelph.
     Changed: its 32 figures fitted by three densities a temperature; largest
@@ -76,7 +76,7 @@ def mass_kg(volume_l: float, density_kg_l: float) -> float:
         Mass [kg].
 
     Raises:
-        ValueError: a negative volume, or density not above 0.
+        Refused: a negative volume, or density not above 0.
 
     Source: definition of density.
     Check: 100 L at 1.030 is 103.0 kg.
@@ -100,7 +100,7 @@ def volume_l(mass_kg: float, density_kg_l: float) -> float:
         Volume at the temperature of the density [L].
 
     Raises:
-        ValueError: a negative mass, or density not above 0.
+        Refused: a negative mass, or density not above 0.
 
     Source: definition of density.
     Check: undoes `mass_kg`.
@@ -126,7 +126,7 @@ def specific_heat_j_kg_k(fat_frac: float, snf_frac: float) -> float:
         Specific heat [J/(kg K)].
 
     Raises:
-        ValueError: a fraction below 0, or both together above 1.
+        Refused: a fraction below 0, or both together above 1.
 
     Source: Institute course text on thermal properties of milk (IASRI, lesson 3).
     Valid: within 1 % for milk and whey, 5 % for cheese; fat melting below 40 °C
@@ -154,7 +154,7 @@ def blend_share(first_frac: float, second_frac: float, target_frac: float) -> fl
         Kilograms of the first per kilogram of blend [0..1].
 
     Raises:
-        ValueError: the two are equal, or the target is not between them.
+        Refused: the two are equal, or the target is not between them.
 
     Source: mass balance; the square is taught as Pearson's.
     Check: 40 % cream and 0.02 % skim to 3.5 %: 8.70 % cream.
@@ -162,7 +162,8 @@ def blend_share(first_frac: float, second_frac: float, target_frac: float) -> fl
     >>> blend_share(0.40, 0.0002, 0.035)
     0.0870
     """
-    require(first_frac != second_frac, "second_frac", second_frac, "equals the first")
+    is_other = first_frac != second_frac
+    require(is_other, "equals_first", "second_frac", second_frac, first_frac)
     low, high = min(first_frac, second_frac), max(first_frac, second_frac)
     require_within("target_frac", target_frac, low, high)
     return (target_frac - second_frac) / (first_frac - second_frac)
@@ -183,7 +184,7 @@ def added_kg(
         Mass to add [kg].
 
     Raises:
-        ValueError: the target is not between the two, or equals what is added.
+        Refused: the target is not between the two, or equals what is added.
 
     Source: mass balance.
     Check: 100 kg of 4.0 % with skim of 0.0 % to 3.2 %: 25 kg.
@@ -193,8 +194,7 @@ def added_kg(
     """
     require_at_least("milk_kg", milk_kg, 0)
     share = blend_share(milk_frac, added_frac, target_frac)
-    words = "cannot be reached by adding %s" % added_frac
-    require(share > 0, "target_frac", target_frac, words)
+    require(share > 0, "not_reached_by", "target_frac", target_frac, added_frac)
     return milk_kg * (1 - share) / share
 
 
@@ -213,7 +213,7 @@ def cream_off_kg(
         Mass of cream [kg].
 
     Raises:
-        ValueError: cream not richer than the milk, or the target richer than it.
+        Refused: cream not richer than the milk, or the target richer than it.
 
     Source: mass balance.
     Check: 100 kg of 4.0 % with 40 % cream to 3.2 %: 0.8/36.8 of it, 2.174 kg.
@@ -238,7 +238,7 @@ def fat_for_ratio_frac(protein_frac: float, protein_fat_ratio: float) -> float:
         Fat by mass [0..1].
 
     Raises:
-        ValueError: protein outside 0 to 1, or the ratio not above 0.
+        Refused: protein outside 0 to 1, or the ratio not above 0.
 
     Source: A. Hill, University of Guelph, Gouda page: ratio 1.07.
     Check: protein 3.3 %, ratio 1.07: fat 3.084 %.
@@ -275,7 +275,7 @@ def added_for_ratio_kg(
         Mass to add [kg]; 0.0 when the ratio is met already.
 
     Raises:
-        ValueError: adding this milk moves the ratio the other way, or never
+        Refused: adding this milk moves the ratio the other way, or never
             far enough.
 
     Source: mass balance of protein and of fat.
@@ -291,6 +291,6 @@ def added_for_ratio_kg(
     gain = added_protein_frac - protein_fat_ratio * added_fat_frac
     if short == 0:
         return 0.0
-    words = "cannot be reached with what is added"
-    require(short * gain > 0, "protein_fat_ratio", protein_fat_ratio, words)
+    is_reached = short * gain > 0
+    require(is_reached, "not_reached", "protein_fat_ratio", protein_fat_ratio)
     return milk_kg * short / gain

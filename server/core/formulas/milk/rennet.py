@@ -10,9 +10,10 @@ at the same multiple.
 
 import math
 
-from ...numbers.bounds import require_above, require_within
+from ...numbers.bounds import require_above, require_at_least, require_within
 from ...numbers.lines import weighted_line
-from ...numbers.readings import require, require_at_least, require_series
+from ...numbers.readings import require_series
+from ...numbers.refused import require
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -44,7 +45,7 @@ def rennet_ml(
         Rennet, undiluted [mL].
 
     Raises:
-        ValueError: milk below 0, dose or strength not above 0.
+        Refused: milk below 0, dose or strength not above 0.
 
     Source: proportion; doses of 35 to 55 IMCU/L are usual (supplier page: 52.5).
     Check: 30 mL of 175 IMCU/mL in 100 L is 52.5 IMCU/L.
@@ -73,7 +74,7 @@ def soxhlet_strength(
         Parts of milk that one part of rennet clots in the reference time.
 
     Raises:
-        ValueError: an argument not above 0.
+        Refused: an argument not above 0.
 
     Source: Soxhlet's definition (from memory).
     Check: 500 mL, 0.05 mL, 160 s: 150 000.
@@ -104,7 +105,7 @@ def soxhlet_rennet_ml(
         Rennet, undiluted [mL].
 
     Raises:
-        ValueError: milk below 0, or another argument not above 0.
+        Refused: milk below 0, or another argument not above 0.
 
     Source: Soxhlet's definition (from memory).
     Valid: fresh milk at 35 °C; `setting_time_factor` carries it to the vat.
@@ -134,7 +135,7 @@ def dilution_water_ml(rennet_ml: float, times: float) -> float:
         Water [mL].
 
     Raises:
-        ValueError: rennet below 0, or `times` not above 0.
+        Refused: rennet below 0, or `times` not above 0.
 
     Source: A. Hill, University of Guelph: 10 volumes for Gouda, about 20 as a rule.
     Check: 19 mL in 10 volumes: 190 mL.
@@ -164,7 +165,7 @@ def cut_time(floc_s: float, multiple: float, tested_every_s: float) -> "dict[str
         "cut.floc_too_late".
 
     Raises:
-        ValueError: a time out of range, tests further apart than the floc time, or
+        Refused: a time out of range, tests further apart than the floc time, or
             a multiple below 1.
 
     Source: practice of the trade; no science behind any one multiple.
@@ -201,7 +202,7 @@ def firmness_share(floc_s: float, elapsed_s: float, rate: float) -> float:
         Share of the final firmness [0..1].
 
     Raises:
-        ValueError: an argument out of range.
+        Refused: an argument out of range.
 
     Source: first-order firming after the gel point, its rate going with the
         enzyme as one over the gel time does (Tokita 1982, abstract).
@@ -228,7 +229,7 @@ def setting_s(dose_imcu_per_l: float, work: float, delay_s: float) -> float:
         Setting time [s].
 
     Raises:
-        ValueError: dose or work not above 0, or delay below 0.
+        Refused: dose or work not above 0, or delay below 0.
 
     Source: McMahon & Brown, J Dairy Sci, time linear in the inverse of activity
         (Foltmann's form); with no delay it is Storch and Segelcke's.
@@ -257,7 +258,7 @@ def fit_setting(
         {"work", "delay_s"}: as `setting_s` takes them.
 
     Raises:
-        ValueError: doses do not rise or pair, or more rennet did not set faster.
+        Refused: doses do not rise or pair, or more rennet did not set faster.
 
     Source: least squares of time on one over dose.
     Check: doses 10, 15, 20, 30, 40 with times 26, 18, 14, 10, 8: 240 and 2.
@@ -265,14 +266,13 @@ def fit_setting(
     >>> fit_setting([10, 15, 20, 30, 40], [26, 18, 14, 10, 8])["work"]
     240.0
     """
-    require(
-        len(doses_imcu_per_l) > 0, "doses_imcu_per_l", doses_imcu_per_l, "has no make"
-    )
+    count = len(doses_imcu_per_l)
+    require(count > 0, "too_few", "doses_imcu_per_l", count, 2)
     require_above("doses_imcu_per_l", doses_imcu_per_l[0], 0)
     require_series(doses_imcu_per_l, "settings_s", settings_s, 2)
     inverses = [1 / dose for dose in doses_imcu_per_l]
     line = weighted_line(inverses, settings_s, [1] * len(inverses), 0, 0)
-    require(line["slope"] > 0, "settings_s", settings_s, "do not fall with dose")
+    require(line["slope"] > 0, "not_falling", "settings_s", settings_s)
     return {"work": line["slope"], "delay_s": line["y"] - line["slope"] * line["x"]}
 
 
@@ -288,7 +288,7 @@ def next_dose_factor(set_s: float, target_s: float, delay_s: float) -> float:
         Factor on the dose.
 
     Raises:
-        ValueError: a time not above the delay, or delay below 0.
+        Refused: a time not above the delay, or delay below 0.
 
     Source: as `setting_s`.
     Valid: same milk, temperature and pH; factors from 0.5 to 2.
@@ -315,7 +315,7 @@ def setting_time_factor(from_c: float, to_c: float) -> "dict[str, Any]":
         figure from memory.
 
     Raises:
-        ValueError: a temperature outside 28 to 36 °C.
+        Refused: a temperature outside 28 to 36 °C.
 
     Source: Q10 of 2 to 3 for setting (from memory).
     Check: 30 to 32 °C: 0.871 with 2, 0.833 with 2.5, 0.803 with 3.

@@ -5,6 +5,7 @@ instruments read into it.
 """
 
 from ...numbers.bounds import require_number, require_within
+from ...numbers.refused import Refused
 from ...numbers.roots import root
 
 TYPE_CHECKING = False
@@ -36,7 +37,7 @@ def saturation_frac(temp_c: float) -> float:
         Salt, mass fraction of the brine [0..1].
 
     Raises:
-        ValueError: temperature outside the table.
+        Refused: temperature outside the table.
 
     Source: Salt Institute, solubility of salt at various temperatures.
     Valid: sodium chloride in water; linear between the table's rows.
@@ -63,26 +64,22 @@ def require_brine(field: str, salt_frac: float, temp_c: float) -> None:
         temp_c: temperature of the brine [°C]; 0 to 30.
 
     Raises:
-        ValueError: salt below 0 or above saturation, or temperature out of range.
+        Refused: salt below 0 or above saturation, or temperature out of range.
 
     Source: saturation_frac.
     Check: 27 % is refused at any temperature.
 
     >>> require_brine("salt_frac", 0.27, 21.11)
     Traceback (most recent call last):
-    ValueError: salt_frac 0.27 is above saturation 0.2645 at 21.11 C
+    server.core.numbers.refused.Refused: salt_frac 0.27 above_saturation 0.2645
     """
     require_within("temp_c", temp_c, 0, 30)
     require_number(field, salt_frac)
     if salt_frac < 0:
-        raise ValueError("%s %r is below 0" % (field, salt_frac))
+        raise Refused("below", field, salt_frac, 0)
     limit_frac = saturation_frac(temp_c)
     if salt_frac > limit_frac:
-        # Only the words shorten the limit; the comparison used all of it.
-        raise ValueError(
-            "%s %r is above saturation %.6g at %r C"
-            % (field, salt_frac, limit_frac, temp_c)
-        )
+        raise Refused("above_saturation", field, salt_frac, limit_frac, at_c=temp_c)
 
 
 def brine_density_kg_m3(salt_frac: float, temp_c: float) -> float:
@@ -96,7 +93,7 @@ def brine_density_kg_m3(salt_frac: float, temp_c: float) -> float:
         Density [kg/m³].
 
     Raises:
-        ValueError: a brine that cannot exist, or temperature out of range.
+        Refused: a brine that cannot exist, or temperature out of range.
 
     Source: Laliberté and Cooper 2004 as programmed in the open library `thermo`.
     Changed: a polynomial fitted to it, largest difference 0.03 kg/m³.
@@ -129,7 +126,7 @@ def salt_frac_from_density(density_kg_m3: float, temp_c: float) -> float:
         Salt, mass fraction of the brine.
 
     Raises:
-        ValueError: lighter than water or denser than saturated brine.
+        Refused: lighter than water or denser than saturated brine.
 
     Source: brine_density_kg_m3, inverted by a root.
     Valid: clean brine; see used_brine_range for a used one.
@@ -154,15 +151,9 @@ def _invert(
     low_frac, high_frac = 0.0, saturation_frac(temp_c)
     lowest, highest = of(low_frac, temp_c), of(high_frac, temp_c)
     if value < lowest:
-        raise ValueError(
-            "%s %r is below %.6g, that of water at %r C"
-            % (field, value, lowest, temp_c)
-        )
+        raise Refused("below_water", field, value, lowest, at_c=temp_c)
     if value > highest:
-        raise ValueError(
-            "%s %r is above %.6g, that of saturated brine at %r C"
-            % (field, value, highest, temp_c)
-        )
+        raise Refused("above_saturated_brine", field, value, highest, at_c=temp_c)
     return root(lambda salt_frac: of(salt_frac, temp_c) - value, low_frac, high_frac)
 
 
@@ -177,7 +168,7 @@ def salt_frac_from_g_l(salt_g_l: float, temp_c: float) -> float:
         Salt, mass fraction of the brine.
 
     Raises:
-        ValueError: below 0 or above saturated brine.
+        Refused: below 0 or above saturated brine.
 
     Source: density times fraction, inverted by a root.
     Check: 229.56 g/L at 20 °C is 20 % (WNT 1974).

@@ -28,7 +28,7 @@ def salt_frac_from_baume(baume: float, temp_c: float, modulus: float) -> float:
         Salt, mass fraction of the brine.
 
     Raises:
-        ValueError: below water or above saturated brine.
+        Refused: below water or above saturated brine.
 
     Source: definition, 145 - 145 over specific gravity at 60 °F.
     Valid: clean brine; the glass's own expansion is left out.
@@ -55,7 +55,7 @@ def baume_of_brine(salt_frac: float, temp_c: float, modulus: float) -> float:
         Degrees Baumé; a little below 0 for water warmer than 60 °F.
 
     Raises:
-        ValueError: a brine that cannot exist.
+        Refused: a brine that cannot exist.
 
     Source: definition, as salt_frac_from_baume.
     Check: pure water at 60 °F reads 0.
@@ -79,7 +79,7 @@ def salt_frac_from_salometer(salometer: float, temp_c: float) -> float:
         Salt, mass fraction of the brine.
 
     Raises:
-        ValueError: below water or above saturated brine.
+        Refused: below water or above saturated brine.
 
     Source: a maker's page on the salometer; scale linear in salt at 60 °F.
     Valid: clean brine; the glass's own expansion is left out.
@@ -106,7 +106,7 @@ def salometer_of_brine(salt_frac: float, temp_c: float) -> float:
         Degrees salometer.
 
     Raises:
-        ValueError: a brine that cannot exist, or one off the scale.
+        Refused: a brine that cannot exist, or one off the scale.
 
     Source: as salt_frac_from_salometer.
     Check: 20 % at 60 °F reads 75.8.
@@ -130,7 +130,7 @@ def salt_g_l_of_brine(salt_frac: float, temp_c: float) -> float:
         Salt in a litre of the brine [g/L].
 
     Raises:
-        ValueError: a brine that cannot exist.
+        Refused: a brine that cannot exist.
 
     Source: density times fraction.
     Check: 20 % at 20 °C is 229.6 g/L.
@@ -152,7 +152,7 @@ def salt_frac_from_g_kg_water(salt_g_kg: float, temp_c: float) -> float:
         Salt, mass fraction of the brine.
 
     Raises:
-        ValueError: below 0, or more than dissolves.
+        Refused: below 0, or more than dissolves.
 
     Source: definition.
     Check: 250 g on a kilogram is 20 %; 220 g is 18.0 %, not 22 %.
@@ -162,7 +162,7 @@ def salt_frac_from_g_kg_water(salt_g_kg: float, temp_c: float) -> float:
     """
     require_within("salt_g_kg", salt_g_kg, 0, 1000)
     salt_frac = salt_g_kg / (1000 + salt_g_kg)
-    require_brine("strength of this brine", salt_frac, temp_c)
+    require_brine("measured_salt_frac", salt_frac, temp_c)
     return salt_frac
 
 
@@ -177,7 +177,7 @@ def salt_g_kg_of_water(salt_frac: float, temp_c: float) -> float:
         Salt on a kilogram of water [g/kg].
 
     Raises:
-        ValueError: a brine that cannot exist.
+        Refused: a brine that cannot exist.
 
     Source: definition.
     Check: 20 % is 250 g.
@@ -204,7 +204,7 @@ def salt_frac_from_titration(
         Salt, mass fraction of the sample, all chloride counted as salt.
 
     Raises:
-        ValueError: an argument outside its range, or more salt than sample.
+        Refused: an argument outside its range, or more salt than sample.
 
     Source: one mole of silver for one of chloride; molar mass from the Salt
         Institute.
@@ -219,7 +219,7 @@ def salt_frac_from_titration(
     require_above("silver_mol_l", silver_mol_l, 0)
     require_above("sample_g", sample_g, 0)
     salt_frac = (silver_ml - blank_ml) * silver_mol_l * NACL_KG_MOL / sample_g
-    require_within("salt of the sample", salt_frac, 0, 1)
+    require_within("sample_salt_frac", salt_frac, 0, 1)
     return salt_frac
 
 
@@ -235,7 +235,7 @@ def clean_brine_range(baume: float, temp_c: float) -> "dict[str, float | str]":
         either way.
 
     Raises:
-        ValueError: below water or above saturated brine.
+        Refused: below water or above saturated brine.
 
     Source: published tables differ by half a per cent of salt at 20 °Bé.
     Valid: fresh, clear brine.
@@ -268,7 +268,7 @@ def used_brine_range(baume: float, temp_c: float) -> "dict[str, float | str]":
         less than read; the basis is "used_brine_reads_high", a warning to show.
 
     Raises:
-        ValueError: below water or above saturated brine.
+        Refused: below water or above saturated brine.
 
     Source: an encyclopaedia article on brine salting after a dairy processing
         handbook: used brine reads 1 to 2 °Bé high.

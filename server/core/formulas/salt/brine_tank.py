@@ -20,7 +20,7 @@ def tank_kg(volume_l: float, salt_frac: float, temp_c: float) -> float:
         Mass of the brine [kg].
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: volume times density.
     Check: 1000 L of 20 % at 20 °C is 1148 kg.
@@ -44,7 +44,7 @@ def make_up(volume_l: float, salt_frac: float, temp_c: float) -> "dict[str, floa
         {"salt_kg", "water_kg", "brine_kg"}.
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: mass balance.
     Check: salt and water add up to the brine.
@@ -72,7 +72,7 @@ def top_up_kg(
         Salt to dissolve [kg].
 
     Raises:
-        ValueError: an argument outside its range, or already stronger than wanted.
+        Refused: an argument outside its range, or already stronger than wanted.
 
     Source: mass balance, m (w2 - w1) / (1 - w2).
     Check: 500 kg from 19 to 21 % takes 12.658 kg.
@@ -98,7 +98,7 @@ def thin_down_kg(brine_kg: float, salt_frac: float, wanted_frac: float) -> float
         Water to add [kg].
 
     Raises:
-        ValueError: an argument outside its range, or already weaker than wanted.
+        Refused: an argument outside its range, or already weaker than wanted.
 
     Source: mass balance.
     Check: halving the strength doubles the mass.
@@ -134,7 +134,7 @@ def ledger_step(
         {"brine_kg", "salt_frac", "salt_kg"} after.
 
     Raises:
-        ValueError: an argument outside its range, more salt taken out than was
+        Refused: an argument outside its range, more salt taken out than was
             there, or more water lost than was there.
 
     Source: mass balance of salt and of water.
@@ -175,7 +175,7 @@ def check_brine(
         List of {"field", "key", "value", "limit"}; empty when inside the limits.
 
     Raises:
-        ValueError: a brine that cannot exist.
+        Refused: a brine that cannot exist.
 
     Source: the rule table given.
     Check: 15.9 % is reported against a least of 16 %.

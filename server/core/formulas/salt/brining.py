@@ -7,6 +7,7 @@ turned into that product once, and each diffusivity, slow or fast, only divides 
 import math
 
 from ...numbers.bounds import require_above, require_count, require_within
+from ...numbers.refused import Refused
 from ...numbers.roots import root
 from .salting import balance, salt_on_water, spread_ratio
 
@@ -35,7 +36,7 @@ def brining_s(
         Time in brine [s].
 
     Raises:
-        ValueError: an argument outside its range, or more salt than this brine
+        Refused: an argument outside its range, or more salt than this brine
             can ever give.
 
     Source: wheel_salting, inverted: its balance by algebra, its uptake by a root.
@@ -67,10 +68,7 @@ def _spread_m2(
     require_above("height_m", height_m, 0)
     most = balance(1.0, moisture_frac, brine_frac, water_salt_ratio)["salt_frac"]
     if salt_frac >= most:
-        raise ValueError(
-            "salt_frac %r is not below %.6g, all that this brine can give"
-            % (salt_frac, most)
-        )
+        raise Refused("more_than_brine_gives", "salt_frac", salt_frac, most)
     if salt_frac == 0:
         return 0.0
     # The balance of salting, turned round: salt on the wheel before, then uptake.
@@ -116,7 +114,7 @@ def brining_range_s(
         {"value", "low", "high", "basis"}, times in brine [s].
 
     Raises:
-        ValueError: as brining_s, or the three diffusivities out of order.
+        Refused: as brining_s, or the three diffusivities out of order.
 
     Source: brining_s at each diffusivity.
     Valid: starting estimate until a salt test decides.
@@ -127,8 +125,8 @@ def brining_range_s(
     """
     require_count("diffusions_m2_s", len(diffusions_m2_s), 3, 3)
     slow, expected, fast = diffusions_m2_s
-    require_within("expected diffusivity", expected, slow, fast)
-    require_above("slowest diffusivity", slow, 0)
+    require_within("expected_m2_s", expected, slow, fast)
+    require_above("slow_m2_s", slow, 0)
     spread_m2 = _spread_m2(
         salt_frac, diameter_m, height_m, moisture_frac, brine_frac, water_salt_ratio
     )
@@ -160,7 +158,7 @@ def calibrated_diffusion(
         are the value.
 
     Raises:
-        ValueError: no wheels, more than 200, or as brining_s.
+        Refused: no wheels, more than 200, or as brining_s.
 
     Source: brining_s; time and diffusivity enter only as their product.
     Valid: salt of the whole wheel, not of the rind.

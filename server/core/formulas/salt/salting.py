@@ -63,7 +63,7 @@ def salt_taken_kg_m2(
         Salt taken up, kg on a square metre.
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: half-infinite solid in the form that Geurts gave it (from memory).
     Valid: while the salt has not reached the middle.
@@ -108,7 +108,7 @@ def uptake_ratio(
         Salt taken up over salt at equilibrium, 0 to 1.
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: Crank, The Mathematics of Diffusion: short- and long-time series of
         slab and cylinder (from memory; checked against full series).
@@ -195,7 +195,7 @@ def wheel_salting(
         salt in, water out and net loss over the wheel's mass before brining.
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: uptake_ratio with a balance of salt and water.
     Valid: salt-free wheel; brine far larger than the load.
@@ -260,7 +260,7 @@ def brine_exchange(wheel_kg: float, salting: "dict[str, float]") -> "dict[str, f
         mass of the wheels after.
 
     Raises:
-        ValueError: `wheel_kg` not above 0.
+        Refused: `wheel_kg` not above 0.
 
     Source: mass balance.
     Check: what the wheels gain and lose, the tank loses and gains.

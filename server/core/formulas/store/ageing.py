@@ -3,6 +3,7 @@
 import math
 
 from ...numbers.bounds import require_above, require_count, require_within
+from ...numbers.refused import Refused
 
 MS_PER_DAY = 86400000.0
 
@@ -18,7 +19,7 @@ def wheel_area_m2(diameter_m: float, height_m: float) -> float:
         Both faces and the side [m²].
 
     Raises:
-        ValueError: an argument not above 0.
+        Refused: an argument not above 0.
 
     Source: geometry.
     Check: 350 by 110 mm has 0.3134 m².
@@ -42,7 +43,7 @@ def weight_loss_frac(start_kg: float, now_kg: float) -> float:
         Share lost [0..1]; below 0 when it has gained.
 
     Raises:
-        ValueError: an argument not above 0.
+        Refused: an argument not above 0.
 
     Source: definition.
     Check: 12 to 11.76 kg is 2 %.
@@ -70,7 +71,7 @@ def loss_g_m2_day(
         Grams lost from a square metre in a day.
 
     Raises:
-        ValueError: an argument not above 0.
+        Refused: an argument not above 0.
 
     Source: definition.
     Check: 12 kg, 0.3134 m², 2 % in 28 days: 27.35.
@@ -96,7 +97,7 @@ def moisture_after_frac(moisture_frac: float, start_kg: float, now_kg: float) ->
         Moisture now [0..1].
 
     Raises:
-        ValueError: an argument outside its range, or lighter than its own solids.
+        Refused: an argument outside its range, or lighter than its own solids.
 
     Source: mass balance, solids unchanged.
     Valid: between coats; a coat or rubbing off changes the solids.
@@ -126,7 +127,7 @@ def mass_at_moisture_kg(
         Mass at the wanted moisture [kg].
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: mass balance, solids unchanged.
     Check: 100 kg at 43 % reach 40 % at 95 kg.
@@ -157,7 +158,7 @@ def loss_forecast(
         standard errors of the fit away, the weighings' own scatter included.
 
     Raises:
-        ValueError: too few weighings, all on one day, or an argument out of range.
+        Refused: too few weighings, all on one day, or an argument out of range.
 
     Source: least squares of two shares.
     Valid: same store, same coat; a guide, not a promise, beyond twice the days
@@ -173,7 +174,7 @@ def loss_forecast(
     aa = ab = bb = ay = by = yy = 0.0
     for day, lost_frac in weighings:
         require_above("day", day, 0)
-        require_within("share lost", lost_frac, -0.1, 0.9)
+        require_within("lost_frac", lost_frac, -0.1, 0.9)
         root = math.sqrt(day)
         aa += root * root
         ab += root * day
@@ -183,7 +184,7 @@ def loss_forecast(
         yy += lost_frac * lost_frac
     spread = aa * bb - ab * ab
     if spread <= 1e-12 * aa * bb:
-        raise ValueError("weighings are all on one day, %r" % weighings[0][0])
+        raise Refused("all_on_one_day", "weighings", weighings[0][0])
     by_root = (ay * bb - by * ab) / spread
     by_day = (by * aa - ay * ab) / spread
     root = math.sqrt(at_day)
@@ -218,7 +219,7 @@ def ripening_days(
         "all_known" or "gaps_left_out", and calendar days counted and not.
 
     Raises:
-        ValueError: fewer than two readings, out of order, or an argument out of
+        Refused: fewer than two readings, out of order, or an argument out of
             range.
 
     Source: Q10 rule, integrated exactly; 2 to 3 is from memory.
@@ -239,7 +240,7 @@ def ripening_days(
         before, after = readings[i - 1], readings[i]
         span_ms = after["at_ms"] - before["at_ms"]
         if span_ms < 0:
-            raise ValueError("at_ms %r is before the one above it" % after["at_ms"])
+            raise Refused("not_in_order", "at_ms", after["at_ms"], before["at_ms"])
         if span_ms > gap_max_ms:
             unknown_ms += span_ms
             continue

@@ -3,6 +3,7 @@
 import math
 
 from ...numbers.bounds import require_within
+from ...numbers.refused import Refused
 
 AIR_PRESSURE_PA = 101325.0  # sea level; 100 m of height change humidity by 0.02 %
 PSYCHROMETER_1_K = 6.62e-4  # ventilated wet bulb, Sprung. From memory.
@@ -18,7 +19,7 @@ def vapour_pressure_pa(temp_c: float) -> float:
         Pressure [Pa].
 
     Raises:
-        ValueError: temperature out of range.
+        Refused: temperature out of range.
 
     Source: Magnus form, constants from memory, checked against two libraries.
     Valid: over water; within 0.35 % of the steam tables.
@@ -43,7 +44,7 @@ def humidity_frac(dry_c: float, wet_c: float, pressure_pa: float) -> float:
         Relative humidity [0..1].
 
     Raises:
-        ValueError: an argument outside its range, or a wet bulb too cold for any
+        Refused: an argument outside its range, or a wet bulb too cold for any
             air: it has dried out.
 
     Source: psychrometer equation; constants from memory, checked against a library.
@@ -59,9 +60,7 @@ def humidity_frac(dry_c: float, wet_c: float, pressure_pa: float) -> float:
     vapour_pa = vapour_pressure_pa(wet_c)
     vapour_pa -= PSYCHROMETER_1_K * pressure_pa * (dry_c - wet_c)
     if vapour_pa < 0:
-        raise ValueError(
-            "wet_c %r is too far below dry_c %r for any air" % (wet_c, dry_c)
-        )
+        raise Refused("too_far_below_dry", "wet_c", wet_c, dry_c)
     return vapour_pa / vapour_pressure_pa(dry_c)
 
 
@@ -80,7 +79,7 @@ def humidity_range(
         {"value", "low", "high", "basis"}, fractions; never above 1.
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: humidity_frac with the wet bulb moved either way.
     Check: 0.2 K is about 2 % of humidity.
@@ -109,7 +108,7 @@ def dew_point_c(temp_c: float, humidity_frac: float) -> float:
         Dew point [°C].
 
     Raises:
-        ValueError: an argument outside its range.
+        Refused: an argument outside its range.
 
     Source: Magnus form, solved for temperature.
     Check: saturated air is at its dew point.

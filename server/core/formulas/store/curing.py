@@ -10,6 +10,7 @@ thermometer reads in. Nothing is converted or rounded here.
 """
 
 from ...numbers.bounds import require_above, require_number
+from ...numbers.refused import Refused
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -40,7 +41,7 @@ def curing_time(
         complete 24 hours of counted time.
 
     Raises:
-        ValueError: readings out of order, now before start, or no gap allowed.
+        Refused: readings out of order, now before start, or no gap allowed.
 
     Source: straight lines between readings, crossings found exactly.
     Check: counted, below and unknown add up to the time asked about.
@@ -52,12 +53,12 @@ def curing_time(
     require_number("min_temp", min_temp)
     require_above("gap_max_ms", gap_max_ms, 0)
     if now_ms < start_ms:
-        raise ValueError("now_ms %r is before start_ms %r" % (now_ms, start_ms))
+        raise Refused("before_start", "now_ms", now_ms, start_ms)
     counted_ms = below_ms = 0.0
     for i in range(1, len(readings)):
         before, after = readings[i - 1], readings[i]
         if after["at_ms"] < before["at_ms"]:
-            raise ValueError("at_ms %r is before the one above it" % after["at_ms"])
+            raise Refused("not_in_order", "at_ms", after["at_ms"], before["at_ms"])
         if after["at_ms"] - before["at_ms"] > gap_max_ms:
             continue
         above, under = _split(before, after, start_ms, now_ms, min_temp)
@@ -122,7 +123,7 @@ def check_curing(
         "not_assessed", and a reason is {"key", ...numbers}.
 
     Raises:
-        ValueError: as curing_time.
+        Refused: as curing_time.
 
     Source: the rule given.
     Valid: a legal hold; the time alone proves nothing about safety.
@@ -146,7 +147,7 @@ def check_curing(
         held = curing_time(readings, start_ms, now_ms, limit["value"], gap_max_ms)
     else:
         if now_ms < start_ms:
-            raise ValueError("now_ms %r is before start_ms %r" % (now_ms, start_ms))
+            raise Refused("before_start", "now_ms", now_ms, start_ms)
         span_ms = 0 if limits else now_ms - start_ms
         held = {"counted_ms": span_ms, "below_ms": 0, "unknown_ms": 0}
         held["whole_days"] = int(span_ms // MS_PER_DAY)

@@ -3,6 +3,7 @@
 from ...formulas.curd import wash
 from ...formulas.milk import milk
 from ...formulas.usual import WHEY_FRAC
+from ...numbers.refused import Refused
 from ...units.liquids import WHEY_KG_L
 from ..outputs import note, output, rests, result, value
 from ..rows import default, number, series, sum_row
@@ -120,10 +121,9 @@ def _wash_drain(x):
     # Curd stays: no more than the whey and the water can have been run off.
     most = start - milk_kg * (1.0 - x["whey_share_frac"])
     if off > most:
-        raise ValueError(
-            "drain_frac %r takes %.6g kg, more than the whey left, %.6g"
-            % (x["drain_frac"], off, most)
-        )
+        limit = most / (milk_kg * x["whey_share_frac"])
+        share = x["drain_frac"]
+        raise Refused("more_than_whey_left", "drain_frac", share, limit, left_kg=most)
     values = [
         value("drain_kg", off, ends[0], ends[1]),
         value("drain_l", off / WHEY_KG_L),
@@ -144,10 +144,8 @@ def _for_water(x, start, most, values):
     gap_up = x["target_temp_c"] - x["vat_temp_c"]
     gap_down = x["water_planned_c"] - x["target_temp_c"]
     if gap_down <= 0:
-        raise ValueError(
-            "target_temp_c %r is not below the water, %r"
-            % (x["target_temp_c"], x["water_planned_c"])
-        )
+        target_c, water_c = x["target_temp_c"], x["water_planned_c"]
+        raise Refused("not_below_water", "target_temp_c", target_c, water_c)
     if gap_up <= 0:
         # The whey to run off stands without it.
         return result(values, [note("vat_is_warm_enough", value=x["vat_temp_c"])])

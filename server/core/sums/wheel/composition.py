@@ -1,6 +1,7 @@
 """What the cheese is made of, and what its figures meet."""
 
 from ...formulas.curd import composition
+from ...numbers.refused import Refused
 from ..outputs import no_rules, note, output, rests, result, value
 from ..rows import choice, default, number, sum_row
 from . import staph
@@ -52,10 +53,7 @@ FAT = number("cheese_fat_frac", "fraction", 0.0, 0.6, [0.1, 0.45])
 def _composition(x):
     moisture, fat = x["cheese_moisture_frac"], x["cheese_fat_frac"]
     if moisture + fat >= 1.0:
-        raise ValueError(
-            "cheese_fat_frac %r leaves nothing dry beside the moisture, %r"
-            % (fat, moisture)
-        )
+        raise Refused("more_than_cheese", "cheese_fat_frac", fat, 1 - moisture)
     fdm = composition.fdm_frac(fat, moisture)
     mnfs = composition.mnfs_frac(moisture, fat)
     values = [

@@ -169,27 +169,79 @@ export const SUMS = {
 
   "problem.hold_not_over": "La retención aún no ha terminado.",
   "problem.no_readings": "No se anotó ninguna lectura.",
-  "sum_problem.below": "{field} {value}: lo posible es al menos {limit}.",
-  "sum_problem.above": "{field} {value}: lo posible es como mucho {limit}.",
+  "refused.below": "{field} {value}: lo posible es al menos {limit}.",
+  "refused.above": "{field} {value}: lo posible es como mucho {limit}.",
   "why.brine_salt_frac.above": "Más sal no se disuelve.",
   "why.wanted_salt_frac.above": "Ninguna salmuera ni queso tiene más.",
   "why.brine_ph.above": "La escala acaba ahí.",
   "why.cheese_ph.above": "La escala acaba ahí.",
   "why.brine_temp_c.above": "Las cifras de salmuera acaban ahí.",
-  "sum_problem.not_a_number": "{field}: no es un número.",
-  "sum_problem.not_whole": "{field} {value}: tiene que ser un número entero.",
-  "sum_problem.unknown_unit": "{field}: esta unidad no vale aquí.",
-  "sum_problem.not_a_choice": "{field}: tiene que ser uno de estos: {limit}.",
-  "sum_problem.too_few": "{field}: hacen falta al menos {limit} filas.",
-  "sum_problem.too_many": "{field}: como mucho {limit} filas.",
-  "sum_problem.not_rising":
-    "{field} {value} no va después de la fila anterior, {limit}.",
-  "sum_problem.not_a_list": "{field}: tienen que ser filas.",
-  "sum_problem.not_a_mapping": "{field}: no tiene la forma debida.",
-  "sum_problem.not_computable": "No se puede calcular con estas cifras.",
-  "sum_problem.unknown_sum": "Aquí no se conoce este cálculo.",
-  "sum_problem.unknown_input": "{field}: aquí no se pide.",
-  "sum_problem.impossible": "{field} {value}: {words}",
+  "refused.not_a_number": "{field}: no es un número.",
+  "refused.not_whole": "{field} {value}: tiene que ser un número entero.",
+  "refused.unknown_unit": "{field}: esta unidad no vale aquí.",
+  "refused.not_a_choice": "{field}: tiene que ser uno de estos: {limit}.",
+  "refused.too_few": "{field}: hacen falta al menos {limit} filas.",
+  "refused.too_many": "{field}: como mucho {limit} filas.",
+  "refused.not_rising": "{field} {value} no va después de la fila anterior, {limit}.",
+  "refused.not_a_list": "{field}: tienen que ser filas.",
+  "refused.not_a_mapping": "{field}: no tiene la forma debida.",
+  "refused.not_computable": "No se puede calcular con estas cifras.",
+  "refused.unknown_sum": "Aquí no se conoce este cálculo.",
+  "refused.unknown_input": "{field}: aquí no se pide.",
+  "refused.not_finite": "{field}: no es un número.",
+  "refused.missing": "Falta: {field}.",
+  "refused.not_above": "{field} {value}: tiene que ser más de {limit}.",
+  "refused.not_below": "{field} {value}: tiene que ser menos de {limit}.",
+  "refused.not_paired": "{field}: cada medida necesita su hora.",
+  "refused.not_in_order": "{field}: las horas no van hacia delante.",
+  "refused.before_start": "{field}: antes del comienzo.",
+  "refused.below_absolute_zero": "{field} {value}: nada puede estar tan frío.",
+  "refused.beyond_jacket": "{field} {value}: más allá de la camisa, {limit}.",
+  "refused.away_from_jacket":
+    "{field} {value}: queda del lado contrario a la camisa, {limit}.",
+  "refused.at_or_beyond_jacket":
+    "{field}: {value} llega a la camisa o la pasa, {limit}.",
+  "refused.not_towards_jacket":
+    "{field}: desde {value} no van hacia la camisa, {limit}.",
+  "refused.off_curve":
+    "{field} {value}: tiene que estar entre {low} y {high}, a los que la curva solo se acerca.",
+  "refused.none_between": "{field}: ninguno entre {low} y {high}.",
+  "refused.rises": "{field}: {value} es más que {limit}, el valor anterior.",
+  "refused.never_falls": "{field}: nunca baja de {limit}.",
+  "refused.no_growth": "{field} {value}: a esta temperatura el fermento no crece.",
+  "refused.not_falling": "{field}: no bajan con la dosis.",
+  "refused.equals_first":
+    "{field} {value}: igual al primero, así que añadirlo no cambia nada.",
+  "refused.not_reached_by": "{field} {value}: no se alcanza añadiendo {limit}.",
+  "refused.not_reached": "{field} {value}: no se alcanza con lo que se añade.",
+  "refused.not_between_vat_and_water":
+    "{field} {value}: tiene que estar entre la cuba, {vat_c}, y el agua, {water_c}.",
+  "refused.not_below_water":
+    "{field} {value}: tiene que estar por debajo del agua, {limit}.",
+  "refused.water_not_liquid":
+    "{field} {value}: haría falta agua a {needed_c}, que no es líquida.",
+  "refused.no_water_left":
+    "{field} {value}: tiene que ser menos que la fase acuosa, {limit}.",
+  "refused.more_than_whey_left":
+    "{field} {value}: es más que el suero que queda, {left_kg}; como mucho {limit}.",
+  "refused.more_than_cheese":
+    "{field} {value}: no deja nada seco junto a la humedad; lo posible es menos de {limit}.",
+  "refused.no_cheese": "{field} {value}: no deja queso.",
+  "refused.too_many_blocks": "{field} {value}: da más de {most_blocks} bloques.",
+  "refused.too_many_plans": "{field} {value}: da más de {most_plans} repartos.",
+  "refused.below_dead_weight":
+    "{field} {value}: por debajo de {limit}, que ya da el peso muerto.",
+  "refused.above_saturation":
+    "{field} {value}: pasa de la saturación, {limit} a {at_c}.",
+  "refused.below_water": "{field} {value}: por debajo de {limit}, el agua a {at_c}.",
+  "refused.above_saturated_brine":
+    "{field} {value}: por encima de {limit}, la salmuera saturada a {at_c}.",
+  "refused.more_than_brine_gives":
+    "{field} {value}: tiene que ser menos de {limit}, todo lo que da esta salmuera.",
+  "refused.all_on_one_day": "{field}: todas son del mismo día. Pese también otro día.",
+  "refused.too_far_below_dry":
+    "{field} {value}: demasiado por debajo del termómetro seco, {limit}.",
+  "refused.look_at": "Depende de este dato: {field}.",
 
   "in.milk_l": "Leche, volumen",
   "in.milk_kg": "Leche, masa",
@@ -872,7 +924,7 @@ export const SUMS = {
   "note.days_still_to_hold": "Cuentan {value} días enteros; la regla pide {limit}.",
   "note.first_day":
     "Si cuenta cada lectura desde ahora, el primer día que puede alcanzar la regla es {day}.",
-  "note.tank.cannot_be": "Una anotación no puede estar bien: {text}",
+  "note.tank.cannot_be": "Una anotación no puede estar bien.",
   "note.tank.unknown_load":
     "Se sacaron piezas que nunca se metieron. Corrija la anotación.",
 

@@ -30,6 +30,5 @@ export const TEXTS = {
   ...WORDS,
 };
 export { PROSE } from "./prose.js";
-export { REASONS } from "./reasons.js";
 export { RECIPE } from "./recipe.js";
 export { WHY } from "../why.js";

@@ -167,27 +167,87 @@ export const SUMS = {
 
   "problem.hold_not_over": "Le maintien n’est pas encore fini.",
   "problem.no_readings": "Aucune mesure n’est saisie.",
-  "sum_problem.below": "{field} {value}\u00a0: possible à partir de {limit}.",
-  "sum_problem.above": "{field} {value}\u00a0: possible jusqu’à {limit}.",
+  "refused.below": "{field} {value}\u00a0: possible à partir de {limit}.",
+  "refused.above": "{field} {value}\u00a0: possible jusqu’à {limit}.",
   "why.brine_salt_frac.above": "Plus de sel ne se dissout pas.",
   "why.wanted_salt_frac.above": "Ni saumure ni fromage n’en tient plus.",
   "why.brine_ph.above": "L’échelle s’arrête là.",
   "why.cheese_ph.above": "L’échelle s’arrête là.",
   "why.brine_temp_c.above": "Les chiffres de saumure s’arrêtent là.",
-  "sum_problem.not_a_number": "{field}\u00a0: ce n’est pas un nombre.",
-  "sum_problem.not_whole": "{field} {value}\u00a0: il faut un nombre entier.",
-  "sum_problem.unknown_unit": "{field}\u00a0: cette unité ne va pas ici.",
-  "sum_problem.not_a_choice": "{field}\u00a0: il faut choisir parmi {limit}.",
-  "sum_problem.too_few": "{field}\u00a0: il faut au moins {limit} lignes.",
-  "sum_problem.too_many": "{field}\u00a0: {limit} lignes au plus.",
-  "sum_problem.not_rising":
-    "{field} {value} ne vient pas après la ligne d’avant, {limit}.",
-  "sum_problem.not_a_list": "{field}\u00a0: il faut des lignes.",
-  "sum_problem.not_a_mapping": "{field}\u00a0: la forme est fausse.",
-  "sum_problem.not_computable": "Impossible à calculer avec ces chiffres.",
-  "sum_problem.unknown_sum": "Ce calcul est inconnu ici.",
-  "sum_problem.unknown_input": "{field}\u00a0: pas demandé ici.",
-  "sum_problem.impossible": "{field} {value}\u00a0: {words}",
+  "refused.not_a_number": "{field}\u00a0: ce n’est pas un nombre.",
+  "refused.not_whole": "{field} {value}\u00a0: il faut un nombre entier.",
+  "refused.unknown_unit": "{field}\u00a0: cette unité ne va pas ici.",
+  "refused.not_a_choice": "{field}\u00a0: il faut choisir parmi {limit}.",
+  "refused.too_few": "{field}\u00a0: il faut au moins {limit} lignes.",
+  "refused.too_many": "{field}\u00a0: {limit} lignes au plus.",
+  "refused.not_rising": "{field} {value} ne vient pas après la ligne d’avant, {limit}.",
+  "refused.not_a_list": "{field}\u00a0: il faut des lignes.",
+  "refused.not_a_mapping": "{field}\u00a0: la forme est fausse.",
+  "refused.not_computable": "Impossible à calculer avec ces chiffres.",
+  "refused.unknown_sum": "Ce calcul est inconnu ici.",
+  "refused.unknown_input": "{field}\u00a0: pas demandé ici.",
+  "refused.not_finite": "{field}\u00a0: ce n’est pas un nombre.",
+  "refused.missing": "Il manque\u00a0: {field}.",
+  "refused.not_above": "{field} {value}\u00a0: il faut plus de {limit}.",
+  "refused.not_below": "{field} {value}\u00a0: il faut moins de {limit}.",
+  "refused.not_paired": "{field}\u00a0: il faut une heure pour chaque mesure.",
+  "refused.not_in_order": "{field}\u00a0: les heures ne se suivent pas.",
+  "refused.before_start": "{field}\u00a0: avant le début.",
+  "refused.below_absolute_zero":
+    "{field} {value}\u00a0: rien ne peut être aussi froid.",
+  "refused.beyond_jacket":
+    "{field} {value}\u00a0: au-delà de la double enveloppe, {limit}.",
+  "refused.away_from_jacket":
+    "{field} {value}\u00a0: à l’opposé de la double enveloppe, {limit}.",
+  "refused.at_or_beyond_jacket":
+    "{field}\u00a0: {value} atteint ou dépasse la double enveloppe, {limit}.",
+  "refused.not_towards_jacket":
+    "{field}\u00a0: à partir de {value}, rien ne va vers la double enveloppe, {limit}.",
+  "refused.off_curve":
+    "{field} {value}\u00a0: il faut une valeur entre {low} et {high}, dont la courbe ne fait que s’approcher.",
+  "refused.none_between": "{field}\u00a0: aucun entre {low} et {high}.",
+  "refused.rises": "{field}\u00a0: {value} dépasse {limit}, la valeur d’avant.",
+  "refused.never_falls": "{field}\u00a0: ne descend jamais de {limit}.",
+  "refused.no_growth":
+    "{field} {value}\u00a0: à cette température le ferment ne pousse pas.",
+  "refused.not_falling": "{field}\u00a0: ne baisse pas avec la dose.",
+  "refused.equals_first":
+    "{field} {value}\u00a0: égal au premier, l’ajouter ne change rien.",
+  "refused.not_reached_by":
+    "{field} {value}\u00a0: hors d’atteinte en ajoutant {limit}.",
+  "refused.not_reached":
+    "{field} {value}\u00a0: hors d’atteinte avec ce qui est ajouté.",
+  "refused.not_between_vat_and_water":
+    "{field} {value}\u00a0: il faut une valeur entre la cuve, {vat_c}, et l’eau, {water_c}.",
+  "refused.not_below_water": "{field} {value}\u00a0: il faut moins que l’eau, {limit}.",
+  "refused.water_not_liquid":
+    "{field} {value}\u00a0: il faudrait de l’eau à {needed_c}, qui n’est pas liquide.",
+  "refused.no_water_left":
+    "{field} {value}\u00a0: il faut moins que la phase aqueuse, {limit}.",
+  "refused.more_than_whey_left":
+    "{field} {value}\u00a0: c’est plus que le lactosérum qui reste, {left_kg}\u00a0; au plus {limit}.",
+  "refused.more_than_cheese":
+    "{field} {value}\u00a0: ne laisse rien de sec à côté de l’humidité\u00a0; possible en dessous de {limit}.",
+  "refused.no_cheese": "{field} {value}\u00a0: ne laisse pas de fromage.",
+  "refused.too_many_blocks":
+    "{field} {value}\u00a0: donne plus de {most_blocks} blocs.",
+  "refused.too_many_plans":
+    "{field} {value}\u00a0: donne plus de {most_plans} répartitions.",
+  "refused.below_dead_weight":
+    "{field} {value}\u00a0: en dessous de {limit}, que donne déjà le poids mort.",
+  "refused.above_saturation":
+    "{field} {value}\u00a0: au-dessus de la saturation, {limit} à {at_c}.",
+  "refused.below_water":
+    "{field} {value}\u00a0: en dessous de {limit}, l’eau à {at_c}.",
+  "refused.above_saturated_brine":
+    "{field} {value}\u00a0: au-dessus de {limit}, la saumure saturée à {at_c}.",
+  "refused.more_than_brine_gives":
+    "{field} {value}\u00a0: il faut moins de {limit}, tout ce que donne cette saumure.",
+  "refused.all_on_one_day":
+    "{field}\u00a0: toutes sont du même jour. Pesez aussi un autre jour.",
+  "refused.too_far_below_dry":
+    "{field} {value}\u00a0: trop en dessous du thermomètre sec, {limit}.",
+  "refused.look_at": "Cela vient de cette donnée\u00a0: {field}.",
 
   "in.milk_l": "Volume du lait",
   "in.milk_kg": "Poids du lait",
@@ -883,7 +943,7 @@ export const SUMS = {
     "{value}\u00a0jours entiers comptent\u00a0; la règle demande {limit}.",
   "note.first_day":
     "Si chaque mesure à venir compte, le premier jour qui peut atteindre la règle est\u00a0: {day}.",
-  "note.tank.cannot_be": "Une saisie ne peut pas être juste\u00a0: {text}",
+  "note.tank.cannot_be": "Une saisie ne peut pas être juste.",
   "note.tank.unknown_load":
     "Des meules ont été sorties sans avoir été mises. Corrigez la saisie.",
 

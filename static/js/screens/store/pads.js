@@ -114,7 +114,7 @@ export function AmountPad({
   const words = (/** @type {Problem[]} */ problems, /** @type {string} */ typed) =>
     problems
       .map((one) =>
-        t("sum_problem." + one.key, {
+        t("refused." + one.key, {
           field: title,
           value: typedValue(typed, unit),
           limit: inUnit(one.limit, "kg"),
@@ -179,7 +179,7 @@ export function StrengthPad({ start = "", onSave, onBack }) {
   const words = (/** @type {Problem[]} */ problems, /** @type {string} */ typed) =>
     problems
       .map((one) =>
-        t("sum_problem." + one.key, {
+        t("refused." + one.key, {
           field: t("quantity.brine_salt_frac"),
           value: typedValue(typed, "%"),
           limit: quantity("brine_salt_frac", one.limit),

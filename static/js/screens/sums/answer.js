@@ -4,7 +4,8 @@ import { sumRow } from "./catalogue.js";
 import { StateMark } from "../../parts/state-mark.js";
 import { noteWords } from "./notes.js";
 import { headlines, inOrder, valueWords } from "./values.js";
-import { label, ofWords, outLabel, restsValue, sumProblem } from "./words.js";
+import { sumProblem } from "./refusals.js";
+import { label, ofWords, outLabel, restsValue } from "./words.js";
 
 /** @import { How, Names } from "./values.js" */
 

@@ -2,6 +2,7 @@
 
 import { plain, sumValue } from "../../format.js";
 import { has, inside, t, words } from "../../messages/index.js";
+import { refusedWords } from "./refusals.js";
 import { label, ofWords, shown } from "./words.js";
 
 /** @typedef {Answer["notes"][number]} Note its numbers, and in `units` what they are in */
@@ -38,13 +39,14 @@ function partWords(note, name, figure) {
  */
 export function noteWords(note) {
   const name = String(note.key).replace(/^note\./, "");
-  const { units, as_read: _, ...parts } = note;
+  const { units, as_read: _, refused, ...parts } = note;
   const values = Object.fromEntries(
     Object.entries(parts).map(([key, figure]) => [key, partWords(note, key, figure)]),
   );
   const text = has("note." + name)
     ? t("note." + name, values)
     : t("note.other", { words: words(name) });
+  if (refused) return `${text} ${refusedWords(refused)}`;
   return note.row
     ? t("word.told", { name: ofWords(note.row), value: inside(text) })
     : text;

@@ -8,7 +8,8 @@ import { decimalsTyped, typedValue, unitName } from "../../format.js";
 import { inside, t } from "../../messages/index.js";
 import { draftOf, keepDraft } from "./given.js";
 import { keepUnit, unitFor, unitsOf } from "./units.js";
-import { askWords, label, pickWords, sumProblem } from "./words.js";
+import { askWords, sumProblem } from "./refusals.js";
+import { label, pickWords } from "./words.js";
 
 /**
  * @typedef {object} PadProps
@@ -35,7 +36,7 @@ import { askWords, label, pickWords, sumProblem } from "./words.js";
 async function readInput(sum, name, field, given) {
   const answer = await ask.sum({ sum: sum.key, given: { [name]: given } });
   const problems = answer.problems.filter(
-    (one) => one.field === field && one.key !== "impossible",
+    (one) => one.field === field && one.from !== "formula",
   );
   return {
     value: problems.length ? null : 0,

@@ -4,6 +4,7 @@ import { inside, t } from "../../messages/index.js";
 import { Answer, RestsOn } from "./answer.js";
 import { draftOf } from "./given.js";
 import { ChoicePad, NumberPad, TablePad } from "./pads.js";
+import { sumProblem } from "./refusals.js";
 import {
   beginWords,
   givenWords,
@@ -11,7 +12,6 @@ import {
   pickWords,
   restsValue,
   rowsWords,
-  sumProblem,
 } from "./words.js";
 
 /** @import { Names } from "./values.js" */

@@ -126,7 +126,7 @@ def test_the_gauge_found_gives_the_pressure_wanted(wanted, plate_kg, mould_m, si
 
 
 def test_a_pressure_below_the_dead_weight_is_refused_with_its_limit(core):
-    with pytest.raises(ValueError, match=r"pressure_pa 100 is below .* dead weight"):
+    with pytest.raises(ValueError, match=r"pressure_pa 100 below_dead_weight"):
         core(
             "formulas.curd.press",
             "gauge_for_pressure_pa",
@@ -151,11 +151,11 @@ def test_weights_on_the_bed_give_the_pressure_back(core):
 @pytest.mark.parametrize(
     ("arguments", "words"),
     [
-        ([-1.0, 0.063, 1, 1.0, 1.0], "gauge_pa -1(.0)? is below 0"),
-        ([2e5, 0, 1, 1.0, 1.0], "diameter_m 0 is not above 0"),
-        ([2e5, 0.063, 1.5, 1.0, 1.0], "cylinder_count 1.5 is not a whole number"),
-        ([2e5, 0.063, 1, 1.0, 1.2], "efficiency_frac 1.2 is above 1"),
-        ([2e5, 0.063, 1, 1.0, 0], "efficiency_frac 0 is not above 0"),
+        ([-1.0, 0.063, 1, 1.0, 1.0], "gauge_pa -1(.0)? below 0"),
+        ([2e5, 0, 1, 1.0, 1.0], "diameter_m 0 not_above 0"),
+        ([2e5, 0.063, 1.5, 1.0, 1.0], "cylinder_count 1.5 not_whole"),
+        ([2e5, 0.063, 1, 1.0, 1.2], "efficiency_frac 1.2 above 1"),
+        ([2e5, 0.063, 1, 1.0, 0], "efficiency_frac 0 not_above 0"),
     ],
 )
 def test_an_impossible_press_is_refused_in_words(core, arguments, words):

@@ -65,22 +65,22 @@ def test_the_range_plans_for_a_poor_and_a_good_yield(core):
 
 
 def test_a_range_out_of_order_is_refused(core):
-    with pytest.raises(ValueError, match=r"low_kg 60 is above 54"):
+    with pytest.raises(ValueError, match=r"low_kg 60 above 54"):
         core("formulas.curd.wheels", "wheel_plan_range", 60, 54, 55, [12])
 
 
 def test_a_wheel_of_no_weight_is_refused(core):
-    with pytest.raises(ValueError, match="size_kg 0 is not above 0"):
+    with pytest.raises(ValueError, match="size_kg 0 not_above 0"):
         core("formulas.curd.wheels", "wheel_plan", 50, [12, 0])
 
 
 def test_a_search_too_wide_for_a_phone_is_refused(core):
-    with pytest.raises(ValueError, match="more than 2000 plans"):
+    with pytest.raises(ValueError, match="too_many_plans"):
         core("formulas.curd.wheels", "wheel_plan", 5000, [1, 1, 1])
 
 
 def test_no_sizes_is_refused(core):
-    with pytest.raises(ValueError, match="sizes 0 is below 1"):
+    with pytest.raises(ValueError, match="sizes 0 below 1"):
         core("formulas.curd.wheels", "wheel_plan", 50, [])
 
 

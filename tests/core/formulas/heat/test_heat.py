@@ -37,13 +37,13 @@ def test_two_parts_of_the_way_add_up(core):
 @pytest.mark.parametrize(
     ("start_c", "target_c", "jacket_c", "words"),
     [
-        (32, 70, 60, "target_c 70 is beyond the jacket, 60"),
-        (32, 60, 60, "target_c 60 is beyond the jacket, 60"),
-        (38, 1, 2, "target_c 1 is beyond the jacket, 2"),
-        (32, 30, 60, "target_c 30 lies away from the jacket, 60"),
-        (38, 40, 2, "target_c 40 lies away from the jacket, 2"),
-        (32, 38, 32, "target_c 38 is beyond the jacket, 32"),
-        (None, 38, 60, "start_c None is not a number"),
+        (32, 70, 60, "target_c 70 beyond_jacket 60"),
+        (32, 60, 60, "target_c 60 beyond_jacket 60"),
+        (38, 1, 2, "target_c 1 beyond_jacket 2"),
+        (32, 30, 60, "target_c 30 away_from_jacket 60"),
+        (38, 40, 2, "target_c 40 away_from_jacket 2"),
+        (32, 38, 32, "target_c 38 beyond_jacket 32"),
+        (None, 38, 60, "start_c None not_a_number"),
     ],
 )
 def test_a_target_the_jacket_cannot_bring_is_refused(
@@ -128,17 +128,17 @@ def test_limited_power_warms_in_a_straight_line(core):
 @pytest.mark.parametrize(
     ("name", "args", "words"),
     [
-        ("time_to_target_s", (32, 38, 60, 0), "tau_s 0 is not above 0"),
-        ("temp_after_c", (32, 60, -1, 60), "tau_s -1 is not above 0"),
-        ("temp_after_c", (32, 60, 2400, -60), "elapsed_s -60 is below 0"),
-        ("temp_after_drift_c", (32, [0], [60], 2400), "jackets_c 1 are fewer than 2"),
-        ("rate_k_s", (32, 60, 0), "tau_s 0 is not above 0"),
-        ("jacket_needed_c", (32, 38, 2400, 0), "time_s 0 is not above 0"),
-        ("tau_of_vat_s", (0, 3850, 800), "contents_kg 0 is not above 0"),
-        ("tau_of_vat_s", (515, 3850, 0), "conductance_w_k 0 is not above 0"),
-        ("tau_at_fill", (2400, 0, 500), "known_kg 0 is not above 0"),
-        ("time_at_power_s", (38, 32, 515, 3850, 9000), "target_c 32 is below 38"),
-        ("time_at_power_s", (32, 38, 515, 3850, 0), "power_w 0 is not above 0"),
+        ("time_to_target_s", (32, 38, 60, 0), "tau_s 0 not_above 0"),
+        ("temp_after_c", (32, 60, -1, 60), "tau_s -1 not_above 0"),
+        ("temp_after_c", (32, 60, 2400, -60), "elapsed_s -60 below 0"),
+        ("temp_after_drift_c", (32, [0], [60], 2400), "jackets_c 1 too_few 2"),
+        ("rate_k_s", (32, 60, 0), "tau_s 0 not_above 0"),
+        ("jacket_needed_c", (32, 38, 2400, 0), "time_s 0 not_above 0"),
+        ("tau_of_vat_s", (0, 3850, 800), "contents_kg 0 not_above 0"),
+        ("tau_of_vat_s", (515, 3850, 0), "conductance_w_k 0 not_above 0"),
+        ("tau_at_fill", (2400, 0, 500), "known_kg 0 not_above 0"),
+        ("time_at_power_s", (38, 32, 515, 3850, 9000), "target_c 32 below 38"),
+        ("time_at_power_s", (32, 38, 515, 3850, 0), "power_w 0 not_above 0"),
     ],
 )
 def test_an_impossible_vat_is_refused(core, name, args, words):

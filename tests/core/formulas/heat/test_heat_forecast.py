@@ -61,10 +61,10 @@ def test_one_wild_reading_spoils_the_plain_fit_and_not_the_robust_one(core):
 @pytest.mark.parametrize(
     ("temps_c", "words"),
     [
-        ([32, 60], "temps_c 60 is at or beyond the jacket, 60"),
-        ([32, 61], "temps_c 61 is at or beyond the jacket, 60"),
-        ([32, 31], "temps_c 32 and on do not move to 60"),
-        ([32], "temps_c 1 are fewer than 2"),
+        ([32, 60], "temps_c 60 at_or_beyond_jacket 60"),
+        ([32, 61], "temps_c 61 at_or_beyond_jacket 60"),
+        ([32, 31], "temps_c 32 not_towards_jacket 60"),
+        ([32], "temps_c 1 too_few 2"),
     ],
 )
 def test_readings_that_contradict_the_jacket_are_refused(core, name, temps_c, words):
@@ -162,11 +162,11 @@ def test_a_vat_that_may_not_be_warming_has_no_latest_time(core):
 @pytest.mark.parametrize(
     ("target_c", "sd_k", "prior", "words"),
     [
-        (60, 0.1, None, "target_c 60 is beyond the jacket, 60"),
-        (30, 0.1, None, "target_c 30 lies away from the jacket, 60"),
-        (38, 0, None, "reading_sd_k 0 is not above 0"),
-        (38, 0.1, {"tau_s": 0, "tau_sd_s": 1}, "tau_s 0 is not above 0"),
-        (38, 0.1, {"tau_s": 9, "tau_sd_s": 0}, "tau_sd_s 0 is not above 0"),
+        (60, 0.1, None, "target_c 60 beyond_jacket 60"),
+        (30, 0.1, None, "target_c 30 away_from_jacket 60"),
+        (38, 0, None, "reading_sd_k 0 not_above 0"),
+        (38, 0.1, {"tau_s": 0, "tau_sd_s": 1}, "tau_s 0 not_above 0"),
+        (38, 0.1, {"tau_s": 9, "tau_sd_s": 0}, "tau_sd_s 0 not_above 0"),
     ],
 )
 def test_an_impossible_forecast_is_refused(core, target_c, sd_k, prior, words):

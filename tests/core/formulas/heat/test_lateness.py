@@ -20,5 +20,5 @@ def test_lateness_is_said_as_soon_as_the_range_says_so(
 
 
 def test_a_range_the_wrong_way_round_is_refused(core):
-    with pytest.raises(ValueError, match="high_s 500 is before 600"):
+    with pytest.raises(ValueError, match="high_s 500 below 600"):
         core("formulas.heat.lateness", "lateness", 600, 500, 720)

@@ -254,12 +254,12 @@ def test_a_short_hold_with_an_incomplete_chart_says_both(core):
 @pytest.mark.parametrize(
     ("rows", "unit", "product", "words"),
     [
-        (HELD[::-1], "F", {}, "at_ms 1740000 is before the one above it"),
-        (HELD, "K", {}, "unit 'K' is not F or C"),
-        (HELD, "F", {"vessel": "churn"}, "vessel 'churn' is not vat or flow"),
-        (HELD, "F", {"fat_frac": 4.0}, r"fat_frac 4.0 is above 1"),
-        ([{"at_ms": 0, "temp": "145"}], "F", {}, "temp '145' is not a number"),
-        (HELD, "F", {"extra_hold_s": -1}, "extra_hold_s -1 is below 0"),
+        (HELD[::-1], "F", {}, "at_ms 1740000 not_in_order"),
+        (HELD, "K", {}, "unit 'K' not_a_choice"),
+        (HELD, "F", {"vessel": "churn"}, "vessel 'churn' not_a_choice"),
+        (HELD, "F", {"fat_frac": 4.0}, r"fat_frac 4.0 above 1"),
+        ([{"at_ms": 0, "temp": "145"}], "F", {}, "temp '145' not_a_number"),
+        (HELD, "F", {"extra_hold_s": -1}, "extra_hold_s -1 below 0"),
     ],
 )
 def test_impossible_input_is_refused_in_words(core, rows, unit, product, words):

@@ -139,16 +139,16 @@ def test_a_scald_beyond_the_starters_limit_adds_nothing(core):
 @pytest.mark.parametrize(
     ("name", "args", "words"),
     [
-        ("gompertz_ph", (0, 5.2, 6.6, 1, 0), "end_ph 6.6 is not below 5.2"),
-        ("gompertz_ph", (0, 66, 5.2, 1, 0), "start_ph 66 is above 14"),
-        ("gompertz_ph", (0, 6.6, 5.2, 0, 0), "fall_ph_s 0 is not above 0"),
-        ("gompertz_time_s", (5.2, 6.6, 5.2, 1, 0), "ph 5.2 is not between 5.2 and"),
-        ("gompertz_time_s", (6.7, 6.6, 5.2, 1, 0), "ph 6.7 is not between 5.2 and"),
-        ("growth_factor", (32, 4, 20, 49), "best_c 20 is not above 26.5"),
-        ("growth_factor", (32, 4, 50, 49), "best_c 50 is not below 49"),
-        ("growth_factor", (32, 4, 3, 2), "max_c 2 is not above 4"),
-        ("equivalent_time_s", ([0], [32], 60, STARTER), "reference_c 60 is where"),
-        ("equivalent_time_s", ([0, 0], [32, 32], 32, STARTER), "0 is not after 0"),
+        ("gompertz_ph", (0, 5.2, 6.6, 1, 0), "end_ph 6.6 not_below 5.2"),
+        ("gompertz_ph", (0, 66, 5.2, 1, 0), "start_ph 66 above 14"),
+        ("gompertz_ph", (0, 6.6, 5.2, 0, 0), "fall_ph_s 0 not_above 0"),
+        ("gompertz_time_s", (5.2, 6.6, 5.2, 1, 0), "ph 5.2 off_curve \\[5.2, "),
+        ("gompertz_time_s", (6.7, 6.6, 5.2, 1, 0), "ph 6.7 off_curve \\[5.2, "),
+        ("growth_factor", (32, 4, 20, 49), "best_c 20 not_above 26.5"),
+        ("growth_factor", (32, 4, 50, 49), "best_c 50 not_below 49"),
+        ("growth_factor", (32, 4, 3, 2), "max_c 2 not_above 4"),
+        ("equivalent_time_s", ([0], [32], 60, STARTER), "reference_c 60 no_growth"),
+        ("equivalent_time_s", ([0, 0], [32, 32], 32, STARTER), "0 not_rising 0"),
     ],
 )
 def test_an_impossible_curve_or_starter_is_refused(core, name, args, words):

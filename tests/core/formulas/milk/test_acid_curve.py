@@ -66,13 +66,13 @@ def test_a_ph_that_a_curve_keeps_for_a_while_comes_when_it_first_does(core):
 @pytest.mark.parametrize(
     ("name", "args", "words"),
     [
-        ("curve_ph", (-1, [0, 60], [6.6, 6.5]), "elapsed_s -1 is below 0"),
-        ("curve_ph", (61, [0, 60], [6.6, 6.5]), "elapsed_s 61 is above 60"),
-        ("curve_time_s", (6.7, [0, 60], [6.6, 6.5]), "ph 6.7 is above 6.6"),
-        ("curve_time_s", (6.4, [0, 60], [6.6, 6.5]), "ph 6.4 is below 6.5"),
-        ("curve_ph", (1, [0, 60], [6.5, 6.6]), "curve_phs 6.6 is above 6.5 before it"),
-        ("curve_ph", (1, [0, 60], [6.5, 6.5]), "curve_phs 6.5 never falls from 6.5"),
-        ("curve_ph", (1, [0], [6.5]), "curve_phs 1 are fewer than 2"),
+        ("curve_ph", (-1, [0, 60], [6.6, 6.5]), "elapsed_s -1 below 0"),
+        ("curve_ph", (61, [0, 60], [6.6, 6.5]), "elapsed_s 61 above 60"),
+        ("curve_time_s", (6.7, [0, 60], [6.6, 6.5]), "ph 6.7 above 6.6"),
+        ("curve_time_s", (6.4, [0, 60], [6.6, 6.5]), "ph 6.4 below 6.5"),
+        ("curve_ph", (1, [0, 60], [6.5, 6.6]), "curve_phs 6.6 rises 6.5"),
+        ("curve_ph", (1, [0, 60], [6.5, 6.5]), "curve_phs 6.5 never_falls 6.5"),
+        ("curve_ph", (1, [0], [6.5]), "curve_phs 1 too_few 2"),
     ],
 )
 def test_an_impossible_curve_is_refused(core, name, args, words):
@@ -158,10 +158,10 @@ def test_a_reading_where_the_curve_is_flat_says_nothing(core):
 @pytest.mark.parametrize(
     ("target_ph", "sd", "spread", "words"),
     [
-        (5.3, 0.02, SPREAD, "ph 5.3 is below 5.4"),
-        (5.4, 0, SPREAD, "reading_sd_ph 0 is not above 0"),
-        (5.4, 0.02, {"lag_sd_s": 0, "pace_sd": 1}, "lag_sd_s 0 is not above 0"),
-        (5.4, 0.02, {"lag_sd_s": 1, "pace_sd": 0}, "pace_sd 0 is not above 0"),
+        (5.3, 0.02, SPREAD, "ph 5.3 below 5.4"),
+        (5.4, 0, SPREAD, "reading_sd_ph 0 not_above 0"),
+        (5.4, 0.02, {"lag_sd_s": 0, "pace_sd": 1}, "lag_sd_s 0 not_above 0"),
+        (5.4, 0.02, {"lag_sd_s": 1, "pace_sd": 0}, "pace_sd 0 not_above 0"),
     ],
 )
 def test_an_impossible_forecast_is_refused(core, target_ph, sd, spread, words):

@@ -91,9 +91,9 @@ def test_a_ph_that_does_not_fall_is_fitted_without_complaint(core, phs):
 @pytest.mark.parametrize(
     ("phs", "start_ph", "words"),
     [
-        ([6.5], 6.6, "phs 1 are fewer than 2"),
-        ([6.7, 6.8], 6.6, "are not between 5.2 and 6.6"),
-        ([6.5, 6.4], 5.0, "end_ph 5.2 is not below 5.0"),
+        ([6.5], 6.6, "phs 1 too_few 2"),
+        ([6.7, 6.8], 6.6, "none_between \\[5.2, 6.6]"),
+        ([6.5, 6.4], 5.0, "end_ph 5.2 not_below 5.0"),
     ],
 )
 def test_a_fit_that_cannot_be_is_refused(core, phs, start_ph, words):
@@ -203,11 +203,11 @@ def test_the_published_gouda_falls_inside_the_forecast_from_its_vat(core):
 @pytest.mark.parametrize(
     ("target_ph", "sds", "words"),
     [
-        (5.1, (0.02, 0, 0), "ph 5.1 is not between 5.2 and 6.6"),
-        (6.7, (0.02, 0, 0), "ph 6.7 is not between 5.2 and 6.6"),
-        (5.4, (0, 0, 0), "reading_sd_ph 0 is not above 0"),
-        (5.4, (0.02, -1, 0), "shape_sd_ph -1 is below 0"),
-        (5.4, (0.02, 0, -1), "end_sd_ph -1 is below 0"),
+        (5.1, (0.02, 0, 0), "ph 5.1 off_curve \\[5.2, "),
+        (6.7, (0.02, 0, 0), "ph 6.7 off_curve \\[5.2, "),
+        (5.4, (0, 0, 0), "reading_sd_ph 0 not_above 0"),
+        (5.4, (0.02, -1, 0), "shape_sd_ph -1 below 0"),
+        (5.4, (0.02, 0, -1), "end_sd_ph -1 below 0"),
     ],
 )
 def test_an_impossible_forecast_is_refused(core, target_ph, sds, words):

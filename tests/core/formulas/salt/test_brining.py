@@ -147,19 +147,23 @@ def test_no_salt_takes_no_time(core):
 @pytest.mark.parametrize(
     ("name", "arguments", "words"),
     [
-        ("brining_s", [0.09, 0.3, 0.1, 0.44, 0.2, 2e-10, 2], r"all that this brine"),
-        ("brining_s", [1.8, 0.3, 0.1, 0.44, 0.2, 2e-10, 2], r"salt_frac 1.8 is above"),
-        ("brining_s", [0.02, 0.3, 0.1, 0.44, 0.2, 0, 2], r"diffusion_m2_s 0 is not"),
-        ("calibrated_diffusion", [[], 2], r"wheels 0 is below 1"),
+        (
+            "brining_s",
+            [0.09, 0.3, 0.1, 0.44, 0.2, 2e-10, 2],
+            r"salt_frac 0.09 more_than_brine_gives",
+        ),
+        ("brining_s", [1.8, 0.3, 0.1, 0.44, 0.2, 2e-10, 2], r"salt_frac 1.8 above"),
+        ("brining_s", [0.02, 0.3, 0.1, 0.44, 0.2, 0, 2], r"diffusion_m2_s 0 not_above"),
+        ("calibrated_diffusion", [[], 2], r"wheels 0 below 1"),
         (
             "brining_range_s",
             [0.02, 0.3, 0.1, 0.44, 0.2, [2e-10, 1e-10, 3e-10], 2],
-            r"expected diffusivity 1e-10 is below 2e-10",
+            r"expected_m2_s 1e-10 below 2e-10",
         ),
         (
             "brining_range_s",
             [0.02, 0.3, 0.1, 0.44, 0.2, [0, 1e-10, 3e-10], 2],
-            r"slowest diffusivity 0 is not above 0",
+            r"slow_m2_s 0 not_above 0",
         ),
     ],
 )

@@ -28,7 +28,7 @@ def test_drying_keeps_the_solids(core):
 
 
 def test_a_wheel_lighter_than_its_solids_is_refused(core):
-    with pytest.raises(ValueError, match="now_kg 50 is below 57"):
+    with pytest.raises(ValueError, match="now_kg 50 below 57"):
         core("formulas.store.ageing", "moisture_after_frac", 0.43, 100, 50)
 
 
@@ -53,7 +53,7 @@ def test_scattered_weighings_widen_the_range(core):
 
 
 def test_weighings_of_one_day_say_nothing_of_the_next(core):
-    with pytest.raises(ValueError, match="all on one day, 7"):
+    with pytest.raises(ValueError, match="weighings 7 all_on_one_day"):
         core("formulas.store.ageing", "loss_forecast", [[7, 0.01]] * 3, 14)
 
 
@@ -110,7 +110,7 @@ def test_ripening_in_two_pieces_adds_up(temps):
 
 
 def test_readings_out_of_order_are_refused(core):
-    with pytest.raises(ValueError, match="at_ms 5 is before"):
+    with pytest.raises(ValueError, match="at_ms 5 not_in_order"):
         core(
             "formulas.store.ageing",
             "ripening_days",

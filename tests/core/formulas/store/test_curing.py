@@ -157,11 +157,11 @@ def test_counted_time_never_shrinks_as_time_goes_on():
 @pytest.mark.parametrize(
     ("arguments", "words"),
     [
-        ([[], 10, 5, 35, 1], "now_ms 5 is before start_ms 10"),
-        ([[], 0, 5, 35, 0], "gap_max_ms 0 is not above 0"),
+        ([[], 10, 5, 35, 1], "now_ms 5 before_start 10"),
+        ([[], 0, 5, 35, 0], "gap_max_ms 0 not_above 0"),
         (
             [[{"at_ms": 9, "temp": 1}, {"at_ms": 5, "temp": 1}], 0, 9, 35, 99],
-            "at_ms 5 is before the one above it",
+            "at_ms 5 not_in_order",
         ),
     ],
 )
@@ -182,5 +182,5 @@ def test_the_shipped_rule_holds_a_raw_wheel_for_sixty_days(core):
 
 def test_a_rule_of_age_alone_still_needs_time_to_go_forward(core):
     rule = {"days": {"value": 90, "status": "read"}}
-    with pytest.raises(ValueError, match="now_ms 5 is before start_ms 10"):
+    with pytest.raises(ValueError, match="now_ms 5 before_start 10"):
         core("formulas.store.curing", "check_curing", [], "F", 10, 5, rule, GAP_MS)

@@ -58,7 +58,13 @@ def test_water_hotter_than_the_recipe_lets_is_told(core):
 
 def test_cold_water_cannot_warm_the_curd(core):
     found = answer(core, "wash_water", {**VAT, "water_temp_c": 30})
-    assert found["problems"][0]["text"]
+    (problem,) = found["problems"]
+    assert (problem["field"], problem["key"], problem["value"]) == (
+        "target_temp_c",
+        "not_between_vat_and_water",
+        VAT["target_temp_c"],
+    )
+    assert problem["figures"]["water_c"] == {"value": 30, "unit": "C"}
 
 
 def test_a_third_of_the_whey_by_hand(core):
@@ -154,7 +160,9 @@ def test_more_whey_than_is_left_is_refused_with_what_is_left(core):
         "problems"
     ][0]
     assert problem["field"] == "drain_frac"
-    assert problem["limit"] == pytest.approx(19)
+    # 19 of the 89 kg that all the whey is.
+    assert problem["limit"] == pytest.approx(19 / 89)
+    assert problem["figures"]["left_kg"]["value"] == pytest.approx(19)
 
 
 def test_water_at_hand_that_would_have_to_scald_is_told(core):
