@@ -1,0 +1,164 @@
+"""What the core keeps of makes, and hands from wing to wing; the page never sees it.
+
+What is worked out once is kept in the State or the Desk until an event changes it.
+"""
+
+from typing import Any, Literal, NotRequired, TypedDict
+
+from server.shapes.core.recipe import Recipe, RecipeStep
+from server.shapes.core.step import Dose, Floc, Judgement, StepStatus
+from server.shapes.core.view import Timer, View
+from server.shapes.core.words import Problem, Reasoned
+
+# The legal figures by the id of their rule, as the files of server/rules.
+Rules = dict[str, Any]
+
+
+class Event(TypedDict):
+    """One immutable fact, as its maker's phone wrote it."""
+
+    id: str
+    make: str
+    device: str
+    seq: int
+    person: str
+    at_ms: int
+    entered_ms: int
+    tz_min: int
+    mono_ms: float
+    boot: str
+    off_ms: int
+    off_q_ms: float | None
+    kind: str
+    v: int
+    ref: NotRequired[str | None]
+    data: dict[str, Any]
+    proof: NotRequired[Any]
+    proof_state: NotRequired[str]
+
+
+class Line(TypedDict):
+    """Where an event stands in the total order."""
+
+    id: str
+    t_ms: int
+    device: str
+    seq: int
+
+
+class Entry(Line):
+    """A standing event as its corrections leave it."""
+
+    by: str
+    data: dict[str, Any]
+    ref: str | None
+
+
+class Effective(TypedDict):
+    """Instant and body of an event as its corrections leave it."""
+
+    t_ms: int
+    data: dict[str, Any]
+
+
+class Raw(TypedDict):
+    """An event that cannot be read here, kept as it came."""
+
+    event: Event
+    why: Literal["newer", "unsound"]
+    problems: list[Problem]
+
+
+class DueBand(TypedDict):
+    """When a step should end, and the band round that instant."""
+
+    due_ms: int | None
+    low_ms: int | None
+    high_ms: int | None
+    basis: Literal["floc", "lasts"] | None
+
+
+class Fact(TypedDict):
+    """What is known of a step from entries alone."""
+
+    begun: Entry | None
+    ended: Entry | None
+    skipped: Entry | None
+    begun_ms: int | None
+    ended_ms: int | None
+    skipped_ms: int | None
+    due: DueBand
+    due_ms: int | None
+    floc: Floc | None
+    waits_on: list[str]
+    status: StepStatus
+
+
+class Span(TypedDict):
+    """From when to when a step is planned or expected."""
+
+    begin_ms: int
+    end_ms: int
+
+
+class Milk(TypedDict):
+    """The milk of a make, and what that rests on."""
+
+    milk_kg: float
+    milk_l: float
+    milk_from: Literal["mass", "volume", "opened"]
+    density_kg_l: float | None
+
+
+class Judging(TypedDict):
+    """What is judged of the curd, and whether it is what ends the step."""
+
+    choices: list[str]
+    from_ms: int | None
+    last: Judgement | None
+    met: bool
+
+
+class State(TypedDict):
+    """All that is known of one make or tank, see `log.run`."""
+
+    make: str
+    events: dict[str, Event]
+    raw: dict[str, Raw]
+    log: list[Line]
+    lists: dict[str, list[Entry]]
+    amends: dict[str, list[Line]]
+    strikes: dict[str, list[Line]]
+    judged: dict[str, list[Line]]
+    kept: dict[str, Any]
+    facts: Any
+
+
+class Context(TypedDict):
+    """What all answers about one make at one instant start from."""
+
+    state: State
+    over: bool
+    recipe: Recipe
+    opened: dict[str, Any]
+    ordered: list[RecipeStep]
+    facts: dict[str, Fact]
+    planned: dict[str, Span]
+    expected: dict[str, Span]
+    milk: Milk
+    doses: dict[str, Dose]
+    timers: list[Timer]
+    holds: list[Reasoned]
+    rules: Rules
+    now_ms: int
+
+
+class Desk(TypedDict):
+    """Every make that a device knows of; see `creamery.kept`."""
+
+    makes: dict[str, State]
+    views: dict[str, View]
+    last_words: dict[str, int]
+    rules: NotRequired[Rules]
+    acts: NotRequired[dict[str, Any]]
+    broken: NotRequired[dict[str, dict[str, Any]]]
