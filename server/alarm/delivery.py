@@ -20,6 +20,7 @@ from server.alarm.told import Sent, Told
 from server.config import Settings
 from server.core.alarm import alarms as core_alarms
 from server.core.alarm.sound import quiet, sounding
+from server.shapes.core.alarms import RingMemory
 from server.store import alarms as kept
 from server.store import pushes
 from server.store.pushes import Subscription
@@ -200,7 +201,7 @@ def _news(
     known = [row["id"] for row in standing if row["id"] in told[name]]
     fresh = [row for row in standing if row["id"] not in told[name]]
     # A push sounds once; there is no ring that goes on and could be joined.
-    memory = {"soundings": told["memory"]["soundings"], "ids": []}
+    memory: RingMemory = {"soundings": told["memory"]["soundings"], "ids": []}
     found = sounding(fresh, memory, real_ms)
     if not found["begins"]:
         return {**told, name: known}, []

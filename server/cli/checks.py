@@ -7,7 +7,6 @@ import sys
 import time
 import urllib.request
 from pathlib import Path
-from typing import Any
 
 from server.api.shell import Shell
 from server.app import create_app
@@ -19,6 +18,7 @@ from server.config import (
     real_now_ms,
 )
 from server.core.recipe.recipe import check_recipe
+from server.shapes import Problem
 from server.store import copies, disk
 from server.tls import Served, served
 from server.tls.standing import findings
@@ -27,7 +27,7 @@ START_S = 15.0
 LOOK_S = 0.1
 
 
-def in_words(problem: dict[str, Any]) -> str:
+def in_words(problem: Problem) -> str:
     """Return one problem of a check as a line of text.
 
     Args:

@@ -22,12 +22,20 @@ from ..log.apart import ask, without_alarms
 from ..make.practice import is_practice
 from .rows import RETURNED_S, deadlines, ended, standing, unshown
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from server.shapes.core.alarms import Alarm, Alarms, Deadline, Shelved
+    from server.shapes.core.state import Desk, State
+    from server.shapes.core.view import View
+    from server.shapes.core.words import Said
+
+
 ESCALATE_S = 600.0  # practice; the owner may set another
 INSTANT_KINDS = ("timer", "step_due")  # wanted to the minute
 STATES = ("unacknowledged", "acknowledged", "shelved", "returned")
 
 
-def alarms(desk: dict, now_ms: int, escalate_s: float) -> dict:
+def alarms(desk: "Desk", now_ms: int, escalate_s: float) -> "Alarms":
     """Return every alarm that stands, the one to answer first on top.
 
     Args:
@@ -70,7 +78,9 @@ def alarms(desk: dict, now_ms: int, escalate_s: float) -> dict:
     }
 
 
-def _of_make(view, state, now_ms, escalate_s):
+def _of_make(
+    view: "View", state: "State", now_ms: int, escalate_s: float
+) -> "tuple[list[Alarm], list[Deadline], list[int | None]]":
     """Return the alarms of one make, what will ring in it, and when that changes."""
     rows = standing(view, now_ms)
     # A phone whose clock is ahead tells of what is still to come.
@@ -80,7 +90,9 @@ def _of_make(view, state, now_ms, escalate_s):
     return found, deadlines(view, now_ms), changes
 
 
-def _said(view, rows, state, now_ms, escalate_s):
+def _said(
+    view: "View", rows: "list[Alarm]", state: "State", now_ms: int, escalate_s: float
+) -> "list[Alarm]":
     """Return the alarms of one make with what was said about each."""
     found = [
         _with_state(row, state, now_ms, escalate_s)
@@ -94,7 +106,7 @@ def _said(view, rows, state, now_ms, escalate_s):
     return found
 
 
-def rank(row: dict) -> tuple:
+def rank(row: "Alarm") -> "tuple[int, int, int, str]":
     """Return what alarms are sorted by: what wants an answer, then how urgent.
 
     Args:
@@ -103,11 +115,11 @@ def rank(row: dict) -> tuple:
     return (STATES.index(row["state"]), row["priority"], row["rings_ms"], row["id"])
 
 
-def _due_rank(row):
+def _due_rank(row: "Deadline") -> "tuple[int, str]":
     return (row["due_ms"], row["id"])
 
 
-def _word(state, row):
+def _word(state: "State", row: "Alarm") -> "Said | None":
     """Return who acknowledged an alarm, since it began; None when nobody did."""
     entry = run.last(state, "alert_acknowledged", row["matter"])
     if entry is None or entry["t_ms"] < row["due_ms"]:
@@ -115,7 +127,7 @@ def _word(state, row):
     return {"by": entry["by"], "at_ms": entry["t_ms"]}
 
 
-def _shelf(state, row, now_ms):
+def _shelf(state: "State", row: "Alarm", now_ms: int) -> "Shelved | None":
     entry = run.last(state, "alarm_shelved", row["matter"])
     if entry is None or entry["t_ms"] > now_ms:
         return None
@@ -131,7 +143,9 @@ def _shelf(state, row, now_ms):
     }
 
 
-def _with_state(row, state, now_ms, escalate_s):
+def _with_state(
+    row: "Alarm", state: "State", now_ms: int, escalate_s: float
+) -> "Alarm":
     row["acknowledged"] = _word(state, row)
     row["shelved"] = _shelf(state, row, now_ms)
     if row["shelved"] is not None:
@@ -147,14 +161,14 @@ def _with_state(row, state, now_ms, escalate_s):
     return row
 
 
-def _unshelved_ms(state, row):
+def _unshelved_ms(state: "State", row: "Alarm") -> int:
     entry = run.last(state, "alarm_shelved", row["matter"])
     if entry is None:
         return 0
     return entry["t_ms"] + int(entry["data"]["for_s"] * 1000)
 
 
-def _changes(row):
+def _changes(row: "Alarm") -> "list[int | None]":
     found = [row["escalates_ms"]]
     if row["shelved"] is not None:
         found.append(row["shelved"]["until_ms"])

@@ -2,6 +2,16 @@
 
 from ..step.step_alerts import OVERDUE_GRACE_S
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.alarms import Alarm, Deadline
+    from server.shapes.core.board import Broken
+    from server.shapes.core.step import Step
+    from server.shapes.core.view import Alert, Timer, View
+
+
 RETURNED_S = 1800.0  # practice: how long what ended by itself stays listed
 RINGING_ENDS = ("time", "floc")
 _KIND = {
@@ -12,7 +22,7 @@ _PRIORITY = {"timer": 2, "step_due": 2, "step_late": 2, "reading_overdue": 3}
 _NUMBERS = ("by_s", "quantity", "value", "low", "high", "unit")
 
 
-def standing(view: dict, now_ms: int) -> "list[dict]":
+def standing(view: "View", now_ms: int) -> "list[Alarm]":
     """Return the alarms that stand in one make, as if nobody had answered them.
 
     Args:
@@ -29,7 +39,7 @@ def standing(view: dict, now_ms: int) -> "list[dict]":
     return [row for row in found if row is not None]
 
 
-def ended(view: dict, now_ms: int) -> "list[dict]":
+def ended(view: "View", now_ms: int) -> "list[Alarm]":
     """Return the alarms of one make that ended lately, as if nobody had answered.
 
     Args:
@@ -59,7 +69,7 @@ def ended(view: dict, now_ms: int) -> "list[dict]":
     return [row for row in found if kept_ms < row["returned_ms"] <= now_ms]
 
 
-def deadlines(view: dict, now_ms: int) -> "list[dict]":
+def deadlines(view: "View", now_ms: int) -> "list[Deadline]":
     """Return what falls due in one make, its instant known already.
 
     A prompt past its instant stays until its band is over; then it is an alarm.
@@ -92,7 +102,7 @@ def deadlines(view: dict, now_ms: int) -> "list[dict]":
     return found
 
 
-def unshown(row: dict) -> dict:
+def unshown(row: "Broken") -> "Alarm":
     """Return the alarm of a make that cannot be shown, so that nothing in it rings.
 
     Args:
@@ -113,7 +123,7 @@ def unshown(row: dict) -> dict:
 
 
 def alarm_of(
-    view: dict,
+    view: "View",
     matter: str,
     kind: str,
     priority: int,
@@ -121,7 +131,7 @@ def alarm_of(
     rings_ms: int,
     key: str,
     step: "str | None",
-) -> dict:
+) -> "Alarm":
     """Return an Alarm that nobody has answered yet.
 
     Args:
@@ -166,7 +176,9 @@ def alarm_of(
     }
 
 
-def _deadline(view, matter, kind, step):
+def _deadline(
+    view: "View", matter: str, kind: str, step: "Step | None"
+) -> "dict[str, Any]":
     make = view["make"]
     return {
         "id": make["id"] + "/" + matter,
@@ -180,7 +192,7 @@ def _deadline(view, matter, kind, step):
     }
 
 
-def _of_alert(view, row):
+def _of_alert(view: "View", row: "Alert") -> "Alarm | None":
     """Return the alarm of an Alert; None for one that is only shown."""
     kind = _KIND.get(row["key"], "alert")
     is_urgent = row["level"] == "act"
@@ -201,7 +213,7 @@ def _of_alert(view, row):
     return found
 
 
-def _rings_ms(view, row, kind):
+def _rings_ms(view: "View", row: "Alert", kind: str) -> int:
     """Return since when an Alert asks: past the band, or past the grace."""
     if kind == "step_late":
         return view["now_ms"] - int(row["by_s"] * 1000 + 0.5)
@@ -210,7 +222,7 @@ def _rings_ms(view, row, kind):
     return row["since_ms"]
 
 
-def _of_timer(view, timer, now_ms):
+def _of_timer(view: "View", timer: "Timer", now_ms: int) -> "Alarm | None":
     if timer["stopped_ms"] is not None or timer["due_ms"] > now_ms:
         return None
     found = _timer_due(view, timer)
@@ -218,7 +230,7 @@ def _of_timer(view, timer, now_ms):
     return found
 
 
-def _timer_due(view, timer):
+def _timer_due(view: "View", timer: "Timer") -> "Alarm":
     found = alarm_of(
         view,
         "timer/" + timer["id"],
@@ -233,7 +245,7 @@ def _timer_due(view, timer):
     return found
 
 
-def _of_step(view, step, now_ms):
+def _of_step(view: "View", step: "Step", now_ms: int) -> "Alarm | None":
     """Return the alarm of a step that is due to the minute and not late yet."""
     if step["status"] != "running" or not step["full"] or step["due_ms"] is None:
         return None
@@ -246,7 +258,7 @@ def _of_step(view, step, now_ms):
     return found
 
 
-def _step_due(view, step):
+def _step_due(view: "View", step: "Step") -> "Alarm":
     return alarm_of(
         view,
         "step_due/" + step["key"],

@@ -17,6 +17,13 @@ a minute, about 6 an hour for one person), from secondary sources.
 
 from .alarms import INSTANT_KINDS
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.alarms import Ring, RingMemory, Sounding
+
+
 MINUTE_MS = 60000
 HOUR_MS = 3600000
 MOST_A_MINUTE = 2
@@ -24,12 +31,14 @@ MOST_AN_HOUR = 6
 BY_PRIORITY = {1: MOST_AN_HOUR, 2: 5, 3: 3}
 
 
-def quiet() -> dict:
+def quiet() -> "RingMemory":
     """Return the memory of a listener who has heard nothing yet."""
     return {"soundings": [], "ids": []}
 
 
-def sounding(alarms: "list[dict]", memory: dict, real_ms: int) -> dict:
+def sounding(
+    alarms: "list[dict[str, Any]]", memory: "RingMemory", real_ms: int
+) -> "Ring":
     """Return what one listener is to hear now.
 
     Args:
@@ -71,11 +80,13 @@ def sounding(alarms: "list[dict]", memory: dict, real_ms: int) -> dict:
     }
 
 
-def _rank(row):
+def _rank(row: "dict[str, Any]") -> "tuple[int, int, str]":
     return (row["priority"], row["rings_ms"], row["id"])
 
 
-def _free_ms(waiting, past, real_ms):
+def _free_ms(
+    waiting: "list[dict[str, Any]]", past: "list[Sounding]", real_ms: int
+) -> int:
     """Return the instant from which a ring for these may begin."""
     free_ms = _nth_ms([row["at_ms"] for row in past], MOST_A_MINUTE, MINUTE_MS)
     if not any(row["kind"] in INSTANT_KINDS for row in waiting):
@@ -85,7 +96,7 @@ def _free_ms(waiting, past, real_ms):
     return max(free_ms, real_ms)
 
 
-def _nth_ms(instants, most, span_ms):
+def _nth_ms(instants: "list[int]", most: int, span_ms: int) -> int:
     """Return when fewer than `most` of these instants lie within a span [ms]."""
     if len(instants) < most:
         return 0

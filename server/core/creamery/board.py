@@ -6,6 +6,15 @@ from ..log.opening import is_opened, is_over
 from .clashes import AHEAD_MS, MOST, clashes
 from .due import due_rows, in_brine, tank_rows
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.board import Act, Board, Due, MakeSummary
+    from server.shapes.core.state import Desk, State
+    from server.shapes.core.view import Unread, View
+
+
 FOCUS_FIELDS = (
     "key",
     "title",
@@ -21,7 +30,9 @@ FOCUS_FIELDS = (
 )
 
 
-def board(desk: dict, views: "list[dict]", now_ms: int, ahead: "list[dict]") -> dict:
+def board(
+    desk: "Desk", views: "list[View]", now_ms: int, ahead: "list[Act]"
+) -> "Board":
     """Return the Board over the Views of all makes.
 
     Args:
@@ -64,11 +75,11 @@ def board(desk: dict, views: "list[dict]", now_ms: int, ahead: "list[dict]") -> 
     }
 
 
-def _due(desk, running, now_ms):
+def _due(desk: "Desk", running: "list[View]", now_ms: int) -> "list[Due]":
     """Return what falls due, each make and each tank asked apart from the others."""
     makes = desk["makes"]
-    due: "list[dict]" = []
-    told: "list[tuple]" = []
+    due: "list[dict[str, Any]]" = []
+    told: "list[tuple[Any, ...]]" = []
     for found in running:
         make_id = found["make"]["id"]
         state = makes[make_id]
@@ -83,11 +94,13 @@ def _due(desk, running, now_ms):
     return due
 
 
-def _due_of(found, state, now_ms):
+def _due_of(
+    found: "View", state: "State", now_ms: int
+) -> "tuple[list[Due], list[tuple[str, str]]] | None":
     return due_rows(found, state, now_ms), in_brine(found, state)
 
 
-def _unread(makes):
+def _unread(makes: "dict[str, State]") -> "Unread":
     """Return how many entries of makes that are shown and not over cannot be."""
     found = {"newer": 0, "unsound": 0}
     for stream in makes:
@@ -100,17 +113,17 @@ def _unread(makes):
     return found
 
 
-def _due_rank(row):
+def _due_rank(row: "Due") -> "tuple[int, str, str, str, str]":
     # Total, since the phone's sort shuffles what is equal.
     about = row["timer"] or row["load"] or row["step"]
     return (row["due_ms"], row["make"], row["what"], about, row["quantity"] or "")
 
 
-def _rank(make):
+def _rank(make: "MakeSummary") -> "tuple[bool, int, str]":
     return (not make["is_open"], -make["opened_ms"], make["id"])
 
 
-def _summary(found, last_words):
+def _summary(found: "View", last_words: "dict[str, int]") -> "MakeSummary":
     make = found["make"]
     focus = None
     for step in found["steps"]:

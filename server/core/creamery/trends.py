@@ -17,17 +17,23 @@ from ..numbers import spc
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from typing import Any
+
+    from server.shapes.core.state import Entry, State
+    from server.shapes.core.trends import Chart, ChartAverage, ChartVerdict
 
 # NIST/SEMATECH e-Handbook, 6.3.2.4: 0.2 to 0.3, and three standard deviations.
 AVERAGE_WEIGHT = 0.3
 AVERAGE_WIDTH = 3.0
 
 
-def _plainly(stream, question, *args):
+def _plainly(stream: str, question: "Callable[..., Any]", *args: "Any") -> "Any":
     return question(*args)
 
 
-def trends(makes: dict, recipe_id: str, of_one: "Callable" = _plainly) -> "list[dict]":
+def trends(
+    makes: "dict[str, State]", recipe_id: str, of_one: "Callable[..., Any]" = _plainly
+) -> "list[Chart]":
     """Return the charts of one recipe.
 
     Args:
@@ -76,7 +82,9 @@ def trends(makes: dict, recipe_id: str, of_one: "Callable" = _plainly) -> "list[
     return found
 
 
-def _average(values, chart):
+def _average(
+    values: "list[float]", chart: "ChartVerdict | None"
+) -> "ChartAverage | None":
     limits = chart["limits"] if chart else None
     if limits is None or limits["spread"] <= 1e-9 * abs(limits["mean"]):
         return None  # equal values leave only the noise of the last digit
@@ -97,7 +105,7 @@ def _average(values, chart):
     }
 
 
-def _makes(makes, recipe_id):
+def _makes(makes: "dict[str, State]", recipe_id: str) -> "list[tuple[State, Entry]]":
     rows = []
     for stream in sorted(makes):
         state = makes[stream]
@@ -110,11 +118,11 @@ def _makes(makes, recipe_id):
     return rows
 
 
-def _figures(state, opened):
+def _figures(state: "State", opened: "Entry") -> "dict[str, Any]":
     return {key: look_up(state, opened) for key, _, look_up in FIGURES}
 
 
-def _ph_at_drain(state, opened):
+def _ph_at_drain(state: "State", opened: "Entry") -> "float | None":
     """Return the first pH of the first step that draws whey off."""
     for step in opened["data"]["recipe"]["steps"]:
         wanted = [row["quantity"] for row in step.get("readings", [])]
@@ -126,7 +134,7 @@ def _ph_at_drain(state, opened):
     return None
 
 
-def _floc_s(state, opened):
+def _floc_s(state: "State", opened: "Entry") -> "float | None":
     recipe = opened["data"]["recipe"]
     for step in recipe["steps"]:
         floc = curd.floc(state, step, recipe.get("figures", {}))
@@ -135,14 +143,14 @@ def _floc_s(state, opened):
     return None
 
 
-def _yield_frac(state, opened):
+def _yield_frac(state: "State", opened: "Entry") -> "float | None":
     """Return the cheese for a kilogram of milk, where all wheels were weighed."""
     total_kg = cheese_kg(state)
     milk_kg = milk_in(state, opened["data"])["milk_kg"]
     return total_kg / milk_kg if total_kg and milk_kg > 0 else None
 
 
-def _salt_frac(state, opened):
+def _salt_frac(state: "State", opened: "Entry") -> "float | None":
     found = [entry["data"]["value"] for entry in every(state, "cheese_salt_frac")]
     return sum(found) / len(found) if found else None
 

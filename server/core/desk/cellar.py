@@ -5,8 +5,16 @@ Loaded when it is first looked at: the app starts without it.
 
 from ..log.apart import ask
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from typing import Any
 
-def tanks(desk: dict, now_ms: int) -> "list[dict]":
+    from server.shapes.core.brine import Tank
+    from server.shapes.core.state import Desk
+
+
+def tanks(desk: "Desk", now_ms: int) -> "list[Tank]":
     """Return the account of every brine tank, see `tanks.tanks`.
 
     Args:
@@ -15,7 +23,7 @@ def tanks(desk: dict, now_ms: int) -> "list[dict]":
     """
     from ..brine.tanks import tanks as accounts
 
-    def of_one(stream, question, *args):
+    def of_one(stream: str, question: "Callable[..., Any]", *args: "Any") -> "Any":
         return ask(desk, stream, "tank", now_ms, question, *args)
 
     return accounts(desk["makes"], now_ms, desk.get("rules") or {}, of_one)
@@ -37,7 +45,7 @@ def brine_mass_kg(
     return mass_kg(amount, unit, salt_frac, temp_c)
 
 
-def second_look(in_kg: float, out_kg: float) -> "dict | None":
+def second_look(in_kg: float, out_kg: float) -> "dict[str, Any] | None":
     """Return what makes a mass out of the tank unlikely, see `tanks.second_look`.
 
     Args:

@@ -6,8 +6,19 @@ from ..creamery.kept import view
 from ..log.apart import ask
 from ..log.opening import recipe_of
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from typing import Any
 
-def board(desk: dict, now_ms: int) -> dict:
+    from server.shapes.core.board import Act, Board, ClashesIf
+    from server.shapes.core.recipe import Recipe
+    from server.shapes.core.state import Desk
+    from server.shapes.core.trends import Chart
+    from server.shapes.core.view import View
+
+
+def board(desk: "Desk", now_ms: int) -> "Board":
     """Return the Board over all makes whose opening is known.
 
     Args:
@@ -18,7 +29,7 @@ def board(desk: dict, now_ms: int) -> dict:
     return board_of(desk, views, now_ms, _acts_ahead(desk, views, now_ms))
 
 
-def _views(desk, now_ms):
+def _views(desk: "Desk", now_ms: int) -> "list[View]":
     views = []
     for make_id in sorted(desk["makes"]):
         found = view(desk, make_id, now_ms)
@@ -27,15 +38,15 @@ def _views(desk, now_ms):
     return views
 
 
-def _acts_ahead(desk, views, now_ms):
-    ahead: "list[dict]" = []
+def _acts_ahead(desk: "Desk", views: "list[View]", now_ms: int) -> "list[Act]":
+    ahead: "list[dict[str, Any]]" = []
     for found in views:
         make_id = found["make"]["id"]
         ahead.extend(ask(desk, make_id, "acts", now_ms, _acts, desk, found) or [])
     return ahead
 
 
-def _acts(desk, found):
+def _acts(desk: "Desk", found: "View") -> "list[Act] | None":
     """Return the acts of a View that its desk keeps; worked out once for each."""
     # Practice waits where there is real work.
     if not found["make"]["is_open"] or found["make"]["practice"]:
@@ -48,7 +59,9 @@ def _acts(desk, found):
     return kept[make_id]
 
 
-def clashes_if(desk: dict, recipe: dict, start_ms: int, now_ms: int) -> dict:
+def clashes_if(
+    desk: "Desk", recipe: "Recipe", start_ms: int, now_ms: int
+) -> "ClashesIf":
     """Return what a make opened at an instant would clash with, and a better start.
 
     Args:
@@ -66,7 +79,7 @@ def clashes_if(desk: dict, recipe: dict, start_ms: int, now_ms: int) -> dict:
     return would_clash(ahead, recipe, start_ms, now_ms)
 
 
-def trends(desk: dict, recipe_id: str) -> "list[dict]":
+def trends(desk: "Desk", recipe_id: str) -> "list[Chart]":
     """Return the charts of one recipe over its makes, see `trends.trends`.
 
     Args:
@@ -75,7 +88,7 @@ def trends(desk: dict, recipe_id: str) -> "list[dict]":
     """
     from ..creamery.trends import trends as charts
 
-    def of_one(stream, question, *args):
+    def of_one(stream: str, question: "Callable[..., Any]", *args: "Any") -> "Any":
         return ask(desk, stream, "trends", None, question, *args)
 
     return charts(desk["makes"], recipe_id, of_one)

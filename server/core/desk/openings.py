@@ -5,8 +5,16 @@ All but the first is loaded when it is asked for: the app starts without it.
 
 from ..log.equipment import of_make
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def suggestion(recipe: dict, milk_l: float) -> dict:
+    from server.shapes.core.equipment import EquipmentBefore
+    from server.shapes.core.recipe import Recipe
+    from server.shapes.core.state import Desk
+
+
+def suggestion(recipe: "Recipe", milk_l: float) -> "dict[str, Any]":
     """Return whether the milk fits the recipe, and the wheels that it should give.
 
     Args:
@@ -21,7 +29,7 @@ def suggestion(recipe: dict, milk_l: float) -> dict:
     return suggested(recipe, milk_l)
 
 
-def vats(desk: dict) -> "list[str]":
+def vats(desk: "Desk") -> "list[str]":
     """Return the names of the vats that real makes were opened in, newest first.
 
     Args:
@@ -32,7 +40,7 @@ def vats(desk: dict) -> "list[str]":
     return named(desk)
 
 
-def equipment_of_make(desk: dict, make_id: str) -> dict:
+def equipment_of_make(desk: "Desk", make_id: str) -> "dict[str, Any]":
     """Return the equipment of a make, see `equipment.in_effect`.
 
     Args:
@@ -42,7 +50,7 @@ def equipment_of_make(desk: dict, make_id: str) -> dict:
     return of_make(desk, make_id)
 
 
-def equipment_before(desk: dict, vat: str) -> "dict | None":
+def equipment_before(desk: "Desk", vat: str) -> "EquipmentBefore | None":
     """Return the equipment to begin a make with, see `opening.equipment_before`.
 
     Args:
@@ -54,14 +62,14 @@ def equipment_before(desk: dict, vat: str) -> "dict | None":
     return before(desk, vat)
 
 
-def equipment_rows() -> "list[dict]":
+def equipment_rows() -> "list[dict[str, Any]]":
     """Return all that a creamery may have and can enter, see `equipment.layout`."""
     from ..sums.equipment import layout
 
     return layout()
 
 
-def read_equipment(key: str, given: dict) -> dict:
+def read_equipment(key: str, given: "dict[str, Any]") -> "dict[str, Any]":
     """Return what was typed for one thing that a creamery has.
 
     Args:

@@ -2,10 +2,14 @@
 
 from ..units.readings import read_typed as read_typed_value
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
 
 def read_typed(
     quantity: str, typed: str, typed_unit: str, last: "float | None" = None
-) -> dict:
+) -> "dict[str, Any]":
     """Return what a typed text means, see `readings.read_typed`.
 
     Args:

@@ -12,9 +12,21 @@ from .readings import hold_readings
 from .rule import hold_rule, required
 from .thermometer import as_typed, typed_unit
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Fact, Rules, State
+    from server.shapes.core.step import Target
+
 
 def hold_start_ms(
-    state: dict, step: dict, begun_ms: int, ended_ms: "int | None", rules: dict
+    state: "State",
+    step: "RecipeStep",
+    begun_ms: int,
+    ended_ms: "int | None",
+    rules: "Rules",
 ) -> int:
     """Return the instant that a hold's clock runs from.
 
@@ -40,7 +52,9 @@ def hold_start_ms(
     return _last_start_ms(hold["rows"], wanted, begun_ms)
 
 
-def _last_start_ms(rows, wanted, begun_ms):
+def _last_start_ms(
+    rows: "list[dict[str, Any]]", wanted: "dict[str, Any]", begun_ms: int
+) -> int:
     start_ms = begun_ms
     is_low = False
     has_begun = False
@@ -55,7 +69,7 @@ def _last_start_ms(rows, wanted, begun_ms):
     return start_ms
 
 
-def _is_below(row, wanted):
+def _is_below(row: "dict[str, Any]", wanted: "dict[str, Any]") -> bool:
     if row["temp"] is not None and row["temp"] < wanted["temp"]:
         return True
     air = row["air_temp"]
@@ -65,7 +79,7 @@ def _is_below(row, wanted):
 
 
 def met_in_own_unit(
-    state: dict, step: dict, fact: dict, rules: dict, target: dict
+    state: "State", step: "RecipeStep", fact: "Fact", rules: "Rules", target: "Target"
 ) -> bool:
     """Tell whether a reading below a target's band meets the rule as it was typed.
 

@@ -9,8 +9,14 @@ from ..log.equipment import in_effect
 from ..log.readings import every, last_value
 from ..units.quantities import check_number
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def hold_product(state: dict) -> dict:
+    from server.shapes.core.state import State
+
+
+def hold_product(state: "State") -> "dict[str, Any]":
     """Return what is known of the milk in the vat, for the rule.
 
     Args:
@@ -28,7 +34,7 @@ def hold_product(state: dict) -> dict:
     }
 
 
-def phosphatase(state: dict, rule: dict) -> "str | None":
+def phosphatase(state: "State", rule: "dict[str, Any]") -> "str | None":
     """Return what the tests for phosphatase say by a rule, or None without any.
 
     A number between the rule's limits for different cheeses says nothing, nor
@@ -55,14 +61,14 @@ def phosphatase(state: dict, rule: dict) -> "str | None":
     return None
 
 
-def _milk_word(limits, value):
+def _milk_word(limits: "dict[str, Any]", value: float) -> "str | None":
     limit = limits.get("milk_max_mu_l")
     if limit is None or limit["status"] == "memory":
         return None
     return "negative" if value < limit["value"] else "positive"
 
 
-def _cheese_word(limits, value):
+def _cheese_word(limits: "dict[str, Any]", value: float) -> "str | None":
     printed = [
         limits[name]["value"]
         for name in limits

@@ -8,10 +8,19 @@
 from ..log.readings import within
 from .thermometer import as_typed, unit_read
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.state import Entry, State
+
+
 PAIR_MS = 150000
 
 
-def hold_readings(state: dict, begun_ms: int, ended_ms: "int | None") -> dict:
+def hold_readings(
+    state: "State", begun_ms: int, ended_ms: "int | None"
+) -> "dict[str, Any]":
     """Return the readings of a hold, as the thermometer shows them.
 
     Args:
@@ -37,17 +46,23 @@ def hold_readings(state: dict, begun_ms: int, ended_ms: "int | None") -> dict:
     return {"unit": unit, "rows": sorted(rows, key=_by_time)}
 
 
-def _row(at_ms, temp):
+def _row(at_ms: int, temp: "float | None") -> "dict[str, Any]":
     return {"at_ms": at_ms, "temp": temp, "air_temp": None, "recorder_temp": None}
 
 
-def _by_time(row):
+def _by_time(row: "dict[str, Any]") -> "tuple[int, bool, float]":
     # Total, since the phone's sort shuffles what is equal.
     blank = row["temp"] is None
     return (row["at_ms"], blank, 0.0 if blank else row["temp"])
 
 
-def _pair(rows, entry, name, temp, alone):
+def _pair(
+    rows: "list[dict[str, Any]]",
+    entry: "Entry",
+    name: str,
+    temp: "float | None",
+    alone: bool,
+) -> None:
     nearest = None
     for row in rows:
         gap_ms = abs(row["at_ms"] - entry["t_ms"])
@@ -66,6 +81,6 @@ def _pair(rows, entry, name, temp, alone):
         row[name] = temp
 
 
-def _is_worse(name, temp, other):
+def _is_worse(name: str, temp: float, other: float) -> bool:
     # The colder air and the higher recorder are what the rule asks about.
     return temp < other if name == "air_temp" else temp > other

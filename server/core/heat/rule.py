@@ -7,10 +7,19 @@ maker's own to set; a longer one counts on the word of somebody who is named.
 from ..log.equipment_form import AGREED
 from ..units.quantities import check_number
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.heat import HeatGap
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Rules
+
+
 RULE = "us_heat_treatment"
 
 
-def hold_rule(step: dict, rules: dict) -> "dict | None":
+def hold_rule(step: "RecipeStep", rules: "Rules") -> "dict[str, Any] | None":
     """Return the rule by which a step's hold is judged, or None.
 
     Args:
@@ -22,7 +31,9 @@ def hold_rule(step: dict, rules: dict) -> "dict | None":
     return rules.get(step.get("rule") or RULE)
 
 
-def required(rule: dict, unit: str, product: dict, hold_s: float) -> "dict | None":
+def required(
+    rule: "dict[str, Any]", unit: str, product: "dict[str, Any]", hold_s: float
+) -> "dict[str, Any] | None":
     """Return what a vat must show for a hold of this length, or None.
 
     Args:
@@ -52,7 +63,9 @@ def required(rule: dict, unit: str, product: dict, hold_s: float) -> "dict | Non
     return {"temp": temp, "air_temp": None if rise is None else temp + rise["value"]}
 
 
-def _supplement(rule, row, unit, product):
+def _supplement(
+    rule: "dict[str, Any]", row: "dict[str, Any]", unit: str, product: "dict[str, Any]"
+) -> float:
     supplement = rule.get("supplement")
     if not supplement or row["supplement"] != "applies":
         return 0.0
@@ -63,7 +76,7 @@ def _supplement(rule, row, unit, product):
     return 0.0
 
 
-def gap_of(rule: dict, equipment: dict) -> dict:
+def gap_of(rule: "dict[str, Any]", equipment: "dict[str, Any]") -> "HeatGap":
     """Return the longest gap between readings that counts, and on whose word.
 
     Args:
@@ -94,7 +107,7 @@ def gap_of(rule: dict, equipment: dict) -> dict:
     return found
 
 
-def with_gap(rule: dict, gap_max_s: "float | None") -> dict:
+def with_gap(rule: "dict[str, Any]", gap_max_s: "float | None") -> "dict[str, Any]":
     """Return a rule with the gap between readings that was agreed, if one was.
 
     The gap is this tool's own setting, to be agreed with the inspector; nothing

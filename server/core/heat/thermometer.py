@@ -7,8 +7,12 @@ not taken. What was entered without its text is in Celsius.
 
 from ..units.readings import parse
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from server.shapes.core.state import Entry
 
-def unit_read(entries: "list[dict]") -> str:
+
+def unit_read(entries: "list[Entry]") -> str:
     """Return the unit that most readings were typed in: "F", else "C".
 
     Args:
@@ -18,7 +22,7 @@ def unit_read(entries: "list[dict]") -> str:
     return "F" if 2 * fahrenheit > len(entries) else "C"
 
 
-def typed_unit(entry: dict) -> str:
+def typed_unit(entry: "Entry") -> str:
     """Return the unit that a temperature was typed in.
 
     Args:
@@ -27,7 +31,7 @@ def typed_unit(entry: dict) -> str:
     return entry["data"].get("typed_unit") or "C"
 
 
-def as_typed(entry: dict, unit: str) -> "float | None":
+def as_typed(entry: "Entry", unit: str) -> "float | None":
     """Return the number in a unit as it was typed; None where it was another unit.
 
     Args:

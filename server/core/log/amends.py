@@ -9,6 +9,14 @@ from .kinds.body import check_data
 from .kinds.envelope import EARLIEST_MS, LATEST_MS
 from .order import corrected_ms
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.state import Effective, Event, State
+    from server.shapes.core.words import Problem
+
+
 DEEPEST = 8
 
 # Fields of the envelope that a correction may set besides those of `data`.
@@ -17,7 +25,7 @@ CORRECTABLE_ENVELOPE = ("at_ms",)
 UNCORRECTABLE = ("recipe", "step", "quantity", "ingredient", "key", "practice")
 
 
-def is_struck(state: dict, event_id: str) -> bool:
+def is_struck(state: "State", event_id: str) -> bool:
     """Tell whether an event is struck out by a strike that itself stands.
 
     Args:
@@ -27,7 +35,7 @@ def is_struck(state: dict, event_id: str) -> bool:
     return _is_struck(state, event_id, 0)
 
 
-def standing_amends(state: dict, event_id: str) -> "list[dict]":
+def standing_amends(state: "State", event_id: str) -> "list[dict[str, Any]]":
     """Return the corrections of an event that stand, oldest first.
 
     Args:
@@ -44,7 +52,7 @@ def standing_amends(state: dict, event_id: str) -> "list[dict]":
     return found
 
 
-def effective(state: dict, event: dict) -> dict:
+def effective(state: "State", event: "Event") -> "Effective":
     """Return an event as its standing corrections leave it.
 
     A correction that would make the entry impossible, or that changes what the
@@ -63,7 +71,7 @@ def effective(state: dict, event: dict) -> dict:
     return found
 
 
-def corrected(kind: str, before: dict, changes: dict) -> dict:
+def corrected(kind: str, before: "Effective", changes: "dict[str, Any]") -> "Effective":
     """Return {"t_ms", "data"} after one correction, or as before if it cannot be.
 
     Args:
@@ -88,7 +96,9 @@ def corrected(kind: str, before: dict, changes: dict) -> dict:
     return {"t_ms": t_ms, "data": data}
 
 
-def check_correction(kind: str, data: dict, changes: dict) -> "list[dict]":
+def check_correction(
+    kind: str, data: "dict[str, Any]", changes: "dict[str, Any]"
+) -> "list[Problem]":
     """Return what speaks against a correction of an entry.
 
     Args:
@@ -113,7 +123,7 @@ def check_correction(kind: str, data: dict, changes: dict) -> "list[dict]":
     return problems + check_data(kind, after, changes)
 
 
-def _is_struck(state, event_id, depth):
+def _is_struck(state: "State", event_id: str, depth: int) -> bool:
     if depth >= DEEPEST:
         return False
     for line in state["strikes"].get(event_id, []):

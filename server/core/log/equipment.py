@@ -24,6 +24,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.state import Desk, State
+
 # Of one vat and its recorder alone: another vat does not take it over.
 OF_VAT = (
     "heating",
@@ -35,7 +37,7 @@ OF_VAT = (
 )
 
 
-def in_effect(state: dict) -> dict:
+def in_effect(state: "State") -> "dict[str, Any]":
     """Return the equipment of a make as it stands: its opening's, then what was set.
 
     Args:
@@ -44,7 +46,7 @@ def in_effect(state: dict) -> dict:
     Returns:
         {key: value} with "typed" and the keys of AGREED; see the module's rules.
     """
-    found: dict = {"typed": {}}
+    found: "dict[str, Any]" = {"typed": {}}
     opened = opening(state)
     base = None if opened is None else opened["data"].get("equipment")
     base = base or {}
@@ -57,7 +59,7 @@ def in_effect(state: dict) -> dict:
     return found
 
 
-def _set(found, data):
+def _set(found: "dict[str, Any]", data: "dict[str, Any]") -> None:
     key = data["key"]
     found[key] = data["value"]
     found["typed"].pop(key, None)
@@ -69,7 +71,7 @@ def _set(found, data):
             found[AGREED[key]] = data["agreed_with"]
 
 
-def of_make(desk: dict, make_id: str) -> dict:
+def of_make(desk: "Desk", make_id: str) -> "dict[str, Any]":
     """Return the equipment of a make that a desk holds, see `in_effect`.
 
     Args:
@@ -80,7 +82,7 @@ def of_make(desk: dict, make_id: str) -> dict:
     return {"typed": {}} if state is None else in_effect(state)
 
 
-def served(equipment: dict, item: dict) -> "Any":
+def served(equipment: "dict[str, Any]", item: "dict[str, Any]") -> "Any":
     """Return what equipment says of one input of a sum, or None.
 
     A value that the input could not take is not handed on: it is asked for.

@@ -7,6 +7,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.words import Problem
+
 # What is agreed with the authority, and under which key with whom.
 AGREED = {"gap_max_s": "gap_agreed_with"}
 
@@ -15,7 +17,7 @@ LONGEST = 80  # letters of a row of words
 BESIDE = ("typed",)  # what stands beside the values in a mapping
 
 
-def check_entry(data: dict) -> "list[dict]":
+def check_entry(data: "dict[str, Any]") -> "list[Problem]":
     """Return what is wrong with the form of an `equipment_set` entry.
 
     Args:
@@ -34,7 +36,7 @@ def check_entry(data: dict) -> "list[dict]":
     return problems
 
 
-def check_mapping(field: str, equipment: dict) -> "list[dict]":
+def check_mapping(field: str, equipment: "dict[str, Any]") -> "list[Problem]":
     """Return what is wrong with the form of what an opening freezes.
 
     Args:
@@ -61,7 +63,7 @@ def check_mapping(field: str, equipment: dict) -> "list[dict]":
     return problems
 
 
-def _check_typed(field, typed):
+def _check_typed(field: str, typed: "Any") -> "list[Problem]":
     if not isinstance(typed, dict):
         return [{"field": field, "key": "not_a_mapping", "limit": None}]
     if len(typed) > MOST_KEYS:
@@ -78,7 +80,7 @@ def _check_typed(field, typed):
     return problems
 
 
-def _check_told(field, told):
+def _check_told(field: str, told: "int | str") -> "list[Problem]":
     if not isinstance(told, str):
         return [{"field": field, "key": "not_text", "limit": None}]
     if len(told) > LONGEST:
@@ -86,7 +88,7 @@ def _check_told(field, told):
     return []
 
 
-def check_plain(key: str, value: "Any") -> "list[dict]":
+def check_plain(key: str, value: "Any") -> "list[Problem]":
     """Return what makes a value none at all: neither words, number nor yes or no.
 
     Args:
@@ -100,7 +102,7 @@ def check_plain(key: str, value: "Any") -> "list[dict]":
     return check_number(key, value, None, None)
 
 
-def check_words(field: str, value: "Any") -> "list[dict]":
+def check_words(field: str, value: "Any") -> "list[Problem]":
     """Return what is wrong with words that must say something.
 
     Args:

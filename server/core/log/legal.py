@@ -11,7 +11,10 @@ from .kinds.table import CHANGING
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any, Callable
+    from collections.abc import Callable
+    from typing import Any
+
+    from server.shapes.core.state import Event
 
 QUANTITIES = (
     "drug_test",
@@ -25,7 +28,9 @@ UNDO_MS = 60000
 DEEPEST = 8  # two entries could each name the other
 
 
-def about_of(event: dict, find: "Callable[[Any], dict | None]") -> "str | None":
+def about_of(
+    event: "dict[str, Any]", find: "Callable[[Any], dict[str, Any] | None]"
+) -> "str | None":
     """Return what an event is about, for `kinds.allowed.may`.
 
     What changes a change is about the entry that stands behind it.
@@ -52,12 +57,12 @@ def about_of(event: dict, find: "Callable[[Any], dict | None]") -> "str | None":
     return about
 
 
-def _is_legal(entry):
+def _is_legal(entry: "Event") -> bool:
     data = entry.get("data")
     return isinstance(data, dict) and data.get("quantity") in QUANTITIES
 
 
-def _is_undo(event, entry):
+def _is_undo(event: "Event", entry: "Event") -> bool:
     if event.get("kind") != "entry_struck" or event.get("ref") != entry.get("id"):
         return False
     for name in ("device", "person", "boot"):

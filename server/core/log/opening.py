@@ -10,8 +10,11 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.recipe import Recipe
+    from server.shapes.core.state import Entry, State
 
-def opening(state: "dict | None") -> "dict[str, Any] | None":
+
+def opening(state: "State | None") -> "dict[str, Any] | None":
     """Return the entry that opened a make, or None while it is not known.
 
     Args:
@@ -20,7 +23,7 @@ def opening(state: "dict | None") -> "dict[str, Any] | None":
     return _first(state, "make_opened")
 
 
-def tank_opening(state: "dict | None") -> "dict[str, Any] | None":
+def tank_opening(state: "State | None") -> "dict[str, Any] | None":
     """Return the entry that opened a brine tank, or None of a make.
 
     Args:
@@ -29,7 +32,7 @@ def tank_opening(state: "dict | None") -> "dict[str, Any] | None":
     return _first(state, "tank_opened")
 
 
-def recipe_of(state: "dict | None") -> "Any":
+def recipe_of(state: "State | None") -> "Recipe | None":
     """Return the recipe frozen into a make, or None before its opening.
 
     Args:
@@ -39,7 +42,7 @@ def recipe_of(state: "dict | None") -> "Any":
     return None if opened is None else opened["data"]["recipe"]
 
 
-def is_opened(state: dict) -> bool:
+def is_opened(state: "State") -> bool:
     """Tell whether the opening of a make or tank is known and can be read.
 
     Args:
@@ -48,7 +51,7 @@ def is_opened(state: dict) -> bool:
     return opening(state) is not None or tank_opening(state) is not None
 
 
-def ending(state: dict) -> "dict[str, Any] | None":
+def ending(state: "State") -> "dict[str, Any] | None":
     """Return the entry by which a make is over, or None while it is open.
 
     A make that one phone closed and another abandoned was abandoned.
@@ -59,7 +62,7 @@ def ending(state: dict) -> "dict[str, Any] | None":
     return _first(state, "make_abandoned") or _first(state, "make_closed")
 
 
-def is_over(state: dict) -> bool:
+def is_over(state: "State") -> bool:
     """Tell whether a make was closed or abandoned.
 
     Args:
@@ -68,6 +71,6 @@ def is_over(state: dict) -> bool:
     return ending(state) is not None
 
 
-def _first(state, kind):
+def _first(state: "State", kind: str) -> "Entry | None":
     standing = run.entries(state, kind) if state else []
     return standing[0] if standing else None

@@ -7,18 +7,24 @@ The phone's sort is slow on input that is already in order, hence `insert`,
 which walks back from the end: nearly every new event belongs there.
 """
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def corrected_ms(event: dict) -> int:
+    from server.shapes.core.state import Entry, Event, Line
+
+
+def corrected_ms(event: "Event") -> int:
     """Return the instant of an event by the server's clock [ms since 1970 UTC]."""
     return event["at_ms"] + event["off_ms"]
 
 
-def sort_key(entry: dict) -> tuple:
+def sort_key(entry: "Line") -> "tuple[int, str, int, str]":
     """Return the total key of an entry: (t_ms, device, seq, id)."""
     return (entry["t_ms"], entry["device"], entry["seq"], entry["id"])
 
 
-def insert(entries: "list[dict]", entry: dict) -> None:
+def insert(entries: "list[Line]", entry: "dict[str, Any]") -> None:
     """Put an entry into a list that is kept ordered by `sort_key`.
 
     Args:
@@ -32,7 +38,7 @@ def insert(entries: "list[dict]", entry: dict) -> None:
     entries.insert(place, entry)
 
 
-def remove(entries: "list[dict]", entry_id: str) -> None:
+def remove(entries: "list[Entry]", entry_id: str) -> None:
     """Take the entry with this id out of a list, if it is there.
 
     Args:

@@ -13,6 +13,11 @@ Forms of `proof` in an event:
 from .kinds.columns import PERSON
 from .kinds.table import CHANGING, KINDS
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from server.shapes.core.state import Event
+
+
 # What the server adds to an event as "proof_state" where its verdict differs.
 OLD_PIN = "old_pin"  # signed with a PIN that had been changed by then
 ACCEPTED = "accepted"  # not proved; a person took it after a look
@@ -39,7 +44,7 @@ def proof_for(kind: str, about: "str | None" = None) -> "str | None":
     return KINDS[kind]["proof"]
 
 
-def proved(event: dict) -> "str | None":
+def proved(event: "Event") -> "str | None":
     """Return how an event was proved, as the record says it.
 
     Args:

@@ -7,8 +7,10 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.state import Entry, State
 
-def every(state: dict, quantity: str) -> "list[dict]":
+
+def every(state: "State", quantity: str) -> "list[Entry]":
     """Return all readings of a quantity, oldest first.
 
     Args:
@@ -22,11 +24,11 @@ def every(state: dict, quantity: str) -> "list[dict]":
 
 
 def within(
-    state: dict,
+    state: "State",
     quantity: str,
     from_ms: "int | None",
     until_ms: "int | None" = None,
-) -> "list[dict]":
+) -> "list[Entry]":
     """Return the readings of a quantity in a span, its ends included, oldest first.
 
     Args:
@@ -47,11 +49,11 @@ def within(
 
 
 def together(
-    state: dict,
+    state: "State",
     quantities: "tuple[str, ...]",
     from_ms: "int | None",
     until_ms: "int | None" = None,
-) -> "list[dict]":
+) -> "list[Entry]":
     """Return the readings of several quantities in a span as one row, oldest first.
 
     Args:
@@ -66,13 +68,13 @@ def together(
     return sorted(entries, key=sort_key)
 
 
-def one_an_instant(entries: "list[dict]") -> "list[dict]":
+def one_an_instant(entries: "list[Entry]") -> "list[Entry]":
     """Return the entries with one for each instant: the later entry counts.
 
     Args:
         entries: see `run.entries`, oldest first.
     """
-    kept: "list[dict]" = []
+    kept: "list[dict[str, Any]]" = []
     for entry in entries:
         if kept and kept[-1]["t_ms"] == entry["t_ms"]:
             kept[-1] = entry
@@ -81,7 +83,7 @@ def one_an_instant(entries: "list[dict]") -> "list[dict]":
     return kept
 
 
-def last(state: dict, quantity: str) -> "dict[str, Any] | None":
+def last(state: "State", quantity: str) -> "dict[str, Any] | None":
     """Return the newest reading of a quantity, or None.
 
     Args:
@@ -91,7 +93,7 @@ def last(state: dict, quantity: str) -> "dict[str, Any] | None":
     return run.last(state, "reading_taken", quantity)
 
 
-def last_value(state: dict, quantity: str) -> "Any":
+def last_value(state: "State", quantity: str) -> "Any":
     """Return what was read of a quantity last, in its own unit, or None.
 
     Args:

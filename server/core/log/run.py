@@ -25,8 +25,16 @@ from .kinds.table import CHANGING, KINDS
 from .order import corrected_ms, insert, remove
 from .touches import topic, touch
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def new_state(make_id: str) -> dict:
+    from server.shapes.core.state import Entry, Event, Line, State
+    from server.shapes.core.view import Unread
+    from server.shapes.core.words import Problem
+
+
+def new_state(make_id: str) -> "State":
     """Return the state of a make of which nothing is known yet.
 
     Args:
@@ -49,7 +57,7 @@ def new_state(make_id: str) -> dict:
     }
 
 
-def take(state: dict, event: dict) -> bool:
+def take(state: "State", event: "Event") -> bool:
     """File one event; the same event again changes nothing.
 
     Args:
@@ -78,7 +86,9 @@ def take(state: dict, event: dict) -> bool:
     return True
 
 
-def keep_raw(state: dict, event: dict, why: str, problems: "list[dict]") -> bool:
+def keep_raw(
+    state: "State", event: "Event", why: str, problems: "list[Problem]"
+) -> bool:
     """Keep an event that cannot be read; the same event again changes nothing.
 
     Args:
@@ -97,7 +107,7 @@ def keep_raw(state: dict, event: dict, why: str, problems: "list[dict]") -> bool
     return True
 
 
-def unread(state: dict) -> dict:
+def unread(state: "State") -> "Unread":
     """Return how many entries of a make are kept and cannot be shown.
 
     Args:
@@ -112,7 +122,7 @@ def unread(state: dict) -> dict:
     return found
 
 
-def entries(state: dict, kind: str, name: "str | None" = None) -> "list[dict]":
+def entries(state: "State", kind: str, name: "str | None" = None) -> "list[Entry]":
     """Return the standing entries of a topic, oldest first.
 
     Args:
@@ -130,7 +140,7 @@ def entries(state: dict, kind: str, name: "str | None" = None) -> "list[dict]":
     return state["lists"].get(kind if name is None else kind + "/" + name, [])
 
 
-def last(state: dict, kind: str, name: "str | None" = None) -> "dict | None":
+def last(state: "State", kind: str, name: "str | None" = None) -> "Entry | None":
     """Return the newest standing entry of a topic, or None.
 
     Args:
@@ -142,7 +152,7 @@ def last(state: dict, kind: str, name: "str | None" = None) -> "dict | None":
     return found[-1] if found else None
 
 
-def _line(event):
+def _line(event: "Event") -> "Line":
     return {
         "id": event["id"],
         "t_ms": corrected_ms(event),
@@ -151,12 +161,12 @@ def _line(event):
     }
 
 
-def _topic_of(kind, data):
+def _topic_of(kind: str, data: "dict[str, Any]") -> str:
     field = KINDS[kind]["topic"]
     return topic(kind, None if field is None else data.get(field) or "")
 
 
-def _file(state, event):
+def _file(state: "State", event: "Event") -> None:
     if is_struck(state, event["id"]):
         return
     now = effective(state, event)
@@ -174,7 +184,7 @@ def _file(state, event):
     )
 
 
-def _unfile(state, event):
+def _unfile(state: "State", event: "Event") -> None:
     # A correction may have moved it to another topic of its kind: 28 small
     # wheels that were large ones.
     for name in state["lists"]:
@@ -182,7 +192,7 @@ def _unfile(state, event):
             remove(state["lists"][name], event["id"])
 
 
-def _file_again(state, event_id):
+def _file_again(state: "State", event_id: str) -> None:
     """File anew what a correction or strike is about, at whatever depth."""
     for _ in range(DEEPEST):
         event = state["events"].get(event_id)

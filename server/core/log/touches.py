@@ -23,6 +23,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.state import Event, State
+
 DEEPEST = 8  # as many entries about entries are followed
 
 ANY_STEP = "any_step"
@@ -48,7 +50,9 @@ def topic(kind: str, name: "str | None" = None) -> str:
     return kind if name is None else kind + "/" + name
 
 
-def keep(state: dict, name: str, key: str, answer: object, rests_on: "list") -> None:
+def keep(
+    state: "State", name: str, key: str, answer: object, rests_on: "list[str]"
+) -> None:
     """Keep an answer until an entry touches what it rests on.
 
     Args:
@@ -65,7 +69,7 @@ def keep(state: dict, name: str, key: str, answer: object, rests_on: "list") -> 
     }
 
 
-def kept(state: dict, name: str, key: str) -> "Any":
+def kept(state: "State", name: str, key: str) -> "Any":
     """Return an answer that is kept and still holds, or None.
 
     Args:
@@ -77,7 +81,7 @@ def kept(state: dict, name: str, key: str) -> "Any":
     return None if found is None else found["answer"]
 
 
-def forget(state: dict) -> None:
+def forget(state: "State") -> None:
     """Forget all kept answers of a make; for what no entry tells, such as new rules.
 
     Args:
@@ -86,7 +90,7 @@ def forget(state: dict) -> None:
     state["kept"] = {}
 
 
-def touch(state: dict, event: dict) -> None:
+def touch(state: "State", event: "Event") -> None:
     """Forget what an event that was just taken makes stale.
 
     Args:
@@ -103,7 +107,7 @@ def touch(state: dict, event: dict) -> None:
                 answers.pop(key)
 
 
-def touched(state: dict, event: dict) -> "list[str]":
+def touched(state: "State", event: "Event") -> "list[str]":
     """Return the words for all that an event of a make changes.
 
     Args:
@@ -125,7 +129,7 @@ def touched(state: dict, event: dict) -> "list[str]":
     return words
 
 
-def _topics(state, about):
+def _topics(state: "State", about: "Event") -> "list[str]":
     """Return the topics that an entry is or was filed under, by any correction."""
     kind, field = about["kind"], KINDS[about["kind"]]["topic"]
     if field is None:
@@ -138,7 +142,7 @@ def _topics(state, about):
     return [topic(kind, name or "") for name in names]
 
 
-def _about(state, event):
+def _about(state: "State", event: "Event") -> "Event | None":
     """Return the entry that an event changes in the end, or None if not here yet."""
     for _ in range(DEEPEST):
         if event is None or event["kind"] not in ABOUT_ANOTHER:
@@ -147,7 +151,7 @@ def _about(state, event):
     return event
 
 
-def _words_of(word, state, event, about):
+def _words_of(word: str, state: "State", event: "Event", about: "Event") -> "list[str]":
     if word == STEP:
         step = about["data"].get("step")
         return [ANY_STEP, EVERY_STEP if step is None else "step/" + step]
@@ -157,7 +161,9 @@ def _words_of(word, state, event, about):
     return [word]
 
 
-def _of_quantity(quantity, state, event, about):
+def _of_quantity(
+    quantity: str, state: "State", event: "Event", about: "Event"
+) -> "list[str]":
     words = list(READ_TOUCHES.get(quantity, ()))
     if NEAR_VOLUME in words:
         words.remove(NEAR_VOLUME)
@@ -166,7 +172,7 @@ def _of_quantity(quantity, state, event, about):
     return words
 
 
-def _may_belong_to_volume(state, event, about):
+def _may_belong_to_volume(state: "State", event: "Event", about: "Event") -> bool:
     if event["kind"] == "entry_corrected" or about["id"] in state["amends"]:
         return True  # its instant may have been another
     volumes = state["lists"].get("reading_taken/milk_volume_l")

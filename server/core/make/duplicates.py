@@ -8,10 +8,17 @@ was the same act or really happened twice.
 from ..log import amends, run
 from .facts import who
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Entry, Event, State
+    from server.shapes.core.view import ToJudge
+
+
 STEP_KINDS = ("step_begun", "step_ended")
 
 
-def duplicates(state: dict, step: dict) -> "list[dict]":
+def duplicates(state: "State", step: "RecipeStep") -> "list[ToJudge]":
     """Return what two phones recorded of the same act, where nobody has judged it.
 
     A step begun or ended, and an ingredient added in it. The earliest entry
@@ -47,7 +54,7 @@ def duplicates(state: dict, step: dict) -> "list[dict]":
     return found
 
 
-def first_of(state: dict, event: dict) -> "str | None":
+def first_of(state: "State", event: "Event") -> "str | None":
     """Return the id of the entry that an event of another phone repeats, or None.
 
     Args:
@@ -67,12 +74,12 @@ def first_of(state: dict, event: dict) -> "str | None":
     return None
 
 
-def _added(state, name, step_key):
+def _added(state: "State", name: str, step_key: str) -> "list[Entry]":
     listed = run.entries(state, "ingredient_added", name)
     return [entry for entry in listed if entry["data"].get("step") == step_key]
 
 
-def verdict_on_duplicate(state: dict, event_id: str) -> "bool | None":
+def verdict_on_duplicate(state: "State", event_id: str) -> "bool | None":
     """Return whether a person judged a later entry to be the same act.
 
     Args:

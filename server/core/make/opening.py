@@ -9,8 +9,16 @@ from ..numbers.bounds import require_above
 from .plan import USUAL_FAT_FRAC, USUAL_SNF_FRAC, USUAL_TEMP_C
 from .practice import is_practice
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def suggestion(recipe: dict, milk_l: float) -> dict:
+    from server.shapes.core.equipment import EquipmentBefore
+    from server.shapes.core.recipe import Recipe, RecipeMilk
+    from server.shapes.core.state import Desk, State
+
+
+def suggestion(recipe: "Recipe", milk_l: float) -> "dict[str, Any]":
     """Return whether the milk fits the recipe, and the wheels that it should give.
 
     The curd is shared among the sizes by the recipe's shares; each size gets the
@@ -55,7 +63,7 @@ def suggestion(recipe: dict, milk_l: float) -> dict:
     }
 
 
-def equipment_before(desk: dict, vat: str) -> "dict | None":
+def equipment_before(desk: "Desk", vat: str) -> "EquipmentBefore | None":
     """Return the equipment to begin a make with: as in the newest make before it.
 
     The newest make in the same vat that has any goes before the newest of all;
@@ -100,7 +108,7 @@ def equipment_before(desk: dict, vat: str) -> "dict | None":
     }
 
 
-def vats(desk: dict) -> "list[str]":
+def vats(desk: "Desk") -> "list[str]":
     """Return the names of the vats that real makes were opened in, newest first.
 
     Args:
@@ -116,7 +124,9 @@ def vats(desk: dict) -> "list[str]":
     return sorted(last_ms, key=lambda vat: (-last_ms[vat], vat))
 
 
-def _equipment_of(state, vat):
+def _equipment_of(
+    state: "State", vat: str
+) -> "tuple[tuple[bool, int], str, dict[str, Any], dict[str, Any]] | None":
     """Return ((whether of this vat, when opened), make, opening, equipment) or None."""
     opened = opening(state)
     if opened is None or is_practice(state):
@@ -129,11 +139,11 @@ def _equipment_of(state, vat):
     return ((is_same, opened["t_ms"]), state["make"], body, equipment)
 
 
-def _has_any(equipment):
+def _has_any(equipment: "dict[str, Any]") -> bool:
     return any(key not in BESIDE for key in equipment)
 
 
-def _taken_over(equipment, is_same):
+def _taken_over(equipment: "dict[str, Any]", is_same: bool) -> "dict[str, Any]":
     if is_same:
         return equipment
     found = {key: equipment[key] for key in equipment if key not in OF_VAT}
@@ -143,11 +153,11 @@ def _taken_over(equipment, is_same):
     return found
 
 
-def _times(share, milk_kg):
+def _times(share: "float | None", milk_kg: float) -> "float | None":
     return None if share is None else milk_kg * share
 
 
-def _outside(milk, milk_l):
+def _outside(milk: "RecipeMilk", milk_l: float) -> "dict[str, Any] | None":
     if milk_l < milk["low_l"]:
         return {"key": "recipe_milk", "limit": milk["low_l"]}
     if milk_l > milk["high_l"]:

@@ -6,8 +6,12 @@ must not become a real one, nor a real one disappear among the practice.
 
 from ..log.opening import opening
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from server.shapes.core.state import State
 
-def is_practice(state: "dict | None") -> bool:
+
+def is_practice(state: "State | None") -> bool:
     """Tell whether a make is for practice.
 
     Args:

@@ -4,8 +4,13 @@ from ..log import run
 from ..log.opening import is_over
 from .facts import who
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from server.shapes.core.state import State
+    from server.shapes.core.words import Reasoned
 
-def make_state(state: dict) -> str:
+
+def make_state(state: "State") -> str:
     """Return "running", "held", "closed" or "abandoned".
 
     Whether it is open is not read off this word: see `opening.is_over`.
@@ -18,7 +23,7 @@ def make_state(state: dict) -> str:
     return "held" if holds(state) else "running"
 
 
-def holds(state: dict) -> "list[dict]":
+def holds(state: "State") -> "list[Reasoned]":
     """Return what holds a make up, the oldest first; what was lifted is left out.
 
     Args:

@@ -8,6 +8,14 @@ other name nothing: both have it, and both are shown.
 from ..log import run
 from ..log.order import sort_key
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.state import State
+    from server.shapes.core.step import Task
+
+
 # Our own judgement, no source: nobody works on for longer than a shift, and who
 # has not begun within an hour is doing something else.
 SHIFT_MS = 28800000
@@ -15,8 +23,8 @@ IDLE_MS = 3600000
 
 
 def task_view(
-    state: dict, key: str, status: str, since_ms: "int | None", now_ms: int
-) -> "dict | None":
+    state: "State", key: str, status: str, since_ms: "int | None", now_ms: int
+) -> "Task | None":
     """Return who has a step in hand, or None.
 
     Args:
@@ -42,13 +50,13 @@ def task_view(
     return first
 
 
-def _holders(state, key):
+def _holders(state: "State", key: str) -> "list[dict[str, Any]]":
     rows = [
         (sort_key(entry), kind, entry)
         for kind in ("task_released", "task_taken")
         for entry in run.entries(state, kind, key)
     ]
-    holders: "list[dict]" = []
+    holders: "list[dict[str, Any]]" = []
     for _, kind, entry in sorted(rows, key=lambda row: row[0]):
         ref = entry["ref"]
         gone = [one for one in holders if ref == one["id"] or one["by"] == entry["by"]]
@@ -67,7 +75,9 @@ def _holders(state, key):
     return holders
 
 
-def _told(holder, since_ms, now_ms):
+def _told(
+    holder: "dict[str, Any]", since_ms: "int | None", now_ms: int
+) -> "dict[str, Any]":
     told = dict(holder)
     stale_ms = holder["at_ms"] + (IDLE_MS if since_ms is None else SHIFT_MS)
     word = "idle" if since_ms is None else "shift"

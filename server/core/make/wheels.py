@@ -4,8 +4,14 @@ from ..log import run
 from ..log.opening import opening
 from ..log.readings import every
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def wheels(state: dict) -> "list[dict]":
+    from server.shapes.core.state import State
+
+
+def wheels(state: "State") -> "list[dict[str, Any]]":
     """Return the wheels planned and moulded of each size of the recipe.
 
     Args:
@@ -31,7 +37,7 @@ def wheels(state: dict) -> "list[dict]":
     ]
 
 
-def moulded(state: dict, size: str) -> int:
+def moulded(state: "State", size: str) -> int:
     """Return how many wheels of a size were moulded.
 
     Args:
@@ -41,11 +47,11 @@ def moulded(state: dict, size: str) -> int:
     return sum(entry["data"]["count"] for entry in _moulding(state, size))
 
 
-def _moulding(state: dict, size: str) -> "list[dict]":
+def _moulding(state: "State", size: str) -> "list[dict[str, Any]]":
     return run.entries(state, "wheels_moulded", size)
 
 
-def sizes_used(state: dict) -> "list[str]":
+def sizes_used(state: "State") -> "list[str]":
     """Return the sizes of wheel that a make has; all while nobody has said.
 
     A size that was moulded is used, whether it was planned or not.
@@ -58,7 +64,7 @@ def sizes_used(state: dict) -> "list[str]":
     return used or [row["size"] for row in sizes]
 
 
-def moulds_used(state: dict, size: "str | None" = None) -> "list[dict]":
+def moulds_used(state: "State", size: "str | None" = None) -> "list[dict[str, Any]]":
     """Return the moulds of the recipe that a make uses.
 
     Args:
@@ -73,7 +79,7 @@ def moulds_used(state: dict, size: "str | None" = None) -> "list[dict]":
     return [mould for mould in moulds if mould["size"] in sizes]
 
 
-def weighings(state: dict, size: "str | None") -> "list[dict]":
+def weighings(state: "State", size: "str | None") -> "list[dict[str, Any]]":
     """Return the weighings of single wheels of a size, oldest first.
 
     The place of the reading names the size. One that names none is of the only
@@ -94,16 +100,16 @@ def weighings(state: dict, size: "str | None") -> "list[dict]":
     ]
 
 
-def _only_size(state: dict) -> "str | None":
+def _only_size(state: "State") -> "str | None":
     sizes = _sizes_moulded(state) or sizes_used(state)
     return sizes[0] if len(sizes) == 1 else None
 
 
-def _sizes_moulded(state: dict) -> "list[str]":
+def _sizes_moulded(state: "State") -> "list[str]":
     return [row["size"] for row in wheels(state) if row["moulded"]]
 
 
-def cheese_kg(state: dict) -> "float | None":
+def cheese_kg(state: "State") -> "float | None":
     """Return the mass of all wheels moulded, or None where a size was not weighed.
 
     Args:
@@ -122,7 +128,7 @@ def cheese_kg(state: dict) -> "float | None":
     return total_kg if total_kg > 0.0 else None
 
 
-def _size_kg(state: dict, size: str) -> "float | None":
+def _size_kg(state: "State", size: str) -> "float | None":
     kgs = [entry["data"]["value"] for entry in weighings(state, size)]
     if kgs:
         return moulded(state, size) * sum(kgs) / len(kgs)

@@ -3,10 +3,17 @@
 from ..units.quantities import check_number
 from .figures import is_text
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.words import Problem
+
+
 MAX_KEY = 60  # as long as a key in an event may be
 
 
-def problem(field: str, key: str, limit: object) -> dict:
+def problem(field: str, key: str, limit: object) -> "Problem":
     """Return one problem.
 
     Args:
@@ -20,7 +27,7 @@ def problem(field: str, key: str, limit: object) -> dict:
     return {"field": field, "key": key, "limit": limit}
 
 
-def check_text(field: str, value: object) -> "list[dict]":
+def check_text(field: str, value: object) -> "list[Problem]":
     """Return a problem when a text for people has no English wording.
 
     Args:
@@ -36,8 +43,11 @@ def check_text(field: str, value: object) -> "list[dict]":
 
 
 def check_choice(
-    field: str, value: object, choices: "list | tuple | dict", key: str
-) -> "list[dict]":
+    field: str,
+    value: object,
+    choices: "list[Any] | tuple[Any, ...] | dict[str, Any]",
+    key: str,
+) -> "list[Problem]":
     """Return a problem when a word is missing or not one of those known.
 
     Args:
@@ -56,7 +66,7 @@ def check_choice(
     return []
 
 
-def check_key(field: str, value: "str | None") -> "list[dict]":
+def check_key(field: str, value: "str | None") -> "list[Problem]":
     """Return what is wrong with the key of a recipe, step or ingredient.
 
     Args:
@@ -73,7 +83,9 @@ def check_key(field: str, value: "str | None") -> "list[dict]":
     return []
 
 
-def check_count(field: str, value: float, most: "float | None" = None) -> "list[dict]":
+def check_count(
+    field: str, value: float, most: "float | None" = None
+) -> "list[Problem]":
     """Return a problem when a value is not a whole number of at least one.
 
     Args:
@@ -90,7 +102,7 @@ def check_count(field: str, value: float, most: "float | None" = None) -> "list[
     return problems
 
 
-def mappings(field: str, value: object) -> "tuple[list, list]":
+def mappings(field: str, value: object) -> "tuple[list[dict[str, Any]], list[Any]]":
     """Return the mappings of a list, and the problems of all that is not one.
 
     Args:
@@ -114,7 +126,9 @@ def mappings(field: str, value: object) -> "tuple[list, list]":
     return sound, problems
 
 
-def check_keys(field: str, rows: "list[dict]", name: str) -> "tuple[list, list, list]":
+def check_keys(
+    field: str, rows: "list[dict[str, Any]]", name: str
+) -> "tuple[list[Any], list[Any], list[Any]]":
     """Return the path and key of each row, and the problems of the keys.
 
     Args:

@@ -4,12 +4,21 @@ from ..units.quantities import check_number
 from .checks import check_choice, mappings, problem
 from .figures import check_status, is_text
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.words import Problem
+
+
 LEAST_POINTS = 2
 MOST_POINTS = 60
 LATEST_S = 31536000.0
 
 
-def check_curve(recipe: dict, sources: dict) -> "list[dict]":
+def check_curve(
+    recipe: "dict[str, Any]", sources: "dict[str, dict[str, Any]]"
+) -> "list[Problem]":
     """Return everything that is wrong with the optional "curve" of a recipe.
 
     Args:
@@ -36,7 +45,7 @@ def check_curve(recipe: dict, sources: dict) -> "list[dict]":
     return problems
 
 
-def _check_points(curve):
+def _check_points(curve: "dict[str, Any]") -> "list[Problem]":
     times_s = curve.get("times_s")
     phs = curve.get("phs")
     problems = []
@@ -59,7 +68,7 @@ def _check_points(curve):
     return problems or _check_order(times_s, phs)
 
 
-def _check_order(times_s, phs):
+def _check_order(times_s: "list[float]", phs: "list[float]") -> "list[Problem]":
     problems = []
     for place in range(1, len(times_s)):
         label = "." + str(place)

@@ -22,6 +22,13 @@ from .figures import check_figure, check_status, is_text
 from .form import check_form
 from .steps import check_steps
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.words import Problem
+
+
 SCHEMA = 1
 DEEPEST = 20
 MAX_BYTES = 262144  # in three languages; the recipe is frozen whole into each make
@@ -41,7 +48,7 @@ MOST_DOSE = 1000000.0
 FIGURE_RANGES = {"floc_factor": (0.1, 100.0)}
 
 
-def check_recipe(recipe: dict) -> "list[dict]":
+def check_recipe(recipe: "dict[str, Any]") -> "list[Problem]":
     """Return everything that is wrong with a recipe.
 
     Args:
@@ -77,7 +84,7 @@ def check_recipe(recipe: dict) -> "list[dict]":
     return problems + [row for row in check_form(recipe) if row["field"] not in told]
 
 
-def _check_head(recipe):
+def _check_head(recipe: "dict[str, Any]") -> "list[Problem]":
     problems = []
     schema = recipe.get("schema")
     if schema is True or schema != SCHEMA:
@@ -90,7 +97,7 @@ def _check_head(recipe):
     return problems
 
 
-def _check_sources(sources):
+def _check_sources(sources: "dict[str, dict[str, Any]]") -> "list[Problem]":
     problems = []
     for key in sorted(sources):
         path = "sources." + key
@@ -104,7 +111,9 @@ def _check_sources(sources):
     return problems
 
 
-def _check_milk(milk, sources):
+def _check_milk(
+    milk: "dict[str, Any]", sources: "dict[str, dict[str, Any]]"
+) -> "list[Problem]":
     if not isinstance(milk, dict):
         return [problem("milk", "missing", None)]
     problems = check_number("milk.low_l", milk.get("low_l"), 0, MOST_MILK_L)
@@ -118,7 +127,9 @@ def _check_milk(milk, sources):
     return problems
 
 
-def _check_figures(figures, sources):
+def _check_figures(
+    figures: "dict[str, Any]", sources: "dict[str, dict[str, Any]]"
+) -> "list[Problem]":
     if figures is None:
         return []
     if not isinstance(figures, dict):
@@ -131,7 +142,9 @@ def _check_figures(figures, sources):
     return problems
 
 
-def _check_moulds(recipe, sources):
+def _check_moulds(
+    recipe: "dict[str, Any]", sources: "dict[str, dict[str, Any]]"
+) -> "list[Problem]":
     moulds, problems = mappings("moulds", recipe.get("moulds"))
     paths, _, found = check_keys("moulds", moulds, "size")
     problems.extend(found)
@@ -149,13 +162,15 @@ def _check_moulds(recipe, sources):
     return problems
 
 
-def _share_frac(mould):
+def _share_frac(mould: "dict[str, Any]") -> float:
     share = mould.get("share_frac")
     value = share.get("value") if isinstance(share, dict) else None
     return 0.0 if check_number("share_frac", value, None, None) else value
 
 
-def _ingredients(recipe, sources):
+def _ingredients(
+    recipe: "dict[str, Any]", sources: "dict[str, dict[str, Any]]"
+) -> "tuple[list[dict[str, Any]], list[str], list[Problem]]":
     ingredients, problems = mappings("ingredients", recipe.get("ingredients"))
     paths, keys, found = check_keys("ingredients", ingredients, "key")
     problems.extend(found)
@@ -165,7 +180,9 @@ def _ingredients(recipe, sources):
     return ingredients, keys, problems
 
 
-def _check_dose(path, ingredient, sources):
+def _check_dose(
+    path: str, ingredient: "dict[str, Any]", sources: "dict[str, dict[str, Any]]"
+) -> "list[Problem]":
     unit = ingredient.get("unit")
     dose = ingredient.get("dose")
     problems = check_choice(path + ".unit", unit, DOSE_UNITS, "unknown_unit")
@@ -183,7 +200,9 @@ def _check_dose(path, ingredient, sources):
     return problems
 
 
-def _never_added(recipe, ingredients):
+def _never_added(
+    recipe: "dict[str, Any]", ingredients: "list[dict[str, Any]]"
+) -> "list[Problem]":
     added = []
     for step in mappings("steps", recipe.get("steps"))[0]:
         adds = step.get("adds")

@@ -7,6 +7,13 @@ from .sum_keys import SUM_KEYS
 from .turns import LONGEST_S, check_turns
 from .waits import circular_waits
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.words import Problem
+
+
 MOST_ROUNDS = 1000
 PLACES = ("tank", "vat", "table", "press", "brine", "store")
 CAUTIONS = (
@@ -48,7 +55,7 @@ JUDGEMENTS = (
 PER_LITRE = {"L": "L/L", "kg": "kg/L"}
 
 
-def check_steps(recipe: dict, ingredients: "list[str]") -> "list[dict]":
+def check_steps(recipe: "dict[str, Any]", ingredients: "list[str]") -> "list[Problem]":
     """Return everything that is wrong with the steps of a recipe.
 
     Args:
@@ -82,7 +89,7 @@ def check_steps(recipe: dict, ingredients: "list[str]") -> "list[dict]":
     return problems + _check_circles(steps, keys)
 
 
-def _check_words(path, step):
+def _check_words(path: str, step: "dict[str, Any]") -> "list[Problem]":
     problems = check_text(path + ".title", step.get("title"))
     lines = step.get("do")
     if not isinstance(lines, list) or not lines:
@@ -110,12 +117,14 @@ def _check_words(path, step):
     return problems
 
 
-def _before(step):
+def _before(step: "dict[str, Any]") -> "list[str]":
     after = step.get("after")
     return [key for key in after if is_text(key)] if isinstance(after, list) else []
 
 
-def _check_waits(path, step, keys):
+def _check_waits(
+    path: str, step: "dict[str, Any]", keys: "list[str]"
+) -> "list[Problem]":
     if not isinstance(step.get("after"), list):
         return [problem(path + ".after", "not_a_list", None)]
     return [
@@ -125,7 +134,7 @@ def _check_waits(path, step, keys):
     ]
 
 
-def _check_circles(steps, keys):
+def _check_circles(steps: "list[dict[str, Any]]", keys: "list[str]") -> "list[Problem]":
     # Of two steps with one key the first counts; the second is reported already.
     waits = {}
     order = []
@@ -139,7 +148,9 @@ def _check_circles(steps, keys):
     ]
 
 
-def _check_lasts(path, step, sources):
+def _check_lasts(
+    path: str, step: "dict[str, Any]", sources: "dict[str, Any]"
+) -> "list[Problem]":
     field = path + ".lasts"
     lasts = step.get("lasts")
     if lasts is None:
@@ -147,7 +158,9 @@ def _check_lasts(path, step, sources):
     return check_figure(field, lasts, sources, ["s"], 0, LONGEST_S)
 
 
-def _check_end(path, step, recipe, keys):
+def _check_end(
+    path: str, step: "dict[str, Any]", recipe: "dict[str, Any]", keys: "list[str]"
+) -> "list[Problem]":
     end = step.get("end")
     field = path + ".end"
     if not isinstance(end, dict):
@@ -166,7 +179,9 @@ def _check_end(path, step, recipe, keys):
     return []
 
 
-def _check_end_reading(field, end, sources):
+def _check_end_reading(
+    field: str, end: "dict[str, Any]", sources: "dict[str, dict[str, Any]]"
+) -> "list[Problem]":
     problems = _check_quantity(field + ".quantity", end.get("quantity"))
     units = None if problems else _target_units(end["quantity"])
     given = [name for name in ("at_least", "at_most") if end.get(name) is not None]
@@ -177,7 +192,9 @@ def _check_end_reading(field, end, sources):
     return problems
 
 
-def _check_end_floc(field, end, recipe, keys):
+def _check_end_floc(
+    field: str, end: "dict[str, Any]", recipe: "dict[str, Any]", keys: "list[str]"
+) -> "list[Problem]":
     problems = check_choice(
         field + ".from_step", end.get("from_step"), keys, "unknown_step"
     )
@@ -187,7 +204,7 @@ def _check_end_floc(field, end, recipe, keys):
     return problems
 
 
-def _check_judgements(field, judgements):
+def _check_judgements(field: str, judgements: "list[str]") -> "list[Problem]":
     if not isinstance(judgements, list) or not judgements:
         return [problem(field, "missing", None)]
     problems = []
@@ -196,16 +213,18 @@ def _check_judgements(field, judgements):
     return problems
 
 
-def _check_quantity(field, quantity):
+def _check_quantity(field: str, quantity: str) -> "list[Problem]":
     return check_choice(field, quantity, QUANTITIES, "unknown_quantity")
 
 
-def _target_units(quantity):
+def _target_units(quantity: str) -> "list[str]":
     unit = QUANTITIES[quantity].get("unit")
     return [unit, PER_LITRE[unit]] if unit in PER_LITRE else [unit]
 
 
-def _check_targets(path, step, sources):
+def _check_targets(
+    path: str, step: "dict[str, Any]", sources: "dict[str, Any]"
+) -> "list[Problem]":
     targets, problems = mappings(path + ".targets", step.get("targets"))
     for index, target in enumerate(targets):
         quantity = target.get("quantity")
@@ -220,7 +239,7 @@ def _check_targets(path, step, sources):
     return problems
 
 
-def _check_readings(path, step):
+def _check_readings(path: str, step: "dict[str, Any]") -> "list[Problem]":
     readings, problems = mappings(path + ".readings", step.get("readings"))
     for index, reading in enumerate(readings):
         quantity = reading.get("quantity")
@@ -238,7 +257,9 @@ def _check_readings(path, step):
     return problems
 
 
-def _check_adds(path, step, ingredients):
+def _check_adds(
+    path: str, step: "dict[str, Any]", ingredients: "list[str]"
+) -> "list[Problem]":
     adds = step.get("adds")
     problems = []
     for key in adds if isinstance(adds, list) else []:
@@ -247,7 +268,7 @@ def _check_adds(path, step, ingredients):
     return problems
 
 
-def _check_judge(path, step):
+def _check_judge(path: str, step: "dict[str, Any]") -> "list[Problem]":
     judge = step.get("judge")
     if judge is None:
         return []
@@ -260,7 +281,7 @@ def _check_judge(path, step):
     return problems
 
 
-def _check_sums(path, step):
+def _check_sums(path: str, step: "dict[str, Any]") -> "list[Problem]":
     names = step.get("sums")
     if names is None:
         return []
@@ -273,7 +294,9 @@ def _check_sums(path, step):
     return problems
 
 
-def _check_size(path, step, recipe):
+def _check_size(
+    path: str, step: "dict[str, Any]", recipe: "dict[str, Any]"
+) -> "list[Problem]":
     """Check which size of wheel a step is about, where it is about one only."""
     if step.get("size") is None:
         return []
@@ -282,6 +305,8 @@ def _check_size(path, step, recipe):
     return check_choice(path + ".size", step["size"], sizes, "unknown_size")
 
 
-def _check_closing(paths, steps):
+def _check_closing(
+    paths: "list[str]", steps: "list[dict[str, Any]]"
+) -> "list[Problem]":
     closing = [path for path, step in zip(paths, steps) if step.get("closes_day")]
     return [problem(path + ".closes_day", "more_than_one", 1) for path in closing[1:]]

@@ -4,10 +4,19 @@ from ..units.quantities import check_number
 from .checks import mappings, problem
 from .figures import check_figure
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.words import Problem
+
+
 LONGEST_S = 315360000.0  # ten years: no cheese is older
 
 
-def check_turns(path: str, step: dict, sources: dict) -> "list[dict]":
+def check_turns(
+    path: str, step: "dict[str, Any]", sources: "dict[str, Any]"
+) -> "list[Problem]":
     """Return everything that is wrong with the turning that a step asks for.
 
     A step may ask for it in parts, such as daily for two weeks and then twice a

@@ -1,7 +1,13 @@
 """Which step waits on which: find circles in which no step could ever begin."""
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def circular_waits(waits: "dict[str, list[str]]", order: "list[str]") -> "list[list]":
+
+def circular_waits(
+    waits: "dict[str, list[str]]", order: "list[str]"
+) -> "list[list[Any]]":
     """Return every circle of steps that wait on each other, one circle a time.
 
     Works with lists and loops: a hostile recipe may be long, and the phone's
@@ -25,7 +31,7 @@ def circular_waits(waits: "dict[str, list[str]]", order: "list[str]") -> "list[l
     return circles
 
 
-def _stuck(waits, order):
+def _stuck(waits: "dict[str, list[str]]", order: "list[str]") -> "list[Any]":
     # Take away every step that could begin; what stays is in or behind a circle.
     left: "dict[str, int]" = {}
     followers: "dict[str, list[str]]" = {}
@@ -46,7 +52,7 @@ def _stuck(waits, order):
     return [key for key in order if left[key] > 0]
 
 
-def _one_circle(waits, stuck):
+def _one_circle(waits: "dict[str, list[str]]", stuck: "list[str]") -> "list[str]":
     # Every stuck step waits on a stuck one, so walking back must meet itself.
     stuck_keys = set(stuck)
     place: "dict[str, int]" = {}
@@ -59,7 +65,7 @@ def _one_circle(waits, stuck):
     return path[place[key] :]
 
 
-def _turned_to_earliest(circle, order):
+def _turned_to_earliest(circle: "list[str]", order: "list[str]") -> "list[str]":
     first = min(order.index(key) for key in circle)
     start = circle.index(order[first])
     return circle[start:] + circle[:start]

@@ -7,12 +7,22 @@ reading that its own step's target tells already is not told twice.
 from ..log.readings import one_an_instant, within
 from .step_alerts import alert, what_to_do
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Context, Entry
+    from server.shapes.core.view import Alert
+    from server.shapes.core.words import Words
+
+
 FORM = {"slow": "acid_slow", "stalled": "acid_slow", "fast": "acid_fast"}
 # A stall asks to act: the make may have no live starter.
 LEVEL = {"slow": "check", "stalled": "act", "fast": "check"}
 
 
-def acid_alerts(context: dict, of_steps: "list[dict]") -> "list[dict]":
+def acid_alerts(context: "Context", of_steps: "list[Alert]") -> "list[dict[str, Any]]":
     """Return the alert on the acid of a make, if there is one.
 
     Args:
@@ -62,14 +72,14 @@ def acid_alerts(context: dict, of_steps: "list[dict]") -> "list[dict]":
     ]
 
 
-def _is_told(of_steps, reading_id, state):
+def _is_told(of_steps: "list[Alert]", reading_id: str, state: str) -> bool:
     # A stall is more than a value out of its band, so it is told beside that.
     if state == "stalled":
         return False
     return any(row["id"].startswith("reading/" + reading_id) for row in of_steps)
 
 
-def _step_of(context, entry):
+def _step_of(context: "Context", entry: "Entry") -> "RecipeStep":
     steps = context["recipe"]["steps"]
     named = entry["data"].get("step")
     latest = steps[0]
@@ -82,7 +92,7 @@ def _step_of(context, entry):
     return latest
 
 
-def _do(context, step, form):
+def _do(context: "Context", step: "RecipeStep", form: str) -> "Words | None":
     """Return what the recipe says: in this step, else in the next that says it."""
     is_later = False
     for other in context["recipe"]["steps"]:

@@ -13,11 +13,19 @@ from ..log.readings import last
 from .acid_drift import acid_alerts
 from .step_alerts import alert, what_to_do
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.state import Context, State
+    from server.shapes.core.view import Alert
+
+
 LEVELS = ("act", "check")
 LASTING = ("alert.drug_test_positive",)  # stays for as long as it is true
 
 
-def alerts(context: dict, of_steps: "list[dict]") -> "list[dict]":
+def alerts(context: "Context", of_steps: "list[Alert]") -> "list[Alert]":
     """Return every alert of a make, most urgent first.
 
     Args:
@@ -39,30 +47,30 @@ def alerts(context: dict, of_steps: "list[dict]") -> "list[dict]":
     return _once(sorted(standing, key=_urgency))
 
 
-def _is_told_by(of_test, row):
+def _is_told_by(of_test: "list[Alert]", row: "Alert") -> bool:
     """Tell whether the missing drug test, told for the make, tells this too."""
     if row["quantity"] != "drug_test" or row["form"] != "record":
         return False
     return any(other["form"] == "record" for other in of_test)
 
 
-def _is_settled(context, row):
+def _is_settled(context: "Context", row: "Alert") -> bool:
     if not row["acknowledged"] or row["key"] in LASTING:
         return False
     fact = context["facts"].get(row["step"])
     return fact is not None and fact["status"] == "ended"
 
 
-def _once(rows):
+def _once(rows: "list[Alert]") -> "list[Alert]":
     # A quantity wanted at the begin and at the end is one matter, not two.
-    found: "list[dict]" = []
+    found: "list[dict[str, Any]]" = []
     for row in rows:
         if all(row["id"] != other["id"] for other in found):
             found.append(row)
     return found
 
 
-def _urgency(row):
+def _urgency(row: "Alert") -> "tuple[bool, int, int, str]":
     return (
         row["acknowledged"] is not None,
         LEVELS.index(row["level"]),
@@ -71,7 +79,7 @@ def _urgency(row):
     )
 
 
-def _drug_test_alerts(context):
+def _drug_test_alerts(context: "Context") -> "list[Any]":
     """Return what the drug-residue test says, from the first step after receiving."""
     asked = None
     moved_ms = None
@@ -115,7 +123,7 @@ def _drug_test_alerts(context):
     return []
 
 
-def _timer_alerts(context):
+def _timer_alerts(context: "Context") -> "list[Alert]":
     found = []
     for timer in context["timers"]:
         if timer["stopped_ms"] is None and context["now_ms"] >= timer["due_ms"]:
@@ -134,7 +142,7 @@ def _timer_alerts(context):
     return found
 
 
-def _hold_alerts(context):
+def _hold_alerts(context: "Context") -> "list[Alert]":
     return [
         alert(
             "hold/" + hold["id"],
@@ -148,7 +156,7 @@ def _hold_alerts(context):
     ]
 
 
-def _acknowledge(state, found):
+def _acknowledge(state: "State", found: "list[Alert]") -> None:
     for row in found:
         entry = run.last(state, "alert_acknowledged", row["id"])
         if entry is None or entry["t_ms"] < row["since_ms"]:

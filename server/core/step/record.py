@@ -9,6 +9,15 @@ from ..log.order import corrected_ms
 from ..log.proof import proved
 from ..make.duplicates import first_of, verdict_on_duplicate
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.record import LogLine
+    from server.shapes.core.state import Effective, Event, Raw, State
+    from server.shapes.core.words import Reasoned
+
+
 LATE_ENTRY_S = 120.0  # entered this long after it was observed: shown as late
 CLOCK_OFF_S = 120.0  # a phone clock this wrong is shown beside its entries
 
@@ -21,7 +30,7 @@ LONGEST_KIND = 40
 ABOUT_OTHERS = ("entry_corrected", "entry_struck")
 
 
-def lines(state: dict, newest: "int | None" = None) -> "list[dict]":
+def lines(state: "State", newest: "int | None" = None) -> "list[LogLine]":
     """Return the lines of the batch record, oldest first.
 
     Args:
@@ -47,7 +56,7 @@ def lines(state: dict, newest: "int | None" = None) -> "list[dict]":
     return found
 
 
-def line(state: dict, event: dict) -> dict:
+def line(state: "State", event: "Event") -> "LogLine":
     """Return one LogLine.
 
     Args:
@@ -101,7 +110,7 @@ def line(state: dict, event: dict) -> dict:
     }
 
 
-def _unread_line(state, raw):
+def _unread_line(state: "State", raw: "Raw") -> "LogLine":
     """Return the line of an entry that cannot be read: that it is there, and whose.
 
     What it says is left out: nobody knows here which of it names a person.
@@ -127,7 +136,7 @@ def _unread_line(state, raw):
     }
 
 
-def _plain(kind):
+def _plain(kind: str) -> str:
     """Return the name of a kind, "" for what cannot be one: it may be anything."""
     for letter in kind:
         if letter not in "abcdefghijklmnopqrstuvwxyz_":
@@ -135,7 +144,7 @@ def _plain(kind):
     return kind if len(kind) <= LONGEST_KIND else ""
 
 
-def _is_shown_elsewhere(state, event):
+def _is_shown_elsewhere(state: "State", event: "Event") -> bool:
     about = state["events"].get(event["ref"])
     if about is None or amends.is_struck(state, event["id"]):
         return False
@@ -144,7 +153,7 @@ def _is_shown_elsewhere(state, event):
     return about["kind"] not in ABOUT_OTHERS
 
 
-def _shown(kind, data):
+def _shown(kind: str, data: "dict[str, Any]") -> "dict[str, Any]":
     """Return the body, without the whole recipe that a make carries."""
     if kind != "make_opened":
         return data
@@ -155,14 +164,14 @@ def _shown(kind, data):
     return data
 
 
-def _picked(now, changes):
+def _picked(now: "Effective", changes: "dict[str, Any]") -> "dict[str, Any]":
     found = {}
     for name in changes:
         found[name] = now["t_ms"] if name == "at_ms" else now["data"].get(name)
     return found
 
 
-def _struck(state, event_id):
+def _struck(state: "State", event_id: str) -> "Reasoned | None":
     for entry in state["strikes"].get(event_id, []):
         if not amends.is_struck(state, entry["id"]):
             strike = state["events"][entry["id"]]

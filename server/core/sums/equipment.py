@@ -12,6 +12,10 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.equipment import EquipmentRow
+    from server.shapes.core.state import Event
+    from server.shapes.core.words import Problem
+
 GROUPS = (
     "vat",
     "heat_record",
@@ -65,7 +69,7 @@ TABLE: "tuple[tuple[str, str, str | None, str | None], ...]" = (
 )
 
 
-def layout() -> "list[dict]":
+def layout() -> "list[EquipmentRow]":
     """Return every row that can be entered, in the order of its groups.
 
     Returns:
@@ -77,7 +81,7 @@ def layout() -> "list[dict]":
     return [_row(entry) for entry in TABLE]
 
 
-def _row(entry):
+def _row(entry: "tuple[str, str, str | None, str | None]") -> "EquipmentRow":
     key, group, topic, sum_key = entry
     found = {
         "name": key,
@@ -103,7 +107,7 @@ def _row(entry):
     return found
 
 
-def _input(key, topic, sum_key):
+def _input(key: str, topic: str, sum_key: str) -> "dict[str, Any] | None":
     for row in _topic_rows(topic):
         if row["key"] == sum_key:
             for item in row["inputs"]:
@@ -112,7 +116,7 @@ def _input(key, topic, sum_key):
     raise ValueError("key %r is no input of %r" % (key, sum_key))
 
 
-def _topic_rows(topic):
+def _topic_rows(topic: str) -> "list[dict[str, Any]]":
     # One topic at a time, and only when asked: a phone that starts with an
     # entry of the press need not load every sum.
     if topic == "heat":
@@ -136,14 +140,14 @@ def _topic_rows(topic):
     return ROWS
 
 
-def _find(key):
+def _find(key: str) -> "EquipmentRow | None":
     for entry in TABLE:
         if entry[0] == key:
             return _row(entry)
     return None
 
 
-def read(key: str, given: dict) -> dict:
+def read(key: str, given: "dict[str, Any]") -> "dict[str, Any]":
     """Return what was typed for one row, in its own unit.
 
     Args:
@@ -166,7 +170,7 @@ def read(key: str, given: dict) -> dict:
     return read_given(row, given)
 
 
-def check_value(key: str, value: "Any") -> "list[dict]":
+def check_value(key: str, value: "Any") -> "list[Problem]":
     """Return what makes a value of one key impossible.
 
     Args:
@@ -191,7 +195,7 @@ def check_value(key: str, value: "Any") -> "list[dict]":
     return problems
 
 
-def check_limits(event: dict) -> "list[dict]":
+def check_limits(event: "Event") -> "list[Problem]":
     """Return which limit of its key an entry to be recorded does not keep.
 
     Args:
@@ -205,7 +209,7 @@ def check_limits(event: dict) -> "list[dict]":
     return check_value(event["data"]["key"], event["data"]["value"])
 
 
-def check_equipment(mapping: dict) -> "list[dict]":
+def check_equipment(mapping: "dict[str, Any]") -> "list[Problem]":
     """Return what is wrong with the equipment that a make is to be opened with.
 
     Args:

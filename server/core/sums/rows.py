@@ -9,6 +9,10 @@ are this project's own judgement of what a creamery can have.
 
 from ..units.table import typed_in
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
 
 def number(
     name: str,
@@ -16,13 +20,13 @@ def number(
     low: float,
     high: float,
     ask: "list[float] | None" = None,
-    default: "dict | None" = None,
+    default: "dict[str, Any] | None" = None,
     optional: bool = False,
     count: bool = False,
     hidden: bool = False,
     usual: "str | None" = None,
     by_hand: bool = True,
-) -> dict:
+) -> "dict[str, Any]":
     """Return an input that is one number.
 
     Args:
@@ -62,9 +66,9 @@ def number(
 def choice(
     name: str,
     choices: "list[str]",
-    default: "dict | None" = None,
+    default: "dict[str, Any] | None" = None,
     optional: bool = False,
-) -> dict:
+) -> "dict[str, Any]":
     """Return an input that is one word of several.
 
     Args:
@@ -80,11 +84,11 @@ def choice(
 
 def series(
     name: str,
-    columns: "list[dict]",
+    columns: "list[dict[str, Any]]",
     least: int,
-    default: "dict | None" = None,
+    default: "dict[str, Any] | None" = None,
     optional: bool = False,
-) -> dict:
+) -> "dict[str, Any]":
     """Return an input that is a table of readings.
 
     Args:
@@ -99,7 +103,7 @@ def series(
     return row
 
 
-def timed(columns: "list[dict]") -> "list[dict]":
+def timed(columns: "list[dict[str, Any]]") -> "list[dict[str, Any]]":
     """Return the columns of a table of readings with their time [min] in front.
 
     Args:
@@ -114,7 +118,7 @@ def default(
     source: str,
     low: "float | None" = None,
     high: "float | None" = None,
-) -> dict:
+) -> "dict[str, Any]":
     """Return what an input is taken as when nobody says otherwise.
 
     Args:
@@ -136,11 +140,11 @@ def default(
 def sum_row(
     key: str,
     topic: str,
-    inputs: "list[dict]",
-    outputs: "list[dict]",
+    inputs: "list[dict[str, Any]]",
+    outputs: "list[dict[str, Any]]",
     work: "object",
     judges: bool = False,
-) -> dict:
+) -> "dict[str, Any]":
     """Return a sum.
 
     Args:

@@ -7,8 +7,16 @@ are this project's own judgement of what an instrument can show (common
 practice, no source); recipe bands are a different thing and live in recipes.
 """
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def _number(unit, decimals, low, high, ask_low, ask_high):
+    from server.shapes.core.words import Problem
+
+
+def _number(
+    unit: str, decimals: int, low: float, high: float, ask_low: float, ask_high: float
+) -> "dict[str, Any]":
     return {
         "type": "number",
         "unit": unit,
@@ -92,7 +100,7 @@ TIMES_ASKED = (
 )
 
 
-def check_value(quantity: str, value: "float | str") -> "list[dict]":
+def check_value(quantity: str, value: "float | str") -> "list[Problem]":
     """Return what makes a reading impossible, as a list of problems.
 
     Args:
@@ -115,7 +123,7 @@ def check_value(quantity: str, value: "float | str") -> "list[dict]":
 
 def check_number(
     field: str, value: object, low: "float | None", high: "float | None"
-) -> "list[dict]":
+) -> "list[Problem]":
     """Return the problems of one number against inclusive limits.
 
     Args:
@@ -138,7 +146,7 @@ def check_number(
     return []
 
 
-def needs_second_look(quantity: str, value: "float | str") -> "dict | None":
+def needs_second_look(quantity: str, value: "float | str") -> "dict[str, Any] | None":
     """Return the soft limit that a possible value lies outside of, if any.
 
     Args:

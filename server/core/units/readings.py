@@ -13,13 +13,18 @@ from .quantities import (
 )
 from .table import READ_AS, convert, typed_in
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
 # A share is kept as 0..1 and typed in percent, of lactic acid too.
 PERCENT = "%"
 
 
 def read_typed(
     quantity: str, typed: str, typed_unit: str, last: "float | None" = None
-) -> dict:
+) -> "dict[str, Any]":
     """Return the value of a typed text in the quantity's own unit.
 
     Comma and point are the same. Nothing is rounded, clamped or guessed: a
@@ -66,7 +71,7 @@ def read_typed(
     return {"value": number, "problems": [], "ask": ask}
 
 
-def _wrong(field, key, limit):
+def _wrong(field: str, key: str, limit: str) -> "dict[str, Any]":
     problem = {"field": field, "key": key, "limit": limit}
     return {"value": None, "problems": [problem], "ask": None}
 

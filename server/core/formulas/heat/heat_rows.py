@@ -6,10 +6,18 @@ numbers, and the hold that was judged.
 
 from .holds import longest_gap_s, longest_hold, restarts
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
 
 def judge_row(
-    row: "dict", readings: "list[dict]", unit: str, product: "dict", rule: "dict"
-) -> "dict":
+    row: "dict[str, Any]",
+    readings: "list[dict[str, Any]]",
+    unit: str,
+    product: "dict[str, Any]",
+    rule: "dict[str, Any]",
+) -> "dict[str, Any]":
     """Return whether one row of a rule's table is met.
 
     Args:
@@ -62,7 +70,14 @@ def judge_row(
     return answer
 
 
-def _judge_other_equipment(row, figure, readings, unit, product, rule):
+def _judge_other_equipment(
+    row: "dict[str, Any]",
+    figure: "dict[str, Any]",
+    readings: "list[dict[str, Any]]",
+    unit: str,
+    product: "dict[str, Any]",
+    rule: "dict[str, Any]",
+) -> "dict[str, Any]":
     """A row made for other equipment can leave the answer open, never give it."""
     plain = dict(rule, airspace=None)
     tried = _try(row, figure["value"], [figure], readings, unit, product, plain)
@@ -71,11 +86,13 @@ def _judge_other_equipment(row, figure, readings, unit, product, rule):
     return {"state": "not_met", "reasons": [], "hold": None}
 
 
-def _unknown(reason):
+def _unknown(reason: "dict[str, Any]") -> "dict[str, Any]":
     return {"state": "unknown", "reasons": [reason], "hold": None}
 
 
-def _is_supplemented(product, supplement):
+def _is_supplemented(
+    product: "dict[str, Any]", supplement: "dict[str, Any]"
+) -> "bool | None":
     """Return True, False, or None when fat or sweetener is not known."""
     fat_frac, is_sweetened = product.get("fat_frac"), product.get("is_sweetened")
     if is_sweetened and supplement["sweetened"]:
@@ -85,7 +102,15 @@ def _is_supplemented(product, supplement):
     return fat_frac >= supplement["fat_min_frac"]["value"]
 
 
-def _try(row, min_temp, figures, readings, unit, product, rule):
+def _try(
+    row: "dict[str, Any]",
+    min_temp: int,
+    figures: "list[dict[str, Any]]",
+    readings: "list[dict[str, Any]]",
+    unit: str,
+    product: "dict[str, Any]",
+    rule: "dict[str, Any]",
+) -> "dict[str, Any]":
     """Judge the readings against one temperature and hold of a row."""
     air_min = None
     airspace = rule.get("airspace")
@@ -111,7 +136,14 @@ def _try(row, min_temp, figures, readings, unit, product, rule):
     return judged
 
 
-def _judge_vat(row, min_temp, air_min, readings, needed_s, gap_max_s):
+def _judge_vat(
+    row: "dict[str, Any]",
+    min_temp: int,
+    air_min: "int | None",
+    readings: "list[dict[str, Any]]",
+    needed_s: float,
+    gap_max_s: float,
+) -> "dict[str, Any]":
     sure = longest_hold(readings, min_temp, air_min, gap_max_s, False)
     hold = {key: sure[key] for key in ("start_ms", "end_ms", "held_s")}
     if sure["held_s"] >= needed_s and not sure["air_missing"]:
@@ -122,7 +154,14 @@ def _judge_vat(row, min_temp, air_min, readings, needed_s, gap_max_s):
     return {"state": state, "reasons": reasons, "hold": hold}
 
 
-def _judge_flow(row, min_temp, readings, needed_s, gap_max_s, product):
+def _judge_flow(
+    row: "dict[str, Any]",
+    min_temp: int,
+    readings: "list[dict[str, Any]]",
+    needed_s: float,
+    gap_max_s: float,
+    product: "dict[str, Any]",
+) -> "dict[str, Any]":
     held_s = product.get("holding_s")
     temps = [r["temp"] for r in readings if r.get("temp") is not None]
     times = [r["at_ms"] for r in readings if r.get("temp") is not None]
@@ -144,7 +183,14 @@ def _judge_flow(row, min_temp, readings, needed_s, gap_max_s, product):
     return {"state": state, "reasons": reasons, "hold": hold}
 
 
-def _why(row, min_temp, air_min, readings, needed_s, gap_max_s):
+def _why(
+    row: "dict[str, Any]",
+    min_temp: int,
+    air_min: "int | None",
+    readings: "list[dict[str, Any]]",
+    needed_s: float,
+    gap_max_s: float,
+) -> "list[dict[str, Any]]":
     """Return what kept a row from being met, in the order a maker would ask."""
     milk_only = longest_hold(readings, min_temp, None, gap_max_s, False)
     if milk_only["held_s"] < needed_s:
@@ -174,5 +220,7 @@ def _why(row, min_temp, air_min, readings, needed_s, gap_max_s):
     return [_reason("airspace_not_recorded_in_hold", row, None, air_min)]
 
 
-def _reason(key, row, value, limit):
+def _reason(
+    key: str, row: "dict[str, Any]", value: "float | None", limit: float
+) -> "dict[str, Any]":
     return {"key": key, "row": row["key"], "value": value, "limit": limit}

@@ -1,13 +1,17 @@
 """The longest hold in a row of temperature readings, counted strictly or openly."""
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
 
 def longest_hold(
-    readings: "list[dict]",
+    readings: "list[dict[str, Any]]",
     min_temp: float,
     air_min_temp: "float | None",
     gap_max_s: "float | None",
     is_lenient: bool,
-) -> "dict":
+) -> "dict[str, Any]":
     """Return the longest unbroken hold that counts.
 
     Args:
@@ -58,17 +62,22 @@ def longest_hold(
     return best
 
 
-def _rank(hold):
+def _rank(hold: "dict[str, Any]") -> "tuple[int, float]":
     return (0 if hold["air_missing"] else 1, hold["held_s"])
 
 
-def _is_gap(last_ms, at_ms, gap_max_s):
+def _is_gap(last_ms: "int | None", at_ms: int, gap_max_s: "float | None") -> bool:
     if last_ms is None or gap_max_s is None:
         return False
     return at_ms - last_ms > gap_max_s * 1000
 
 
-def _state(reading, min_temp, air_min_temp, is_lenient):
+def _state(
+    reading: "dict[str, Any]",
+    min_temp: int,
+    air_min_temp: "int | None",
+    is_lenient: bool,
+) -> str:
     temp, air = reading.get("temp"), reading.get("air_temp")
     if temp is None:
         return "ok" if is_lenient else "skip"
@@ -79,7 +88,7 @@ def _state(reading, min_temp, air_min_temp, is_lenient):
     return "ok"
 
 
-def longest_gap_s(readings: "list[dict]") -> float:
+def longest_gap_s(readings: "list[dict[str, Any]]") -> float:
     """Return the longest time between two readings that follow each other.
 
     Args:
@@ -105,7 +114,7 @@ def longest_gap_s(readings: "list[dict]") -> float:
     return longest_ms / 1000
 
 
-def restarts(readings: "list[dict]", min_temp: float) -> int:
+def restarts(readings: "list[dict[str, Any]]", min_temp: float) -> int:
     """Return how often a hold was broken by a low reading and begun again.
 
     Args:

@@ -11,6 +11,13 @@ Times count from the step that the curve starts with.
 
 from .acid_curve import curve_ph, curve_time_s
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.recipe import RecipeCurve
+
+
 BAND_PH = 0.1  # two published sources for one cheese differ by this much
 STALL_SPAN_S = 2700.0  # shortest time over which a fall is judged
 STALL_FALL_PH = 0.1  # fall that the curve must promise in it, above meter noise
@@ -20,7 +27,9 @@ STALL_SHARE = 0.25
 STALL_WITHIN_S = 21600.0
 
 
-def acid_state(times_s: "list[float]", phs: "list[float]", curve: dict) -> dict:
+def acid_state(
+    times_s: "list[float]", phs: "list[float]", curve: "RecipeCurve"
+) -> "dict[str, Any]":
     """Return how the newest reading stands.
 
     Args:
@@ -37,7 +46,7 @@ def acid_state(times_s: "list[float]", phs: "list[float]", curve: dict) -> dict:
     >>> acid_state([14400], [6.35], curve)["state"]
     'slow'
     """
-    found: dict = {
+    found: "dict[str, Any]" = {
         "state": "not_known",
         "ph": None,
         "curve_ph": None,
@@ -71,15 +80,17 @@ def acid_state(times_s: "list[float]", phs: "list[float]", curve: dict) -> dict:
     return found
 
 
-def _has_time(curve, time_s):
+def _has_time(curve: "RecipeCurve", time_s: float) -> bool:
     return curve["times_s"][0] <= time_s <= curve["times_s"][-1]
 
 
-def _has_ph(curve, ph):
+def _has_ph(curve: "RecipeCurve", ph: float) -> bool:
     return curve["phs"][-1] <= ph <= curve["phs"][0]
 
 
-def _is_stalled(times_s, phs, curve):
+def _is_stalled(
+    times_s: "list[float]", phs: "list[float]", curve: "RecipeCurve"
+) -> bool:
     for place in range(len(times_s) - 2, -1, -1):
         span_s = times_s[-1] - times_s[place]
         if span_s < STALL_SPAN_S:

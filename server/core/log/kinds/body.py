@@ -7,11 +7,21 @@ from ..equipment_form import check_entry, check_mapping
 from .envelope import check_int
 from .table import KINDS
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from typing import Any
+
+    from server.shapes.core.words import Problem
+
+
 MOST_MOULDS = 20
 MOST_SET = 20  # fields of one correction
 
 
-def check_data(kind: str, data: dict, only: "dict | None" = None) -> "list[dict]":
+def check_data(
+    kind: str, data: "dict[str, Any]", only: "dict[str, Any] | None" = None
+) -> "list[Problem]":
     """Return everything that is wrong with the body of one kind.
 
     Args:
@@ -42,15 +52,21 @@ def check_data(kind: str, data: dict, only: "dict | None" = None) -> "list[dict]
     return problems
 
 
-def _check_field(field, value, data):
+def _check_field(
+    field: "dict[str, Any]", value: "Any", data: "dict[str, Any]"
+) -> "list[Problem]":
     return FORMS[field["type"]](field, value, data)
 
 
-def _problem(field, key, limit=None):
+def _problem(
+    field: "dict[str, Any]", key: str, limit: object = None
+) -> "list[Problem]":
     return [{"field": field["name"], "key": key, "limit": limit}]
 
 
-def _text(field, value, _):
+def _text(
+    field: "dict[str, Any]", value: "Any", _: "dict[str, Any]"
+) -> "list[Problem]":
     if not isinstance(value, str):
         return _problem(field, "not_text")
     if field["low"] and len(value.strip()) < field["low"]:
@@ -60,42 +76,56 @@ def _text(field, value, _):
     return []
 
 
-def _number(field, value, _):
+def _number(
+    field: "dict[str, Any]", value: "Any", _: "dict[str, Any]"
+) -> "list[Problem]":
     return check_number(field["name"], value, field["low"], field["high"])
 
 
-def _int(field, value, _):
+def _int(field: "dict[str, Any]", value: "Any", _: "dict[str, Any]") -> "list[Problem]":
     return check_int(field["name"], value, field["low"], field["high"])
 
 
-def _bool(field, value, _):
+def _bool(
+    field: "dict[str, Any]", value: "Any", _: "dict[str, Any]"
+) -> "list[Problem]":
     is_bool = value is True or value is False
     return [] if is_bool else _problem(field, "not_yes_or_no")
 
 
-def _choice(field, value, _):
+def _choice(
+    field: "dict[str, Any]", value: "Any", _: "dict[str, Any]"
+) -> "list[Problem]":
     if value in field["choices"]:
         return []
     return _problem(field, "not_a_choice", list(field["choices"]))
 
 
-def _quantity(field, value, data):
+def _quantity(
+    field: "dict[str, Any]", value: "Any", data: "dict[str, Any]"
+) -> "list[Problem]":
     return []  # checked together with the value, under "reading"
 
 
-def _reading(field, value, data):
+def _reading(
+    field: "dict[str, Any]", value: "Any", data: "dict[str, Any]"
+) -> "list[Problem]":
     if data.get("quantity") is None:
         return []  # told as missing already
     return check_value(data.get("quantity"), value)
 
 
-def _equipment(field, value, data):
+def _equipment(
+    field: "dict[str, Any]", value: "Any", data: "dict[str, Any]"
+) -> "list[Problem]":
     if not isinstance(data.get("key"), str):
         return []  # told already
     return check_entry(data)
 
 
-def _moulds(field, value, _):
+def _moulds(
+    field: "dict[str, Any]", value: "Any", _: "dict[str, Any]"
+) -> "list[Problem]":
     if not isinstance(value, list):
         return _problem(field, "not_a_list")
     if len(value) > MOST_MOULDS:
@@ -106,7 +136,7 @@ def _moulds(field, value, _):
     return problems
 
 
-def _mould(name, row):
+def _mould(name: str, row: "Any") -> "list[Problem]":
     if not isinstance(row, dict) or not isinstance(row.get("size"), str):
         return [{"field": name + ".size", "key": "missing", "limit": None}]
     problems = []
@@ -115,17 +145,21 @@ def _mould(name, row):
     return problems + check_int(name + ".count", row.get("count"), 0, 5000)
 
 
-def _recipe(field, value, _):
+def _recipe(
+    field: "dict[str, Any]", value: "Any", _: "dict[str, Any]"
+) -> "list[Problem]":
     return check_recipe(value) if isinstance(value, dict) else _no_mapping(field)
 
 
-def _equipment_of_make(field, value, _):
+def _equipment_of_make(
+    field: "dict[str, Any]", value: "Any", _: "dict[str, Any]"
+) -> "list[Problem]":
     if not isinstance(value, dict):
         return _no_mapping(field)
     return check_mapping(field["name"], value)
 
 
-def _set(field, value, _):
+def _set(field: "dict[str, Any]", value: "Any", _: "dict[str, Any]") -> "list[Problem]":
     if not isinstance(value, dict):
         return _no_mapping(field)
     if len(value) > MOST_SET:
@@ -135,12 +169,12 @@ def _set(field, value, _):
     return []
 
 
-def _no_mapping(field):
+def _no_mapping(field: "dict[str, Any]") -> "list[Problem]":
     return _problem(field, "not_a_mapping")
 
 
 # What a field may be, and the function (field, value, body) that says what is wrong.
-FORMS = {
+FORMS: "dict[str, Callable[..., list[Problem]]]" = {
     "text": _text,
     "key": _text,
     "number": _number,

@@ -49,8 +49,8 @@ READ_TOUCHES = {
 
 def kind(
     role: str,
-    fields: "list[dict]",
-    touches: "tuple",
+    fields: "list[dict[str, Any]]",
+    touches: "tuple[Any, ...]",
     topic: "str | None" = None,
     ref: str = "none",
     proof: "str | None" = None,
@@ -82,7 +82,7 @@ def field(
     required: bool = True,
     low: "float | None" = None,
     high: "float | None" = None,
-    choices: "tuple | None" = None,
+    choices: "tuple[Any, ...] | None" = None,
     unit: "str | None" = None,
 ) -> "dict[str, Any]":
     """Return a field of a body.

@@ -28,13 +28,15 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.words import Problem
+
 # A clock may be wrong by hours and is corrected; outside 2000..2100 it is noise.
 EARLIEST_MS = 946684800000
 LATEST_MS = 4102444800000
 SIG_LETTERS = 86  # 64 bytes in base64url
 
 
-def check_envelope(event: dict) -> "list[dict]":
+def check_envelope(event: "dict[str, Any]") -> "list[Problem]":
     """Return what is wrong with the envelope of an event.
 
     Args:
@@ -43,7 +45,7 @@ def check_envelope(event: dict) -> "list[dict]":
     Returns:
         List of {"field", "key", "limit"}.
     """
-    problems: "list[dict]" = []
+    problems: "list[dict[str, Any]]" = []
     for name in ("id", "make", "device", "boot"):
         if not _is_uuid(event.get(name)):
             problems.append({"field": name, "key": "not_a_uuid", "limit": None})
@@ -68,7 +70,7 @@ def check_envelope(event: dict) -> "list[dict]":
     return problems
 
 
-def _check_proof(proof):
+def _check_proof(proof: "Any") -> "list[Problem]":
     """Return a problem unless a proof has its form; whether it holds is not known."""
     is_sound = False
     if isinstance(proof, dict) and proof.get("by") == "phone":
@@ -82,7 +84,7 @@ def _check_proof(proof):
 
 def check_int(
     field: str, value: "Any", low: "int | None", high: "int | None"
-) -> "list[dict]":
+) -> "list[Problem]":
     """Return what is wrong with a whole number.
 
     Args:
@@ -100,7 +102,7 @@ def check_int(
     return problems
 
 
-def _is_uuid(value):
+def _is_uuid(value: str) -> bool:
     if not isinstance(value, str) or len(value) != 36:
         return False
     for index, letter in enumerate(value):

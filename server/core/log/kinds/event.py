@@ -7,12 +7,19 @@ from .body import check_data
 from .envelope import check_envelope
 from .table import KINDS
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.words import Problem
+
+
 # Of an entry whole, beside the recipe that an opening carries: the longest note in
 # letters of four bytes, with room. Every phone of the creamery keeps every entry.
 MOST_BYTES = 16384
 
 
-def check_event(event: dict) -> "list[dict]":
+def check_event(event: "dict[str, Any]") -> "list[Problem]":
     """Return everything that is wrong with one event on its own.
 
     Whether the make exists or the step is in its recipe is not asked here:
@@ -51,7 +58,7 @@ def check_event(event: dict) -> "list[dict]":
     return problems + check_data(name, data)
 
 
-def can_be_kept(event: dict) -> bool:
+def can_be_kept(event: "dict[str, Any]") -> bool:
     """Tell whether an event that is not sound can be kept with those of its make.
 
     Args:
@@ -64,7 +71,7 @@ def can_be_kept(event: dict) -> bool:
     return is_named and not check_envelope(event)
 
 
-def is_newer(event: dict) -> bool:
+def is_newer(event: "dict[str, Any]") -> bool:
     """Tell whether an event with a sound envelope is of a newer app than this one.
 
     Args:
@@ -74,7 +81,7 @@ def is_newer(event: dict) -> bool:
     return kind is None or event["v"] > kind["v"]
 
 
-def _check_size(event):
+def _check_size(event: "dict[str, Any]") -> "list[Problem]":
     """Check all but the recipe, which is checked on its own."""
     rest = event
     data = event.get("data")

@@ -9,10 +9,15 @@ from ..outputs import note, output, result, value
 from ..rows import default, number, series, sum_row, timed
 from .heat import split
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
 EBOOK = "Hill and Ferrer, Cheese Making Technology e-Book, chapter 15, Gouda"
 
 
-def _acid_ends(x):
+def _acid_ends(x: "dict[str, Any]") -> "dict[str, Any] | None":
     times_s, phs = split(x["ph_readings"], "ph")
     found = acid_forecast.forecast(
         times_s,

@@ -7,15 +7,19 @@ from . import rennet
 from .milk import MILK_KG
 from .rennet import GOUDA, MILK_L, SUPPLIER
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def _starter_packs(x):
+
+def _starter_packs(x: "dict[str, Any]") -> "dict[str, Any]":
     packs = ingredients.starter_packs(
         x["milk_l"], x["dose_units_per_l"], x["pack_units"]
     )
     return result([value("packs", packs)], [note("part_packs_are_yours_to_judge")])
 
 
-def _starter_bulk(x):
+def _starter_bulk(x: "dict[str, Any]") -> "dict[str, Any]":
     low, high = x["ranges"].get("starter_frac") or [None, None]
     kg = x["milk_kg"]
     ends = [
@@ -26,7 +30,7 @@ def _starter_bulk(x):
     return result([value("starter_kg", amount, ends[0], ends[1])])
 
 
-def _starter_change(x):
+def _starter_change(x: "dict[str, Any]") -> "dict[str, Any]":
     low, high = x["ranges"].get("growth_per_h") or [None, None]
     ratio = x["dose_ratio"]
     shifts = [
@@ -37,12 +41,12 @@ def _starter_change(x):
     return result([value("earlier_s", shifts[0], ends[0], ends[-1])])
 
 
-def _calcium_chloride(x):
+def _calcium_chloride(x: "dict[str, Any]") -> "dict[str, Any]":
     dose_g = x["milk_kg"] * x["dose_g_per_kg"]
     low, high = x["ranges"].get("dose_g_per_kg") or [None, None]
     ends = [None if end is None else x["milk_kg"] * end for end in (low, high)]
     values = [value("anhydrous_g", dose_g, ends[0], ends[1])]
-    notes: "list[dict]" = []
+    notes: "list[dict[str, Any]]" = []
     if x["form"] == "solution":
         lacking = [
             n for n in ("solution_frac", "solution_density_kg_l") if x[n] is None
@@ -79,7 +83,7 @@ def _calcium_chloride(x):
     return result(values, notes, [source])
 
 
-def _colour(x):
+def _colour(x: "dict[str, Any]") -> "dict[str, Any]":
     low, high = x["ranges"].get("dose_ml_per_t") or [None, None]
     amounts = [
         None if dose is None else ingredients.colour_ml(x["milk_kg"], dose)

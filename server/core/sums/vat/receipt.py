@@ -8,21 +8,28 @@ known only from memory never passes or fails milk, nor does a reading not taken.
 from ..outputs import as_read, no_rules, note, output, rests, result, value
 from ..rows import choice, default, number, sum_row
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.sums import RestsOn
+
+
 RULE = {"us": "us_milk_receiving", "eu_uk": "eu_uk_milk_receiving"}
 # Which of a rule's temperatures speak of milk as it stands at the door.
-TEMPS: dict = {
+TEMPS: "dict[str, Any]" = {
     "us": [("cooling", "blend"), ("held_in_plant", None)],
     "eu_uk": [("cooling", "on_arrival"), ("cooling", "until_processed")],
 }
 
 
-def _milk_receipt(x):
+def _milk_receipt(x: "dict[str, Any]") -> "dict[str, Any]":
     word = x["jurisdiction"]
     rule = x["rules"].get(RULE[word])
     if rule is None:
         return no_rules()
-    values: "list[dict]" = []
-    sources: "list[dict]" = []
+    values: "list[dict[str, Any]]" = []
+    sources: "list[dict[str, Any]]" = []
     for first, second in TEMPS[word]:
         part = rule[first] if second is None else rule[first][second]
         figure, temp = _in_typed_unit(x, part["max_temp"])
@@ -41,12 +48,21 @@ def _milk_receipt(x):
     return result(values, notes, sources)
 
 
-def _in_typed_unit(x, figures):
+def _in_typed_unit(
+    x: "dict[str, Any]", figures: "dict[str, dict[str, Any]]"
+) -> "tuple[dict[str, Any] | None, float]":
     typed = x["typed"].get("milk_temp_c") or [x["milk_temp_c"], "C"]
     return figures.get(typed[1]), typed[0]
 
 
-def _check(values, sources, name, of, amount, figure):
+def _check(
+    values: "list[dict[str, Any]]",
+    sources: "list[RestsOn]",
+    name: str,
+    of: str,
+    amount: "float | None",
+    figure: "dict[str, Any] | None",
+) -> None:
     """Add one verdict: what was read, and the figure it is to be at most."""
     verdict = "not_assessed"
     limit = None
@@ -68,7 +84,12 @@ def _check(values, sources, name, of, amount, figure):
     )
 
 
-def _cells(values, sources, x, rule):
+def _cells(
+    values: "list[dict[str, Any]]",
+    sources: "list[RestsOn]",
+    x: "dict[str, Any]",
+    rule: "dict[str, Any]",
+) -> None:
     species = x["species"]
     cells = rule["somatic_cells_max_ml"].get(species)
     if x["somatic_cells_ml"] is not None:
@@ -81,7 +102,12 @@ def _cells(values, sources, x, rule):
         _check(values, sources, "plate_count", key, x["plate_count_ml"], table[key])
 
 
-def _drug_test(values, sources, x, rule):
+def _drug_test(
+    values: "list[dict[str, Any]]",
+    sources: "list[RestsOn]",
+    x: "dict[str, Any]",
+    rule: "dict[str, Any]",
+) -> None:
     """Positive never meets; missing is not assessed, and the make waits for it."""
     verdict = "not_assessed"
     if x["drug_test"] is not None:
@@ -94,7 +120,12 @@ def _drug_test(values, sources, x, rule):
     values.append(value("drug_test", verdict, of="every_load"))
 
 
-def _age(values, sources, x, rule):
+def _age(
+    values: "list[dict[str, Any]]",
+    sources: "list[RestsOn]",
+    x: "dict[str, Any]",
+    rule: "dict[str, Any]",
+) -> None:
     table = rule["make_begins_within"]
     figure, temp = _in_typed_unit(x, table["at_4_c"]["max_temp"])
     key = "at_6_c"
@@ -107,7 +138,12 @@ def _age(values, sources, x, rule):
     _check(values, sources, "age", key, age_s, table[key]["within_s"])
 
 
-def _cooling(values, sources, x, rule):
+def _cooling(
+    values: "list[dict[str, Any]]",
+    sources: "list[RestsOn]",
+    x: "dict[str, Any]",
+    rule: "dict[str, Any]",
+) -> None:
     """Judge how soon the milk was cold: by the tank's log, else by what is read now.
 
     Milk that is cold now may have been cold in time or not, so only young cold milk
@@ -133,7 +169,7 @@ def _cooling(values, sources, x, rule):
             )
 
 
-def _told_by_age(x, part):
+def _told_by_age(x: "dict[str, Any]", part: "dict[str, Any]") -> "float | None":
     """Return the milk's age where that alone tells whether it was cold in time."""
     figure, temp = _in_typed_unit(x, part["max_temp"])
     if x["milk_age_h"] is None or figure is None:

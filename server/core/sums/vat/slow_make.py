@@ -8,6 +8,11 @@ it would have been is not worked out from its neighbours.
 from ..outputs import no_rules, note, output, rests, result, value
 from ..rows import choice, number, sum_row
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
 # In what a mark is read; "other" has none.
 ENDS = {
     "ph_at_6_h_washed": "pH",
@@ -19,7 +24,7 @@ ENDS = {
 MARKS = ("ph_at_6_h_washed", "ph_at_6_h_salers", "cheddar_milling", "washed_draining")
 
 
-def _slow_make(x):
+def _slow_make(x: "dict[str, Any]") -> "dict[str, Any]":
     rule = x["rules"].get("slow_make")
     if rule is None:
         return no_rules()
@@ -33,7 +38,9 @@ def _slow_make(x):
     return _by_acidity(x, row)
 
 
-def _by_ph(x, row, window_s):
+def _by_ph(
+    x: "dict[str, Any]", row: "dict[str, Any]", window_s: float
+) -> "dict[str, Any]":
     lacking = [name for name in ("ph", "at_h") if x[name] is None]
     if lacking:
         return result([], [], [], lacking)
@@ -45,7 +52,7 @@ def _by_ph(x, row, window_s):
     return _told(row["key"], x["ph"], x["ph"] > figure["value"], figure, "ph_most")
 
 
-def _by_acidity(x, row):
+def _by_acidity(x: "dict[str, Any]", row: "dict[str, Any]") -> "dict[str, Any]":
     acidity = x["acidity_frac"]
     if acidity is None:
         return result([], [], [], ["acidity_frac"])
@@ -58,7 +65,9 @@ def _by_acidity(x, row):
     return _told(row["key"], acidity, is_slow, figure, "acidity_least_frac")
 
 
-def _told(mark, amount, is_slow, figure, name):
+def _told(
+    mark: str, amount: float, is_slow: bool, figure: "dict[str, Any]", name: str
+) -> "dict[str, Any]":
     word = "does_not_meet" if is_slow else "meets"
     source = rests(
         name, figure["value"], ENDS[mark], figure["status"], figure["source"]

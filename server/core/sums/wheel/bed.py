@@ -4,11 +4,16 @@ from ...formulas.curd import curd_bed, press
 from ..outputs import note, output, result, value
 from ..rows import default, number, sum_row
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
 LENGTH = number("length_m", "m", 0.05, 20.0, [0.2, 6.0])
 WIDTH = number("width_m", "m", 0.05, 5.0, [0.2, 2.0])
 
 
-def _bed_weights(x):
+def _bed_weights(x: "dict[str, Any]") -> "dict[str, Any]":
     area = x["length_m"] * x["width_m"]
     values = []
     if x["wanted_kpa"] is not None:
@@ -29,7 +34,7 @@ def _bed_weights(x):
     return result(values)
 
 
-def _block_plan(x):
+def _block_plan(x: "dict[str, Any]") -> "dict[str, Any] | None":
     plan = curd_bed.cutting_plan(
         x["curd_kg"],
         x["length_m"],

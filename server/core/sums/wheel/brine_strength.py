@@ -4,6 +4,11 @@ from ...formulas.salt import brine, brine_scales, brine_tank
 from ..outputs import note, output, result, value
 from ..rows import choice, default, number, sum_row
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
 SALT = number("brine_salt_frac", "fraction", 0.0, 0.2660, [0.15, 0.264])
 TEMP = number(
     "brine_temp_c",
@@ -27,7 +32,7 @@ TITRATED = ("blank_ml", "silver_mol_l", "sample_g")
 FLOATED = ("density", "baume", "salometer")
 
 
-def _brine_strength(x):
+def _brine_strength(x: "dict[str, Any]") -> "dict[str, Any] | None":
     name = READS[x["method"]]
     lacking = [n for n in [name] if x[n] is None]
     if x["method"] == "titration" and x["sample_g"] is None:
@@ -37,7 +42,7 @@ def _brine_strength(x):
         return result([], [], [], lacking, unused)
     temp = x["brine_temp_c"]
     low = high = None
-    notes: "list[dict]" = []
+    notes: "list[dict[str, Any]]" = []
     if x["method"] == "density":
         salt = brine.salt_frac_from_density(x["density_kg_m3"], temp)
     elif x["method"] == "baume":
@@ -70,7 +75,7 @@ def _brine_strength(x):
     return result(values, notes, [], [], unused)
 
 
-def _unused(method):
+def _unused(method: str) -> "list[str]":
     """Return the inputs that belong to another way of reading."""
     unused = [READS[other] for other in METHODS if other != method]
     if method != "titration":
@@ -80,7 +85,9 @@ def _unused(method):
     return unused
 
 
-def _from_baume(x, baume, temp, notes):
+def _from_baume(
+    x: "dict[str, Any]", baume: float, temp: float, notes: "list[Any]"
+) -> "tuple[float, float, float]":
     if x["brine_kind"] == "used":
         found = brine_scales.used_brine_range(baume, temp)
         notes.append(note("used_brine_reads_high"))
@@ -89,7 +96,9 @@ def _from_baume(x, baume, temp, notes):
     return found["value"], found["low"], found["high"]
 
 
-def _from_density(salt, temp, notes):
+def _from_density(
+    salt: float, temp: int, notes: "list[Any]"
+) -> "tuple[float, float, float]":
     """A used brine floats any hydrometer too high, whatever its scale."""
     baume = brine_scales.baume_of_brine(salt, temp, brine_scales.BAUME_MODULUS)
     found = brine_scales.used_brine_range(baume, temp)
@@ -97,11 +106,11 @@ def _from_density(salt, temp, notes):
     return found["value"], found["low"], found["high"]
 
 
-def _limits(x, salt, temp):
+def _limits(x: "dict[str, Any]", salt: float, temp: float) -> "list[dict[str, Any]]":
     rule = x["rules"].get("brine")
     if rule is None:
         return []
-    wrong: "list[dict]" = brine_tank.check_brine(salt, temp, rule["limits"])
+    wrong: "list[dict[str, Any]]" = brine_tank.check_brine(salt, temp, rule["limits"])
     values = []
     for row in wrong:
         low, high = row["limit"], None

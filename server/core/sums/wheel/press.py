@@ -5,6 +5,11 @@ from ..outputs import note, output, rests, result, value
 from ..rows import default, number, series, sum_row
 from . import bed
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
 # Farmhouse programme for a washed-curd wheel, pressure on the cheese; from memory.
 PROGRAMME = (
     ("press_1", 5000.0, 10000.0, 1800.0),
@@ -59,7 +64,7 @@ BESIDE = number(
 )
 
 
-def _force(x):
+def _force(x: "dict[str, Any]") -> float:
     return press.cylinder_force_n(
         x["gauge_kpa"] * 1000.0,
         x["bore_m"],
@@ -69,7 +74,7 @@ def _force(x):
     )
 
 
-def _press_pressure(x):
+def _press_pressure(x: "dict[str, Any]") -> "dict[str, Any] | None":
     force = _force(x)
     area = press.circle_area_m2(x["diameter_m"])
     on_cheese = press.cheese_pressure_pa(
@@ -81,7 +86,9 @@ def _press_pressure(x):
     )
 
 
-def _gauge(x, pressure_pa, diameter_m, beside):
+def _gauge(
+    x: "dict[str, Any]", pressure_pa: float, diameter_m: float, beside: int
+) -> "float | None":
     return press.gauge_for_pressure_pa(
         pressure_pa,
         x["dead_weight_kg"],
@@ -94,12 +101,12 @@ def _gauge(x, pressure_pa, diameter_m, beside):
     )
 
 
-def _press_gauge(x):
+def _press_gauge(x: "dict[str, Any]") -> "dict[str, Any] | None":
     gauge = _gauge(x, x["cheese_kpa"] * 1000.0, x["diameter_m"], x["side_by_side"])
     return result([value("gauge_kpa", gauge / 1000.0)])
 
 
-def _press_programme(x):
+def _press_programme(x: "dict[str, Any]") -> "dict[str, Any]":
     values, sources = [], []
     for mould in x["moulds"]:
         for key, low, high, time_s in PROGRAMME:
@@ -129,7 +136,7 @@ def _press_programme(x):
     return result(values, [note("press_programme_from_memory")], sources)
 
 
-def _press_lever(x):
+def _press_lever(x: "dict[str, Any]") -> "dict[str, Any]":
     force = press.lever_force_n(x["weight_kg"], x["weight_arm_m"], x["plate_arm_m"])
     on_cheese = press.cheese_pressure_pa(
         force,
@@ -140,7 +147,7 @@ def _press_lever(x):
     return result([value("force_n", force), value("cheese_kpa", on_cheese / 1000.0)])
 
 
-def _press_stack(x):
+def _press_stack(x: "dict[str, Any]") -> "dict[str, Any] | None":
     wheels = [row["wheel_kg"] for row in x["wheels"]]
     found = press.stack_pressures_pa(
         _force(x), x["plate_kg"], wheels, press.circle_area_m2(x["diameter_m"])

@@ -8,8 +8,12 @@ toxin, whatever the rest says: later heat or acid does not take toxin away.
 from ..outputs import no_rules, note, output, rests, result, value
 from ..rows import choice, number, series, sum_row
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def _staph_counts(x):
+
+def _staph_counts(x: "dict[str, Any]") -> "dict[str, Any]":
     rule = x["rules"].get("staph")
     if rule is None:
         return no_rules()

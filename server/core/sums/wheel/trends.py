@@ -4,10 +4,16 @@ from ...numbers import spc
 from ..outputs import note, output, result, value
 from ..rows import default, number, series, sum_row
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def _control_chart(x):
+    from server.shapes.core.trends import ChartLimits
+
+
+def _control_chart(x: "dict[str, Any]") -> "dict[str, Any]":
     amounts = [row["value"] for row in x["makes"]]
-    found: dict = spc.control_chart(amounts)
+    found: "dict[str, Any]" = spc.control_chart(amounts)
     values = [value("verdict", found["verdict"])]
     notes = []
     limits = found["limits"]
@@ -25,7 +31,12 @@ def _control_chart(x):
     return result(values, notes)
 
 
-def _average(x, amounts, limits, values):
+def _average(
+    x: "dict[str, Any]",
+    amounts: "list[float]",
+    limits: "ChartLimits",
+    values: "list[dict[str, Any]]",
+) -> "list[dict[str, Any]]":
     """Add the weighted average of late, which feels a small lasting shift sooner."""
     if limits["spread"] == 0:
         return []

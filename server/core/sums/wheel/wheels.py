@@ -4,15 +4,19 @@ from ...formulas.curd import wheels
 from ..outputs import note, output, result, value
 from ..rows import default, number, series, sum_row
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def _wheel_plan(x):
+
+def _wheel_plan(x: "dict[str, Any]") -> "dict[str, Any]":
     sizes = [row["wheel_kg"] for row in x["sizes"]]
     names = x["size_names"] or []
     low, high = x["ranges"].get("curd_kg") or [x["curd_low_kg"], x["curd_high_kg"]]
     curd = x["curd_kg"]
     low = curd if low is None else low
     high = curd if high is None else high
-    found: dict = wheels.wheel_plan_range(low, curd, high, sizes)
+    found: "dict[str, Any]" = wheels.wheel_plan_range(low, curd, high, sizes)
     values = []
     for place in range(len(sizes)):
         counts = [found[end]["counts"][place] for end in ("value", "low", "high")]
@@ -33,7 +37,9 @@ def _wheel_plan(x):
     return result(values, [note("keep_a_small_mould_ready")])
 
 
-def _by_share(x, curd, sizes, names):
+def _by_share(
+    x: "dict[str, Any]", curd: float, sizes: "list[float]", names: "list[str]"
+) -> "list[dict[str, Any]]":
     """Wheels when the curd is shared out as the recipe says, small ones last."""
     large = 0 if sizes[0] >= sizes[1] else 1
     count = int(curd * x["share_large_frac"] / sizes[large] + 1e-9)
@@ -49,7 +55,7 @@ def _by_share(x, curd, sizes, names):
     return found
 
 
-def _fill_mass(x):
+def _fill_mass(x: "dict[str, Any]") -> "dict[str, Any]":
     fill = wheels.fill_kg(x["ripe_kg"], x["brine_loss_frac"], x["store_loss_frac"])
     values = [value("fill_kg", fill)]
     if x["filled_kg"] is not None:
