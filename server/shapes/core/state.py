@@ -153,6 +153,37 @@ class Context(TypedDict):
     now_ms: int
 
 
+# `from` is a word of Python, so this field stands apart.
+_From = TypedDict("_From", {"from": str})
+
+
+class KnownValue(_From):
+    """A value that a make knows already, and whose word that is."""
+
+    value: Any
+    low: Any
+    high: Any
+    typed: Any
+    status: str
+    source: Any
+
+
+class Scene(TypedDict):
+    """What the look-ups of a step's sums start from, see `known.inputs.scene`."""
+
+    desk: "Desk"
+    state: State
+    context: Context
+    recipe: Recipe
+    opened: dict[str, Any]
+    equipment: dict[str, Any]
+    step: RecipeStep
+    fact: Fact
+    now_ms: int
+    size: str | None
+    kept: dict[str, Any]
+
+
 class Desk(TypedDict):
     """Every make that a device knows of; see `creamery.kept`."""
 
