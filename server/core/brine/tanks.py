@@ -23,6 +23,12 @@ from ..numbers.refused import Refused
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from typing import Any
+
+    from server.shapes.core.brine import Tank, TankLoad, WaterSaltRatio
+    from server.shapes.core.recipe import RecipeMould
+    from server.shapes.core.state import Entry, Rules, State
+    from server.shapes.core.words import Keyed
 
 RATIO = salting.WATER_SALT_RATIO
 # Range of the abstract that the usual figure is from.
@@ -41,13 +47,16 @@ KINDS = (
 )
 
 
-def _plainly(stream, question, *args):
+def _plainly(stream: str, question: "Callable[..., Any]", *args: "Any") -> "Any":
     return question(*args)
 
 
 def tanks(
-    makes: dict, now_ms: int, rules: dict, of_one: "Callable" = _plainly
-) -> "list[dict]":
+    makes: "dict[str, State]",
+    now_ms: int,
+    rules: "Rules",
+    of_one: "Callable[..., Any]" = _plainly,
+) -> "list[Tank]":
     """Return the account of every tank, by name.
 
     Args:
@@ -104,7 +113,7 @@ def mass_kg(
     return brine_tank.tank_kg(convert(amount, unit, "L"), salt_frac, temp)
 
 
-def second_look(in_kg: float, out_kg: float) -> "dict | None":
+def second_look(in_kg: float, out_kg: float) -> "dict[str, Any] | None":
     """Return what makes a mass out of the tank unlikely, or None.
 
     Wheels lose water and take up less salt: they rarely weigh more than before, and
@@ -125,7 +134,9 @@ def second_look(in_kg: float, out_kg: float) -> "dict | None":
     return None
 
 
-def _tank(makes, stream, opened, now_ms, rules):
+def _tank(
+    makes: "dict[str, State]", stream: str, opened: "Entry", now_ms: int, rules: "Rules"
+) -> "Tank":
     state = makes[stream]
     account = {
         "id": stream,
@@ -153,7 +164,7 @@ def _tank(makes, stream, opened, now_ms, rules):
     return account
 
 
-def _practised(makes, state):
+def _practised(makes: "dict[str, State]", state: "State") -> "list[str]":
     """Return the ids of loads that a practice make put in: no wheel is there."""
     return [
         entry["id"]
@@ -162,7 +173,7 @@ def _practised(makes, state):
     ]
 
 
-def _in_order(state, makes):
+def _in_order(state: "State", makes: "dict[str, State]") -> "list[dict[str, Any]]":
     rows = []
     practised = _practised(makes, state)
     for kind in KINDS:
@@ -181,11 +192,11 @@ def _in_order(state, makes):
     return found
 
 
-def _temp_c(state):
+def _temp_c(state: "State") -> "float | None":
     return last_value(state, "brine_temp_c")
 
 
-def _ratio(state):
+def _ratio(state: "State") -> "WaterSaltRatio":
     own = last_value(state, "water_salt_ratio")
     return {
         "value": RATIO if own is None else own,
@@ -196,7 +207,7 @@ def _ratio(state):
     }
 
 
-def _book(account, makes, entry):
+def _book(account: "Tank", makes: "dict[str, State]", entry: "dict[str, Any]") -> None:
     data = entry["data"]
     if entry["kind"] == "salt_added":
         _change(account, data["mass_kg"], 0.0)
@@ -210,7 +221,7 @@ def _book(account, makes, entry):
         _measure(account, makes, entry)
 
 
-def _measure(account, makes, entry):
+def _measure(account: "Tank", makes: "dict[str, Any]", entry: "dict[str, Any]") -> None:
     # What the wheels inside have taken by now is in what was measured.
     _book_inside(account, makes, entry["t_ms"])
     measured = entry["data"]["value"]
@@ -226,7 +237,7 @@ def _measure(account, makes, entry):
     account["salt_kg"] = measured * account["mass_kg"]
 
 
-def _load(entry):
+def _load(entry: "dict[str, Any]") -> "TankLoad":
     data = entry["data"]
     days = data.get("days")
     return {
@@ -245,7 +256,9 @@ def _load(entry):
     }
 
 
-def _unload(account, makes, entry):
+def _unload(
+    account: "Tank", makes: "dict[str, State]", entry: "dict[str, Any]"
+) -> None:
     for load in account["loads"]:
         if load["id"] != entry["data"]["load"] or load["out_ms"] is not None:
             continue
@@ -263,14 +276,16 @@ def _unload(account, makes, entry):
     account["notes"].append({"key": "note.tank.unknown_load", "id": entry["id"]})
 
 
-def _book_inside(account, makes, at_ms):
+def _book_inside(account: "Tank", makes: "dict[str, State]", at_ms: int) -> None:
     """Count what the wheels still inside have taken up to an instant."""
     for load in account["loads"]:
         if load["out_ms"] is None:
             _by_model(account, makes, load, at_ms)
 
 
-def _by_model(account, makes, load, at_ms):
+def _by_model(
+    account: "Tank", makes: "dict[str, State]", load: "TankLoad", at_ms: int
+) -> None:
     size = _size(makes, load)
     if size is None or not 0.0 < account["salt_frac"] <= 0.27:
         load["basis"] = "tank.not_known"
@@ -288,7 +303,9 @@ def _by_model(account, makes, load, at_ms):
     _book_load(account, load, "tank.model", given["salt_out_kg"], given["water_in_kg"])
 
 
-def _book_load(account, load, basis, salt_kg, water_kg):
+def _book_load(
+    account: "Tank", load: "TankLoad", basis: str, salt_kg: float, water_kg: float
+) -> None:
     """Book what a load has taken and given in all, less what is booked already."""
     _change(account, load["salt_kg"] - salt_kg, water_kg - load["water_kg"])
     load["basis"] = basis
@@ -296,7 +313,7 @@ def _book_load(account, load, basis, salt_kg, water_kg):
     load["water_kg"] = water_kg
 
 
-def _size(makes, load):
+def _size(makes: "dict[str, State]", load: "TankLoad") -> "RecipeMould | None":
     recipe = recipe_of(makes.get(load["make"]))
     for mould in recipe.get("moulds", []) if recipe else []:
         if mould["size"] == load["size"]:
@@ -304,7 +321,7 @@ def _size(makes, load):
     return None
 
 
-def _change(account, salt_kg, water_kg):
+def _change(account: "Tank", salt_kg: float, water_kg: float) -> None:
     try:
         after = brine_tank.ledger_step(
             account["mass_kg"],
@@ -324,11 +341,11 @@ def _change(account, salt_kg, water_kg):
     account["salt_kg"] = after["salt_kg"]
 
 
-def _cannot_be(refusal):
+def _cannot_be(refusal: Refused) -> "Keyed":
     return {"key": "note.tank.cannot_be", "refused": told(refusal)}
 
 
-def _wanted(account, makes):
+def _wanted(account: "Tank", makes: "dict[str, State]") -> float:
     """Return the strength that the recipe of the newest load asks for."""
     for load in reversed(account["loads"]):
         recipe = recipe_of(makes.get(load["make"]))
@@ -339,7 +356,7 @@ def _wanted(account, makes):
     return USUAL_SALT_FRAC
 
 
-def _top_up(account, makes, rules):
+def _top_up(account: "Tank", makes: "dict[str, State]", rules: "Rules") -> None:
     account["wanted_frac"] = _wanted(account, makes)
     temp_c = USUAL_TEMP_C if account["temp_c"] is None else account["temp_c"]
     kg, now, wanted = account["mass_kg"], account["salt_frac"], account["wanted_frac"]

@@ -10,8 +10,15 @@ from ..log.legal import about_of
 from ..log.proof import proof_for as proof_for
 from ..log.rights import rights as rights
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def check(event: dict, role: str) -> "list[dict]":
+    from server.shapes.core.state import Desk, Event
+    from server.shapes.core.words import Problem
+
+
+def check(event: "dict[str, Any]", role: str) -> "list[Problem]":
     """Return what speaks against an event, the role of who sends it included.
 
     Args:
@@ -24,7 +31,7 @@ def check(event: dict, role: str) -> "list[dict]":
     return check_new(event) + _not_allowed(event, role)
 
 
-def check_new(event: dict) -> "list[dict]":
+def check_new(event: "dict[str, Any]") -> "list[Problem]":
     """Return everything that is wrong with an event about to be recorded.
 
     What is recorded already is taken by its form alone, see `take`: a limit that
@@ -45,7 +52,9 @@ def check_new(event: dict) -> "list[dict]":
     return check_limits(event)
 
 
-def _not_allowed(event, role, about=None):
+def _not_allowed(
+    event: "Event | None", role: str, about: "str | None" = None
+) -> "list[Problem]":
     kind = event.get("kind") if isinstance(event, dict) else None
     if not isinstance(kind, str) or kind not in KINDS:
         return []
@@ -55,12 +64,14 @@ def _not_allowed(event, role, about=None):
     return [{"field": "person", "key": "not_allowed", "limit": limit}]
 
 
-def _about(desk, event):
+def _about(desk: "Desk", event: "Event") -> "str | None":
     state = desk["makes"].get(event["make"])
     return about_of(event, (lambda _: None) if state is None else state["events"].get)
 
 
-def tap(desk: dict, event: dict, roles: "list[str]", make_id: str, now_ms: int) -> dict:
+def tap(
+    desk: "Desk", event: "Event", roles: "list[str]", make_id: str, now_ms: int
+) -> "dict[str, Any]":
     """Check an event, file it and answer with the View, all in one question.
 
     A tap on a slow phone waits for each exchange with the core; this is the one
@@ -88,7 +99,9 @@ def tap(desk: dict, event: dict, roles: "list[str]", make_id: str, now_ms: int) 
     return {"problems": [], "view": view(desk, make_id, now_ms)}
 
 
-def check_correction(desk: dict, make_id: str, ref: str, changes: dict) -> "list[dict]":
+def check_correction(
+    desk: "Desk", make_id: str, ref: str, changes: "dict[str, Any]"
+) -> "list[Problem]":
     """Return what speaks against a correction, before it is recorded.
 
     Args:
@@ -113,7 +126,7 @@ def check_correction(desk: dict, make_id: str, ref: str, changes: dict) -> "list
     return check_value(data["key"], changes["value"])
 
 
-def check_pin(pin: str) -> "list[dict]":
+def check_pin(pin: str) -> "list[Problem]":
     """Return what speaks against a new PIN; the PIN itself is never told back.
 
     Args:

@@ -13,6 +13,15 @@ from .milk import hold_product, phosphatase
 from .readings import hold_readings
 from .rule import gap_of, hold_rule, with_gap
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.heat import Verdict
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Fact, Rules, State
+
+
 # What a chart must hold, by the required keys of the rules' chart fields.
 CHART = (
     "date",
@@ -26,7 +35,9 @@ CHART = (
 )
 
 
-def hold_verdict(state: dict, step: dict, fact: dict, rules: dict) -> "dict | None":
+def hold_verdict(
+    state: "State", step: "RecipeStep", fact: "Fact", rules: "Rules"
+) -> "Verdict | None":
     """Return what the readings of a hold meet, as far as it has gone.
 
     Args:
@@ -65,13 +76,13 @@ def hold_verdict(state: dict, step: dict, fact: dict, rules: dict) -> "dict | No
 
 
 def verdict(
-    rule: dict,
-    readings: "list[dict]",
+    rule: "dict[str, Any]",
+    readings: "list[dict[str, Any]]",
     unit: str,
-    product: dict,
-    chart: dict,
+    product: "dict[str, Any]",
+    chart: "dict[str, Any]",
     is_over: bool,
-) -> dict:
+) -> "dict[str, Any]":
     """Return what readings of one batch meet, with what it means for the cheese.
 
     Args:
@@ -111,7 +122,9 @@ def verdict(
     }
 
 
-def hold_chart(state: dict, opened: dict, rows: "list[dict]") -> dict:
+def hold_chart(
+    state: "State", opened: "dict[str, Any]", rows: "list[dict[str, Any]]"
+) -> "dict[str, Any]":
     """Return which fields of the chart record are entered here as well.
 
     Args:

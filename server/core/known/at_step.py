@@ -10,6 +10,14 @@ from ..make.wheels import sizes_used
 from ..sums import catalogue
 from .inputs import known_inputs, of_size, scene
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.state import Desk, Rules, Scene, State
+    from server.shapes.core.sums import Answer
+
+
 # Sums whose answer depends on the size of the wheel.
 OF_A_SIZE = (
     "press_pressure",
@@ -25,8 +33,12 @@ OF_A_SIZE = (
 
 
 def step_sums(
-    desk: dict, make_id: str, step_key: str, now_ms: int, given: "dict | None"
-) -> "list[dict]":
+    desk: "Desk",
+    make_id: str,
+    step_key: str,
+    now_ms: int,
+    given: "dict[str, dict[str, Any]] | None",
+) -> "list[Answer]":
     """Return the answers to the sums that a step lists.
 
     Args:
@@ -51,7 +63,7 @@ def step_sums(
     return []
 
 
-def _context(desk: dict, state: dict, rules: dict) -> "dict | None":
+def _context(desk: "Desk", state: "State", rules: "Rules") -> "dict[str, Any] | None":
     """Return what is known of a make whatever the instant, kept until it changes.
 
     Working it out takes as long as a sum itself, and each figure that is typed
@@ -67,7 +79,7 @@ def _context(desk: dict, state: dict, rules: dict) -> "dict | None":
     return dict(kept)
 
 
-def _is_current(kept: dict, state: dict, rules: dict) -> bool:
+def _is_current(kept: "dict[str, Any]", state: "State", rules: "Rules") -> bool:
     return bool(
         kept["state"] is state
         and kept["count"] == len(state["events"])
@@ -75,7 +87,9 @@ def _is_current(kept: dict, state: dict, rules: dict) -> bool:
     )
 
 
-def _worked_out(state: dict, opened: dict, rules: dict) -> dict:
+def _worked_out(
+    state: "State", opened: "dict[str, Any]", rules: "Rules"
+) -> "dict[str, Any]":
     recipe = opened["recipe"]
     return {
         "state": state,
@@ -88,8 +102,8 @@ def _worked_out(state: dict, opened: dict, rules: dict) -> dict:
     }
 
 
-def _of_step(scene: dict, given: dict) -> "list[dict]":
-    answers: "list[dict]" = []
+def _of_step(scene: "Scene", given: "dict[str, Any]") -> "list[dict[str, Any]]":
+    answers: "list[dict[str, Any]]" = []
     for key in scene["step"].get("sums", []):
         row = catalogue.find(key)
         if row is not None:
@@ -99,7 +113,7 @@ def _of_step(scene: dict, given: dict) -> "list[dict]":
     return answers
 
 
-def _sizes(scene: dict, key: str) -> "list":
+def _sizes(scene: "Scene", key: str) -> "list[Any]":
     if key not in OF_A_SIZE:
         return [None]
     if scene["step"].get("size"):
@@ -107,7 +121,9 @@ def _sizes(scene: dict, key: str) -> "list":
     return list(sizes_used(scene["state"])) or [None]
 
 
-def _answer(scene: dict, row: dict, given: dict) -> dict:
+def _answer(
+    scene: "Scene", row: "dict[str, Any]", given: "dict[str, Any]"
+) -> "dict[str, Any]":
     known = known_inputs(scene, row)
     asked = [item for item in row["inputs"] if not item["hidden"]]
     chosen = {

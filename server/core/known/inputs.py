@@ -9,8 +9,17 @@ from ..log.equipment import in_effect, served
 from .origins import from_equipment
 from .table import KNOWN
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def scene(desk: dict, context: dict, step: dict, now_ms: int) -> dict:
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Context, Desk, Scene
+
+
+def scene(
+    desk: "Desk", context: "Context", step: "RecipeStep", now_ms: int
+) -> "dict[str, Any]":
     """Return what the look-ups start from.
 
     Args:
@@ -40,7 +49,7 @@ def scene(desk: dict, context: dict, step: dict, now_ms: int) -> dict:
     }
 
 
-def of_size(scene: dict, size: "str | None") -> dict:
+def of_size(scene: "Scene", size: "str | None") -> "dict[str, Any]":
     """Return the same scene for a size of wheel.
 
     Args:
@@ -52,7 +61,7 @@ def of_size(scene: dict, size: "str | None") -> dict:
     return told
 
 
-def known_inputs(scene: dict, sum_row: dict) -> dict:
+def known_inputs(scene: "Scene", sum_row: "dict[str, Any]") -> "dict[str, Any]":
     """Return the inputs of a sum that the make knows.
 
     Args:
@@ -70,7 +79,7 @@ def known_inputs(scene: dict, sum_row: dict) -> dict:
     return known
 
 
-def _known(scene: dict, item: dict) -> "dict | None":
+def _known(scene: "Scene", item: "dict[str, Any]") -> "dict[str, Any] | None":
     look_up = KNOWN.get(item["name"])
     try:
         told = None if look_up is None else look_up(scene)
@@ -80,6 +89,6 @@ def _known(scene: dict, item: dict) -> "dict | None":
     return _of_equipment(scene, item) if told is None else told
 
 
-def _of_equipment(scene: dict, item: dict) -> "dict | None":
+def _of_equipment(scene: "Scene", item: "dict[str, Any]") -> "dict[str, Any] | None":
     told = served(scene["equipment"], item)
     return None if told is None else from_equipment(told)

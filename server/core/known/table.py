@@ -13,10 +13,14 @@ if TYPE_CHECKING:
     from collections.abc import Callable
     from typing import Any
 
+    from server.shapes.core.state import KnownValue, Scene
+
 PARTS = (milk, temps, heat, hold, set_of_curd, acid, wash, moulds, brine, lab, store)
 
 
-def joined(parts: "tuple[Any, ...]") -> "dict[str, Callable[[dict], dict | None]]":
+def joined(
+    parts: "tuple[Any, ...]",
+) -> "dict[str, Callable[[Scene], KnownValue | None]]":
     """Return the look-ups of several modules in one table.
 
     Args:
@@ -25,7 +29,7 @@ def joined(parts: "tuple[Any, ...]") -> "dict[str, Callable[[dict], dict | None]
     Raises:
         KeyError: two of them look up one input.
     """
-    table: "dict[str, Callable[[dict], dict | None]]" = {}
+    table: "dict[str, Callable[[Scene], KnownValue | None]]" = {}
     for part in parts:
         for name in part.KNOWN:
             if name in table:

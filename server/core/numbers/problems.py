@@ -2,6 +2,11 @@
 
 from .refused import Refused
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
 # The unit that a name of the formulas ends in, the longest first.
 ENDS = (
     ("_kg_m3", "kg/m3"),
@@ -38,7 +43,7 @@ def problem(
     value: object = None,
     limit: object = None,
     unit: str = "",
-) -> dict:
+) -> "dict[str, Any]":
     """Return one thing that is wrong, in the form that answers carry.
 
     Args:
@@ -67,7 +72,7 @@ def problem(
     }
 
 
-def told(refusal: Refused) -> dict:
+def told(refusal: Refused) -> "dict[str, Any]":
     """Return the problem that a refusal tells, of the formula's own field.
 
     Args:

@@ -11,6 +11,14 @@ from .outputs import declared
 from .problems import problem_of
 from .reading import read_given
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.state import KnownValue, Rules
+    from server.shapes.core.sums import Answer, RestsOn
+
+
 # Strongest first. "secondary" is read in a source that quotes the first one,
 # "setting" is this tool's own and to be agreed.
 STATUSES = (
@@ -25,7 +33,12 @@ STATUSES = (
 )
 
 
-def answer(row: dict, given: dict, known: dict, rules: dict) -> dict:
+def answer(
+    row: "dict[str, Any]",
+    given: "dict[str, dict[str, Any]]",
+    known: "dict[str, KnownValue]",
+    rules: "Rules",
+) -> "Answer":
     """Return the Answer to one sum.
 
     Args:
@@ -39,7 +52,7 @@ def answer(row: dict, given: dict, known: dict, rules: dict) -> dict:
         {"key", "values", "rests_on", "status", "notes", "problems", "ask",
         "missing"}; values empty with problems or where something is missing.
     """
-    found: dict = {
+    found: "dict[str, Any]" = {
         "key": row["key"],
         "values": [],
         "rests_on": [],
@@ -60,7 +73,7 @@ def answer(row: dict, given: dict, known: dict, rules: dict) -> dict:
     return found
 
 
-def weakest(rows: "list[dict]") -> str:
+def weakest(rows: "list[RestsOn]") -> str:
     """Return the weakest status among what an answer rests on.
 
     Args:
@@ -75,8 +88,13 @@ def weakest(rows: "list[dict]") -> str:
     return STATUSES[worst] if rows else "derived"
 
 
-def _gather(row, given, known, found):
-    taken: dict = {"ranges": {}, "typed": {}, "from": {}}
+def _gather(
+    row: "dict[str, Any]",
+    given: "dict[str, dict[str, Any]]",
+    known: "dict[str, KnownValue]",
+    found: "Answer",
+) -> "dict[str, Any]":
+    taken: "dict[str, Any]" = {"ranges": {}, "typed": {}, "from": {}}
     for item in row["inputs"]:
         name = item["name"]
         taken[name] = None
@@ -98,7 +116,13 @@ def _gather(row, given, known, found):
     return taken
 
 
-def _take(taken, found, item, value, source):
+def _take(
+    taken: "dict[str, Any]",
+    found: "Answer",
+    item: "dict[str, Any]",
+    value: "Any",
+    source: "dict[str, Any]",
+) -> None:
     name = item["name"]
     if value is None:
         return
@@ -121,7 +145,7 @@ def _take(taken, found, item, value, source):
         )
 
 
-def _work(row, taken, found):
+def _work(row: "dict[str, Any]", taken: "dict[str, Any]", found: "Answer") -> None:
     try:
         done = row["work"](taken)
     except Refused as refusal:

@@ -11,81 +11,85 @@ from .answer import answer
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from typing import Any
+
+    from server.shapes.core.state import KnownValue, Rules
+    from server.shapes.core.sums import Answer, SumRow
 
 
-def _milk():
+def _milk() -> "list[dict[str, Any]]":
     from .vat import milk
 
     return milk.ROWS
 
 
-def _heat():
+def _heat() -> "list[dict[str, Any]]":
     from .vat import heat
 
     return heat.ROWS
 
 
-def _heat_treatment():
+def _heat_treatment() -> "list[dict[str, Any]]":
     from .vat import heat_treatment
 
     return heat_treatment.ROWS
 
 
-def _ingredients():
+def _ingredients() -> "list[dict[str, Any]]":
     from .vat import ingredients
 
     return ingredients.ROWS
 
 
-def _acid():
+def _acid() -> "list[dict[str, Any]]":
     from .vat import acid
 
     return acid.ROWS
 
 
-def _wash():
+def _wash() -> "list[dict[str, Any]]":
     from .vat import wash
 
     return wash.ROWS
 
 
-def _press():
+def _press() -> "list[dict[str, Any]]":
     from .wheel import press
 
     return press.ROWS
 
 
-def _yields():
+def _yields() -> "list[dict[str, Any]]":
     from .wheel import yields
 
     return yields.ROWS
 
 
-def _brine():
+def _brine() -> "list[dict[str, Any]]":
     from .wheel import brine
 
     return brine.ROWS
 
 
-def _store():
+def _store() -> "list[dict[str, Any]]":
     from .wheel import store
 
     return store.ROWS
 
 
-def _composition():
+def _composition() -> "list[dict[str, Any]]":
     from .wheel import composition
 
     return composition.ROWS
 
 
-def _trends():
+def _trends() -> "list[dict[str, Any]]":
     from .wheel import trends
 
     return trends.ROWS
 
 
-ROWS_OF: "dict[str, Callable[[], list[dict]]]" = {
+ROWS_OF: "dict[str, Callable[[], list[dict[str, Any]]]]" = {
     "milk": _milk,
     "heat": _heat,
     "heat_treatment": _heat_treatment,
@@ -101,7 +105,7 @@ ROWS_OF: "dict[str, Callable[[], list[dict]]]" = {
 }
 
 
-def rows(topic: "str | None" = None) -> "list[dict]":
+def rows(topic: "str | None" = None) -> "list[dict[str, Any]]":
     """Return the sums of a topic with their work, in the order of a make.
 
     Args:
@@ -114,13 +118,13 @@ def rows(topic: "str | None" = None) -> "list[dict]":
         if topic not in ROWS_OF:
             raise ValueError("topic %r is none of the sums'" % (topic,))
         return ROWS_OF[topic]()
-    found: "list[dict]" = []
+    found: "list[dict[str, Any]]" = []
     for key, _ in SUM_TOPICS:
         found.extend(ROWS_OF[key]())
     return found
 
 
-def find(key: str) -> "dict | None":
+def find(key: str) -> "dict[str, Any] | None":
     """Return one sum, or None.
 
     Args:
@@ -132,7 +136,7 @@ def find(key: str) -> "dict | None":
     return None
 
 
-def layout(topic: "str | None" = None) -> "list[dict]":
+def layout(topic: "str | None" = None) -> "list[SumRow]":
     """Return the sums of a topic as JSON types: what to ask for, what it gives.
 
     Args:
@@ -158,7 +162,12 @@ def layout(topic: "str | None" = None) -> "list[dict]":
     return found
 
 
-def work_out(key: str, given: dict, known: dict, rules: dict) -> dict:
+def work_out(
+    key: str,
+    given: "dict[str, dict[str, Any]]",
+    known: "dict[str, KnownValue]",
+    rules: "Rules",
+) -> "Answer":
     """Return the Answer to one sum, see `answer.answer`.
 
     Args:
@@ -178,11 +187,11 @@ def work_out(key: str, given: dict, known: dict, rules: dict) -> dict:
     return answer(row, given, known, rules)
 
 
-def _has(row, name):
+def _has(row: "dict[str, Any]", name: str) -> bool:
     return any(item["name"] == name and not item["hidden"] for item in row["inputs"])
 
 
-def _not_answered(key, field, word):
+def _not_answered(key: str, field: str, word: str) -> "Answer":
     return {
         "key": key,
         "values": [],

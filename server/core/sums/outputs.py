@@ -12,19 +12,26 @@ A verdict is a word: its ends bound what was read, which stands beside them.
 
 from ..units.notes import with_units
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.sums import RestsOn
+
+
 ROLES = ("estimate", "limit", "band")
 
 
 def output(
     name: str,
-    unit: "str | dict",
+    unit: "str | dict[str, Any]",
     role: str = "estimate",
     headline: "bool | str" = False,
-    ends: "str | dict | None" = None,
+    ends: "str | dict[str, Any] | None" = None,
     sense: "str | None" = None,
     told_by: "str | None" = None,
     called: str = "both",
-) -> dict:
+) -> "dict[str, Any]":
     """Return one output of a sum.
 
     Args:
@@ -54,7 +61,7 @@ def output(
     }
 
 
-def as_read(name: str) -> dict:
+def as_read(name: str) -> "dict[str, Any]":
     """Return the unit that an input was read in: a rule judges in no other.
 
     Args:
@@ -70,7 +77,7 @@ def value(
     high: "object" = None,
     of: "str | None" = None,
     read: "object" = None,
-) -> dict:
+) -> "dict[str, Any]":
     """Return one value of an answer, before its output is known.
 
     Args:
@@ -91,7 +98,11 @@ def value(
     }
 
 
-def declared(values: "list[dict]", outputs: "list[dict]", taken: dict) -> "list[dict]":
+def declared(
+    values: "list[dict[str, Any]]",
+    outputs: "list[dict[str, Any]]",
+    taken: "dict[str, Any]",
+) -> "list[dict[str, Any]]":
     """Return values with what their outputs say of them.
 
     Args:
@@ -124,7 +135,9 @@ def declared(values: "list[dict]", outputs: "list[dict]", taken: dict) -> "list[
     return values
 
 
-def _unit(unit, of, taken):
+def _unit(
+    unit: "str | dict[str, str]", of: "str | None", taken: "dict[str, Any]"
+) -> str:
     if not isinstance(unit, dict):
         return unit
     name = unit.get("as_read")
@@ -137,7 +150,7 @@ def _unit(unit, of, taken):
     return taken[name] if isinstance(taken[name], str) else "C"
 
 
-def note(name: str, **numbers: "object") -> dict:
+def note(name: str, **numbers: "object") -> "dict[str, Any]":
     """Return a remark for the maker: a message key and its numbers.
 
     Args:
@@ -149,7 +162,9 @@ def note(name: str, **numbers: "object") -> dict:
     return with_units(told)
 
 
-def rests(name: str, amount: "object", unit: str, status: str, source: str) -> dict:
+def rests(
+    name: str, amount: "object", unit: str, status: str, source: str
+) -> "RestsOn":
     """Return one figure that a sum rests on beyond what was handed in.
 
     Args:
@@ -170,12 +185,12 @@ def rests(name: str, amount: "object", unit: str, status: str, source: str) -> d
 
 
 def result(
-    values: "list[dict]",
-    notes: "list[dict] | tuple" = (),
-    rests_on: "list[dict] | tuple" = (),
-    missing: "list[str] | tuple" = (),
-    unused: "list[str] | tuple" = (),
-) -> dict:
+    values: "list[dict[str, Any]]",
+    notes: "list[dict[str, Any]] | tuple[Any, ...]" = (),
+    rests_on: "list[dict[str, Any]] | tuple[Any, ...]" = (),
+    missing: "list[str] | tuple[Any, ...]" = (),
+    unused: "list[str] | tuple[Any, ...]" = (),
+) -> "dict[str, Any]":
     """Return what the work of a sum comes to.
 
     Args:
@@ -194,6 +209,6 @@ def result(
     }
 
 
-def no_rules() -> dict:
+def no_rules() -> "dict[str, Any]":
     """Return what a sum that judges comes to where its rule is not at hand."""
     return result([], [note("rules_not_here")], [], ["rules"])

@@ -8,6 +8,13 @@ from ..numbers.problems import told
 from ..numbers.refused import Refused
 from ..units.table import convert
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.words import SumProblem
+
+
 # What the formulas call a value that a sum asks for under a longer name.
 ALSO_CALLED = (
     ("target_c", "target_temp_c"),
@@ -68,7 +75,7 @@ ALSO_CALLED = (
 )
 
 
-def problem_of(sum_row: dict, refusal: Refused) -> dict:
+def problem_of(sum_row: "dict[str, Any]", refusal: Refused) -> "SumProblem":
     """Return the problem that a refusal tells, of what the sum asks for.
 
     Args:
@@ -89,7 +96,7 @@ def problem_of(sum_row: dict, refusal: Refused) -> dict:
     return _in_unit(found, item, refusal.field)
 
 
-def _asked(sum_row, field):
+def _asked(sum_row: "dict[str, Any]", field: str) -> "dict[str, Any] | None":
     asked = {item["name"]: item for item in sum_row["inputs"]}
     if field in asked:
         return asked[field]
@@ -99,7 +106,9 @@ def _asked(sum_row, field):
     return None
 
 
-def _in_unit(found, item, field):
+def _in_unit(
+    found: "SumProblem", item: "dict[str, Any]", field: str
+) -> "SumProblem":
     try:
         for part in ("value", "limit"):
             if isinstance(found[part], (int, float)):

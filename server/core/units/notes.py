@@ -3,6 +3,11 @@
 A number that is not named here is a count, or its words say what it is of.
 """
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
 # What the thermometer shows: a rule's temperature is never told in another unit.
 AS_READ = "as_read"
 _SPANS = {"value": "s", "limit": "s"}
@@ -31,7 +36,9 @@ NOTE_UNITS = {
 }
 
 
-def with_units(told: dict, read_in: "str | None" = None) -> dict:
+def with_units(
+    told: "dict[str, Any]", read_in: "str | None" = None
+) -> "dict[str, Any]":
     """Return a note or reason with the units of its numbers.
 
     Args:

@@ -113,7 +113,7 @@ def fat_for_fdm_frac(wanted_fdm_frac: float, moisture_frac: float) -> float:
     return wanted_fdm_frac * (1 - moisture_frac)
 
 
-def _require_cheese(fat_frac, moisture_frac):
+def _require_cheese(fat_frac: float, moisture_frac: float) -> None:
     require_within("fat_frac", fat_frac, 0, 1)
     require_within("moisture_frac", moisture_frac, 0, 1)
     if fat_frac + moisture_frac > 1 + _NOISE:
@@ -157,7 +157,7 @@ def classes(value_frac: float, rows: "list[dict[str, Any]]") -> "dict[str, Any]"
     return {"verdict": "assessed", "classes": found}
 
 
-def _is_in_class(value, row):
+def _is_in_class(value: float, row: "dict[str, Any]") -> bool:
     if "from_frac" in row and value < row["from_frac"]["value"] - _NOISE:
         return False
     if "to_frac" in row and value > row["to_frac"]["value"] + _NOISE:
@@ -231,7 +231,7 @@ def check_identity(
     return {"verdict": verdict, "figures": found}
 
 
-def _measured(cheese):
+def _measured(cheese: "dict[str, Any]") -> "dict[str, Any] | None":
     moisture, fat = cheese.get("moisture_frac"), cheese.get("fat_frac")
     for name, value in (("moisture_frac", moisture), ("fat_frac", fat)):
         if value is not None:
@@ -242,7 +242,9 @@ def _measured(cheese):
     return {"moisture_frac": moisture, "fat_frac": fat, "fdm_frac": fdm}
 
 
-def _compare(key, value, limit, sense):
+def _compare(
+    key: str, value: "float | None", limit: "dict[str, Any]", sense: str
+) -> "dict[str, Any]":
     verdict = "not_assessed"
     if value is not None and limit["status"] != "memory":
         edge = limit["value"]
@@ -256,7 +258,9 @@ def _compare(key, value, limit, sense):
     return _line(key, value, limit, sense, verdict)
 
 
-def _line(key, value, limit, sense, verdict):
+def _line(
+    key: str, value: object, limit: "dict[str, Any]", sense: str, verdict: str
+) -> "dict[str, Any]":
     return {
         "key": key,
         "value": value,
@@ -267,7 +271,9 @@ def _line(key, value, limit, sense, verdict):
     }
 
 
-def _dry_matter(measured, rows):
+def _dry_matter(
+    measured: "dict[str, Any]", rows: "list[dict[str, Any]]"
+) -> "dict[str, Any]":
     """Judge the least dry matter that a fat in the dry matter asks for."""
     key, fdm = "dry_matter_min_frac", measured["fdm_frac"]
     for row in rows if fdm is not None else []:
@@ -284,7 +290,7 @@ def _dry_matter(measured, rows):
     return _line(key, None, nothing, "min", "not_assessed")
 
 
-def _milk(is_pasteurised, rule):
+def _milk(is_pasteurised: "bool | None", rule: "dict[str, Any]") -> "dict[str, Any]":
     verdict = "meets"
     if rule["status"] == "memory":
         verdict = "not_assessed"
@@ -293,7 +299,7 @@ def _milk(is_pasteurised, rule):
     return _line("milk", is_pasteurised, rule, "is", verdict)
 
 
-def _cure(cheese, rule):
+def _cure(cheese: "dict[str, Any]", rule: "dict[str, Any]") -> "dict[str, Any]":
     days, is_pasteurised = cheese.get("cured_days"), cheese.get("is_pasteurised")
     limit = rule["days"]
     if days is not None:

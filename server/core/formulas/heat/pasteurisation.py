@@ -91,7 +91,9 @@ def heat_verdict(
     return found
 
 
-def _require_input(readings, unit, product):
+def _require_input(
+    readings: "list[dict[str, Any]]", unit: str, product: "dict[str, Any]"
+) -> None:
     if unit not in ("F", "C"):
         raise Refused("not_a_choice", "unit", unit, ["F", "C"])
     if product.get("vessel") not in ("vat", "flow"):
@@ -112,7 +114,15 @@ def _require_input(readings, unit, product):
                 require_number(name, reading[name])
 
 
-def _settle(found, results, readings, product, chart, rule, unit):
+def _settle(
+    found: "dict[str, Any]",
+    results: "list[dict[str, Any]]",
+    readings: "list[dict[str, Any]]",
+    product: "dict[str, Any]",
+    chart: "dict[str, Any]",
+    rule: "dict[str, Any]",
+    unit: str,
+) -> None:
     """Put class, reasons and hold together from the verdicts on all rows."""
     met = [result for result in results if result["state"] == "met"]
     unknown = [result for result in results if result["state"] == "unknown"]
@@ -144,7 +154,9 @@ def _settle(found, results, readings, product, chart, rule, unit):
     found["reasons"] += _thermised(readings, unit, product, rule)
 
 
-def _never_reached(results, readings):
+def _never_reached(
+    results: "list[dict[str, Any]]", readings: "list[dict[str, Any]]"
+) -> "dict[str, Any]":
     temps = [r["temp"] for r in readings if r.get("temp") is not None]
     limits = [r["hold"]["min_temp"] for r in results if r["hold"]]
     return {
@@ -154,7 +166,9 @@ def _never_reached(results, readings):
     }
 
 
-def _missing_fields(chart, product, rule):
+def _missing_fields(
+    chart: "dict[str, Any]", product: "dict[str, Any]", rule: "dict[str, Any]"
+) -> "list[str]":
     fields = rule.get("chart_fields", {}).get(product["vessel"], [])
     return [
         field["key"]
@@ -163,7 +177,9 @@ def _missing_fields(chart, product, rule):
     ]
 
 
-def _phosphatase_reason(product, rule, is_met):
+def _phosphatase_reason(
+    product: "dict[str, Any]", rule: "dict[str, Any]", is_met: bool
+) -> "dict[str, Any] | None":
     result = product.get("phosphatase")
     if result == "positive":
         return {"key": "phosphatase_positive"}
@@ -172,7 +188,12 @@ def _phosphatase_reason(product, rule, is_met):
     return None
 
 
-def _thermised(readings, unit, product, rule):
+def _thermised(
+    readings: "list[dict[str, Any]]",
+    unit: str,
+    product: "dict[str, Any]",
+    rule: "dict[str, Any]",
+) -> "list[dict[str, Any]]":
     """Name thermised milk where the rule has the word."""
     named = rule.get("thermised")
     if not named or unit not in named["from_temp"]:
@@ -196,7 +217,7 @@ def _thermised(readings, unit, product, rule):
     return [{"key": key, "value": held_s, "limit": named["hold_s"]["value"]}]
 
 
-def _warnings(readings):
+def _warnings(readings: "list[dict[str, Any]]") -> "list[dict[str, Any]]":
     """Name the first reading at which the recorder stood above the indicator."""
     high = [
         reading

@@ -4,12 +4,18 @@ from ...log.readings import one_an_instant, together, within
 from ..origins import from_make, from_recipe
 from .temps import IN_VAT, minutes, table
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def _curve_of(scene: dict) -> dict:
+    from server.shapes.core.state import KnownValue, Scene
+
+
+def _curve_of(scene: "Scene") -> "dict[str, Any]":
     return dict(scene["recipe"].get("curve") or {})
 
 
-def _start_ms(scene: dict) -> "int | None":
+def _start_ms(scene: "Scene") -> "int | None":
     """Return the instant at which the recipe's curve begins in this make [ms]."""
     curve = _curve_of(scene)
     if not curve:
@@ -18,17 +24,17 @@ def _start_ms(scene: dict) -> "int | None":
     return None if begun_ms is None else int(begun_ms)
 
 
-def _curve_start_ms(scene: dict) -> "dict | None":
+def _curve_start_ms(scene: "Scene") -> "KnownValue | None":
     start_ms = _start_ms(scene)
     return None if start_ms is None else from_make(start_ms)
 
 
-def _curve_now_min(scene: dict) -> "dict | None":
+def _curve_now_min(scene: "Scene") -> "KnownValue | None":
     start_ms = _start_ms(scene)
     return None if start_ms is None else from_make(minutes(scene["now_ms"], start_ms))
 
 
-def _ph_readings(scene: dict) -> "dict | None":
+def _ph_readings(scene: "Scene") -> "KnownValue | None":
     start_ms = _start_ms(scene)
     if start_ms is None:
         return None
@@ -36,7 +42,7 @@ def _ph_readings(scene: dict) -> "dict | None":
     return from_make(table(entries, start_ms, "ph")) if entries else None
 
 
-def _curd_temps(scene: dict) -> "dict | None":
+def _curd_temps(scene: "Scene") -> "KnownValue | None":
     start_ms = _start_ms(scene)
     if start_ms is None:
         return None
@@ -46,7 +52,7 @@ def _curd_temps(scene: dict) -> "dict | None":
     return from_make(table(entries, start_ms, "value"))
 
 
-def _curve(scene: dict) -> "dict | None":
+def _curve(scene: "Scene") -> "KnownValue | None":
     curve = _curve_of(scene)
     if not curve:
         return None
@@ -57,7 +63,7 @@ def _curve(scene: dict) -> "dict | None":
     return from_recipe(points, curve["status"], curve["source"])
 
 
-def _targets(scene: dict) -> "dict | None":
+def _targets(scene: "Scene") -> "KnownValue | None":
     """Return the pH that each step still to come wants, as far as the curve goes."""
     curve = _curve_of(scene)
     if not curve:
@@ -70,7 +76,7 @@ def _targets(scene: dict) -> "dict | None":
     return from_recipe(wanted, "derived", "the recipe's targets") if wanted else None
 
 
-def _targets_of(step: dict, phs: "list[float]") -> "list[dict]":
+def _targets_of(step: "dict[str, Any]", phs: "list[float]") -> "list[dict[str, Any]]":
     targets = [row for row in step.get("targets", []) if row["quantity"] == "ph"]
     return [
         {"of": step["key"], "ph": target["figure"]["value"]}

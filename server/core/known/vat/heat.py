@@ -13,12 +13,19 @@ from ..origins import from_make
 from .temps import temp_entries
 from .wash import kg_in_vat, vat_kg_now
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.state import KnownValue, Scene
+
+
 MOST_MAKES = 5  # a vat changes little; more would only cost the phone time
 # Fills this near to each other count as one: less than a tank's dip stick tells.
 SAME_FILL = 0.1
 
 
-def _jacket_temp_c(scene: dict) -> "dict | None":
+def _jacket_temp_c(scene: "Scene") -> "KnownValue | None":
     """Return the jacket's temperature: as read now, or as in the last such step."""
     here = {"state": scene["state"], "fact": scene["fact"]}
     for made in [here] + _earlier_makes(scene):
@@ -28,7 +35,7 @@ def _jacket_temp_c(scene: dict) -> "dict | None":
     return None
 
 
-def _earlier_makes(scene: dict) -> "list[dict]":
+def _earlier_makes(scene: "Scene") -> "list[dict[str, Any]]":
     """Return the last makes in this vat that did this step, newest first."""
     kept = scene["kept"]
     if "earlier" not in kept:
@@ -39,11 +46,11 @@ def _earlier_makes(scene: dict) -> "list[dict]":
     return list(kept["earlier"])
 
 
-def _newest_first(made: dict) -> tuple:
+def _newest_first(made: "dict[str, Any]") -> "tuple[Any, ...]":
     return (-made["fact"]["begun_ms"], made["state"]["make"])
 
 
-def _earlier(scene: dict, stream: str) -> "dict | None":
+def _earlier(scene: "Scene", stream: str) -> "dict[str, Any] | None":
     """Return another make in this vat that did this step before, or None."""
     vat = scene["opened"].get("vat")
     state = scene["desk"]["makes"][stream]
@@ -65,7 +72,7 @@ def _earlier(scene: dict, stream: str) -> "dict | None":
     return {"state": state, "fact": fact, "opened": opened["data"]}
 
 
-def _tau_s(scene: dict) -> "dict | None":
+def _tau_s(scene: "Scene") -> "KnownValue | None":
     """Return the time constant that this vat showed before, for this much milk."""
     # Loaded when a step first heats: other steps answer sooner without.
     from ...formulas.heat import heat
@@ -86,7 +93,7 @@ def _tau_s(scene: dict) -> "dict | None":
     return from_make(middle, min(low, 0.9 * middle), max(high, 1.1 * middle))
 
 
-def _shown_before(scene: dict) -> "list[tuple[float, float]]":
+def _shown_before(scene: "Scene") -> "list[tuple[float, float]]":
     shown = []
     for earlier in _earlier_makes(scene):
         make_id = earlier["state"]["make"]
@@ -96,7 +103,7 @@ def _shown_before(scene: dict) -> "list[tuple[float, float]]":
     return shown
 
 
-def _tau_of(scene: dict, earlier: dict) -> "tuple[float, float] | None":
+def _tau_of(scene: "Scene", earlier: "dict[str, Any]") -> "tuple[float, float] | None":
     """Return (time constant [s], what was in the vat [kg]) of an earlier make."""
     try:
         tau_s = _fitted_tau_s(scene, earlier)
@@ -105,17 +112,17 @@ def _tau_of(scene: dict, earlier: dict) -> "tuple[float, float] | None":
         return None  # entries that contradict each other teach nothing
 
 
-def _fill_kg(earlier: dict) -> float:
+def _fill_kg(earlier: "dict[str, Any]") -> float:
     """Return what was in the vat in an earlier make when the step was over."""
     milk_kg = plan.milk_in(earlier["state"], earlier["opened"])["milk_kg"]
     return kg_in_vat(earlier["state"], milk_kg, earlier["fact"]["ended_ms"])
 
 
-def _is_same_fill(told: dict) -> bool:
+def _is_same_fill(told: "dict[str, Any]") -> bool:
     return bool(told["high_s"] <= (1 + SAME_FILL) * told["low_s"])
 
 
-def _fitted_tau_s(scene: dict, earlier: dict) -> "float | None":
+def _fitted_tau_s(scene: "Scene", earlier: "dict[str, Any]") -> "float | None":
     from ...formulas.heat import heat_forecast
 
     temps = temp_entries(scene, earlier["fact"], earlier["state"])

@@ -8,9 +8,12 @@ from .temps import minutes
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from typing import Any
+
+    from server.shapes.core.state import KnownValue, Scene
 
 
-def _fact(scene: dict) -> dict:
+def _fact(scene: "Scene") -> "dict[str, Any]":
     """Return the Fact of the step that holds the milk, else of the one that asks."""
     facts = scene["context"]["facts"]
     for step in scene["recipe"]["steps"]:
@@ -19,7 +22,7 @@ def _fact(scene: dict) -> dict:
     return dict(scene["fact"])
 
 
-def _hold(scene: dict) -> "dict | None":
+def _hold(scene: "Scene") -> "KnownValue | None":
     # Each field of the chart asks, and pairing all readings takes time.
     kept = scene["kept"]
     if "hold" not in kept:
@@ -32,24 +35,24 @@ def _hold(scene: dict) -> "dict | None":
     return kept["hold"] or None
 
 
-def _thermometer(scene: dict) -> "dict | None":
+def _thermometer(scene: "Scene") -> "KnownValue | None":
     hold = _hold(scene)
     return from_make(hold["unit"]) if hold and hold["rows"] else None
 
 
-def _hold_over(scene: dict) -> "dict | None":
+def _hold_over(scene: "Scene") -> "KnownValue | None":
     fact = _fact(scene)
     if fact["begun_ms"] is None:
         return None
     return from_make("no" if fact["ended_ms"] is None else "yes")
 
 
-def _hold_begun_ms(scene: dict) -> "dict | None":
+def _hold_begun_ms(scene: "Scene") -> "KnownValue | None":
     begun_ms = _fact(scene)["begun_ms"]
     return None if begun_ms is None else from_make(begun_ms)
 
 
-def _milk_temps(scene: dict) -> "dict | None":
+def _milk_temps(scene: "Scene") -> "KnownValue | None":
     hold = _hold(scene)
     if hold is None or not hold["rows"]:
         return None
@@ -67,7 +70,7 @@ def _milk_temps(scene: dict) -> "dict | None":
     )
 
 
-def _chart(scene: dict) -> dict:
+def _chart(scene: "Scene") -> "dict[str, Any]":
     kept = scene["kept"]
     if "chart" not in kept:
         hold = _hold(scene)
@@ -78,7 +81,7 @@ def _chart(scene: dict) -> dict:
     return kept["chart"] or {}
 
 
-def _noted(field: str) -> "Callable[[dict], dict | None]":
+def _noted(field: str) -> "Callable[[Scene], KnownValue | None]":
     """Look up whether a field of the chart record is entered in the make.
 
     What is not entered here may stand on the plant's own chart: it is asked.
@@ -86,7 +89,7 @@ def _noted(field: str) -> "Callable[[dict], dict | None]":
     return lambda scene: from_make("noted") if _chart(scene).get(field) else None
 
 
-KNOWN: "dict[str, Callable[[dict], dict | None]]" = {
+KNOWN: "dict[str, Callable[[dict[str, Any]], dict[str, Any] | None]]" = {
     "thermometer": _thermometer,
     "hold_over": _hold_over,
     "hold_begun_ms": _hold_begun_ms,

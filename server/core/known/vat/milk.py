@@ -9,25 +9,28 @@ from ..origins import from_equipment, from_make, from_recipe, of_figure
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from typing import Any
+
+    from server.shapes.core.state import KnownValue, Scene
 
 RULES_OF = ("us", "eu_uk")
 
 
-def read_last(quantity: str) -> "Callable[[dict], dict | None]":
+def read_last(quantity: str) -> "Callable[[Scene], KnownValue | None]":
     """Return a look-up of the newest reading of a quantity.
 
     Args:
         quantity: key of `quantities.QUANTITIES`.
     """
 
-    def look_up(scene: dict) -> "dict | None":
+    def look_up(scene: "Scene") -> "KnownValue | None":
         entry = last(scene["state"], quantity)
         return None if entry is None else _as_read(entry)
 
     return look_up
 
 
-def _as_read(entry: dict) -> dict:
+def _as_read(entry: "dict[str, Any]") -> "dict[str, Any]":
     """Return a reading, as typed too where it was typed in Fahrenheit."""
     data = entry["data"]
     told = from_make(data["value"])
@@ -36,14 +39,14 @@ def _as_read(entry: dict) -> dict:
     return told
 
 
-def _milk_l(scene: dict) -> dict:
+def _milk_l(scene: "Scene") -> "KnownValue":
     milk = scene["context"]["milk"]
     if milk["milk_from"] == "opened":
         return from_recipe(milk["milk_l"], "derived", "milk that was planned")
     return from_make(milk["milk_l"])
 
 
-def _milk_kg(scene: dict) -> dict:
+def _milk_kg(scene: "Scene") -> "KnownValue":
     weighed = _weighed_kg(scene)
     if weighed is not None:
         return weighed
@@ -51,7 +54,7 @@ def _milk_kg(scene: dict) -> dict:
     return from_recipe(kg, "derived", "volume times usual density")
 
 
-def _weighed_kg(scene: dict) -> "dict | None":
+def _weighed_kg(scene: "Scene") -> "KnownValue | None":
     milk = scene["context"]["milk"]
     return from_make(milk["milk_kg"]) if milk["milk_from"] == "mass" else None
 
@@ -59,19 +62,19 @@ def _weighed_kg(scene: dict) -> "dict | None":
 _fat_tested_frac = read_last("fat_frac")
 
 
-def _fat_frac(scene: dict) -> "dict | None":
+def _fat_frac(scene: "Scene") -> "KnownValue | None":
     tested = _fat_tested_frac(scene)
     figure = scene["recipe"]["milk"].get("fat_frac")
     return of_figure(figure) if tested is None and figure is not None else tested
 
 
-def _milk_temp_c(scene: dict) -> "dict | None":
+def _milk_temp_c(scene: "Scene") -> "KnownValue | None":
     """Return the milk's temperature as of this step: what is heated later is not."""
     entries = within(scene["state"], "milk_temp_c", None, scene["fact"]["ended_ms"])
     return _as_read(entries[-1]) if entries else None
 
 
-def _jurisdiction(scene: dict) -> "dict | None":
+def _jurisdiction(scene: "Scene") -> "KnownValue | None":
     """Return whose rule the recipe's hold goes by."""
     for step in scene["recipe"]["steps"]:
         rule = step.get("rule") or ""
@@ -81,7 +84,7 @@ def _jurisdiction(scene: dict) -> "dict | None":
     return None
 
 
-def _hold_rule(scene: dict) -> "dict | None":
+def _hold_rule(scene: "Scene") -> "KnownValue | None":
     for step in scene["recipe"]["steps"]:
         rule = hold_rule(step, scene["context"]["rules"])
         if rule is not None:
@@ -89,14 +92,14 @@ def _hold_rule(scene: dict) -> "dict | None":
     return None
 
 
-def _gap_max_s(scene: dict) -> "dict | None":
+def _gap_max_s(scene: "Scene") -> "KnownValue | None":
     """Return the gap between readings that counts in the make's own hold."""
     rule = _hold_rule(scene)
     gap = None if rule is None else gap_of(rule, scene["equipment"])
     return from_equipment(gap["gap_s"]) if gap and gap["is_own"] else None
 
 
-def _phosphatase(scene: dict) -> "dict | None":
+def _phosphatase(scene: "Scene") -> "KnownValue | None":
     """Return what the laboratory found, by the rule that judges the hold."""
     rule = _hold_rule(scene)
     word = None if rule is None else phosphatase(scene["state"], rule)

@@ -7,6 +7,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
 
+    from server.shapes.core.state import KnownValue, Scene
+
 # (unit of the recipe's dose, unit that a sum asks it in): what it is multiplied by.
 # Grams to the litre go by the make's own litres and kilograms, see `_times`.
 INTO = {
@@ -16,7 +18,7 @@ INTO = {
 }
 
 
-def _floc_s(scene: dict) -> "dict | None":
+def _floc_s(scene: "Scene") -> "KnownValue | None":
     for step in scene["recipe"]["steps"]:
         floc = scene["context"]["facts"][step["key"]]["floc"]
         if floc is not None and floc["floc_s"] is not None:
@@ -24,21 +26,21 @@ def _floc_s(scene: dict) -> "dict | None":
     return None
 
 
-def recipe_figure(name: str) -> "Callable[[dict], dict | None]":
+def recipe_figure(name: str) -> "Callable[[Scene], KnownValue | None]":
     """Return a look-up of one of the recipe's own figures.
 
     Args:
         name: its name.
     """
 
-    def look_up(scene: dict) -> "dict | None":
+    def look_up(scene: "Scene") -> "KnownValue | None":
         figure = (scene["recipe"].get("figures") or {}).get(name)
         return None if figure is None else of_figure(figure)
 
     return look_up
 
 
-def _target_floc_s(scene: dict) -> "dict | None":
+def _target_floc_s(scene: "Scene") -> "KnownValue | None":
     factor = (scene["recipe"].get("figures") or {}).get("floc_factor")
     for step in scene["recipe"]["steps"]:
         if step["end"]["by"] == "floc" and step.get("lasts") and factor:
@@ -48,7 +50,7 @@ def _target_floc_s(scene: dict) -> "dict | None":
     return None
 
 
-def _tested_every_s(scene: dict) -> "dict | None":
+def _tested_every_s(scene: "Scene") -> "KnownValue | None":
     for step in scene["recipe"]["steps"]:
         if step["end"]["by"] != "floc":
             continue
@@ -60,17 +62,17 @@ def _tested_every_s(scene: dict) -> "dict | None":
     return None
 
 
-def _rennet_ml(scene: dict) -> "dict | None":
+def _rennet_ml(scene: "Scene") -> "KnownValue | None":
     entry = run.last(scene["state"], "ingredient_added", "rennet")
     if entry is None or entry["data"]["unit"] != "mL":
         return None
     return from_make(entry["data"]["amount"])
 
 
-def _dose(ingredient: str, unit: str) -> "Callable[[dict], dict | None]":
+def _dose(ingredient: str, unit: str) -> "Callable[[Scene], KnownValue | None]":
     """Look up the recipe's dose of an ingredient in a unit; another cannot serve."""
 
-    def look_up(scene: dict) -> "dict | None":
+    def look_up(scene: "Scene") -> "KnownValue | None":
         for row in scene["recipe"]["ingredients"]:
             if row["key"] == ingredient:
                 figure = row["dose"]["amount"]
@@ -81,7 +83,7 @@ def _dose(ingredient: str, unit: str) -> "Callable[[dict], dict | None]":
     return look_up
 
 
-def _times(scene: dict, given: str, wanted: str) -> "float | None":
+def _times(scene: "Scene", given: str, wanted: str) -> "float | None":
     if (given, wanted) == ("g/L", "g/kg"):
         milk = scene["context"]["milk"]
         return float(milk["milk_l"] / milk["milk_kg"])

@@ -8,11 +8,18 @@ from ...log.readings import one_an_instant, together
 from ...make.facts import readings_in
 from ..origins import from_make, from_recipe, of_figure
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.state import Entry, Fact, KnownValue, Scene, State
+
+
 TEMPS = ("milk_temp_c", "curd_temp_c", "water_temp_c")
 IN_VAT = TEMPS[:2]
 
 
-def _temp_quantity(step: dict) -> "str | None":
+def _temp_quantity(step: "dict[str, Any]") -> "str | None":
     if step["end"]["by"] == "reading" and step["end"]["quantity"] in TEMPS:
         return str(step["end"]["quantity"])
     for row in step.get("targets", []) + step.get("readings", []):
@@ -22,8 +29,8 @@ def _temp_quantity(step: dict) -> "str | None":
 
 
 def temp_entries(
-    scene: dict, fact: "dict | None" = None, state: "dict | None" = None
-) -> "list[dict]":
+    scene: "Scene", fact: "Fact | None" = None, state: "State | None" = None
+) -> "list[dict[str, Any]]":
     """Return the step's readings of the temperature it is about, oldest first.
 
     Args:
@@ -39,7 +46,7 @@ def temp_entries(
     )
 
 
-def table(entries: "list[dict]", start_ms: int, column: str) -> "list[dict]":
+def table(entries: "list[Entry]", start_ms: int, column: str) -> "list[dict[str, Any]]":
     """Return readings as rows of minutes and values.
 
     Args:
@@ -63,7 +70,7 @@ def minutes(at_ms: int, start_ms: int) -> float:
     return (at_ms - start_ms) / 60000.0
 
 
-def next_wash(scene: dict) -> "dict | None":
+def next_wash(scene: "Scene") -> "KnownValue | None":
     """Return the step from this one on that warms the curd, or None.
 
     Args:
@@ -78,7 +85,7 @@ def next_wash(scene: dict) -> "dict | None":
     return None
 
 
-def _wanted_of(step: dict) -> "dict | None":
+def _wanted_of(step: "dict[str, Any]") -> "dict[str, Any] | None":
     end = step["end"]
     if end["by"] == "reading" and end["quantity"] in TEMPS:
         return of_figure(end.get("at_least") or end["at_most"])
@@ -88,37 +95,37 @@ def _wanted_of(step: dict) -> "dict | None":
     return None
 
 
-def _target_temp_c(scene: dict) -> "dict | None":
+def _target_temp_c(scene: "Scene") -> "KnownValue | None":
     own = _wanted_of(scene["step"])
     wash = next_wash(scene) if own is None else None
     return own if wash is None else _wanted_of(wash)
 
 
-def _vat_temps(scene: dict) -> "dict | None":
+def _vat_temps(scene: "Scene") -> "KnownValue | None":
     entries = temp_entries(scene)
     if not entries:
         return None
     return from_make(table(entries, entries[0]["t_ms"], "value"))
 
 
-def _temps_start_ms(scene: dict) -> "dict | None":
+def _temps_start_ms(scene: "Scene") -> "KnownValue | None":
     entries = temp_entries(scene)
     return from_make(entries[0]["t_ms"]) if entries else None
 
 
-def _temps_now_min(scene: dict) -> "dict | None":
+def _temps_now_min(scene: "Scene") -> "KnownValue | None":
     start = _temps_start_ms(scene)
     return start and from_make(minutes(scene["now_ms"], start["value"]))
 
 
-def _vat_temp_c(scene: dict) -> "dict | None":
+def _vat_temp_c(scene: "Scene") -> "KnownValue | None":
     """Return the vat's temperature as of this step: what is warmed later is not."""
     ended_ms = scene["fact"]["ended_ms"]
     entries = together(scene["state"], IN_VAT, None, ended_ms)
     return from_make(entries[-1]["data"]["value"]) if entries else None
 
 
-def _due_s(scene: dict) -> "dict | None":
+def _due_s(scene: "Scene") -> "KnownValue | None":
     """Return by when the recipe wants it, on the clock of the readings."""
     start = _temps_start_ms(scene)
     high_ms = scene["fact"]["due"]["high_ms"]

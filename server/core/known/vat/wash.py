@@ -11,9 +11,15 @@ from ...units.liquids import WATER_KG_L, WHEY_KG_L
 from ..origins import from_make, from_recipe, of_figure
 from .temps import next_wash
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.state import KnownValue, Scene, State
+
 
 def _kg_read(
-    state: dict, quantity: str, kg_l: float, before_ms: "int | None" = None
+    state: "State", quantity: str, kg_l: float, before_ms: "int | None" = None
 ) -> float:
     """Return all that was read of a volume, up to an instant, as a mass [kg]."""
     litres = [
@@ -24,15 +30,15 @@ def _kg_read(
     return sum(litres) * kg_l
 
 
-def _drained_kg(state: dict, before_ms: "int | None" = None) -> float:
+def _drained_kg(state: "State", before_ms: "int | None" = None) -> float:
     return _kg_read(state, "whey_drained_l", WHEY_KG_L, before_ms)
 
 
-def _let_in_kg(state: dict, before_ms: "int | None" = None) -> float:
+def _let_in_kg(state: "State", before_ms: "int | None" = None) -> float:
     return _kg_read(state, "water_added_l", WATER_KG_L, before_ms)
 
 
-def kg_in_vat(state: dict, milk_kg: float, before_ms: "int | None") -> float:
+def kg_in_vat(state: "State", milk_kg: float, before_ms: "int | None") -> float:
     """Return milk less whey drawn off plus water let in [kg].
 
     Args:
@@ -43,7 +49,7 @@ def kg_in_vat(state: dict, milk_kg: float, before_ms: "int | None") -> float:
     return milk_kg - _drained_kg(state, before_ms) + _let_in_kg(state, before_ms)
 
 
-def vat_kg_now(scene: dict, before_ms: "int | None" = None) -> float:
+def vat_kg_now(scene: "Scene", before_ms: "int | None" = None) -> float:
     """Return what is in the vat of the make that asks [kg].
 
     Args:
@@ -53,37 +59,39 @@ def vat_kg_now(scene: dict, before_ms: "int | None" = None) -> float:
     return kg_in_vat(scene["state"], scene["context"]["milk"]["milk_kg"], before_ms)
 
 
-def _vat_kg(scene: dict) -> "dict | None":
+def _vat_kg(scene: "Scene") -> "KnownValue | None":
     # The step's own water is not in yet, or is counted as added.
     kg = vat_kg_now(scene, scene["fact"]["begun_ms"])
     return from_make(kg) if kg > 0 else None
 
 
-def _contents_kg(scene: dict) -> "dict | None":
+def _contents_kg(scene: "Scene") -> "KnownValue | None":
     kg = vat_kg_now(scene)
     return from_make(kg) if kg > 0 else None
 
 
-def _drained_before_kg(scene: dict) -> dict:
+def _drained_before_kg(scene: "Scene") -> "KnownValue":
     return from_make(_drained_kg(scene["state"], scene["fact"]["begun_ms"]))
 
 
-def _water_in_kg(scene: dict) -> dict:
+def _water_in_kg(scene: "Scene") -> "KnownValue":
     return from_make(_let_in_kg(scene["state"], scene["fact"]["begun_ms"]))
 
 
-def _water_added_kg(scene: dict) -> dict:
+def _water_added_kg(scene: "Scene") -> "KnownValue":
     return from_make(_let_in_kg(scene["state"]))
 
 
-def _added_kg(scene: dict) -> "dict | None":
+def _added_kg(scene: "Scene") -> "KnownValue | None":
     entries = readings_in(scene["state"], scene["fact"], "water_added_l")
     if not entries:
         return None
     return from_make(sum(entry["data"]["value"] for entry in entries) * WATER_KG_L)
 
 
-def _target(scene: dict, step: dict, quantity: str) -> "dict | None":
+def _target(
+    scene: "Scene", step: "dict[str, Any]", quantity: str
+) -> "dict[str, Any] | None":
     for target in step.get("targets", []):
         if target["quantity"] == quantity:
             milk_l = scene["context"]["milk"]["milk_l"]
@@ -91,17 +99,17 @@ def _target(scene: dict, step: dict, quantity: str) -> "dict | None":
     return None
 
 
-def _target_of_wash(scene: dict, quantity: str) -> "dict | None":
+def _target_of_wash(scene: "Scene", quantity: str) -> "dict[str, Any] | None":
     return _target(scene, next_wash(scene) or scene["step"], quantity)
 
 
-def _water_temp_c(scene: dict) -> "dict | None":
+def _water_temp_c(scene: "Scene") -> "KnownValue | None":
     """Return how warm the water is: as read, else as its recipe wants it."""
     temp_c = last_value(scene["state"], "water_temp_c")
     return _water_wanted_c(scene) if temp_c is None else from_make(temp_c)
 
 
-def _water_planned_c(scene: dict) -> "dict | None":
+def _water_planned_c(scene: "Scene") -> "KnownValue | None":
     """Return how warm the water of the wash to come will be.
 
     What was read is of an earlier wash, or of water that is still heating up.
@@ -110,17 +118,17 @@ def _water_planned_c(scene: dict) -> "dict | None":
     return _water_temp_c(scene) if wanted is None else wanted
 
 
-def _water_wanted_c(scene: dict) -> "dict | None":
+def _water_wanted_c(scene: "Scene") -> "KnownValue | None":
     figure = _target_of_wash(scene, "water_temp_c")
     return None if figure is None else of_figure(figure)
 
 
-def _water_kg(scene: dict) -> "dict | None":
+def _water_kg(scene: "Scene") -> "KnownValue | None":
     figure = _target_of_wash(scene, "water_added_l")
     return None if figure is None else of_figure(figure, WATER_KG_L)
 
 
-def _drain_frac(scene: dict) -> "dict | None":
+def _drain_frac(scene: "Scene") -> "KnownValue | None":
     figure = _target(scene, scene["step"], "whey_drained_l")
     if figure is None:
         return None
@@ -128,7 +136,7 @@ def _drain_frac(scene: dict) -> "dict | None":
     return of_figure(figure, 1.0 / whey_l)
 
 
-def _washes(scene: dict) -> "dict | None":
+def _washes(scene: "Scene") -> "KnownValue | None":
     """Return each wash so far: whey off before it, then its water."""
     timeline = [
         (entry["t_ms"], quantity, entry["data"]["value"])
@@ -146,7 +154,7 @@ def _washes(scene: dict) -> "dict | None":
     return from_make(washes) if washes else None
 
 
-def _aqueous_kg(scene: dict) -> dict:
+def _aqueous_kg(scene: "Scene") -> "KnownValue":
     return from_recipe(
         scene["context"]["milk"]["milk_kg"] * AQUEOUS_FRAC,
         "derived",

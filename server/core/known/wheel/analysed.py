@@ -11,10 +11,13 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.recipe import Recipe
+    from server.shapes.core.state import Desk, Entry, State
+
 MOST_WHEELS = 40
 
 
-def analysed_wheels(desk: dict) -> "list[dict]":
+def analysed_wheels(desk: "Desk") -> "list[dict[str, Any]]":
     """Return the wheels of all real makes whose salt was measured, newest last.
 
     Args:
@@ -24,7 +27,7 @@ def analysed_wheels(desk: dict) -> "list[dict]":
         List of {"salt_frac", "brined_s", "diameter_m", "height_m",
         "moisture_frac", "brine_frac"} as `brining.calibrated_diffusion` takes it.
     """
-    wheels: "list[dict]" = []
+    wheels: "list[dict[str, Any]]" = []
     for stream in sorted(desk["makes"]):
         state = desk["makes"][stream]
         recipe = recipe_of(state)
@@ -34,14 +37,16 @@ def analysed_wheels(desk: dict) -> "list[dict]":
     return wheels[-MOST_WHEELS:]
 
 
-def _wheels_of(state: dict, recipe: dict) -> "list[dict]":
+def _wheels_of(state: "State", recipe: "Recipe") -> "list[dict[str, Any]]":
     wheels = [
         _analysed(state, recipe, entry) for entry in every(state, "cheese_salt_frac")
     ]
     return [wheel for wheel in wheels if wheel is not None]
 
 
-def _analysed(state: dict, recipe: dict, entry: dict) -> "dict | None":
+def _analysed(
+    state: "State", recipe: "Recipe", entry: "Entry"
+) -> "dict[str, Any] | None":
     size = entry["data"].get("place")
     mould = _mould(recipe, size)
     brined = _brined(state, recipe, size)
@@ -57,14 +62,16 @@ def _analysed(state: dict, recipe: dict, entry: dict) -> "dict | None":
     }
 
 
-def _mould(recipe: dict, size: "str | None") -> "Any":
+def _mould(recipe: "Recipe", size: "str | None") -> "Any":
     for mould in recipe.get("moulds", []):
         if mould["size"] == size:
             return mould
     return None
 
 
-def _brined(state: dict, recipe: dict, size: "str | None") -> "dict | None":
+def _brined(
+    state: "State", recipe: "Recipe", size: "str | None"
+) -> "dict[str, Any] | None":
     """Return how long and how strongly a size was brined in a make, or None."""
     brine_frac = last_value(state, "brine_salt_frac")
     for step in recipe["steps"]:

@@ -13,15 +13,20 @@ from .analysed import analysed_wheels
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from typing import Any
+
+    from server.shapes.core.state import KnownValue, Scene
 
 # One wheel shows no spread: a third either way stays open.
 LEAST_SPREAD = 1.33
 
 
-def _read_or_wanted(quantity: str) -> "Callable[[dict], dict | None]":
+def _read_or_wanted(
+    quantity: str,
+) -> "Callable[[Scene], KnownValue | None]":
     """Look up a reading of this make, else the recipe's target for it."""
 
-    def look_up(scene: dict) -> "dict | None":
+    def look_up(scene: "Scene") -> "KnownValue | None":
         value = last_value(scene["state"], quantity)
         if value is not None:
             return from_make(value)
@@ -34,7 +39,7 @@ def _read_or_wanted(quantity: str) -> "Callable[[dict], dict | None]":
     return look_up
 
 
-def _brined_s(scene: dict) -> "dict | None":
+def _brined_s(scene: "Scene") -> "KnownValue | None":
     """Return how long this step leaves the wheels in the brine."""
     lasts = scene["step"].get("lasts")
     if scene["step"].get("place") != "brine" or not lasts:
@@ -42,7 +47,7 @@ def _brined_s(scene: dict) -> "dict | None":
     return of_figure(lasts)
 
 
-def _water_salt_ratio(scene: dict) -> "dict | None":
+def _water_salt_ratio(scene: "Scene") -> "KnownValue | None":
     """Return how much water the room's own wheels give for salt, where it was typed.
 
     A make's own figure goes first, then that of the tank its wheels went into, then
@@ -60,7 +65,7 @@ def _water_salt_ratio(scene: dict) -> "dict | None":
     return from_make(max(typed)[2]) if typed else None
 
 
-def _took_wheels(tank: dict, make: str) -> bool:
+def _took_wheels(tank: "dict[str, Any]", make: str) -> bool:
     loads = run.entries(tank, "tank_loaded")
     return any(entry["data"]["load_make"] == make for entry in loads)
 
@@ -68,7 +73,7 @@ def _took_wheels(tank: dict, make: str) -> bool:
 _diffusion_to_begin_with = recipe_figure("salt_diffusion_m2_s")
 
 
-def _diffusion_m2_s(scene: dict) -> "dict | None":
+def _diffusion_m2_s(scene: "Scene") -> "KnownValue | None":
     """Return what the creamery's own wheels show, else the recipe's start."""
     taught = _taught_diffusion(scene)
     if taught is None:
@@ -78,7 +83,7 @@ def _diffusion_m2_s(scene: dict) -> "dict | None":
     return from_make(taught["value"], low, high)
 
 
-def _taught_diffusion(scene: dict) -> "dict | None":
+def _taught_diffusion(scene: "Scene") -> "KnownValue | None":
     wheels = analysed_wheels(scene["desk"])
     if not wheels:
         return None
@@ -93,14 +98,14 @@ def _taught_diffusion(scene: dict) -> "dict | None":
         return None  # a wheel saltier than its brine: entered wrong
 
 
-def _brine_kg(scene: dict) -> "dict | None":
+def _brine_kg(scene: "Scene") -> "KnownValue | None":
     """Return the brine of the tank that holds wheels of this make, if one does."""
     from ...brine.tanks import tanks
 
     desk = scene["desk"]
     now_ms = scene["now_ms"]
 
-    def of_one(stream, question, *args):
+    def of_one(stream: str, question: "Callable[..., Any]", *args: "Any") -> "Any":
         return ask(desk, stream, "tank", now_ms, question, *args)
 
     for tank in tanks(desk["makes"], now_ms, {}, of_one):

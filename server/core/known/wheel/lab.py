@@ -8,19 +8,22 @@ from ..origins import from_make
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from typing import Any
+
+    from server.shapes.core.state import KnownValue, Scene
 
 DAY_MS = 86400000.0
 
 
-def _cheese_kg(scene: dict) -> "dict | None":
+def _cheese_kg(scene: "Scene") -> "KnownValue | None":
     total_kg = cheese_kg(scene["state"])
     return None if total_kg is None else from_make(total_kg)
 
 
-def _lab(quantity: str) -> "Callable[[dict], dict | None]":
+def _lab(quantity: str) -> "Callable[[Scene], KnownValue | None]":
     """Look up the mean of what was found in the wheels of the size asked about."""
 
-    def look_up(scene: dict) -> "dict | None":
+    def look_up(scene: "Scene") -> "KnownValue | None":
         results = [
             entry["data"]["value"]
             for entry in every(scene["state"], quantity)
@@ -34,28 +37,28 @@ def _lab(quantity: str) -> "Callable[[dict], dict | None]":
 _measured_ph = _lab("cheese_ph")
 
 
-def _cheese_ph(scene: dict) -> "dict | None":
+def _cheese_ph(scene: "Scene") -> "KnownValue | None":
     """Return the pH of the cheese; that of its curd where none was taken."""
     measured = _measured_ph(scene)
     ph = last_value(scene["state"], "ph") if measured is None else None
     return measured if ph is None else from_make(ph)
 
 
-def _weighings(scene: dict) -> "list[dict]":
+def _weighings(scene: "Scene") -> "list[dict[str, Any]]":
     return weighings(scene["state"], scene["size"])
 
 
-def _wheel_kg(index: int) -> "Callable[[dict], dict | None]":
+def _wheel_kg(index: int) -> "Callable[[Scene], KnownValue | None]":
     """Look up the first or the last of two weighings and more."""
 
-    def look_up(scene: dict) -> "dict | None":
+    def look_up(scene: "Scene") -> "KnownValue | None":
         weighed = _weighings(scene)
         return from_make(weighed[index]["data"]["value"]) if len(weighed) > 1 else None
 
     return look_up
 
 
-def _days(scene: dict) -> "dict | None":
+def _days(scene: "Scene") -> "KnownValue | None":
     weighed = _weighings(scene)
     if len(weighed) < 2 or weighed[-1]["t_ms"] == weighed[0]["t_ms"]:
         return None
@@ -65,7 +68,7 @@ def _days(scene: dict) -> "dict | None":
 MILK_WAS = {"reads_as_pasteurised": "pasteurised", "heat_treated_only": "raw"}
 
 
-def _milk_was(scene: dict) -> "dict | None":
+def _milk_was(scene: "Scene") -> "KnownValue | None":
     """Return what the legal table says of the milk; open where it says nothing."""
     rules = scene["context"]["rules"]
     for step in scene["recipe"]["steps"]:

@@ -7,33 +7,36 @@ from ..vat.milk import read_last
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from typing import Any
+
+    from server.shapes.core.state import KnownValue, Scene
 
 
-def _moulds(scene: dict) -> "list[dict]":
+def _moulds(scene: "Scene") -> "list[dict[str, Any]]":
     """Return the moulds in use, or the one of the size asked about."""
     return moulds_used(scene["state"], scene["size"])
 
 
-def _figure(name: str) -> "Callable[[dict], dict | None]":
+def _figure(name: str) -> "Callable[[Scene], KnownValue | None]":
     """Look up a figure of the only mould there is to ask about."""
 
-    def look_up(scene: dict) -> "dict | None":
+    def look_up(scene: "Scene") -> "KnownValue | None":
         moulds = _moulds(scene)
         return of_figure(moulds[0][name]) if len(moulds) == 1 else None
 
     return look_up
 
 
-def _sizes(scene: dict) -> "dict | None":
+def _sizes(scene: "Scene") -> "KnownValue | None":
     rows = [{"wheel_kg": mould["wheel_kg"]["value"]} for mould in _moulds(scene)]
     return from_recipe(rows, "derived", "the recipe's moulds") if rows else None
 
 
-def _size_names(scene: dict) -> dict:
+def _size_names(scene: "Scene") -> "KnownValue":
     return from_make([mould["size"] for mould in _moulds(scene)])
 
 
-def _to_press(scene: dict) -> "dict | None":
+def _to_press(scene: "Scene") -> "KnownValue | None":
     beside = scene["equipment"].get("side_by_side") or 1
     rows = [
         {"diameter_m": mould["diameter_m"]["value"], "side_by_side": beside}
@@ -42,28 +45,28 @@ def _to_press(scene: dict) -> "dict | None":
     return from_recipe(rows, "derived", "the recipe's moulds") if rows else None
 
 
-def _by_mass(scene: dict) -> "list[dict]":
+def _by_mass(scene: "Scene") -> "list[dict[str, Any]]":
     return sorted(
         _moulds(scene), key=lambda mould: (mould["wheel_kg"]["value"], mould["size"])
     )
 
 
-def _large_kg(scene: dict) -> "dict | None":
+def _large_kg(scene: "Scene") -> "KnownValue | None":
     moulds = _by_mass(scene)
     return of_figure(moulds[-1]["wheel_kg"]) if moulds else None
 
 
-def _small_kg(scene: dict) -> "dict | None":
+def _small_kg(scene: "Scene") -> "KnownValue | None":
     moulds = _by_mass(scene)
     return of_figure(moulds[0]["wheel_kg"]) if len(moulds) > 1 else None
 
 
-def _share_large_frac(scene: dict) -> "dict | None":
+def _share_large_frac(scene: "Scene") -> "KnownValue | None":
     moulds = _by_mass(scene)
     return of_figure(moulds[-1]["share_frac"]) if len(moulds) == 2 else None
 
 
-def _curd_kg(scene: dict) -> dict:
+def _curd_kg(scene: "Scene") -> "KnownValue":
     milk_kg = scene["context"]["milk"]["milk_kg"]
     return of_figure(scene["recipe"]["yield_frac"], milk_kg)
 

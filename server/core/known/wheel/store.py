@@ -9,17 +9,22 @@ from ...log.readings import every, together
 from ..origins import from_make
 from ..vat.temps import minutes, table
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from server.shapes.core.state import KnownValue, Scene
+
+
 PLACES = ("room_temp_c", "brine_temp_c", "store_temp_c")
 
 
-def _store_temps(scene: dict) -> "dict | None":
+def _store_temps(scene: "Scene") -> "KnownValue | None":
     entries = every(scene["state"], "store_temp_c")
     if not entries:
         return None
     return from_make(table(entries, entries[0]["t_ms"], "value"))
 
 
-def _start_ms(scene: dict) -> "int | None":
+def _start_ms(scene: "Scene") -> "int | None":
     """Return when the last wheels were moulded [ms], or None before."""
     times = []
     for step in scene["recipe"]["steps"]:
@@ -29,17 +34,17 @@ def _start_ms(scene: dict) -> "int | None":
     return max(times) if times else None
 
 
-def _curing_start_ms(scene: dict) -> "dict | None":
+def _curing_start_ms(scene: "Scene") -> "KnownValue | None":
     start_ms = _start_ms(scene)
     return None if start_ms is None else from_make(start_ms)
 
 
-def _now_min(scene: dict) -> "dict | None":
+def _now_min(scene: "Scene") -> "KnownValue | None":
     start_ms = _start_ms(scene)
     return None if start_ms is None else from_make(minutes(scene["now_ms"], start_ms))
 
 
-def _shown(scene: dict) -> "dict | None":
+def _shown(scene: "Scene") -> "KnownValue | None":
     """Return {"unit", "readings" [(instant, number)]} of the thermometers, or None."""
     start_ms = _start_ms(scene)
     if start_ms is None:
@@ -51,7 +56,7 @@ def _shown(scene: dict) -> "dict | None":
     return {"unit": unit, "readings": readings} if readings else None
 
 
-def _curing_temps(scene: dict) -> "dict | None":
+def _curing_temps(scene: "Scene") -> "KnownValue | None":
     shown = _shown(scene)
     start_ms = _start_ms(scene)
     if shown is None or start_ms is None:
@@ -64,12 +69,12 @@ def _curing_temps(scene: dict) -> "dict | None":
     )
 
 
-def _store_thermometer(scene: dict) -> "dict | None":
+def _store_thermometer(scene: "Scene") -> "KnownValue | None":
     shown = _shown(scene)
     return None if shown is None else from_make(shown["unit"])
 
 
-def _cured_days(scene: dict) -> "dict | None":
+def _cured_days(scene: "Scene") -> "KnownValue | None":
     """Return the whole days that count toward curing, from the make's own log."""
     # Loaded when the store is first asked about.
     from ...formulas.store.curing import curing_time

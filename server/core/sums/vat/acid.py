@@ -7,6 +7,11 @@ from ..rows import choice, default, number, series, sum_row, timed
 from . import acid_ends, slow_make
 from .heat import split
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
 EBOOK = (
     "Hill and Ferrer, Cheese Making Technology e-Book, chapter 15, table of process "
     "control, Gouda"
@@ -34,7 +39,7 @@ CURVE = series(
 STARTERS = {"mixed": acid.MIXED_STARTER, "mesophilic": acid.MESOPHILIC_STARTER}
 
 
-def _acid_forecast(x):
+def _acid_forecast(x: "dict[str, Any]") -> "dict[str, Any] | None":
     times_s, phs = split(x["ph_readings"] or [], "ph")
     curve_s, curve_phs = split(x["curve"], "ph")
     curve = {"times_s": curve_s, "phs": curve_phs}
@@ -61,7 +66,13 @@ def _acid_forecast(x):
     return result(values, notes)
 
 
-def _reach(x, target, found, curve, times_s):
+def _reach(
+    x: "dict[str, Any]",
+    target: "dict[str, Any]",
+    found: "dict[str, Any]",
+    curve: "dict[str, Any]",
+    times_s: "list[float]",
+) -> "list[dict[str, Any]]":
     ends = [found["value_s"], found["low_s"], found["high_s"]]
     of = target["of"]
     own_s = acid_curve.curve_time_s(target["ph"], curve["times_s"], curve["phs"])
@@ -82,7 +93,7 @@ def _reach(x, target, found, curve, times_s):
     return values
 
 
-def _acid_band(x):
+def _acid_band(x: "dict[str, Any]") -> "dict[str, Any] | None":
     times_s, phs = split(x["ph_readings"], "ph")
     curve_s, curve_phs = split(x["curve"], "ph")
     found = acid_state(times_s, phs, {"times_s": curve_s, "phs": curve_phs})
@@ -98,7 +109,7 @@ def _acid_band(x):
     return result(values, notes, [source])
 
 
-def _acid_temperature(x):
+def _acid_temperature(x: "dict[str, Any]") -> "dict[str, Any] | None":
     times_s, temps_c = split(x["curd_temps"], "value")
     starter = STARTERS[x["starter_kind"]]
     reference_c = x["reference_temp_c"]

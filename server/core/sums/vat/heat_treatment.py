@@ -11,6 +11,13 @@ from ..outputs import as_read, no_rules, note, output, rests, result, value
 from ..rows import choice, default, number, series, sum_row, timed
 from .heat import split
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.sums import RestsOn
+
+
 RULE = {"us": "us_heat_treatment", "eu_uk": "eu_uk_heat_treatment"}
 # In either unit, so that what a thermometer can show is never refused.
 OWN_LOW, OWN_HIGH = -30.0, 270.0
@@ -20,7 +27,7 @@ FAT_TESTED = number(
 )
 
 
-def _heat_treatment(x):
+def _heat_treatment(x: "dict[str, Any]") -> "dict[str, Any]":
     rule = x["rules"].get(RULE[x["jurisdiction"]])
     if rule is None:
         return no_rules()
@@ -59,7 +66,7 @@ def _heat_treatment(x):
     return result(_values(found), notes, _figures(rule, found))
 
 
-def _values(found):
+def _values(found: "dict[str, Any]") -> "list[dict[str, Any]]":
     hold = found["hold"] or {}
     values = [
         value("class", found["class"], of=found["rule"]),
@@ -73,7 +80,7 @@ def _values(found):
     return values
 
 
-def _notes(found):
+def _notes(found: "dict[str, Any]") -> "list[dict[str, Any]]":
     notes = [note("chart_and_inspector_decide")]
     for rows in (found["reasons"], found["warnings"]):
         for row in rows:
@@ -83,7 +90,7 @@ def _notes(found):
     return notes
 
 
-def _figures(rule, found):
+def _figures(rule: "dict[str, Any]", found: "dict[str, Any]") -> "list[RestsOn]":
     """Return the rule's figures that the verdict rests on, each with its source."""
     hold = found["hold"] or {}
     figures = []
@@ -107,11 +114,11 @@ def _figures(rule, found):
     return figures
 
 
-def _lethality(x):
+def _lethality(x: "dict[str, Any]") -> "dict[str, Any]":
     times_s, temps_c = split(x["vat_temps"], "value")
     notes = [note("lethality_is_no_verdict")]
     values, sources = [], []
-    published: "tuple[dict, ...]" = lethality.PUBLISHED
+    published: "tuple[dict[str, Any], ...]" = lethality.PUBLISHED
     for row in published:
         found = lethality.log_reduction(
             times_s, temps_c, row["d_s"], row["reference_c"], row["z_k"]
@@ -133,7 +140,7 @@ def _lethality(x):
     return result(values, notes, sources)
 
 
-def _chart_inputs():
+def _chart_inputs() -> "list[dict[str, Any]]":
     return [
         choice("chart_" + key, ["noted", "not_noted"], optional=True) for key in CHART
     ]

@@ -7,6 +7,11 @@ from ..outputs import note, output, rests, result, value
 from ..rows import choice, default, number, sum_row
 from . import receipt
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
 GOFF = "density table of fluid dairy products, D. Goff, University of Guelph"
 # The table is printed to 0.001 kg/L and fitted within this.
 DENSITY_ERROR_KG_L = 0.0009
@@ -31,7 +36,7 @@ SCALES = [
 PROTEIN = number("protein_frac", "fraction", 0.0, 0.2, [0.024, 0.06])
 
 
-def _milk_mass(x):
+def _milk_mass(x: "dict[str, Any]") -> "dict[str, Any]":
     density = milk.density_kg_l(x["fat_frac"], x["snf_frac"], x["milk_temp_c"])
     low, high = density - DENSITY_ERROR_KG_L, density + DENSITY_ERROR_KG_L
     values = [value("density_kg_l", density, low, high)]
@@ -62,23 +67,23 @@ def _milk_mass(x):
     )
 
 
-def _acidity_titration(x):
+def _acidity_titration(x: "dict[str, Any]") -> "dict[str, Any]":
     frac = lactic_frac(x["alkali_ml"], x["alkali_mol_l"], x["sample_ml"])
     return result(_scales(frac), [note("acidity_never_ph")])
 
 
-def _acidity_units(x):
+def _acidity_units(x: "dict[str, Any]") -> "dict[str, Any]":
     return result(_scales(x["acidity_frac"]), [note("acidity_never_ph")])
 
 
-def _scales(frac):
+def _scales(frac: float) -> "list[dict[str, Any]]":
     found = [value("acidity_frac", frac)]
     for name in ("lactic_percent", "dornic", "thorner", "soxhlet_henkel"):
         found.append(value(name, convert(frac, "fraction lactic", name)))
     return found
 
 
-def _standardise_fat(x):
+def _standardise_fat(x: "dict[str, Any]") -> "dict[str, Any] | None":
     kg, fat, wanted = x["milk_kg"], x["fat_frac"], x["target_fat_frac"]
     other = x["added_fat_frac"]
     values = []
@@ -95,7 +100,7 @@ def _standardise_fat(x):
     return result(values)
 
 
-def _standardise_ratio(x):
+def _standardise_ratio(x: "dict[str, Any]") -> "dict[str, Any] | None":
     kg, protein, fat = x["milk_kg"], x["protein_frac"], x["fat_frac"]
     wanted = x["protein_fat_ratio"]
     values = [value("target_fat_frac", milk.fat_for_ratio_frac(protein, wanted))]

@@ -9,6 +9,11 @@ from ..outputs import note, output, rests, result, value
 from ..rows import default, number, series, sum_row
 from .milk import MILK_KG
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
 GOUDA = "A. Hill, University of Guelph, page Gouda"
 # Curd and whey together, as formulas.md's worked washes count them.
 VAT_CP_J_KG_K = 3900.0
@@ -33,7 +38,7 @@ CP = rests(
 )
 
 
-def _hot_notes(x):
+def _hot_notes(x: "dict[str, Any]") -> "list[dict[str, Any]]":
     if wash.check_water_temp(x["water_temp_c"], x["water_most_c"]):
         return [
             note(
@@ -45,7 +50,7 @@ def _hot_notes(x):
     return []
 
 
-def _wash_water(x):
+def _wash_water(x: "dict[str, Any]") -> "dict[str, Any] | None":
     vat = [x["vat_kg"], VAT_CP_J_KG_K, x["vat_temp_c"]]
     plan = wash.wash_plan(*(vat + [x["target_temp_c"], x["water_temp_c"], FIRST_FRAC]))
     # With the usual loss the water must do a kelvin more: the upper end.
@@ -75,7 +80,7 @@ def _wash_water(x):
     return result(values, notes, [CP])
 
 
-def _wash_rest(x):
+def _wash_rest(x: "dict[str, Any]") -> "dict[str, Any] | None":
     rest = wash.rest_kg(
         x["vat_kg"],
         VAT_CP_J_KG_K,
@@ -92,7 +97,7 @@ def _wash_rest(x):
     )
 
 
-def _wash_temp(x):
+def _wash_temp(x: "dict[str, Any]") -> "dict[str, Any] | None":
     water = x["water_kg"]
     temp_c = wash.water_temp_c(
         x["vat_kg"], VAT_CP_J_KG_K, x["vat_temp_c"], x["target_temp_c"], water
@@ -108,7 +113,7 @@ def _wash_temp(x):
     return result([value("water_temp_c", temp_c, temp_c, high)], notes, [CP])
 
 
-def _wash_drain(x):
+def _wash_drain(x: "dict[str, Any]") -> "dict[str, Any] | None":
     """Whey to run off so that the water at hand warms the rest to the target."""
     milk_kg = x["milk_kg"]
     off = x["drain_frac"] * milk_kg * x["whey_share_frac"]
@@ -134,7 +139,9 @@ def _wash_drain(x):
     return _for_water(x, start, most, values)
 
 
-def _for_water(x, start, most, values):
+def _for_water(
+    x: "dict[str, Any]", start: float, most: float, values: "list[dict[str, Any]]"
+) -> "dict[str, Any] | None":
     """Add what to run off so that the water at hand warms the rest to the target."""
     lacking = [
         n for n in ("vat_temp_c", "target_temp_c", "water_planned_c") if x[n] is None
@@ -161,7 +168,7 @@ def _for_water(x, start, most, values):
     return result(values, notes, [CP])
 
 
-def _lactose_left(x):
+def _lactose_left(x: "dict[str, Any]") -> "dict[str, Any] | None":
     steps = [[row["drained_kg"], row["water_kg"]] for row in x["washes"]]
     values = []
     for count in range(1, len(steps) + 1):

@@ -11,6 +11,11 @@ from ..rows import default, number, sum_row
 from . import brine_strength
 from .brine_strength import SALT, TEMP
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
 FLOURY = "Floury et al. 2010, Dairy Sci Technol 90:477, table II; start of ours"
 # A typed diffusivity carries no range of its own: a quarter of the salt either
 # way, which is half of it, since salt goes with its square root. Our judgement.
@@ -64,7 +69,7 @@ WANTED = number(
 )
 
 
-def _brine_make_up(x):
+def _brine_make_up(x: "dict[str, Any]") -> "dict[str, Any] | None":
     found = brine_tank.make_up(x["volume_l"], x["brine_salt_frac"], x["brine_temp_c"])
     return result(
         [
@@ -76,7 +81,7 @@ def _brine_make_up(x):
     )
 
 
-def _brine_top_up(x):
+def _brine_top_up(x: "dict[str, Any]") -> "dict[str, Any] | None":
     kg = x["brine_kg"]
     if kg is None:
         if x["volume_l"] is None:
@@ -92,7 +97,7 @@ def _brine_top_up(x):
     return result(values, [note("dissolve_and_stir")])
 
 
-def _brine_time(x):
+def _brine_time(x: "dict[str, Any]") -> "dict[str, Any] | None":
     own = x["diffusion_m2_s"]
     low, high = x["ranges"].get("diffusion_m2_s") or [own / DOUBT, own * DOUBT]
     wheel = [x["diameter_m"], x["height_m"], x["moisture_frac"], x["brine_salt_frac"]]
@@ -117,7 +122,9 @@ def _brine_time(x):
     return result(values, notes, [])
 
 
-def _salt_after(x, wheel, low, high):
+def _salt_after(
+    x: "dict[str, Any]", wheel: "list[float]", low: float, high: float
+) -> "dict[str, Any]":
     salts = [
         salting.wheel_salting(*([x["brined_s"]] + wheel + [d, x["water_salt_ratio"]]))
         for d in (x["diffusion_m2_s"], low, high)
@@ -130,8 +137,8 @@ def _salt_after(x, wheel, low, high):
     )
 
 
-def _brine_factor(x):
-    found: dict = brining.calibrated_diffusion(
+def _brine_factor(x: "dict[str, Any]") -> "dict[str, Any] | None":
+    found: "dict[str, Any]" = brining.calibrated_diffusion(
         [
             {
                 "salt_frac": x["cheese_salt_frac"],
@@ -154,7 +161,7 @@ def _brine_factor(x):
     )
 
 
-def _brine_check(x):
+def _brine_check(x: "dict[str, Any]") -> "dict[str, Any]":
     values, sources = [], []
     rule = x["rules"].get("brine")
     if rule is None:

@@ -6,6 +6,11 @@ from ..outputs import no_rules, note, output, rests, result, value
 from ..rows import choice, default, number, sum_row
 from . import staph
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
 RULE = {"us": "us_identity", "codex": "codex"}
 STANDARDS = (
     "gouda",
@@ -50,7 +55,7 @@ MOISTURE = number("cheese_moisture_frac", "fraction", 0.0, 0.9, [0.28, 0.6])
 FAT = number("cheese_fat_frac", "fraction", 0.0, 0.6, [0.1, 0.45])
 
 
-def _composition(x):
+def _composition(x: "dict[str, Any]") -> "dict[str, Any] | None":
     moisture, fat = x["cheese_moisture_frac"], x["cheese_fat_frac"]
     if moisture + fat >= 1.0:
         raise Refused("more_than_cheese", "cheese_fat_frac", fat, 1 - moisture)
@@ -80,7 +85,7 @@ def _composition(x):
     return result(values, [note("classes_overlap")], sources)
 
 
-def _identity(x):
+def _identity(x: "dict[str, Any]") -> "dict[str, Any]":
     rule = x["rules"].get(RULE[x["standard_jurisdiction"]])
     if rule is None:
         return no_rules()
@@ -122,7 +127,7 @@ def _identity(x):
     return result(values, notes, sources)
 
 
-def _figure(figure, milk_was):
+def _figure(figure: "dict[str, Any]", milk_was: "str | None") -> "dict[str, Any]":
     low, high = figure["limit"], None
     if figure["sense"] in ("max", "below"):
         low, high = high, low

@@ -7,6 +7,11 @@ from ..rows import default, number, sum_row
 from ..vat.milk import MILK_KG, PROTEIN
 from . import wheels
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
 FORMS = "constants of the general yield formula, from memory; set them from own makes"
 # The expected scatter of the figures themselves, standard deviations.
 SPREADS = {
@@ -22,7 +27,7 @@ FAT = number("fat_frac", "fraction", 0.0, 0.2, [0.015, 0.09])
 WATER_IN = number("water_added_kg", "kg", 0.0, 52000.0, optional=True)
 
 
-def _casein(x):
+def _casein(x: "dict[str, Any]") -> "float | None":
     if x["casein_frac"] is not None:
         return x["casein_frac"]
     if x["protein_frac"] is None:
@@ -30,13 +35,13 @@ def _casein(x):
     return yields.casein_frac(x["protein_frac"], x["casein_number"])
 
 
-def _expected_yield(x):
+def _expected_yield(x: "dict[str, Any]") -> "dict[str, Any] | None":
     casein = _casein(x)
     if casein is None:
         return result([], [], [], ["protein_frac"])
     figures = {name: x[name] for name in yields.YIELD_FIGURES if name in x}
     figures["casein_frac"] = casein
-    found: dict = yields.yield_range(figures, SPREADS, MODEL_SPREAD)
+    found: "dict[str, Any]" = yields.yield_range(figures, SPREADS, MODEL_SPREAD)
     kg = x["milk_kg"]
     cheese = [kg * found[name] for name in ("value", "low", "high")]
     water = x["water_added_kg"] or 0.0
@@ -55,17 +60,17 @@ def _expected_yield(x):
     )
 
 
-def _actual_yield(x):
+def _actual_yield(x: "dict[str, Any]") -> "dict[str, Any] | None":
     kg, cheese = x["milk_kg"], x["cheese_kg"]
     require_above("milk_kg", kg, 0)
     share = cheese / kg
     values = [value("yield_frac", share)]
-    notes: "list[dict]" = []
+    notes: "list[dict[str, Any]]" = []
     if x["cheese_moisture_frac"] is not None:
         values.append(_adjusted(x, share))
     if x["whey_kg"] is not None:
         went_in = kg + (x["water_added_kg"] or 0.0)
-        found: dict = mass_balance.account(
+        found: "dict[str, Any]" = mass_balance.account(
             went_in, cheese + x["whey_kg"], x["low_ratio"], x["high_ratio"]
         )
         values.append(_account("mass", found))
@@ -75,7 +80,7 @@ def _actual_yield(x):
     return result(values, notes)
 
 
-def _adjusted(x, share):
+def _adjusted(x: "dict[str, Any]", share: float) -> "dict[str, Any]":
     if x["cheese_salt_frac"] is None:
         adjusted = yields.moisture_adjusted_frac(
             share, x["cheese_moisture_frac"], x["standard_moisture_frac"]
@@ -91,11 +96,13 @@ def _adjusted(x, share):
     return value("adjusted_yield_frac", adjusted)
 
 
-def _account(of, found):
+def _account(of: str, found: "dict[str, Any]") -> "dict[str, Any]":
     return value("accounted_ratio", found["value"], found["low"], found["high"], of)
 
 
-def _fat_account(x, values):
+def _fat_account(
+    x: "dict[str, Any]", values: "list[dict[str, Any]]"
+) -> "list[dict[str, Any]]":
     if x["fat_frac"] is None or x["cheese_fat_frac"] is None:
         return []
     kept = mass_balance.kept_frac(
@@ -110,7 +117,7 @@ def _fat_account(x, values):
             [x["whey_kg"], x["whey_fat_frac"]],
         ]
     )
-    found: dict = mass_balance.account(
+    found: "dict[str, Any]" = mass_balance.account(
         x["milk_kg"] * x["fat_frac"], out_kg, x["low_ratio"], x["high_ratio"]
     )
     values.append(_account("fat", found))
