@@ -942,6 +942,7 @@ interface SumInput {
   optional: boolean;
   hidden: boolean;
   by_hand: boolean;
+  rises: boolean;
 }
 
 /** What a sum gives; `ends` by what a value is of, where that differs. */

@@ -27,45 +27,45 @@ GROUPS = (
     "store",
 )
 
-# (key, group, topic of its sum, its sum); a row of words has no sum.
-TABLE: "tuple[tuple[str, str, str | None, str | None], ...]" = (
-    ("heating", "vat", "heat", "heat_time"),
-    ("power_kw", "vat", "heat", "heat_time"),
-    ("water_most_c", "vat", "wash", "wash_water"),
-    ("plant_name", "heat_record", None, None),
-    ("recorder_number", "heat_record", None, None),
-    ("gap_max_s", "heat_record", "heat_treatment", "heat_treatment"),
-    ("extra_hold_s", "heat_record", "heat_treatment", "heat_treatment"),
-    ("sweetened", "heat_record", "heat_treatment", "heat_treatment"),
-    ("reading_sd_k", "instruments", "heat", "heat_forecast"),
-    ("reading_sd_ph", "instruments", "acid", "acid_forecast"),
-    ("alkali_mol_l", "instruments", "milk", "acidity_titration"),
-    ("sample_ml", "instruments", "milk", "acidity_titration"),
-    ("strength_kind", "rennet", "ingredients", "rennet_dose"),
-    ("strength_imcu_per_ml", "rennet", "ingredients", "rennet_dose"),
-    ("strength_soxhlet", "rennet", "ingredients", "rennet_dose"),
-    ("form", "rennet", "ingredients", "calcium_chloride"),
-    ("solution_frac", "rennet", "ingredients", "calcium_chloride"),
-    ("solution_density_kg_l", "rennet", "ingredients", "calcium_chloride"),
-    ("starter_kind", "rennet", "acid", "acid_temperature"),
-    ("pack_units", "rennet", "ingredients", "starter_packs"),
-    ("dose_units_per_l", "rennet", "ingredients", "starter_packs"),
-    ("bore_m", "press", "press", "press_gauge"),
-    ("cylinder_count", "press", "press", "press_gauge"),
-    ("lever_ratio", "press", "press", "press_gauge"),
-    ("efficiency_frac", "press", "press", "press_gauge"),
-    ("dead_weight_kg", "press", "press", "press_gauge"),
-    ("side_by_side", "press", "press", "press_gauge"),
-    ("plate_kg", "press", "press", "press_stack"),
-    ("weight_arm_m", "press", "press", "press_lever"),
-    ("plate_arm_m", "press", "press", "press_lever"),
-    ("length_m", "bed", "press", "bed_weights"),
-    ("width_m", "bed", "press", "bed_weights"),
-    ("volume_l", "brine", "brine", "brine_make_up"),
-    ("method", "brine", "brine", "brine_strength"),
-    ("silver_mol_l", "brine", "brine", "brine_strength"),
-    ("bulb_error_k", "store", "store", "humidity"),
-    ("air_pressure_kpa", "store", "store", "humidity"),
+# (key, group, its sum); a row of words has no sum.
+TABLE: "tuple[tuple[str, str, str | None], ...]" = (
+    ("heating", "vat", "heat_time"),
+    ("power_kw", "vat", "heat_time"),
+    ("water_most_c", "vat", "wash_water"),
+    ("plant_name", "heat_record", None),
+    ("recorder_number", "heat_record", None),
+    ("gap_max_s", "heat_record", "heat_treatment"),
+    ("extra_hold_s", "heat_record", "heat_treatment"),
+    ("sweetened", "heat_record", "heat_treatment"),
+    ("reading_sd_k", "instruments", "heat_forecast"),
+    ("reading_sd_ph", "instruments", "acid_forecast"),
+    ("alkali_mol_l", "instruments", "acidity_titration"),
+    ("sample_ml", "instruments", "acidity_titration"),
+    ("strength_kind", "rennet", "rennet_dose"),
+    ("strength_imcu_per_ml", "rennet", "rennet_dose"),
+    ("strength_soxhlet", "rennet", "rennet_dose"),
+    ("form", "rennet", "calcium_chloride"),
+    ("solution_frac", "rennet", "calcium_chloride"),
+    ("solution_density_kg_l", "rennet", "calcium_chloride"),
+    ("starter_kind", "rennet", "acid_temperature"),
+    ("pack_units", "rennet", "starter_packs"),
+    ("dose_units_per_l", "rennet", "starter_packs"),
+    ("bore_m", "press", "press_gauge"),
+    ("cylinder_count", "press", "press_gauge"),
+    ("lever_ratio", "press", "press_gauge"),
+    ("efficiency_frac", "press", "press_gauge"),
+    ("dead_weight_kg", "press", "press_gauge"),
+    ("side_by_side", "press", "press_gauge"),
+    ("plate_kg", "press", "press_stack"),
+    ("weight_arm_m", "press", "press_lever"),
+    ("plate_arm_m", "press", "press_lever"),
+    ("length_m", "bed", "bed_weights"),
+    ("width_m", "bed", "bed_weights"),
+    ("volume_l", "brine", "brine_make_up"),
+    ("method", "brine", "brine_strength"),
+    ("silver_mol_l", "brine", "brine_strength"),
+    ("bulb_error_k", "store", "humidity"),
+    ("air_pressure_kpa", "store", "humidity"),
 )
 
 
@@ -81,8 +81,8 @@ def layout() -> "list[EquipmentRow]":
     return [_row(entry) for entry in TABLE]
 
 
-def _row(entry: "tuple[str, str, str | None, str | None]") -> "EquipmentRow":
-    key, group, topic, sum_key = entry
+def _row(entry: "tuple[str, str, str | None]") -> "EquipmentRow":
+    key, group, sum_key = entry
     found = {
         "name": key,
         "group": group,
@@ -95,49 +95,28 @@ def _row(entry: "tuple[str, str, str | None, str | None]") -> "EquipmentRow":
         "ask_high": None,
         "choices": None,
     }
-    if topic is not None:
-        item = _input(key, topic, sum_key)
+    if sum_key is not None:
+        item = _input(key, sum_key)
         for name in ("kind", "unit", "units", "low", "high", "choices"):
             found[name] = item[name]
         found["ask_low"] = item["ask_low"]
         found["ask_high"] = item["ask_high"]
     found["sum"] = sum_key
     found["agreed"] = key in AGREED
-    found["longest"] = LONGEST if topic is None else None
+    found["longest"] = LONGEST if sum_key is None else None
     return found
 
 
-def _input(key: str, topic: str, sum_key: str) -> "dict[str, Any] | None":
-    for row in _topic_rows(topic):
-        if row["key"] == sum_key:
-            for item in row["inputs"]:
-                if item["name"] == key:
-                    return item
+def _input(key: str, sum_key: str) -> "dict[str, Any]":
+    # Loaded when asked, and one topic at a time: a phone that starts with an entry
+    # of the press need not load every sum.
+    from .catalogue import find
+
+    asked = find(sum_key)
+    for item in asked["inputs"] if asked else []:
+        if item["name"] == key:
+            return item
     raise ValueError("key %r is no input of %r" % (key, sum_key))
-
-
-def _topic_rows(topic: str) -> "list[dict[str, Any]]":
-    # One topic at a time, and only when asked: a phone that starts with an
-    # entry of the press need not load every sum.
-    if topic == "heat":
-        from .vat.heat import ROWS
-    elif topic == "heat_treatment":
-        from .vat.heat_treatment import ROWS
-    elif topic == "ingredients":
-        from .vat.ingredients import ROWS
-    elif topic == "milk":
-        from .vat.milk import ROWS
-    elif topic == "acid":
-        from .vat.acid import ROWS
-    elif topic == "wash":
-        from .vat.wash import ROWS
-    elif topic == "press":
-        from .wheel.press import ROWS
-    elif topic == "brine":
-        from .wheel.brine import ROWS
-    else:
-        from .wheel.store import ROWS
-    return ROWS
 
 
 def _find(key: str) -> "EquipmentRow | None":

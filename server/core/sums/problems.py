@@ -106,9 +106,7 @@ def _asked(sum_row: "dict[str, Any]", field: str) -> "dict[str, Any] | None":
     return None
 
 
-def _in_unit(
-    found: "SumProblem", item: "dict[str, Any]", field: str
-) -> "SumProblem":
+def _in_unit(found: "SumProblem", item: "dict[str, Any]", field: str) -> "SumProblem":
     try:
         for part in ("value", "limit"):
             if isinstance(found[part], (int, float)):

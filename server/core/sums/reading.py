@@ -137,7 +137,7 @@ def _read_cells(row, place, cells, given, found):
 
 def _not_rising(row, read):
     column = row["columns"][0]
-    if column["name"] != "at_min":
+    if not column["rises"]:
         return []
     problems = []
     for place in range(1, len(read)):

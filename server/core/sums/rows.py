@@ -60,6 +60,7 @@ def number(
         "optional": optional or hidden,
         "hidden": hidden,
         "by_hand": by_hand,
+        "rises": False,
     }
 
 
@@ -104,12 +105,12 @@ def series(
 
 
 def timed(columns: "list[dict[str, Any]]") -> "list[dict[str, Any]]":
-    """Return the columns of a table of readings with their time [min] in front.
+    """Return the columns of a table of readings, a time that rises [min] in front.
 
     Args:
         columns: the other columns.
     """
-    return [number("at_min", "min", 0.0, 1000000.0)] + columns
+    return [dict(number("at_min", "min", 0.0, 1000000.0), rises=True)] + columns
 
 
 def default(

@@ -41,6 +41,7 @@ class SumInput(TypedDict):
     optional: bool
     hidden: bool
     by_hand: bool
+    rises: bool
 
 
 # What low and high mean: how uncertain it is, not to be passed, or wanted.

@@ -50,7 +50,7 @@ def test_every_row_stands_in_a_group_and_once_only(core):
 
 def test_a_row_whose_sum_is_gone_is_told():
     with pytest.raises(ValueError, match="bore_m"):
-        table._input("bore_m", "press", "bed_weights")
+        table._input("bore_m", "bed_weights")
 
 
 @pytest.mark.parametrize(

@@ -76,3 +76,20 @@ def test_a_topic_is_laid_out_alone_as_it_stands_in_the_whole_catalogue(core):
 def test_a_topic_that_is_none_is_refused_by_name():
     with pytest.raises(ValueError, match="'whey' is none of the sums'"):
         catalogue.layout("whey")
+
+
+def test_a_table_of_readings_says_that_its_time_rises():
+    for row in catalogue.rows():
+        for item in row["inputs"]:
+            names = [c["name"] for c in item["columns"] or [] if c["rises"]]
+            assert names == [n for n in names if n == "at_min"]
+    readings = catalogue.find("acid_band")["inputs"][0]
+    assert [column["rises"] for column in readings["columns"]] == [True, False]
+
+
+def test_an_input_is_typed_in_its_usual_unit_first():
+    inputs = {item["name"]: item for item in catalogue.find("brine_time")["inputs"]}
+    # Days in the brine, not minutes; a wheel is measured in millimetres.
+    assert inputs["brined_s"]["units"][0] == "d"
+    assert inputs["diameter_m"]["units"][0] == "mm"
+    assert not inputs["diffusion_m2_s"]["by_hand"]

@@ -189,3 +189,8 @@ def units_named():
 def test_every_unit_that_the_core_names_is_in_the_table():
     words = {"key"}  # no figure at all
     assert set(units_named()) - words - set(UNITS) == set()
+
+
+def test_a_share_by_mass_is_a_share_however_it_is_written(core):
+    assert convert(core, 0.0075, "kg/kg", "%") == pytest.approx(0.75, rel=1e-12)
+    assert convert(core, 1.5, "g/kg", "fraction") == pytest.approx(0.0015, rel=1e-12)

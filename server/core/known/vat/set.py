@@ -1,6 +1,7 @@
 """What a make knows of its set: flocculation, rennet, and the recipe's doses."""
 
 from ...log import run
+from ...units.table import UNITS, convert
 from ..origins import from_make, from_recipe, of_figure
 
 TYPE_CHECKING = False
@@ -8,14 +9,6 @@ if TYPE_CHECKING:
     from collections.abc import Callable
 
     from server.shapes.core.state import KnownValue, Scene
-
-# (unit of the recipe's dose, unit that a sum asks it in): what it is multiplied by.
-# Grams to the litre go by the make's own litres and kilograms, see `_times`.
-INTO = {
-    ("g/kg", "g/kg"): 1.0,
-    ("kg/kg", "kg/kg"): 1.0,
-    ("mL/kg", "mL/t"): 1000.0,
-}
 
 
 def _floc_s(scene: "Scene") -> "KnownValue | None":
@@ -84,10 +77,13 @@ def _dose(ingredient: str, unit: str) -> "Callable[[Scene], KnownValue | None]":
 
 
 def _times(scene: "Scene", given: str, wanted: str) -> "float | None":
-    if (given, wanted) == ("g/L", "g/kg"):
+    times = 1.0
+    if given == "g/L":  # by the make's own litres and kilograms
         milk = scene["context"]["milk"]
-        return float(milk["milk_l"] / milk["milk_kg"])
-    return INTO.get((given, wanted))
+        times, given = float(milk["milk_l"] / milk["milk_kg"]), "g/kg"
+    if UNITS[given]["dimension"] != UNITS[wanted]["dimension"]:
+        return None
+    return convert(times, given, wanted)
 
 
 KNOWN = {

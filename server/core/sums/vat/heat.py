@@ -3,6 +3,7 @@
 from ...formulas.heat import heat, heat_forecast
 from ...formulas.heat.lateness import lateness
 from ...formulas.milk import milk
+from ...units.table import convert
 from ..outputs import note, output, result, value
 from ..rows import choice, default, number, series, sum_row, timed
 
@@ -104,7 +105,11 @@ def _heat_time(x):
         if lacking:
             return result([], [], [], lacking)
         time_s = heat.time_at_power_s(
-            start, target, x["contents_kg"], milk.MILK_CP_J_KG_K, x["power_kw"] * 1000.0
+            start,
+            target,
+            x["contents_kg"],
+            milk.MILK_CP_J_KG_K,
+            convert(x["power_kw"], "kW", "W"),
         )
         rate = (target - start) / time_s if time_s else 0.0
         return result(
@@ -151,7 +156,7 @@ def _scald_rate(x):
         )
     ]
     if x["wanted_rate_k_min"] is not None and found["value_k_s"] is not None:
-        per_min = found["value_k_s"] * 60.0
+        per_min = convert(found["value_k_s"], "K/s", "K/min")
         low, high = x["ranges"].get("wanted_rate_k_min") or [None, None]
         word = "in_band"
         if high is not None and per_min > high:

@@ -5,6 +5,7 @@ judged in the unit that was typed, with the figure printed in that unit. A figur
 known only from memory never passes or fails milk, nor does a reading not taken.
 """
 
+from ...units.table import convert
 from ..outputs import as_read, no_rules, note, output, rests, result, value
 from ..rows import choice, default, number, sum_row
 
@@ -134,7 +135,7 @@ def _age(
     if x["species"] != "cow":
         key = "ewe_goat_buffalo"
     age_h = x["milk_age_h"]
-    age_s = None if age_h is None else age_h * 3600.0
+    age_s = None if age_h is None else convert(age_h, "h", "s")
     _check(values, sources, "age", key, age_s, table[key]["within_s"])
 
 
@@ -152,7 +153,7 @@ def _cooling(
     for of, name in (("first", "first_cooled_h"), ("then", "last_cooled_h")):
         part = rule["cooling"][of]
         within = part["within_s"]
-        told_s = None if x[name] is None else x[name] * 3600.0
+        told_s = None if x[name] is None else convert(x[name], "h", "s")
         if told_s is None and of == "first":
             told_s = _told_by_age(x, part)
         _check(values, sources, "cooling", "cooled_" + of, told_s, within)
@@ -174,7 +175,7 @@ def _told_by_age(x: "dict[str, Any]", part: "dict[str, Any]") -> "float | None":
     figure, temp = _in_typed_unit(x, part["max_temp"])
     if x["milk_age_h"] is None or figure is None:
         return None
-    age_s = x["milk_age_h"] * 3600.0
+    age_s = convert(x["milk_age_h"], "h", "s")
     is_late = age_s > part["within_s"]["value"]
     is_warm = temp > figure["value"]
     return age_s if is_late == is_warm else None

@@ -1,6 +1,7 @@
 """The curd bed: the weights on it, and how it is cut into blocks."""
 
 from ...formulas.curd import curd_bed, press
+from ...units.table import convert
 from ..outputs import note, output, result, value
 from ..rows import default, number, sum_row
 
@@ -19,13 +20,15 @@ def _bed_weights(x: "dict[str, Any]") -> "dict[str, Any]":
     if x["wanted_kpa"] is not None:
         low, high = x["ranges"].get("wanted_kpa") or [None, None]
         kgs = [
-            None if kpa is None else press.weight_for_pressure_kg(kpa * 1000.0, area)
+            None
+            if kpa is None
+            else press.weight_for_pressure_kg(convert(kpa, "kPa", "Pa"), area)
             for kpa in (x["wanted_kpa"], low, high)
         ]
         values.append(value("weight_kg", kgs[0], kgs[1], kgs[2]))
     if x["laid_on_kg"] is not None:
         on_bed = x["laid_on_kg"] * press.STANDARD_GRAVITY_M_S2 / area
-        values.append(value("bed_kpa", on_bed / 1000.0))
+        values.append(value("bed_kpa", convert(on_bed, "Pa", "kPa")))
     if x["curd_kg"] is not None:
         depth = curd_bed.bed_depth_m(
             x["curd_kg"], x["length_m"], x["width_m"], x["bed_density_kg_m3"]

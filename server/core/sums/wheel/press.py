@@ -1,6 +1,7 @@
 """The press: from gauge to cheese and back, the programme, levers and stacks."""
 
 from ...formulas.curd import press
+from ...units.table import convert
 from ..outputs import note, output, rests, result, value
 from ..rows import default, number, series, sum_row
 from . import bed
@@ -10,11 +11,12 @@ if TYPE_CHECKING:
     from typing import Any
 
 
-# Farmhouse programme for a washed-curd wheel, pressure on the cheese; from memory.
+# Farmhouse programme for a washed-curd wheel: pressure on the cheese [kPa], from and
+# to, and for how long [s]; from memory.
 PROGRAMME = (
-    ("press_1", 5000.0, 10000.0, 1800.0),
-    ("press_2", 10000.0, 20000.0, 3600.0),
-    ("press_3", 20000.0, 40000.0, None),
+    ("press_1", 5.0, 10.0, 1800.0),
+    ("press_2", 10.0, 20.0, 3600.0),
+    ("press_3", 20.0, 40.0, None),
 )
 MEMORY = "farmhouse programme, trade knowledge; confirm it with your own cheese"
 GAUGE = number("gauge_kpa", "kPa", 0.0, 2000.0, [10.0, 900.0])
@@ -66,7 +68,7 @@ BESIDE = number(
 
 def _force(x: "dict[str, Any]") -> float:
     return press.cylinder_force_n(
-        x["gauge_kpa"] * 1000.0,
+        convert(x["gauge_kpa"], "kPa", "Pa"),
         x["bore_m"],
         x["cylinder_count"],
         x["lever_ratio"],
@@ -81,16 +83,14 @@ def _press_pressure(x: "dict[str, Any]") -> "dict[str, Any] | None":
         force, x["dead_weight_kg"], area, x["side_by_side"]
     )
     return result(
-        [value("force_n", force), value("cheese_kpa", on_cheese / 1000.0)],
+        [value("force_n", force), value("cheese_kpa", convert(on_cheese, "Pa", "kPa"))],
         [note("gauge_is_not_cheese_pressure")],
     )
 
 
-def _gauge(
-    x: "dict[str, Any]", pressure_pa: float, diameter_m: float, beside: int
-) -> "float | None":
-    return press.gauge_for_pressure_pa(
-        pressure_pa,
+def _gauge_kpa(x, cheese_kpa, diameter_m, beside):
+    gauge_pa = press.gauge_for_pressure_pa(
+        convert(cheese_kpa, "kPa", "Pa"),
         x["dead_weight_kg"],
         press.circle_area_m2(diameter_m),
         beside,
@@ -99,11 +99,17 @@ def _gauge(
         x["lever_ratio"],
         x["efficiency_frac"],
     )
+    return convert(gauge_pa, "Pa", "kPa")
 
 
-def _press_gauge(x: "dict[str, Any]") -> "dict[str, Any] | None":
-    gauge = _gauge(x, x["cheese_kpa"] * 1000.0, x["diameter_m"], x["side_by_side"])
-    return result([value("gauge_kpa", gauge / 1000.0)])
+def _press_gauge(x):
+    gauge = _gauge_kpa(
+        x,
+        x["cheese_kpa"],
+        x["diameter_m"],
+        x["side_by_side"],
+    )
+    return result([value("gauge_kpa", gauge)])
 
 
 def _press_programme(x: "dict[str, Any]") -> "dict[str, Any]":
@@ -111,19 +117,19 @@ def _press_programme(x: "dict[str, Any]") -> "dict[str, Any]":
     for mould in x["moulds"]:
         for key, low, high, time_s in PROGRAMME:
             ends = [
-                _gauge(x, end, mould["diameter_m"], mould["side_by_side"]) / 1000.0
+                _gauge_kpa(x, end, mould["diameter_m"], mould["side_by_side"])
                 for end in (low, high)
             ]
-            of = "%s.%d" % (key, int(mould["diameter_m"] * 1000.0 + 0.5))
+            of = "%s.%d" % (key, int(convert(mould["diameter_m"], "m", "mm") + 0.5))
             # Gauge and cheese pressure go in step, so their middles do too.
             middle = (ends[0] + ends[1]) / 2.0
             values.append(value("gauge_kpa", middle, ends[0], ends[1], of))
             values.append(
                 value(
                     "cheese_kpa",
-                    (low + high) / 2000.0,
-                    low / 1000.0,
-                    high / 1000.0,
+                    (low + high) / 2.0,
+                    low,
+                    high,
                     of,
                 )
             )
@@ -131,7 +137,13 @@ def _press_programme(x: "dict[str, Any]") -> "dict[str, Any]":
                 values.append(value("time_s", time_s, of=of))
     for key, low, high, _ in PROGRAMME:
         sources.append(
-            rests("cheese_kpa." + key, (low + high) / 2000.0, "kPa", "memory", MEMORY)
+            rests(
+                "cheese_kpa." + key,
+                (low + high) / 2.0,
+                "kPa",
+                "memory",
+                MEMORY,
+            )
         )
     return result(values, [note("press_programme_from_memory")], sources)
 
@@ -144,7 +156,9 @@ def _press_lever(x: "dict[str, Any]") -> "dict[str, Any]":
         press.circle_area_m2(x["diameter_m"]),
         x["side_by_side"],
     )
-    return result([value("force_n", force), value("cheese_kpa", on_cheese / 1000.0)])
+    return result(
+        [value("force_n", force), value("cheese_kpa", convert(on_cheese, "Pa", "kPa"))]
+    )
 
 
 def _press_stack(x: "dict[str, Any]") -> "dict[str, Any] | None":
@@ -154,7 +168,11 @@ def _press_stack(x: "dict[str, Any]") -> "dict[str, Any] | None":
     )
     return result(
         [
-            value("cheese_kpa", found[place] / 1000.0, of="wheel_%d" % (place + 1))
+            value(
+                "cheese_kpa",
+                convert(found[place], "Pa", "kPa"),
+                of="wheel_%d" % (place + 1),
+            )
             for place in range(len(found))
         ]
     )

@@ -1,6 +1,7 @@
 """The store: its air, what the wheels lose, and the days that count."""
 
 from ...formulas.store import ageing, air, curing
+from ...units.table import convert
 from ..outputs import no_rules, note, output, rests, result, value
 from ..rows import choice, default, number, series, sum_row, timed
 
@@ -10,7 +11,7 @@ OWN_LOW, OWN_HIGH = -40.0, 140.0
 
 
 def _humidity(x):
-    pressure_pa = x["air_pressure_kpa"] * 1000.0
+    pressure_pa = convert(x["air_pressure_kpa"], "kPa", "Pa")
     found: dict = air.humidity_range(
         x["dry_c"], x["wet_c"], pressure_pa, x["bulb_error_k"]
     )

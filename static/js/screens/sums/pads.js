@@ -118,7 +118,7 @@ export function ChoicePad({ sum, row, chosen, given, wayBack, onGive, onBack }) 
 function unitColumn(row) {
   const isChosen = (/** @type {SumInput} */ one) =>
     unitsOf(one).length > 1 || unitsOf(one)[0] !== one.unit;
-  return row.columns.find((one) => one.name !== "at_min" && isChosen(one)) ?? null;
+  return row.columns.find((one) => !one.rises && isChosen(one)) ?? null;
 }
 
 /**
@@ -198,7 +198,7 @@ function cellsWords(sum, row, cells, unit) {
     .filter((one) => cells[one.name] !== undefined)
     .map(
       (one) =>
-        `${one.name === "at_min" ? "" : inside(label(one.name, sum.key)) + " "}${typedValue(/** @type {string} */ (cells[one.name]), one.units.includes(unit) ? unit : one.unit)}`,
+        `${one.rises ? "" : inside(label(one.name, sum.key)) + " "}${typedValue(/** @type {string} */ (cells[one.name]), one.units.includes(unit) ? unit : one.unit)}`,
     )
     .join(" · ");
 }
@@ -240,7 +240,7 @@ export function TablePad({ sum, row, scope, given, wayBack, onGive, onBack }) {
   return html`<${Sheet} title=${label(row.name, sum.key)} onBack=${onBack}
     foot=${html`<${Tap} class="primary" onTap=${() => setDraft(begun ?? { cells: {}, at: 0 })}>${begun ? t("sums.row_go_on", { n: rows.length + 1 }) : t("sums.row_add")}</${Tap}>
       <${Tap} class="second" onTap=${onBack}>${t("sums.rows_done")}</${Tap}>`}>
-    ${row.columns[0].name === "at_min" ? html`<p class="quiet">${t("sums.row_lead")}</p>` : null}
+    ${row.columns[0].rises ? html`<p class="quiet">${t("sums.row_lead")}</p>` : null}
     ${rows.length && column && unitsOf(column).length > 1 ? html`<p class="quiet">${t("sums.row_unit_fixed", { unit: unitName(unit) })}</p>` : null}
     <div class="rows">${rows.map(
       (cells, place) => html`<div class="row row-still" key=${place}>
