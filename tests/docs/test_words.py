@@ -9,6 +9,7 @@ import re
 
 from server.core import desk
 from server.core.log.kinds.table import KINDS
+from server.core.sums import catalogue
 from server.core.sums.answer import STATUSES
 from server.core.units.quantities import QUANTITIES
 from tests.conftest import ROOT
@@ -86,6 +87,8 @@ def wanted_of_tables():
         found += [
             [f"out.{item['name']}", f"in.{item['name']}"] for item in row["outputs"]
         ]
+    for row in catalogue.rows():
+        found += [[f"in.{one}", f"out.{one}", f"of.{one}"] for one in row["follows"]]
     found += [[f"status.{one}"] for one in STATUSES]
     found += [[f"quantity.{one}"] for one in QUANTITIES]
     found += [[f"kind.{one}", f"line.{one}"] for one in KINDS]

@@ -145,6 +145,8 @@ def sum_row(
     outputs: "list[dict[str, Any]]",
     work: "object",
     judges: bool = False,
+    called: "dict[str, str] | None" = None,
+    follows: "dict[str, str] | None" = None,
 ) -> "dict[str, Any]":
     """Return a sum.
 
@@ -155,6 +157,8 @@ def sum_row(
         outputs: list of outputs.
         work: function from {input name: value} to a result, see `result`.
         judges: whether it reads the rules, found under "rules" among its values.
+        called: {what the formulas call it: the input that it is}.
+        follows: {a quantity that the formulas check: the input that it follows from}.
     """
     return {
         "key": key,
@@ -163,4 +167,6 @@ def sum_row(
         "outputs": outputs,
         "work": work,
         "judges": judges,
+        "called": called or {},
+        "follows": follows or {},
     }

@@ -1146,6 +1146,13 @@ export const EN_SUMS = {
   "of.raw": "raw milk",
   "of.thermised": "thermised milk, or ripened",
   "of.fresh_pasteurised": "fresh cheese",
+  "of.fall_ph_s": "steepest fall of pH",
+  "of.face_area_m2": "area of the cheese pressed",
+  "of.gauge_pa": "pressure at the gauge",
+  "of.pressure_pa": "pressure on the cheese",
+  "of.area_m2": "area",
+  "of.curd_frac": "share left for fat and casein",
+  "of.sample_salt_frac": "salt of the sample",
 
   "figure_name.air_space_rise": "Air above the milk, warmer by",
   "figure_name.calcium_chloride_limit": "Calcium chloride, at most",

@@ -162,7 +162,7 @@ def salt_frac_from_g_kg_water(salt_g_kg: float, temp_c: float) -> float:
     """
     require_within("salt_g_kg", salt_g_kg, 0, 1000)
     salt_frac = salt_g_kg / (1000 + salt_g_kg)
-    require_brine("measured_salt_frac", salt_frac, temp_c)
+    require_brine("brine_salt_frac", salt_frac, temp_c)
     return salt_frac
 
 

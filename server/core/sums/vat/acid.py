@@ -181,6 +181,13 @@ ROWS = [
             output("lag_s", "s", sense="later"),
         ],
         _acid_forecast,
+        called={
+            "curve_phs": "curve",
+            "curve_times_s": "curve",
+            "ph": "target_ph",
+            "phs": "ph_readings",
+            "times_s": "ph_readings",
+        },
     ),
     sum_row(
         "acid_band",
@@ -192,6 +199,13 @@ ROWS = [
             output("behind_s", "s", sense="later"),
         ],
         _acid_band,
+        called={
+            "curve_phs": "curve",
+            "curve_times_s": "curve",
+            "elapsed_s": "ph_readings",
+            "ph": "ph_readings",
+            "times_s": "ph_readings",
+        },
     ),
     sum_row(
         "acid_temperature",
@@ -218,6 +232,12 @@ ROWS = [
             output("speed_now", "multiple"),
         ],
         _acid_temperature,
+        called={
+            "reference_c": "reference_temp_c",
+            "temp_c": "curd_temps",
+            "temps_c": "curd_temps",
+            "times_s": "curd_temps",
+        },
     ),
     acid_ends.ROW,
     slow_make.ROW,

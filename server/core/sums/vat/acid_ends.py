@@ -94,4 +94,12 @@ ROW = sum_row(
     ],
     [output("reach_s", "s", headline=True), output("left_s", "s")],
     _acid_ends,
+    called={
+        "elapsed_s": "ph_readings",
+        "ph": "target_ph",
+        "phs": "ph_readings",
+        "reading_sd_ph": "meter_sd_ph",
+        "times_s": "ph_readings",
+    },
+    follows={"fall_ph_s": "ph_readings", "lag_s": "ph_readings"},
 )

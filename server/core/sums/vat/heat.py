@@ -222,6 +222,15 @@ ROWS = [
             output("in_time", "key", "band", ends="s"),
         ],
         _heat_forecast,
+        called={
+            "high_s": "due_s",
+            "jacket_c": "jacket_temp_c",
+            "start_c": "vat_temps",
+            "target_c": "target_temp_c",
+            "tau_sd_s": "tau_s",
+            "temps_c": "vat_temps",
+            "times_s": "vat_temps",
+        },
     ),
     sum_row(
         "heat_time",
@@ -237,6 +246,12 @@ ROWS = [
         ],
         [output("time_s", "s", headline=True), output("rate_k_s", "K/s")],
         _heat_time,
+        called={
+            "jacket_c": "jacket_temp_c",
+            "power_w": "power_kw",
+            "start_c": "vat_temp_c",
+            "target_c": "target_temp_c",
+        },
     ),
     sum_row(
         "jacket_needed",
@@ -249,6 +264,7 @@ ROWS = [
         ],
         [output("jacket_temp_c", "C", headline=True)],
         _jacket_needed,
+        called={"start_c": "vat_temp_c", "target_c": "target_temp_c"},
     ),
     sum_row(
         "scald_rate",
@@ -277,6 +293,7 @@ ROWS = [
             output("rate_verdict", "key", "band", ends="K/min"),
         ],
         _scald_rate,
+        called={"temps_c": "vat_temps", "times_s": "vat_temps"},
     ),
     sum_row(
         "vat_time_constant",
@@ -289,5 +306,11 @@ ROWS = [
         ],
         [output("tau_s", "s", headline=True), output("other_tau_s", "s")],
         _vat_time_constant,
+        called={
+            "jacket_c": "jacket_temp_c",
+            "known_kg": "contents_kg",
+            "temps_c": "vat_temps",
+            "times_s": "vat_temps",
+        },
     ),
 ]

@@ -208,6 +208,7 @@ ROWS = [
         ],
         _heat_treatment,
         judges=True,
+        called={"at_ms": "milk_temps"},
     ),
     sum_row(
         "lethality",
@@ -225,5 +226,6 @@ ROWS = [
         ],
         [output("log_reduction", "", headline="first"), output("f63_s", "s")],
         _lethality,
+        called={"temps_c": "vat_temps", "times_s": "vat_temps"},
     ),
 ]

@@ -143,6 +143,7 @@ STARTER = [
         ],
         [output("earlier_s", "s", headline=True, sense="earlier")],
         _starter_change,
+        called={"growth_per_s": "growth_per_h"},
     ),
 ]
 SALT_AND_COLOUR = [
@@ -173,6 +174,8 @@ SALT_AND_COLOUR = [
         ],
         _calcium_chloride,
         judges=True,
+        called={"density_kg_l": "solution_density_kg_l"},
+        follows={"anhydrous_g": "dose_g_per_kg"},
     ),
     sum_row(
         "colour",

@@ -132,6 +132,8 @@ ROWS = [
             output("milk_l", "L", headline=True),
         ],
         _milk_mass,
+        called={"mass_kg": "weighed_kg", "temp_c": "milk_temp_c", "volume_l": "milk_l"},
+        follows={"density_kg_l": "milk_temp_c"},
     ),
     receipt.ROW,
     sum_row(
@@ -165,6 +167,7 @@ ROWS = [
         [number("acidity_frac", "fraction lactic", 0.0, 0.05, [0.0008, 0.012])],
         SCALES,
         _acidity_units,
+        called={"value": "acidity_frac"},
     ),
     sum_row(
         "standardise_fat",
@@ -187,6 +190,11 @@ ROWS = [
             output("milk_share_frac", "fraction"),
         ],
         _standardise_fat,
+        called={
+            "cream_frac": "added_fat_frac",
+            "second_frac": "added_fat_frac",
+            "target_frac": "target_fat_frac",
+        },
     ),
     sum_row(
         "standardise_ratio",

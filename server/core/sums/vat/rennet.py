@@ -140,6 +140,8 @@ ROWS = [
         ],
         [output("rennet_ml", "mL", headline=True), output("water_ml", "mL")],
         _rennet_dose,
+        called={"times": "dilution_times"},
+        follows={"rennet_ml": "milk_l"},
     ),
     sum_row(
         "cut_time",
@@ -167,6 +169,7 @@ ROWS = [
         ],
         [output("cut_s", "s", headline=True)],
         _cut_time,
+        called={"multiple": "floc_factor"},
     ),
     sum_row(
         "rennet_next",
@@ -189,5 +192,6 @@ ROWS = [
             output("next_rennet_ml", "mL"),
         ],
         _rennet_next,
+        called={"set_s": "floc_s", "target_s": "target_floc_s"},
     ),
 ]

@@ -237,6 +237,14 @@ ROWS = [
             output("after_first_c", "C"),
         ],
         _wash_water,
+        called={
+            "most_c": "water_most_c",
+            "target_c": "target_temp_c",
+            "temp_c": "water_temp_c",
+            "vat_c": "vat_temp_c",
+            "water_c": "water_temp_c",
+        },
+        follows={"water_kg": "water_temp_c"},
     ),
     sum_row(
         "wash_rest",
@@ -251,6 +259,13 @@ ROWS = [
         ],
         [output("rest_kg", "kg"), output("rest_l", "L", headline=True)],
         _wash_rest,
+        called={
+            "most_c": "water_most_c",
+            "target_c": "target_temp_c",
+            "temp_c": "water_temp_c",
+            "vat_c": "vat_temp_c",
+            "water_c": "water_temp_c",
+        },
     ),
     sum_row(
         "wash_temp",
@@ -258,6 +273,11 @@ ROWS = [
         [VAT_KG, VAT_TEMP, TARGET, number("water_kg", "kg", 0.01, 52000.0), MOST],
         [output("water_temp_c", "C", headline=True)],
         _wash_temp,
+        called={
+            "most_c": "water_most_c",
+            "target_c": "target_temp_c",
+            "vat_c": "vat_temp_c",
+        },
     ),
     sum_row(
         "lactose_left",
@@ -275,5 +295,6 @@ ROWS = [
         ],
         [output("lactose_left_frac", "fraction", headline="first")],
         _lactose_left,
+        called={"drained_kg": "washes", "water_kg": "washes"},
     ),
 ]

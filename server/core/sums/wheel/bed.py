@@ -91,6 +91,8 @@ ROWS = [
             output("depth_m", "m"),
         ],
         _bed_weights,
+        called={"density_kg_m3": "bed_density_kg_m3", "pressure_pa": "wanted_kpa"},
+        follows={"area_m2": "length_m"},
     ),
     sum_row(
         "block_plan",

@@ -198,6 +198,7 @@ ROWS = brine_strength.ROWS + [
             output("brine_kg", "kg"),
         ],
         _brine_make_up,
+        called={"salt_frac": "brine_salt_frac", "temp_c": "brine_temp_c"},
     ),
     sum_row(
         "brine_top_up",
@@ -215,6 +216,11 @@ ROWS = brine_strength.ROWS + [
             output("water_kg", "kg", headline=True),
         ],
         _brine_top_up,
+        called={
+            "salt_frac": "brine_salt_frac",
+            "temp_c": "brine_temp_c",
+            "wanted_frac": "wanted_salt_frac",
+        },
     ),
     sum_row(
         "brine_time",
@@ -236,6 +242,13 @@ ROWS = brine_strength.ROWS + [
             output("moisture_after_frac", "fraction"),
         ],
         _brine_time,
+        called={
+            "brine_frac": "brine_salt_frac",
+            "diffusions_m2_s": "diffusion_m2_s",
+            "expected_m2_s": "diffusion_m2_s",
+            "salt_frac": "wanted_salt_frac",
+            "slow_m2_s": "diffusion_m2_s",
+        },
     ),
     sum_row(
         "brine_factor",
@@ -251,6 +264,7 @@ ROWS = brine_strength.ROWS + [
         ],
         [output("diffusion_m2_s", "m2/s"), output("factor", "multiple", headline=True)],
         _brine_factor,
+        called={"brine_frac": "brine_salt_frac", "salt_frac": "cheese_salt_frac"},
     ),
     sum_row(
         "brine_check",

@@ -173,5 +173,11 @@ ROWS = [
         ],
         _brine_strength,
         judges=True,
+        called={"salt_g_kg": "salt_g_kg_water", "temp_c": "brine_temp_c"},
+        follows={
+            "brine_salt_frac": "method",
+            "salt_frac": "method",
+            "sample_salt_frac": "sample_g",
+        },
     ),
 ]

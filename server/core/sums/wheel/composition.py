@@ -155,6 +155,11 @@ ROWS = [
         ],
         _composition,
         judges=True,
+        called={
+            "fat_frac": "cheese_fat_frac",
+            "moisture_frac": "cheese_moisture_frac",
+            "salt_frac": "cheese_salt_frac",
+        },
     ),
     sum_row(
         "identity",

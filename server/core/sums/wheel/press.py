@@ -185,6 +185,8 @@ OWN = [
         [GAUGE, BORE, CYLINDERS, LEVER, EFFICIENCY, DEAD, MOULD, BESIDE],
         [output("force_n", "N"), output("cheese_kpa", "kPa", headline=True)],
         _press_pressure,
+        called={"gauge_pa": "gauge_kpa"},
+        follows={"face_area_m2": "diameter_m", "force_n": "gauge_kpa"},
     ),
     sum_row(
         "press_gauge",
@@ -201,6 +203,12 @@ OWN = [
         ],
         [output("gauge_kpa", "kPa", headline=True)],
         _press_gauge,
+        called={"pressure_pa": "cheese_kpa"},
+        follows={
+            "face_area_m2": "diameter_m",
+            "force_n": "cheese_kpa",
+            "gauge_pa": "cheese_kpa",
+        },
     ),
     sum_row(
         "press_programme",
@@ -226,6 +234,13 @@ OWN = [
             output("time_s", "s"),
         ],
         _press_programme,
+        called={"diameter_m": "moulds", "side_by_side": "moulds"},
+        follows={
+            "face_area_m2": "moulds",
+            "force_n": "moulds",
+            "gauge_pa": "moulds",
+            "pressure_pa": "moulds",
+        },
     ),
     sum_row(
         "press_lever",
@@ -240,6 +255,7 @@ OWN = [
         ],
         [output("force_n", "N"), output("cheese_kpa", "kPa", headline=True)],
         _press_lever,
+        follows={"face_area_m2": "diameter_m", "force_n": "weight_kg"},
     ),
     sum_row(
         "press_stack",
@@ -263,6 +279,12 @@ OWN = [
         ],
         [output("cheese_kpa", "kPa", headline="first")],
         _press_stack,
+        called={
+            "dead_weight_kg": "plate_kg",
+            "gauge_pa": "gauge_kpa",
+            "wheel_kg": "wheels",
+        },
+        follows={"face_area_m2": "diameter_m", "force_n": "gauge_kpa"},
     ),
 ]
 ROWS = OWN + bed.ROWS

@@ -189,6 +189,8 @@ ROWS = [
             output("dew_point_c", "C"),
         ],
         _humidity,
+        called={"error_k": "bulb_error_k", "pressure_pa": "air_pressure_kpa"},
+        follows={"humidity_frac": "wet_c", "temp_c": "dry_c"},
     ),
     sum_row(
         "weight_loss",
@@ -211,6 +213,8 @@ ROWS = [
             output("wanted_kg", "kg"),
         ],
         _weight_loss,
+        called={"aged_ms": "days", "wanted_frac": "wanted_moisture_frac"},
+        follows={"area_m2": "diameter_m"},
     ),
     sum_row(
         "loss_forecast",
@@ -228,6 +232,7 @@ ROWS = [
         ],
         [output("loss_frac", "fraction", headline=True)],
         _loss_forecast,
+        called={"at_day": "days", "day": "weighings", "lost_frac": "weighings"},
     ),
     sum_row(
         "curing_days",
@@ -262,6 +267,7 @@ ROWS = [
         ],
         _curing_days,
         judges=True,
+        called={"at_ms": "curing_temps", "now_ms": "now_min"},
     ),
     sum_row(
         "ripening_days",
@@ -295,5 +301,10 @@ ROWS = [
             output("unknown_days", "d"),
         ],
         _ripening_days,
+        called={
+            "at_ms": "store_temps",
+            "readings": "store_temps",
+            "ref_c": "reference_temp_c",
+        },
     ),
 ]

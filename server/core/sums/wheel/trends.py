@@ -71,5 +71,6 @@ ROWS = [
             output("run", ""),
         ],
         _control_chart,
+        called={"value": "makes"},
     ),
 ]

@@ -92,6 +92,7 @@ ROWS = [
             output("left_by_share_kg", "kg"),
         ],
         _wheel_plan,
+        called={"low_kg": "curd_low_kg", "size_kg": "sizes", "value_kg": "curd_kg"},
     ),
     sum_row(
         "fill_mass",
@@ -129,5 +130,6 @@ ROWS = [
             output("fill_verdict", "key", "band", ends="kg"),
         ],
         _fill_mass,
+        called={"wanted_kg": "ripe_kg"},
     ),
 ]

@@ -193,6 +193,13 @@ OWN = [
             output("cheese_fat_frac", "fraction"),
         ],
         _expected_yield,
+        called={"milk_fat_frac": "fat_frac", "water_kg": "water_added_kg"},
+        follows={
+            "cheese_fat_frac": "fat_frac",
+            "cheese_kg": "milk_kg",
+            "curd_frac": "moisture_frac",
+            "yield_frac": "fat_frac",
+        },
     ),
     sum_row(
         "actual_yield",
@@ -253,6 +260,18 @@ OWN = [
             output("fat_kept_frac", "fraction"),
         ],
         _actual_yield,
+        called={
+            "cheese_frac": "cheese_fat_frac",
+            "in_kg": "milk_kg",
+            "milk_frac": "fat_frac",
+            "moisture_frac": "cheese_moisture_frac",
+            "out_kg": "cheese_kg",
+            "part_frac": "whey_fat_frac",
+            "part_kg": "whey_kg",
+            "salt_frac": "cheese_salt_frac",
+            "standard_frac": "standard_moisture_frac",
+        },
+        follows={"yield_frac": "cheese_kg"},
     ),
 ]
 ROWS = [OWN[0], wheels.ROWS[0], OWN[1], wheels.ROWS[1]]

@@ -1151,6 +1151,13 @@ export const SUMS = {
   "of.raw": "leche cruda",
   "of.thermised": "leche termizada, o madurada",
   "of.fresh_pasteurised": "queso fresco",
+  "of.fall_ph_s": "caída más rápida del pH",
+  "of.face_area_m2": "superficie de queso prensada",
+  "of.gauge_pa": "presión del manómetro",
+  "of.pressure_pa": "presión sobre el queso",
+  "of.area_m2": "superficie",
+  "of.curd_frac": "parte que queda para grasa y caseína",
+  "of.sample_salt_frac": "sal de la muestra",
 
   "figure_name.air_space_rise": "Aire sobre la leche, más caliente en",
   "figure_name.calcium_chloride_limit": "Cloruro de calcio, como mucho",

@@ -1177,6 +1177,13 @@ export const SUMS = {
   "of.raw": "lait cru",
   "of.thermised": "lait thermisé, ou affiné",
   "of.fresh_pasteurised": "fromage frais",
+  "of.fall_ph_s": "baisse la plus rapide du pH",
+  "of.face_area_m2": "surface de fromage pressée",
+  "of.gauge_pa": "pression au manomètre",
+  "of.pressure_pa": "pression sur le fromage",
+  "of.area_m2": "surface",
+  "of.curd_frac": "part qui reste pour le gras et la caséine",
+  "of.sample_salt_frac": "sel de l’échantillon",
 
   "figure_name.air_space_rise": "Air au-dessus du lait, plus chaud de",
   "figure_name.calcium_chloride_limit": "Chlorure de calcium, au plus",
