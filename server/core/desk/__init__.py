@@ -4,15 +4,13 @@ Server and phone both talk to the core through these functions; the page has no 
 door. What a desk keeps, and how events are filed in it, is `creamery.kept`.
 """
 
-from .cellar import brine_mass_kg as brine_mass_kg
-from .cellar import second_look as second_look
+from .cellar import read_mass as read_mass
 from .cellar import tanks as tanks
 from .creamery import board as board
 from .creamery import clashes_if as clashes_if
 from .creamery import trends as trends
 from .entries import check as check
 from .entries import check_correction as check_correction
-from .entries import check_data as check_data
 from .entries import check_new as check_new
 from .entries import check_pin as check_pin
 from .entries import proof_for as proof_for
@@ -38,4 +36,7 @@ from .sums import step_sums as step_sums
 from .sums import sum as sum
 from .sums import sums_catalogue as sums_catalogue
 from .sums import sums_topics as sums_topics
+from .typed import last_reading as last_reading
+from .typed import read_field as read_field
+from .typed import read_reading as read_reading
 from .typed import read_typed as read_typed

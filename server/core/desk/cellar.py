@@ -4,6 +4,8 @@ Loaded when it is first looked at: the app starts without it.
 """
 
 from ..log.apart import ask
+from ..log.typed import checked, refused
+from ..units.readings import parse
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -29,29 +31,35 @@ def tanks(desk: "Desk", now_ms: int) -> "list[Tank]":
     return accounts(desk["makes"], now_ms, desk.get("rules") or {}, of_one)
 
 
-def brine_mass_kg(
-    amount: float, unit: str, salt_frac: float, temp_c: "float | None"
-) -> float:
-    """Return the mass of so much brine, or of water, told by mass or by volume [kg].
+def read_mass(
+    kind: str,
+    typed: str,
+    unit: str,
+    salt_frac: float = 0.0,
+    temp_c: "float | None" = None,
+    before_kg: "float | None" = None,
+) -> "dict[str, Any]":
+    """Return the mass that was typed for an entry of a tank, or what is wrong with it.
 
     Args:
-        amount: as it was read, in `unit`.
-        unit: a unit of mass or of volume.
-        salt_frac: strength, mass fraction of the brine [0..1]; 0 for water.
+        kind: kind of the entry.
+        typed: text as typed, comma or point.
+        unit: unit it was typed in, of mass or of volume.
+        salt_frac: strength of what is told by volume, mass fraction [0..1]; 0 for
+            water.
         temp_c: its temperature [°C]; None for the usual one of a cellar.
+        before_kg: mass of the same wheels when they were put in [kg], or None.
+
+    Returns:
+        {"value" [kg], "problems", "ask"}; ask as `tanks.second_look`.
     """
     from ..brine.tanks import mass_kg
-
-    return mass_kg(amount, unit, salt_frac, temp_c)
-
-
-def second_look(in_kg: float, out_kg: float) -> "dict[str, Any] | None":
-    """Return what makes a mass out of the tank unlikely, see `tanks.second_look`.
-
-    Args:
-        in_kg: mass of the wheels when they were put in [kg].
-        out_kg: mass of the same wheels taken out [kg].
-    """
     from ..brine.tanks import second_look as unlikely
 
-    return unlikely(in_kg, out_kg)
+    amount = parse(typed)
+    if amount is None:
+        return refused([{"field": "mass_kg", "key": "not_a_number", "limit": None}])
+    found = checked(kind, "mass_kg", mass_kg(amount, unit, salt_frac, temp_c))
+    if found["value"] is not None and before_kg is not None:
+        found["ask"] = unlikely(before_kg, found["value"])
+    return found

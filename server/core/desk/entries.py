@@ -3,7 +3,6 @@
 from ..creamery.kept import file, view
 from ..log import amends
 from ..log.kinds.allowed import may, role_for
-from ..log.kinds.body import check_data as check_data
 from ..log.kinds.event import check_event
 from ..log.kinds.table import KINDS
 from ..log.legal import about_of

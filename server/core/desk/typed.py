@@ -1,10 +1,61 @@
 """What was typed, read in the unit that it was typed in."""
 
+from ..log.readings import last_of
+from ..log.typed import read_field as read_field
 from ..units.readings import read_typed as read_typed_value
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
+
+    from server.shapes.core.state import Desk
+
+
+def last_reading(
+    desk: "Desk", make_id: str, quantity: str, size: "str | None" = None
+) -> "dict[str, Any] | None":
+    """Return the newest reading of a quantity: what a new one is compared with.
+
+    Args:
+        desk: Desk.
+        make_id: UUID of the make or tank.
+        quantity: key of `quantities.QUANTITIES`.
+        size: size of wheel that was weighed or analysed; None for any.
+
+    Returns:
+        {"value", "at_ms"}, in the quantity's own unit, or None.
+    """
+    state = desk["makes"].get(make_id)
+    entry = None if state is None else last_of(state, quantity, size)
+    if entry is None:
+        return None
+    return {"value": entry["data"]["value"], "at_ms": entry["t_ms"]}
+
+
+def read_reading(
+    desk: "Desk",
+    make_id: str,
+    quantity: str,
+    typed: str,
+    typed_unit: str,
+    size: "str | None" = None,
+) -> "dict[str, Any]":
+    """Return what a reading typed now means, compared with the one before it.
+
+    Args:
+        desk: Desk.
+        make_id: UUID of the make or tank.
+        quantity: key of `quantities.QUANTITIES`.
+        typed: text as typed, comma or point.
+        typed_unit: unit it was typed in; "" for the quantity's own.
+        size: size of wheel that is weighed or analysed; None for any.
+
+    Returns:
+        {"value", "problems", "ask"}, see `readings.read_typed`.
+    """
+    before = last_reading(desk, make_id, quantity, size)
+    last = None if before is None else before["value"]
+    return read_typed_value(quantity, typed, typed_unit, last)
 
 
 def read_typed(

@@ -93,6 +93,24 @@ def last(state: "State", quantity: str) -> "dict[str, Any] | None":
     return run.last(state, "reading_taken", quantity)
 
 
+def last_of(
+    state: "State", quantity: str, size: "str | None"
+) -> "dict[str, Any] | None":
+    """Return the newest reading of a quantity, of wheels of a size; None of any size.
+
+    Args:
+        state: State of the make or tank.
+        quantity: key of `quantities.QUANTITIES`.
+        size: key of a size of wheel, or None.
+    """
+    if size is None:
+        return last(state, quantity)
+    entries = [
+        one for one in every(state, quantity) if one["data"].get("place") == size
+    ]
+    return entries[-1] if entries else None
+
+
 def last_value(state: "State", quantity: str) -> "Any":
     """Return what was read of a quantity last, in its own unit, or None.
 

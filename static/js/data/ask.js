@@ -153,13 +153,14 @@ export function readEquipment({ name, given }) {
 // Entries
 
 /**
- * What is wrong with some fields of an entry; those not given are not missed.
+ * Read a number typed for a field of an entry.
  *
- * @param {{kind: string, data: Record<string, any>}} asked
- * @returns {Promise<Problem[]>}
+ * @param {{kind: string, field: string, typed: string, unit?: string, kept?: string}} asked
+ *   unit: typed in; kept: unit of the field
+ * @returns {Promise<Read>}
  */
-export function checkData({ kind, data }) {
-  return call("check_data", { kind, data });
+export function readField({ kind, field, typed, unit = "", kept = "" }) {
+  return call("read_field", { kind, field, typed, unit, kept });
 }
 
 /**
@@ -204,12 +205,38 @@ export function proofFor({ kind, about }) {
 /**
  * Read what was typed for a quantity; unit "" is the quantity's own.
  *
- * @param {{quantity: string, typed: string, unit: string, last?: number | string | null}} asked
- *   last: the reading before
+ * @param {{quantity: string, typed: string, unit: string}} asked
  * @returns {Promise<Read>}
  */
-export function readTyped({ quantity, typed, unit, last = null }) {
-  return call("read_typed", { quantity, typed, typed_unit: unit, last });
+export function readTyped({ quantity, typed, unit }) {
+  return call("read_typed", { quantity, typed, typed_unit: unit });
+}
+
+/**
+ * Read a reading that is typed now, compared with the one before it.
+ *
+ * @param {{make: string, quantity: string, typed: string, unit: string,
+ *   size?: string | null}} asked size: of the wheel that is weighed or analysed
+ * @returns {Promise<Read>}
+ */
+export function readReading({ make, quantity, typed, unit, size = null }) {
+  return ofDesk("read_reading", {
+    make_id: make,
+    quantity,
+    typed,
+    typed_unit: unit,
+    size,
+  });
+}
+
+/**
+ * What a new reading is compared with.
+ *
+ * @param {{make: string, quantity: string, size?: string | null}} asked
+ * @returns {Promise<LastValue | null>}
+ */
+export function lastReading({ make, quantity, size = null }) {
+  return ofDesk("last_reading", { make_id: make, quantity, size });
 }
 
 // Sums
@@ -255,23 +282,21 @@ export function tanks() {
 }
 
 /**
- * The mass of so much brine [kg].
+ * Read a mass typed for an entry of a tank, by volume too where its strength is known.
  *
- * @param {{amount: number | null, unit: string, saltFrac: number | null, tempC: number | null}} asked
- * @returns {Promise<number>}
+ * @param {{kind: string, typed: string, unit: string, saltFrac?: number | null,
+ *   tempC?: number | null, beforeKg?: number | null}} asked beforeKg: of the same wheels
+ * @returns {Promise<Read>}
  */
-export function brineMassKg({ amount, unit, saltFrac, tempC }) {
-  return call("brine_mass_kg", { amount, unit, salt_frac: saltFrac, temp_c: tempC });
-}
-
-/**
- * What makes a mass out of the tank unlikely, or null.
- *
- * @param {{inKg: number, outKg: number}} asked
- * @returns {Promise<Pick<Problem, "key" | "limit"> | null>}
- */
-export function secondLook({ inKg, outKg }) {
-  return call("second_look", { in_kg: inKg, out_kg: outKg });
+export function readMass({ kind, typed, unit, saltFrac, tempC, beforeKg }) {
+  return call("read_mass", {
+    kind,
+    typed,
+    unit,
+    salt_frac: saltFrac ?? 0,
+    temp_c: tempC ?? null,
+    before_kg: beforeKg ?? null,
+  });
 }
 
 // Alarms

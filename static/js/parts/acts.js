@@ -1,7 +1,6 @@
 import { signal } from "@preact/signals";
-import { ask, dropUnsaved, nowMs, record, unsaved } from "./source.js";
-import { plain, quantity, readNumber } from "../format.js";
-import { convert } from "../units/convert.js";
+import { dropUnsaved, nowMs, record, unsaved } from "./source.js";
+import { plain, quantity } from "../format.js";
 import { has, inside, t, tFirst, words } from "../messages/index.js";
 
 export const UNDO_MS = 12000;
@@ -157,44 +156,3 @@ export function problemText({ field, key, limit }, name) {
  *
  * @typedef {{value: ?number, problems: Problem[], ask: any}} Figure
  */
-
-/**
- * Read a number with no quantity of its own, checked by the core's own table.
- *
- * @param {string} kind
- * @param {string} field
- * @param {string} typed
- * @param {{whole?: boolean, unit?: string, kept?: string}} how whole: without decimals;
- *   unit: typed in; kept: unit of the field
- * @returns {Promise<Figure>}
- */
-export async function readField(
-  kind,
-  field,
-  typed,
-  { whole = false, unit, kept } = {},
-) {
-  const number = readNumber(typed);
-  const value =
-    number !== null && unit && kept && unit !== kept
-      ? convert(number, unit, kept)
-      : number;
-  if (value === null) {
-    return {
-      value: null,
-      problems: [{ field, key: "not_a_number", limit: null }],
-      ask: null,
-    };
-  }
-  if (whole && !Number.isInteger(value)) {
-    return {
-      value: null,
-      problems: [{ field, key: "not_whole", limit: null }],
-      ask: null,
-    };
-  }
-  /** @type {Problem[]} */
-  const all = await ask.checkData({ kind, data: { [field]: value } });
-  const problems = all.filter((one) => one.field === field && one.key !== "missing");
-  return { value: problems.length ? null : value, problems, ask: null };
-}

@@ -42,33 +42,6 @@ import { StepsScreen } from "./steps.js";
 const OTHERS_SHOWN = 3;
 
 /**
- * @param {View} shown
- * @param {Step | null} step
- * @param {string} quantity
- * @returns {LastValue | null}
- */
-function lastOf(shown, step, quantity) {
-  const own_ =
-    step?.readings.find((one) => one.quantity === quantity)?.last ??
-    step?.targets.find((one) => one.quantity === quantity)?.last;
-  if (own_) return own_;
-  // A reading that no step asked for stands in the log alone.
-  const noted = shown.log
-    .filter(
-      (one) =>
-        one.kind === "reading_taken" && one.data.quantity === quantity && !one.struck,
-    )
-    .map((one) => ({ value: one.data.value, at_ms: one.at_ms }));
-  const lasts = shown.steps
-    .filter((one) => one.full)
-    .flatMap((one) => [...one.readings, ...one.targets])
-    .filter((one) => one.quantity === quantity)
-    .map((one) => one.last)
-    .filter((last) => last !== null);
-  return [...lasts, ...noted].sort((a, b) => b.at_ms - a.at_ms)[0] ?? null;
-}
-
-/**
  * @param {string} make
  * @param {View} shown
  * @param {string[]} rest
@@ -98,7 +71,7 @@ function sheetFor(make, shown, rest, step) {
   if (name === "reading" && arg === "wheel_mass_kg")
     return html`<${WeighSheet} make=${make} shown=${shown} step=${step} size=${size} onBack=${onBack} />`;
   if (name === "reading")
-    return html`<${ReadingSheet} make=${make} step=${step?.key} name=${arg} last=${lastOf(shown, step, arg)}
+    return html`<${ReadingSheet} make=${make} step=${step?.key} name=${arg}
     target=${step?.targets.find((one) => one.quantity === arg)} onBack=${onBack} />`;
   if (!step) return null;
   const add = step.adds.find((one) => one.ingredient === arg);

@@ -4,7 +4,7 @@ import { Keypad } from "../parts/keypad.js";
 import { Choices, Row, Sheet } from "../parts/sheet.js";
 import { Tap } from "../parts/tap.js";
 import { TextField } from "../parts/text-field.js";
-import { act, readField } from "../parts/acts.js";
+import { act } from "../parts/acts.js";
 import { ClashesIf } from "../parts/clashes-if.js";
 import { ask, freshenRecipes, nowMs, recipes } from "../parts/source.js";
 import {
@@ -43,12 +43,8 @@ function newest(all) {
 }
 
 /** @param {string} typed */
-async function readCount(typed) {
-  const problems = await ask.checkData({
-    kind: "wheels_moulded",
-    data: { size: "any", count: Number(typed) },
-  });
-  return { value: problems.length ? null : Number(typed), problems, ask: null };
+function readCount(typed) {
+  return ask.readField({ kind: "wheels_moulded", field: "count", typed });
 }
 
 /**
@@ -58,7 +54,13 @@ async function readCount(typed) {
 function askMilk(recipe, unit) {
   const { low_l: lowL, high_l: highL } = recipe.milk;
   return async (/** @type {string} */ typed) => {
-    const found = await readField("make_opened", "milk_l", typed, { unit, kept: "L" });
+    const found = await ask.readField({
+      kind: "make_opened",
+      field: "milk_l",
+      typed,
+      unit,
+      kept: "L",
+    });
     if (found.value === null || found.problems.length) return found;
     const { ask: doubt } = await ask.suggestion({ recipe, milkL: found.value });
     return {

@@ -3,7 +3,8 @@ import { html } from "../../parts/html.js";
 import { Keypad } from "../../parts/keypad.js";
 import { Tap } from "../../parts/tap.js";
 import { TextField } from "../../parts/text-field.js";
-import { act, readField } from "../../parts/acts.js";
+import { act } from "../../parts/acts.js";
+import { ask } from "../../parts/source.js";
 import {
   amount,
   amountBand,
@@ -82,7 +83,7 @@ export function AddSheet({ make, step, add, onBack }) {
           start=${amountTyped(planned, unit, decimals)}
           hint=${add.planned ? t("add.plan", { amount: amount(planned, unit), band: amountBand(add.planned.low, add.planned.high, unit) }) : t("add.no_plan")}
           last=${add.added.length ? { typed: amountTyped(add.added[0].amount, unit, decimals), text: amount(add.added[0].amount, unit) } : null}
-          read=${(/** @type {string} */ typed) => readField("ingredient_added", "amount", typed, { unit: typedIn, kept: unit })}
+          read=${(/** @type {string} */ typed) => ask.readField({ kind: "ingredient_added", field: "amount", typed, unit: typedIn, kept: unit })}
           save=${save} saveWord=${t("add.save")}>
           <${Tap} class="row" onTap=${() => setEditing(true)}><span class="row-main">${lotWords}</span><span class="row-side">${t("word.change")}</span></${Tap}>
         </${Keypad}>`

@@ -25,7 +25,7 @@ export function LabSheet({ make, shown, onBack }) {
     /** @type {{name: string, size: Mould | null} | null} */ (null),
   );
   if (open) {
-    return html`<${ReadingSheet} make=${make} name=${open.name} place=${open.size?.size} hint=${own(open.size?.title)} last=${null} onBack=${() => setOpen(null)} />`;
+    return html`<${ReadingSheet} make=${make} name=${open.name} place=${open.size?.size} hint=${own(open.size?.title)} onBack=${() => setOpen(null)} />`;
   }
   const row = (
     /** @type {string} */ name,

@@ -1,7 +1,8 @@
 import { html } from "../../parts/html.js";
 import { Keypad } from "../../parts/keypad.js";
 import { Row, Sheet } from "../../parts/sheet.js";
-import { act, readField } from "../../parts/acts.js";
+import { act } from "../../parts/acts.js";
+import { ask } from "../../parts/source.js";
 import { count } from "../../format.js";
 import { own, t } from "../../messages/index.js";
 import { swap } from "../../router.js";
@@ -36,6 +37,6 @@ export function MouldSheet({ make, step, size, onBack }) {
     <${Keypad} onBack=${onBack} title=${t("mould.how_many", { size: own(chosen.title) })} unit=${t("mould.wheels")} decimals=${0}
       start=${left ? String(left) : ""}
       hint=${t("mould.counts", { done: count(chosen.moulded), planned: count(chosen.planned) })}
-      read=${(/** @type {string} */ typed) => readField("wheels_moulded", "count", typed, { whole: true })} save=${save} />
+      read=${(/** @type {string} */ typed) => ask.readField({ kind: "wheels_moulded", field: "count", typed })} save=${save} />
   </div>`;
 }

@@ -4,7 +4,8 @@ import { Choices, Row, Sheet } from "../../parts/sheet.js";
 import { Keypad } from "../../parts/keypad.js";
 import { Tap } from "../../parts/tap.js";
 import { TextField } from "../../parts/text-field.js";
-import { act, readField } from "../../parts/acts.js";
+import { act } from "../../parts/acts.js";
+import { ask } from "../../parts/source.js";
 import { span } from "../../format.js";
 import { t } from "../../messages/index.js";
 import { swap } from "../../router.js";
@@ -64,10 +65,10 @@ export function TimerSheet({ make, step, onBack }) {
   const [label, setLabel] = useState("");
   const [minutes, setMinutes] = useState(/** @type {number | null} */ (null));
   const [isTyping, setTyping] = useState(false);
-  const start = async (/** @type {number} */ lastsMin) => {
-    const name = label.trim() || t("timer.name", { span: span(lastsMin * 60) });
+  const start = async (/** @type {number} */ lastsS) => {
+    const name = label.trim() || t("timer.name", { span: span(lastsS) });
     /** @type {Record<string, any>} */
-    const data = { label: name, lasts_s: lastsMin * 60 };
+    const data = { label: name, lasts_s: lastsS };
     if (step) data.step = step;
     const event = await act(
       "timer_started",
@@ -77,20 +78,20 @@ export function TimerSheet({ make, step, onBack }) {
     if (event) onBack();
     return Boolean(event);
   };
-  const readMinutes = async (/** @type {string} */ typed) => {
-    const seconds = await readField(
-      "timer_started",
-      "lasts_s",
-      String(Number(typed) * 60),
-    );
-    return { ...seconds, value: seconds.value === null ? null : seconds.value / 60 };
-  };
+  const readMinutes = (/** @type {string} */ typed) =>
+    ask.readField({
+      kind: "timer_started",
+      field: "lasts_s",
+      typed,
+      unit: "min",
+      kept: "s",
+    });
   if (isTyping) {
     return html`<div class="sheet"><${Keypad} onBack=${() => setTyping(false)} title=${t("timer.how_long")} unit="min" decimals=${0} read=${readMinutes} save=${start} saveWord=${t("timer.start")} /></div>`;
   }
   const options = LENGTHS_MIN.map((one) => ({ key: one, title: span(one * 60) }));
   return html`<${Sheet} title=${t("more.timer")} onBack=${onBack}
-    foot=${html`<${Tap} class="primary" disabled=${!minutes} onTap=${() => minutes && start(minutes)}>${t("timer.start")}</${Tap}>`}>
+    foot=${html`<${Tap} class="primary" disabled=${!minutes} onTap=${() => minutes && start(minutes * 60)}>${t("timer.start")}</${Tap}>`}>
     <${TextField} label=${t("timer.label")} value=${label} onInput=${setLabel} longest=${60} />
     <${Choices} label=${t("timer.how_long")} options=${options} chosen=${minutes} onChoose=${setMinutes} />
     <div class="rows"><${Row} title=${t("timer.other")} onTap=${() => setTyping(true)} /></div>

@@ -1,11 +1,11 @@
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { html } from "../../parts/html.js";
 import { Keypad } from "../../parts/keypad.js";
 import { Choices, Sheet } from "../../parts/sheet.js";
 import { Tap } from "../../parts/tap.js";
 import { act } from "../../parts/acts.js";
 import { readingText } from "../../parts/reading-text.js";
-import { ask } from "../../parts/source.js";
+import { ask, core } from "../../parts/source.js";
 import {
   band,
   bare,
@@ -28,20 +28,35 @@ export function useForm(name) {
 }
 
 /**
- * Problem the core what was typed: value, problems, and whether to look twice.
+ * The reading before, which the core compares a new one with; undefined until told.
  *
- * @param {string} name
- * @param {ReturnType<typeof formOf>} form
- * @param {number | string | null} last
- * @returns {(typed: string) => Promise<any>}
+ * @param {string} make
+ * @param {string} quantity
+ * @param {string} [size] of the wheel that is weighed or analysed
+ * @returns {LastValue | null | undefined}
  */
-export function readQuantity(name, form, last = null) {
-  return (typed) => ask.readTyped({ quantity: name, typed, unit: form.typed, last });
+export function useLast(make, quantity, size) {
+  const [last, setLast] = useState(
+    /** @type {LastValue | null | undefined} */ (undefined),
+  );
+  const isReady = core.value === "ready"; // a core that starts knows no reading yet
+  useEffect(() => {
+    if (!isReady) return undefined;
+    let isCurrent = true;
+    ask.lastReading({ make, quantity, size }).then(
+      (found) => isCurrent && setLast(found),
+      () => {},
+    );
+    return () => {
+      isCurrent = false;
+    };
+  }, [make, quantity, size, isReady]);
+  return last;
 }
 
 /**
  * @param {string} name
- * @param {LastValue | null} last
+ * @param {LastValue | null | undefined} last
  */
 export function askWords(name, last) {
   return (/** @type {Problem} */ ask, /** @type {string} */ typed) => {
@@ -75,18 +90,23 @@ function ChoiceReading({ name, onSave, onBack }) {
   </${Sheet}>`;
 }
 
+// Before the core has said what was read last.
+const WAITING = { text: "…" };
 const CHOICES = ["drug_test", "phosphatase_test"];
 
 /**
  * Enter one reading of a quantity into the make.
  *
  * @param {{
- *   make: string, step?: string, name: string, last: LastValue | null, hint?: string,
- *   place?: string, target?: Target, onBack: () => void,
+ *   make: string, step?: string, name: string, hint?: string, place?: string,
+ *   target?: Target, onBack: () => void,
  * }} props
  */
-export function ReadingSheet({ make, step, name, last, hint, place, target, onBack }) {
+export function ReadingSheet({ make, step, name, hint, place, target, onBack }) {
   const form = useForm(name);
+  const last = useLast(make, name, place);
+  const read = (/** @type {string} */ typed) =>
+    ask.readReading({ make, quantity: name, typed, unit: form.typed, size: place });
   const save = async (
     /** @type {number | string} */ value,
     /** @type {string} */ typed,
@@ -107,8 +127,8 @@ export function ReadingSheet({ make, step, name, last, hint, place, target, onBa
     return html`<${ChoiceReading} name=${name} onSave=${save} onBack=${onBack} />`;
   return html`<div class="sheet">
     <${Keypad} onBack=${onBack} title=${t("quantity." + name)} quantity=${name} unit=${unitName(form.unit)} decimals=${form.decimals}
-      signed=${form.signed} hint=${hint} read=${readQuantity(name, form, last?.value)} save=${save}
-      last=${last ? { typed: typedFrom(name, last.value), text: quantity(name, last.value) } : null}
+      signed=${form.signed} hint=${hint} read=${read} save=${save}
+      last=${last === undefined ? WAITING : last && { typed: typedFrom(name, last.value), text: quantity(name, last.value) }}
       wanted=${target ? band(name, target.low, target.high) : ""}
       difference=${last ? (/** @type {number} */ value) => change(name, value, last.value) : null}
       askText=${askWords(name, last)} />

@@ -4,27 +4,13 @@ import { readingText } from "../../parts/reading-text.js";
 import { clock } from "../../format.js";
 import { own, t } from "../../messages/index.js";
 import { swap } from "../../router.js";
-import { ReadingSheet } from "./reading-sheet.js";
+import { ReadingSheet, useLast } from "./reading-sheet.js";
 
-// A wheel is compared with the last one of its own size only.
-/**
- * @param {View} shown
- * @param {string} [size]
- * @returns {LastValue | null}
- */
-function lastOf(shown, size) {
-  const weighed = shown.log.filter(
-    (one) =>
-      one.kind === "reading_taken" &&
-      one.data.quantity === "wheel_mass_kg" &&
-      one.data.place === size &&
-      !one.struck,
-  );
-  return (
-    weighed
-      .map((one) => ({ value: one.data.value, at_ms: one.at_ms }))
-      .sort((a, b) => b.at_ms - a.at_ms)[0] ?? null
-  );
+/** @param {{make: string, mould: Mould, onTap: () => void}} props */
+function SizeRow({ make, mould, onTap }) {
+  const last = useLast(make, "wheel_mass_kg", mould.size);
+  return html`<${Row} title=${own(mould.title)} onTap=${onTap}
+    detail=${last ? t("reading.last", { value: readingText("wheel_mass_kg", last.value), at: clock(last.at_ms) }) : t("reading.none")} />`;
 }
 
 /**
@@ -41,14 +27,9 @@ export function WeighSheet({ make, shown, step, size, onBack }) {
   if (sizes.length > 1 && !(chosen && sizes.includes(chosen))) {
     return html`<${Sheet} title=${t("mould.title")} onBack=${onBack}>
       <p class="quiet">${t("quantity.wheel_mass_kg")}</p>
-      <div class="rows">${rows.map((one) => {
-        const last = lastOf(shown, one.size);
-        return html`<${Row} key=${one.size} title=${own(one.title)}
-          detail=${last ? t("reading.last", { value: readingText("wheel_mass_kg", last.value), at: clock(last.at_ms) }) : t("reading.none")}
-          onTap=${() => swap("make", make, "reading", step?.key ?? "-", "wheel_mass_kg", one.size)} />`;
-      })}</div>
+      <div class="rows">${rows.map((one) => html`<${SizeRow} key=${one.size} make=${make} mould=${one} onTap=${() => swap("make", make, "reading", step?.key ?? "-", "wheel_mass_kg", one.size)} />`)}</div>
     </${Sheet}>`;
   }
   return html`<${ReadingSheet} make=${make} step=${step?.key} name="wheel_mass_kg" place=${chosen}
-    hint=${own(rows.find((one) => one.size === chosen)?.title)} last=${lastOf(shown, chosen)} onBack=${onBack} />`;
+    hint=${own(rows.find((one) => one.size === chosen)?.title)} onBack=${onBack} />`;
 }

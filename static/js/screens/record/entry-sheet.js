@@ -6,7 +6,7 @@ import { Tap } from "../../parts/tap.js";
 import { TextField } from "../../parts/text-field.js";
 import { TimePad } from "../../parts/time-pad.js";
 import { WhyPad } from "../../parts/why-pad.js";
-import { problemsText, readField } from "../../parts/acts.js";
+import { problemsText } from "../../parts/acts.js";
 import { may, nameOf } from "../../parts/people-names.js";
 import { useProof } from "../../parts/pin.js";
 import { ask, nowMs } from "../../parts/source.js";
@@ -22,7 +22,7 @@ import {
   unitRead,
 } from "../../format.js";
 import { t, whyWords } from "../../messages/index.js";
-import { readQuantity, useForm } from "../make/reading-sheet.js";
+import { useForm } from "../make/reading-sheet.js";
 import { EquipmentPad } from "../new-make/equipment-pad.js";
 import { useRows } from "../new-make/equipment-words.js";
 import { lineText, setText } from "./line-text.js";
@@ -62,7 +62,7 @@ function NumberPad({ line, onValue, onBack }) {
       unit=${unitName(name ? form.unit : unit)} decimals=${decimals} signed=${name ? form.signed : false}
       last=${{ typed: name ? typedFrom(name, before) : amountTyped(before, kept, decimals), text: name ? quantity(name, before) : own }}
       askText=${(/** @type {Problem} */ ask) => t("keypad.ask", { limit: name ? quantity(name, ask.limit) : "", side: t("keypad." + ask.key) })}
-      read=${name ? readQuantity(name, form) : (/** @type {string} */ typed) => readField(line.kind, field, typed, { whole: decimals === 0, unit, kept })}
+      read=${(/** @type {string} */ typed) => (name ? ask.readTyped({ quantity: name, typed, unit: form.typed }) : ask.readField({ kind: line.kind, field, typed, unit, kept }))}
       save=${save} saveWord=${t("correct.next")} />
   </div>`;
 }

@@ -165,7 +165,7 @@ function One({ found, rest }) {
   const sizes = sizesOf(view);
   const onBack = () => swap("store", "make", make);
   if (name === "reading") {
-    return html`<${ReadingSheet} make=${make} step=${step.key} name=${arg} place=${of} hint=${of ? sizes[of] : null} last=${null} onBack=${onBack} />`;
+    return html`<${ReadingSheet} make=${make} step=${step.key} name=${arg} place=${of} hint=${of ? sizes[of] : null} onBack=${onBack} />`;
   }
   if (name === "sum") {
     return html`<${StepSumSheet} make=${make} shown=${view} step=${step} found=${sums} name=${arg} of=${of} input=${input} onBack=${onBack}

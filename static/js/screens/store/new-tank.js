@@ -3,13 +3,13 @@ import { html } from "../../parts/html.js";
 import { Row, Sheet } from "../../parts/sheet.js";
 import { Tap } from "../../parts/tap.js";
 import { TextField } from "../../parts/text-field.js";
-import { act, whyOf } from "../../parts/acts.js";
-import { nowMs, uuid7 } from "../../parts/source.js";
+import { act, problemsText, whyOf } from "../../parts/acts.js";
+import { ask, nowMs, uuid7 } from "../../parts/source.js";
 import { quantity, typedFrom, typedValue } from "../../format.js";
 import { t } from "../../messages/index.js";
 import { swap } from "../../router.js";
 import { draftOf, keepDraft } from "../sums/given.js";
-import { AmountPad, MASSES, StrengthPad, VOLUMES, massOf, typedData } from "./pads.js";
+import { AmountPad, MASSES, StrengthPad, VOLUMES, typedData } from "./pads.js";
 
 /** @import { Typed } from "./pads.js" */
 /** @typedef {{name: string, salt: number | null, amount: Typed | null}} Told */
@@ -48,9 +48,16 @@ export function NewTank({ onBack }) {
     const { salt, amount } = told;
     if (salt === null || !amount) return;
     try {
+      const kind = "tank_opened";
+      const { value, problems } = await ask.readMass({
+        kind,
+        ...amount,
+        saltFrac: salt,
+      });
+      if (value === null) return setProblem(problemsText(problems));
       const data = {
         name: told.name.trim(),
-        mass_kg: await massOf(amount, salt, null),
+        mass_kg: value,
         salt_frac: salt,
         ...typedData(amount),
       };

@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import { html } from "../../parts/html.js";
 import { Keypad } from "../../parts/keypad.js";
-import { act, readField } from "../../parts/acts.js";
+import { act } from "../../parts/acts.js";
 import { ask } from "../../parts/source.js";
 import {
   amount,
@@ -9,7 +9,6 @@ import {
   decimalsTyped,
   inUnit,
   quantity,
-  readNumber,
   typedValue,
   unitName,
   unitRead,
@@ -24,7 +23,6 @@ export const VOLUMES = CHOICES.volume_unit;
 
 /** @typedef {{typed: string, unit: string}} Typed */
 /** @typedef {Pick<Problem, "key" | "limit">} Doubt */
-/** @typedef {(kg: number) => Promise<Doubt | null>} LookTwice asks the core */
 
 /**
  * A kept mass as it is typed, without zeros that nobody weighed.
@@ -33,45 +31,6 @@ export const VOLUMES = CHOICES.volume_unit;
  */
 export function typedMass(massKg) {
   return massKg === null ? "" : String(Number(asRead(massKg, "kg").value.toFixed(3)));
-}
-
-/**
- * The mass of so much brine, as the core counts it.
- *
- * @param {Typed} told
- * @param {number | null} saltFrac
- * @param {number | null} tempC
- * @returns {Promise<number>}
- */
-export function massOf({ typed, unit }, saltFrac, tempC) {
-  return ask.brineMassKg({ amount: readNumber(typed), unit, saltFrac, tempC });
-}
-
-const NOT_A_NUMBER = {
-  value: null,
-  problems: [{ field: "mass_kg", key: "not_a_number", limit: null }],
-  ask: null,
-};
-
-/**
- * @param {string} kind
- * @param {Typed} told
- * @param {number | null} saltFrac
- * @param {number | null} tempC
- * @param {LookTwice | null} [lookTwice]
- */
-async function readAmount(kind, told, saltFrac, tempC, lookTwice) {
-  if (readNumber(told.typed) === null) return NOT_A_NUMBER;
-  const value = await massOf(told, saltFrac, tempC);
-  const all = await ask.checkData({ kind, data: { mass_kg: value } });
-  const problems = all.filter(
-    (one) => one.field === "mass_kg" && one.key !== "missing",
-  );
-  return {
-    value: problems.length ? null : value,
-    problems,
-    ask: !problems.length && lookTwice ? await lookTwice(value) : null,
-  };
 }
 
 /**
@@ -87,7 +46,7 @@ async function readAmount(kind, told, saltFrac, tempC, lookTwice) {
  * @param {Typed | null} [props.begun] what was typed before
  * @param {{typed: string, text: string} | null} [props.last] the value before
  * @param {string} [props.hint]
- * @param {LookTwice | null} [props.lookTwice]
+ * @param {number | null} [props.beforeKg] what the same wheels weighed before
  * @param {(kg: number, told: Typed) => Promise<boolean>} props.onSave
  * @param {string} [props.saveWord]
  * @param {() => void} props.onBack
@@ -102,7 +61,7 @@ export function AmountPad({
   begun,
   last,
   hint,
-  lookTwice,
+  beforeKg,
   onSave,
   saveWord,
   onBack,
@@ -126,7 +85,7 @@ export function AmountPad({
     return onSave(value, { typed, unit });
   };
   return html`<div class="sheet"><${Keypad} onBack=${onBack} title=${title} hint=${hint} unit=${unitName(unit)} decimals=${decimalsTyped(unit)}
-    start=${begun?.typed ?? ""} last=${last} isBare=${!last} read=${(/** @type {string} */ typed) => readAmount(kind, { typed, unit }, saltFrac, tempC, lookTwice)}
+    start=${begun?.typed ?? ""} last=${last} isBare=${!last} read=${(/** @type {string} */ typed) => ask.readMass({ kind, typed, unit, saltFrac, tempC, beforeKg })}
     problemWords=${words} askText=${(/** @type {Doubt} */ ask, /** @type {string} */ typed) => t("sums.ask", { value: typedValue(typed, unit), side: inside(t("keypad." + ask.key)), limit: amount(ask.limit, "kg") })}
     save=${save} saveWord=${saveWord}><${Units} units=${units} unit=${unit} onUnit=${setUnit} /></${Keypad}></div>`;
 }
@@ -164,7 +123,7 @@ export function CountPad({
   onBack,
 }) {
   return html`<div class="sheet"><${Keypad} isBare onBack=${onBack} title=${title} unit=${unit} decimals=${decimals} start=${start}
-    read=${(/** @type {string} */ typed) => readField(kind, field, typed, { whole: decimals === 0 })} save=${onSave} saveWord=${t("word.next")} /></div>`;
+    read=${(/** @type {string} */ typed) => ask.readField({ kind, field, typed })} save=${onSave} saveWord=${t("word.next")} /></div>`;
 }
 
 /**

@@ -6,7 +6,7 @@ import { act } from "../../parts/acts.js";
 import { may, nameOf } from "../../parts/people-names.js";
 import { recordedText } from "../../parts/reading-text.js";
 import { sizeTitle } from "../../parts/size-title.js";
-import { ask, board, nowMs } from "../../parts/source.js";
+import { board, nowMs } from "../../parts/source.js";
 import { amount, change, clockDay, count, plain, quantity } from "../../format.js";
 import { has, inside, t } from "../../messages/index.js";
 import { go, swap } from "../../router.js";
@@ -137,21 +137,6 @@ const READ = {
   ratio: "water_salt_ratio",
 };
 
-/**
- * What stood before, beside what is typed now.
- *
- * @param {Tank} tank
- * @param {string} name
- */
-function lastOf(tank, name) {
-  const value = /** @type {Record<string, number | null | undefined>} */ ({
-    percent: tank.measured?.value,
-    temp: tank.temp_c,
-    ratio: tank.water_salt_ratio.from === "typed" ? tank.water_salt_ratio.value : null,
-  })[name];
-  return value === null || value === undefined ? null : { value };
-}
-
 /** @param {{tank: Tank, load: string, onBack: () => void}} props */
 function TakeOut({ tank, load, onBack }) {
   const found = tank.loads.find((one) => one.id === load);
@@ -168,7 +153,7 @@ function TakeOut({ tank, load, onBack }) {
     ? { typed: typedMass(found.mass_kg), text: amount(found.mass_kg, "kg") }
     : null;
   return html`<${AmountPad} kind="tank_unloaded" name="wheels" title=${t("store.out_mass")} hint=${found ? loadTitle(found) : ""} last=${last}
-    lookTwice=${found ? (/** @type {number} */ kg) => ask.secondLook({ inKg: found.mass_kg, outKg: kg }) : null} onSave=${save} onBack=${onBack} />`;
+    beforeKg=${found?.mass_kg} onSave=${save} onBack=${onBack} />`;
 }
 
 /**
@@ -180,7 +165,7 @@ export function TankScreen({ tank, rest }) {
   const [name, arg] = rest;
   const onBack = () => swap("store", "tank", tank.id);
   if (name in READ)
-    return html`<${ReadingSheet} make=${tank.id} name=${READ[name]} hint=${name === "ratio" ? t("store.ratio_hint") : null} last=${lastOf(tank, name)} onBack=${onBack} />`;
+    return html`<${ReadingSheet} make=${tank.id} name=${READ[name]} hint=${name === "ratio" ? t("store.ratio_hint") : null} onBack=${onBack} />`;
   if (name === "salt")
     return html`<${AddPad} tank=${tank.id} kind="salt_added" title=${t("store.salt_how")} onBack=${onBack} />`;
   if (name === "water")

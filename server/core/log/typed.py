@@ -1,0 +1,65 @@
+"""What was typed for one field of an entry, read and checked by the table of kinds."""
+
+from ..units.readings import parse
+from ..units.table import convert
+from .kinds.body import check_data
+from .kinds.table import KINDS
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
+def read_field(
+    kind: str, field: str, typed: str, unit: str = "", kept: str = ""
+) -> "dict[str, Any]":
+    """Return the number that was typed for a field, or what is wrong with it.
+
+    Args:
+        kind: a key of KINDS.
+        field: name of a number of its body.
+        typed: text as typed, comma or point.
+        unit: unit it was typed in; "" for the field's own.
+        kept: the field's own unit; "" where it has none.
+
+    Returns:
+        {"value", "problems", "ask"}: value None when there are problems; ask is
+        None, since only readings have a value before them to be compared with.
+    """
+    number = parse(typed)
+    if number is None:
+        return refused([{"field": field, "key": "not_a_number", "limit": None}])
+    if unit and kept and unit != kept:
+        number = convert(number, unit, kept)
+    return checked(kind, field, number)
+
+
+def checked(kind: str, field: str, number: float) -> "dict[str, Any]":
+    """Return a number for a field, or what is wrong with it.
+
+    Args:
+        kind: a key of KINDS.
+        field: name of a number of its body.
+        number: in the field's own unit.
+
+    Returns:
+        As `read_field`.
+    """
+    is_count = any(
+        one["name"] == field and one["type"] == "int" for one in KINDS[kind]["fields"]
+    )
+    if is_count and number == int(number):
+        number = int(number)
+    problems = check_data(kind, {field: number}, {field: True})
+    if problems:
+        return refused(problems)
+    return {"value": number, "problems": [], "ask": None}
+
+
+def refused(problems: "list[dict]") -> "dict[str, Any]":
+    """Return the answer to what cannot be kept as it was typed.
+
+    Args:
+        problems: what is wrong with it.
+    """
+    return {"value": None, "problems": problems, "ask": None}
