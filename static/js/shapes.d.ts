@@ -128,6 +128,7 @@ interface Answer {
   values: SumValue[];
   rests_on: RestsOn[];
   status: string | null;
+  standing: Standing | null;
   notes: Keyed[];
   problems: SumProblem[];
   ask: ValueProblem[];
@@ -865,6 +866,13 @@ interface Shelved extends Said {
 interface Sounding {
   at_ms: number;
   asked: boolean;
+}
+
+/** What an answer stands on, see `sums.standing`. */
+interface Standing {
+  basis: "memory" | "practice" | "setting" | "typed" | "published";
+  is_figure: boolean;
+  names: string[];
 }
 
 /**

@@ -10,6 +10,7 @@ from ..numbers.refused import Refused
 from .outputs import declared
 from .problems import problem_of
 from .reading import read_given
+from .standing import standing
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -49,14 +50,15 @@ def answer(
         rules: {rule id: the rule}.
 
     Returns:
-        {"key", "values", "rests_on", "status", "notes", "problems", "ask",
-        "missing"}; values empty with problems or where something is missing.
+        {"key", "values", "rests_on", "status", "standing", "notes", "problems",
+        "ask", "missing"}; values empty with problems or where something is missing.
     """
     found: "dict[str, Any]" = {
         "key": row["key"],
         "values": [],
         "rests_on": [],
         "status": None,
+        "standing": None,
         "notes": [],
         "problems": [],
         "ask": [],
@@ -70,6 +72,7 @@ def answer(
     _work(row, taken, found)
     if found["values"]:
         found["status"] = weakest(found["rests_on"])
+        found["standing"] = standing(row, found["rests_on"])
     return found
 
 

@@ -197,6 +197,7 @@ def _not_answered(key: str, field: str, word: str) -> "Answer":
         "values": [],
         "rests_on": [],
         "status": None,
+        "standing": None,
         "notes": [],
         "problems": [problem(field, word)],
         "ask": [],

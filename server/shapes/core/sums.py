@@ -115,6 +115,14 @@ class Known(_From):
     unit: str
 
 
+class Standing(TypedDict):
+    """What an answer stands on, see `sums.standing`."""
+
+    basis: Literal["memory", "practice", "setting", "typed", "published"]
+    is_figure: bool
+    names: list[str]
+
+
 class Answer(TypedDict):
     """The answer to one sum; `known` and `of` (the size of wheel) only of a step's.
 
@@ -125,6 +133,7 @@ class Answer(TypedDict):
     values: list[SumValue]
     rests_on: list[RestsOn]
     status: str | None
+    standing: Standing | None
     notes: list[Keyed]
     problems: list[SumProblem]
     ask: list[ValueProblem]

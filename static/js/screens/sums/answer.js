@@ -1,5 +1,5 @@
 import { html } from "../../parts/html.js";
-import { capital, inside, prose, t } from "../../messages/index.js";
+import { capital, has, inside, prose, t } from "../../messages/index.js";
 import { sumRow } from "./catalogue.js";
 import { StateMark } from "../../parts/state-mark.js";
 import { noteWords } from "./notes.js";
@@ -43,31 +43,7 @@ function Group({ group, names, how }) {
     <ul class="sum-values">${group.rows.map((one, place) => html`<${Value} key=${one.name + place} value=${one} names=${names} how=${inner} />`)}</ul></li>`;
 }
 
-const WEAK = ["memory", "practice", "setting"];
 const LISTED = 3;
-
-/**
- * The weakest that it rests on: {status, rows}. A way that is chosen, such as a jacket
- * and not a flame, counts only where no figure is weak.
- *
- * @param {Answer} answer
- */
-function weakOf({ key, rests_on: rests }) {
-  const chosen = (sumRow(key)?.inputs ?? [])
-    .filter((one) => one.kind === "choice")
-    .map((one) => one.name);
-  const figures = rests.filter((row) => !chosen.includes(row.name));
-  for (const rows of [figures, rests]) {
-    const status = WEAK.find((one) => rows.some((row) => row.status === one));
-    if (status)
-      return {
-        status,
-        isFigure: rows === figures,
-        rows: rows.filter((row) => row.status === status),
-      };
-  }
-  return {};
-}
 
 /**
  * What an answer rests on in a line: what is only from memory or practice is named.
@@ -75,16 +51,13 @@ function weakOf({ key, rests_on: rests }) {
  * @param {{answer: Answer, sum?: SumRow | null}} props
  */
 function Standing({ answer, sum }) {
-  const { status, isFigure, rows } = weakOf(answer);
-  if (!status) {
-    const isTyped = answer.rests_on.every(
-      (row) => row.from === "typed" || row.from === "make" || row.from === "tank",
-    );
-    return html`<p class="sum-standing">${t(isTyped ? "sums.stands_typed" : "sums.stands_published")}</p>`;
-  }
-  const names = [...new Set(rows.map((row) => inside(label(row.name, sum?.key))))];
+  const { standing } = answer;
+  if (!standing) return null;
+  const { basis, is_figure: isFigure } = standing;
+  const names = [...new Set(standing.names.map((one) => inside(label(one, sum?.key))))];
   const list = names.slice(0, LISTED).join("; ") + (names.length > LISTED ? "; …" : "");
-  return html`<p class="sum-standing">${status === "memory" && isFigure ? html`<${StateMark} state="check" /> ` : null}<span>${t(isFigure ? "sums.stands_" + status : "sums.stands_usual", { list })}</span></p>`;
+  const words = t(isFigure ? "sums.stands_" + basis : "sums.stands_usual", { list });
+  return html`<p class="sum-standing">${basis === "memory" && isFigure ? html`<${StateMark} state="check" /> ` : null}<span>${words}</span></p>`;
 }
 
 /**
@@ -112,7 +85,7 @@ export function Answer({ answer, sum, given, names }) {
           )}</ul>`
         : null
     }
-    ${answer.values.length && answer.status ? html`<${Standing} answer=${answer} sum=${sum} />` : null}
+    <${Standing} answer=${answer} sum=${sum} />
     ${answer.notes.length ? html`<h3>${t("sums.notes")}</h3><ul class="lines">${answer.notes.map((one, place) => html`<li key=${one.key + place}>${noteWords(one)}</li>`)}</ul>` : null}
   </section>`;
 }
@@ -174,9 +147,9 @@ export function headline(answer, names, pick) {
     });
   const chosen = pick ? answer.values.filter(pick) : [];
   const rows = chosen.length ? chosen : headlines(answer.values);
-  const { status, isFigure } = weakOf(answer);
-  const tail =
-    status && isFigure && rows.length ? ` · ${t("sums.short_" + status)}` : "";
+  const { basis, is_figure: isFigure } = answer.standing ?? {};
+  const short = `sums.short_${basis}`;
+  const tail = isFigure && rows.length && has(short) ? ` · ${t(short)}` : "";
   return (
     rows
       .map((one) => {
