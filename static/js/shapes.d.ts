@@ -184,6 +184,8 @@ interface BriefStep {
   skipped: Reasoned | null;
   due_ms: number | null;
   due_basis: "floc" | "lasts" | null;
+  end_low_ms: number | null;
+  end_high_ms: number | null;
   timing: Timing;
 }
 
@@ -348,6 +350,7 @@ interface Dose {
   low: number | null;
   high: number | null;
   unit: string;
+  origin: Origin | null;
   basis: DoseBasis;
 }
 
@@ -540,6 +543,7 @@ interface Lasts {
   value_s: number;
   low_s: number;
   high_s: number;
+  origin: Origin | null;
 }
 
 /** What was not carried over, and why. */
@@ -662,6 +666,22 @@ interface Move {
   to_ms: number;
   way: "later" | "earlier";
   clears: boolean;
+}
+
+/**
+ * Where a figure comes from that is not the recipe's plain word.
+ *
+ * Where its sum should have answered and did not, `fell_back` says why, `needs`
+ * names the inputs that it lacks, and the recipe's own figure stands.
+ */
+interface Origin {
+  from: "person" | "sum" | "recipe";
+  sum: string | null;
+  status: string;
+  estimate: Uncertain | null;
+  needs: string[];
+  fell_back: string | null;
+  own: number | null;
 }
 
 /** What an entry said before it was put right. */
@@ -1060,12 +1080,14 @@ interface TankMeasured {
 /** What a quantity should be, and what it was last. */
 interface Target {
   quantity: string;
+  size: string | null;
   value: number;
   low: number | null;
   high: number | null;
   unit: string;
   source: any;
   status: string;
+  origin: Origin | null;
   last: JudgedReading | null;
 }
 
@@ -1107,6 +1129,12 @@ interface ToJudge {
   kind: string;
   first: Who;
   later: Who;
+}
+
+/** How uncertain a value is that a sum has worked out. */
+interface Uncertain {
+  low: number | null;
+  high: number | null;
 }
 
 /** How many entries are kept and cannot be read here. */

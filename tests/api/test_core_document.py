@@ -17,9 +17,7 @@ from server.api.core_document import (
 )
 from server.config import CORE_DIR, read_rules
 from tests.conftest import ROOT
-from tests.core.builders import MAKE
-from tests.core.conftest import ASKED, Ask
-from tests.core.test_whole_make import ORDER, Maker
+from tests.core.builders import MAKE, Phone, a_day, at, recipe
 
 TEXTS = core_texts(ROOT / "static", CORE_DIR, lambda path: path.read_text("utf-8"))
 
@@ -62,7 +60,6 @@ def first_part(tmp_path, monkeypatch):
         file = tmp_path / name
         file.parent.mkdir(parents=True, exist_ok=True)
         file.write_text(TEXTS[name], "utf-8")
-    (tmp_path / "core" / "asked.py").write_text(ASKED, "utf-8")
     monkeypatch.syspath_prepend(tmp_path)
 
     def call(module, name, *args):
@@ -73,16 +70,37 @@ def first_part(tmp_path, monkeypatch):
         del sys.modules[name]
 
 
-def test_a_whole_make_is_led_and_rung_by_the_first_part_alone(first_part):
-    maker = Maker(Ask(first_part), "first")
-    maker.work()
-    assert sorted(maker.ended) == sorted(ORDER)
-    desk = importlib.import_module("core.asked").KEPT["first"]
+def bare_day():
+    """Return a day whose recipe has no figure that a sum answers."""
+    plain = recipe()
+    plain["steps"][5]["end"] = {"by": "judged", "judgement": ["clean_break"]}
+    plain["steps"][2].update(heat_treatment=True, rule="us_heat_treatment")
+    events = a_day(Phone())
+    events[0]["data"]["recipe"] = plain
+    return events
+
+
+def test_a_make_without_sums_is_led_and_rung_by_the_first_part_alone(first_part):
+    desk = first_part("desk", "new")
     first_part("desk", "set_rules", desk, read_rules())
-    hold = first_part("desk", "step", desk, MAKE, "hold", maker.now_ms)
+    assert first_part("desk", "take", desk, bare_day())["problems"] == []
+    view = first_part("desk", "view", desk, MAKE, at(166))
+    assert [row["key"] for row in view["steps"] if row["status"] == "running"] == [
+        "store"
+    ]
+    hold = first_part("desk", "step", desk, MAKE, "hold", at(166))
     assert hold["verdict"]["rule"] == "us_heat_treatment"
-    assert first_part("alarm.alarms", "alarms", desk, maker.now_ms, 300)["alarms"] == []
+    assert first_part("alarm.alarms", "alarms", desk, at(166), 300)["alarms"] == []
     assert "core.sums.catalogue" not in sys.modules
+
+
+def test_a_figure_that_a_sum_answers_asks_for_the_rest_and_is_no_fault(first_part):
+    # The phone fetches the rest and puts the question again; nothing is named broken.
+    desk = first_part("desk", "new")
+    first_part("desk", "take", desk, a_day(Phone()))
+    with pytest.raises(ImportError):
+        first_part("desk", "view", desk, MAKE, at(120))
+    assert not desk.get("broken")
 
 
 def test_a_question_for_the_rest_says_that_a_module_is_not_here(first_part):

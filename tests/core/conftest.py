@@ -16,6 +16,7 @@ import json
 from . import desk
 from .alarm import alarms
 from .creamery import board
+from .figures import context, due as figures_due, ends, figure, plan as days
 from .log import amends, apart, equipment, order, readings as log_readings, run, touches
 from .make import curd, duplicates, facts, plan, timers, wheels
 from .step import drift, record, step_alerts, step_parts, steps, view
@@ -27,6 +28,9 @@ MODULES = {
     "desk": desk,
     "step.drift": drift,
     "make.duplicates": duplicates,
+    "figures.due": figures_due,
+    "figures.ends": ends,
+    "figures.plan": days,
     "log.equipment": equipment,
     "log.amends": amends,
     "log.touches": touches,
@@ -71,6 +75,18 @@ def of_desk(calls):
         answer = kept if name == "desk" else getattr(desk, name)(kept, *args)
         answers.append(json.loads(json.dumps(answer)))
     return answers
+
+
+def figures(events, make_id, wanted, now_ms, rules):
+    """Return figures of a make in a new desk, each by its step and name."""
+    kept = desk.new()
+    desk.set_rules(kept, rules)
+    desk.take(kept, events)
+    state = kept["makes"][make_id]
+    opened = run.entries(state, "make_opened")[0]
+    of_make = context.of_make(state, opened, now_ms, rules, kept)
+    steps = {row["key"]: row for row in of_make["recipe"]["steps"]}
+    return [figure.figure(of_make, steps[key], name) for key, name in wanted]
 
 
 KEPT = {}
@@ -135,6 +151,13 @@ class Ask:
             MAKE,
             events,
             [[module, name, list(args)] for module, name, *args in calls],
+        )
+
+    def figures(self, events, now_min, *wanted, rules=None):
+        """Return figures of one make, each asked as (step, name)."""
+        names = [list(pair) for pair in wanted]
+        return self.call(
+            "asked", "figures", events, MAKE, names, at(now_min), rules or {}
         )
 
     def one(self, events, module, name, *args):

@@ -284,6 +284,8 @@ MOVING = (
     "next_change_ms",
     "expected_begin_ms",
     "expected_end_ms",
+    "end_low_ms",
+    "end_high_ms",
     "overdue_s",
     "by_s",
     "day",

@@ -45,7 +45,7 @@ def _of_step(view, step, asked):
         if asked or step["due_ms"] - from_ms >= LONG_S * 1000:
             row = _row("step_end/" + step["key"], "step_end", step["due_ms"])
             row["title"] = step["title"]
-            row["late_ms"] = _band_end_ms(step)
+            row["late_ms"] = step["end_high_ms"]
             return [row]
     if step["status"] in ("waiting", "ready"):
         at_ms = step["expected_begin_ms"]
@@ -56,13 +56,6 @@ def _of_step(view, step, asked):
             row["sure"] = False
             return [row]
     return []
-
-
-def _band_end_ms(step):
-    if step["due_basis"] == "floc":
-        return step["floc"]["high_ms"]
-    lasts = step["lasts"]
-    return step["due_ms"] + int((lasts["high_s"] - lasts["value_s"]) * 1000)
 
 
 def _row(name, what, at_ms):

@@ -9,9 +9,10 @@ are in different hands. Waits that follow each other in one make cannot clash,
 nor those that one and the same step waits for: that is how the recipe runs.
 """
 
+from ..figures.due import high_s, low_s, span_ms
+from ..figures.plan import planned_by_recipe
 from ..make import plan
 from ..make.facts import is_hands_on
-from ..make.timers import high_s, low_s
 
 WITHIN_MS = 300000  # this near, two acts want two pairs of hands; our own judgement
 AHEAD_MS = 86400000
@@ -118,23 +119,28 @@ def planned_acts(recipe: dict, start_ms: int) -> "list[dict]":
         List of Act of the make NEW.
     """
     steps = plan.in_order(recipe["steps"])
-    times = plan.planned(steps, start_ms)
-    shown = [
-        {
-            "key": row["key"],
-            "title": row["title"],
-            "place": row.get("place"),
-            "round": row.get("round"),
-            "rounds": row.get("rounds"),
-            "status": "waiting",
-            "waits_on": row.get("after", []),
-            "expected_begin_ms": times[row["key"]]["begin_ms"],
-            "expected_end_ms": times[row["key"]]["end_ms"],
-        }
-        for row in steps
-    ]
+    times = planned_by_recipe(steps, start_ms)
+    shown = [_planned(row, times[row["key"]]) for row in steps]
     make = {"id": NEW, "name": "", "vat": None}
     return acts({"make": make, "steps": shown, "timers": []}, steps)
+
+
+def _planned(row, times):
+    lasts = row.get("lasts")
+    begin_ms = times["begin_ms"]
+    return {
+        "key": row["key"],
+        "title": row["title"],
+        "place": row.get("place"),
+        "round": row.get("round"),
+        "rounds": row.get("rounds"),
+        "status": "waiting",
+        "waits_on": row.get("after", []),
+        "expected_begin_ms": begin_ms,
+        "expected_end_ms": times["end_ms"],
+        "end_low_ms": begin_ms + span_ms(low_s(lasts)) if lasts else None,
+        "end_high_ms": begin_ms + span_ms(high_s(lasts)) if lasts else None,
+    }
 
 
 def clashes_if(found: "list[dict]", recipe: dict, start_ms: int, now_ms: int) -> "dict":
@@ -201,17 +207,12 @@ def _act_of(view, shown, row, follower):
     at_ms = shown["expected_end_ms"]
     begins = follower is not None and follower["expected_begin_ms"] == at_ms
     named = follower if begins else shown
-    lasts = row["lasts"]
     since_ms = shown["expected_begin_ms"]
     task = None
     if shown["status"] == "running":
         task = shown["task"]
         # From the deadline, since a hold that began again runs from later.
-        since_ms = shown["due_ms"] - int(lasts["value"] * 1000)
-    early_ms = since_ms + int(low_s(lasts) * 1000)
-    late_ms = since_ms + int(high_s(lasts) * 1000)
-    if shown["status"] == "running" and shown["due_basis"] == "floc":
-        early_ms, late_ms = shown["floc"]["low_ms"], shown["floc"]["high_ms"]
+        since_ms = shown["due_ms"] - span_ms(shown["lasts"]["value_s"])
     return {
         "make": view["make"]["id"],
         "make_name": view["make"]["name"],
@@ -224,8 +225,8 @@ def _act_of(view, shown, row, follower):
         "place": named["place"],
         "label": None,
         "at_ms": at_ms,
-        "early_ms": early_ms,
-        "late_ms": late_ms,
+        "early_ms": shown["end_low_ms"],
+        "late_ms": shown["end_high_ms"],
         "by": None if task is None else task["by"],
         "wait": shown["key"],
         "since_ms": since_ms,

@@ -103,12 +103,7 @@ def late_ms(step: dict) -> "int | None":
     Args:
         step: Step of the View, running.
     """
-    if step["due_basis"] == "floc":
-        return step["floc"]["high_ms"]
-    if step["due_ms"] is None or not step["lasts"]:
-        return None
-    lasts = step["lasts"]
-    return step["due_ms"] + int((lasts["high_s"] - lasts["value_s"]) * 1000)
+    return None if step["due_ms"] is None else step["end_high_ms"]
 
 
 def in_brine(found: dict, state: dict) -> "list[tuple]":

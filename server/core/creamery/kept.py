@@ -99,7 +99,7 @@ def view(desk: dict, make_id: str, now_ms: int) -> "dict | None":
     if kept is not None and _is_fresh(kept, now_ms):
         return kept
     rules = desk.get("rules")
-    found = ask(desk, make_id, "view", now_ms, view_of, state, now_ms, rules)
+    found = ask(desk, make_id, "view", now_ms, view_of, state, now_ms, rules, desk)
     if found is not None:
         desk["views"][make_id] = found
         desk.setdefault("acts", {}).pop(make_id, None)

@@ -19,7 +19,9 @@ def step(desk: dict, make_id: str, key: str, now_ms: int) -> "dict | None":
         now_ms: now, by the server's clock [ms].
     """
     state = desk["makes"].get(make_id)
-    return None if state is None else step_of(state, key, now_ms, desk.get("rules"))
+    if state is None:
+        return None
+    return step_of(state, key, now_ms, desk.get("rules"), desk)
 
 
 def curve(desk: dict, make_id: str, now_ms: int) -> "dict | None":
@@ -34,7 +36,9 @@ def curve(desk: dict, make_id: str, now_ms: int) -> "dict | None":
     from ..step.curve import curve as course
 
     state = desk["makes"].get(make_id)
-    return None if state is None else course(state, now_ms, desk.get("rules"))
+    if state is None:
+        return None
+    return course(state, now_ms, desk.get("rules"), desk)
 
 
 def record(desk: dict, make_id: str) -> "list[dict]":

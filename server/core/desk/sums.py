@@ -62,8 +62,8 @@ def step_sums(
         given: what was typed beside, for all sums of the step; see `sum`.
 
     Returns:
-        List of Answer with "known" and "of", see `sums.at_step.step_sums`.
+        List of Answer with "known" and "of", see `figures.step_sums`.
     """
-    from ..known.at_step import step_sums as answers
+    from ..figures.step_sums import step_sums as answers
 
     return answers(desk, make_id, step_key, now_ms, given)

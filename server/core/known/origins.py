@@ -5,6 +5,10 @@ if TYPE_CHECKING:
     from typing import Any
 
 
+# Whose word a figure is that the recipe does not answer itself.
+ANSWERED = {"sum": "sum", "person": "make"}
+
+
 def from_make(value: "Any", low: "Any" = None, high: "Any" = None) -> dict:
     """Return a value that was measured or entered in a make.
 
@@ -57,14 +61,18 @@ def from_recipe(
 
 
 def of_figure(figure: dict, times: float = 1.0) -> dict:
-    """Return a figure of the recipe as a known value.
+    """Return a figure of the recipe or of a step as a known value.
 
     Args:
-        figure: {"value", "low", "high", "status", "source"}.
+        figure: {"value", "low", "high", "status", "source"}; "from" where it is
+            not the recipe's own, see `figures.told`.
         times: what its numbers are multiplied by, into the input's own unit.
     """
     value, low, high = [
         None if figure.get(end) is None else figure[end] * times
         for end in ("value", "low", "high")
     ]
-    return from_recipe(value, figure["status"], figure["source"], low, high)
+    told = from_recipe(value, figure["status"], figure["source"], low, high)
+    if figure.get("from") in ANSWERED:
+        told["from"] = ANSWERED[figure["from"]]
+    return told

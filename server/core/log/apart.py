@@ -5,7 +5,8 @@ Rules first.
    noted in the desk, and the rest of the answer goes on without it.
 2. What is caught is everything, on purpose: the cause is a fault of ours that
    nobody has thought of, and the timers of the other vats ring through it. Only
-   a lack of memory is not: then no answer can be trusted.
+   a lack of memory is not, for then no answer can be trusted; nor a part of the
+   core that has not come to this phone yet, for then the question is put again.
 3. Nothing is hushed up. The board names the make until it can be shown again or is
    over, an alarm says that it no longer rings by itself, and whoever put a function
    into LISTENERS is told of each fault when it first comes: the server writes it
@@ -64,7 +65,7 @@ def ask(
     """
     try:
         answer = question(*args)
-    except MemoryError:
+    except (MemoryError, ImportError):
         raise
     except Exception as fault:
         _note(desk, stream, what, now_ms, fault)

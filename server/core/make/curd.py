@@ -30,9 +30,9 @@ def floc(state: dict, step: dict, figures: dict) -> "dict | None":
         figures: the recipe's own figures; "floc_factor" with value, low, high.
 
     Returns:
-        {"added_ms", "floc_ms", "floc_s", "factor", "cut_ms", "low_ms",
-        "high_ms", "problem"}; instants [ms], None while unknown. None when the
-        step ends otherwise.
+        {"added_ms", "floc_ms", "floc_s", "factor", "problem"}; instants [ms],
+        None while unknown. None when the step ends otherwise. When to cut is
+        told by its figures, see `figures.due`.
     """
     if step["end"]["by"] != "floc":
         return None
@@ -42,9 +42,6 @@ def floc(state: dict, step: dict, figures: dict) -> "dict | None":
         "floc_ms": None,
         "floc_s": None,
         "factor": factor["value"],
-        "cut_ms": None,
-        "low_ms": None,
-        "high_ms": None,
         "problem": None,
     }
     begun = run.entries(state, "step_begun", step["end"]["from_step"])
@@ -59,9 +56,6 @@ def floc(state: dict, step: dict, figures: dict) -> "dict | None":
     found["floc_ms"] = sign["t_ms"]
     found["floc_s"] = floc_s
     found["problem"] = _window_problem(floc_s)
-    for name, part in (("cut_ms", "value"), ("low_ms", "low"), ("high_ms", "high")):
-        multiple = factor[part] if factor.get(part) is not None else factor["value"]
-        found[name] = found["added_ms"] + int(floc_ms * multiple)
     return found
 
 
@@ -81,7 +75,11 @@ def _first_floc(state, step_key, after_ms):
 
 
 def judging(
-    state: dict, step: dict, begun_ms: "int | None", curd: "dict | None"
+    state: dict,
+    step: dict,
+    begun_ms: "int | None",
+    curd: "dict | None",
+    lasts_s: float,
 ) -> "dict | None":
     """Return what to judge in a step, from when, and the last word on it.
 
@@ -93,7 +91,8 @@ def judging(
         state: State of the make.
         step: step of the recipe.
         begun_ms: when it began [ms], or None.
-        curd: its Floc, or None.
+        curd: its Floc with "cut_ms", see `figures.due`, or None.
+        lasts_s: how long it lasts; 0.0 when that is not said [s].
 
     Returns:
         {"choices", "from_ms", "last", "met"} or None when nothing is judged;
@@ -106,7 +105,7 @@ def judging(
     last = run.last(state, "curd_judged", step["key"])
     return {
         "choices": _choices(judge["choices"], curd),
-        "from_ms": _from_ms(step, judge, begun_ms, curd, last),
+        "from_ms": _from_ms(judge, begun_ms, curd, last, lasts_s),
         "last": None
         if last is None
         else {
@@ -136,14 +135,13 @@ def _choices(choices, curd):
     return [choice for choice in choices if choice not in FLOC_CHOICES]
 
 
-def _from_ms(step, judge, begun_ms, curd, last):
+def _from_ms(judge, begun_ms, curd, last, lasts_s):
     if begun_ms is None:
         return None
-    lasts_s = step["lasts"]["value"] if step.get("lasts") else 0.0
     share = judge.get("from_frac") or 0.0
     if curd is None or curd["added_ms"] is None:
         first_ms = begun_ms + int(lasts_s * share * 1000)
-    elif curd["floc_ms"] is None:
+    elif curd["cut_ms"] is None:
         expected_s = lasts_s / curd["factor"]
         first_ms = curd["added_ms"] + int(expected_s * FLOC_TEST_FROM_FRAC * 1000)
     else:

@@ -9,9 +9,7 @@ from ..log import run
 from ..log.kinds.columns import FACTS
 from ..log.readings import every
 from ..log.touches import keep, kept
-from ..recipe.figures import scaled_figure
 from . import curd as curd_facts
-from .timers import step_due
 
 # (begun, ended, skipped, all that it waits on is done) -> status. An end or a
 # begin outweighs a skip that another phone sent: what was done was done.
@@ -28,6 +26,10 @@ STATUS = (
 # shortest time. Our own judgement, no source.
 HANDS_ON_S = 7200.0
 
+# When a step is due is told by its figures, see `figures.due`; until it has begun
+# it is not.
+NOT_DUE = {"due_ms": None, "low_ms": None, "high_ms": None, "basis": None}
+
 
 def facts(
     state: dict, steps: "list[dict]", figures: dict, rules: "dict | None" = None
@@ -42,8 +44,9 @@ def facts(
 
     Returns:
         {step key: Fact}; Fact is {"begun", "ended", "skipped": entry or None,
-        "begun_ms", "ended_ms", "skipped_ms", "due": answer of
-        `timers.step_due`, "due_ms", "floc", "waits_on", "status"}.
+        "begun_ms", "ended_ms", "skipped_ms", "from_ms", "due": NOT_DUE, "due_ms":
+        None, "floc", "waits_on", "status"}; from_ms is the instant that its
+        duration counts from.
     """
     known = kept(state, "facts", "all")
     if known is None:
@@ -94,7 +97,6 @@ def _fact(state, step, figures, rules):
     if from_ms is not None and step.get("heat_treatment"):
         end_ms = None if ended is None else ended["t_ms"]
         from_ms = hold_start_ms(state, step, from_ms, end_ms, rules)
-    due = step_due(step, from_ms, floc)
     if begun is None and ended is not None:
         begun = ended  # ended without a begin: known only that it was done
     return {
@@ -104,8 +106,9 @@ def _fact(state, step, figures, rules):
         "begun_ms": None if begun is None else begun["t_ms"],
         "ended_ms": None if ended is None else ended["t_ms"],
         "skipped_ms": None if skipped is None else skipped["t_ms"],
-        "due": due,
-        "due_ms": due["due_ms"],
+        "from_ms": from_ms,
+        "due": NOT_DUE,
+        "due_ms": None,
         "floc": floc,
         "waits_on": [],
         "status": "waiting",
@@ -161,46 +164,6 @@ def last_reading(state: dict, fact: dict, quantity: str) -> "dict | None":
     return found[-1] if found else None
 
 
-def end_met_ms(
-    context: dict, step: dict, fact: dict, judge: "dict | None"
-) -> "int | None":
-    """Return since when what ends a step by its recipe has come, or None.
-
-    Args:
-        context: as for `steps.step_view`.
-        step: step of the recipe.
-        fact: its Fact.
-        judge: answer of `curd.judging`.
-
-    Returns:
-        Instant [ms], not after now; None when the step has not begun or its end
-        has not come. A step that was ended had come to its end by then.
-    """
-    if fact["begun_ms"] is None:
-        return None
-    met_ms = _end_comes_ms(context, step, fact, judge)
-    if fact["ended_ms"] is not None:
-        return fact["ended_ms"] if met_ms is None else min(met_ms, fact["ended_ms"])
-    if met_ms is None or met_ms > context["now_ms"]:
-        return None
-    return met_ms
-
-
-def _end_comes_ms(context, step, fact, judge):
-    by = step["end"]["by"]
-    if by == "time":
-        return fact["due"]["low_ms"]
-    if by == "reading":
-        return _reached_ms(context, step, fact)
-    if by in ("judged", "floc") and judge is not None and judge["met"]:
-        return judge["last"]["at_ms"]
-    if by == "judged":
-        return None
-    if by == "floc":
-        return fact["floc"]["cut_ms"]
-    return fact["begun_ms"] if is_hands_on(step) else fact["due"]["low_ms"]
-
-
 def is_hands_on(step: dict) -> bool:
     """Tell whether a step is short work under the hands, see `HANDS_ON_S`.
 
@@ -208,33 +171,6 @@ def is_hands_on(step: dict) -> bool:
         step: step of the recipe.
     """
     return not step.get("lasts") or step["lasts"]["value"] < HANDS_ON_S
-
-
-def _reached_ms(context, step, fact):
-    """Return since when the newest readings in a row have reached the end's figure."""
-    since_ms = None
-    milk_l = context["milk"]["milk_l"]
-    end = step["end"]
-    for entry in reversed(readings_in(context["state"], fact, end["quantity"])):
-        if not reaches(entry["data"]["value"], end, milk_l):
-            break
-        since_ms = entry["t_ms"]
-    return since_ms
-
-
-def reaches(value: float, end: dict, milk_l: float) -> bool:
-    """Tell whether a reading has reached the figures that end a step.
-
-    Args:
-        value: the reading.
-        end: end of a recipe's step, with "at_least" and "at_most".
-        milk_l: milk in the make [L].
-    """
-    at_least = end.get("at_least")
-    if at_least and value < scaled_figure(at_least, milk_l)["value"]:
-        return False
-    at_most = end.get("at_most")
-    return not (at_most and value > scaled_figure(at_most, milk_l)["value"])
 
 
 def who(entry: dict) -> dict:

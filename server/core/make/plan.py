@@ -1,8 +1,4 @@
-"""The day ahead: which step waits on which, when each should run, what it takes.
-
-The plan is worked out from the recipe frozen into the make, from the instant
-the make was opened and from what has really happened since.
-"""
+"""Which step waits on which, which one closes the day, and the milk in the make."""
 
 from ..formulas.milk import milk as milk_formulas
 from ..log import run
@@ -40,65 +36,6 @@ def in_order(steps: "list[dict]") -> "list[dict]":
             raise ValueError("steps wait on each other in a circle")
         left = waiting
     return ordered
-
-
-def planned(steps: "list[dict]", start_ms: int) -> dict:
-    """Return when each step should begin and end if all goes by the recipe.
-
-    Args:
-        steps: steps in the order of `in_order`.
-        start_ms: when the make is opened [ms].
-
-    Returns:
-        {step key: {"begin_ms", "end_ms"}}.
-    """
-    found: "dict[str, dict]" = {}
-    for step in steps:
-        begin_ms = _after_ms(step, found, start_ms)
-        found[step["key"]] = {
-            "begin_ms": begin_ms,
-            "end_ms": begin_ms + _lasts_ms(step),
-        }
-    return found
-
-
-def expected(
-    steps: "list[dict]", facts: dict, start_ms: int, now_ms: int
-) -> "dict[str, dict]":
-    """Return when each step did or will run, given what has happened.
-
-    Args:
-        steps: steps in the order of `in_order`.
-        facts: {step key: {"begun_ms", "ended_ms", "skipped_ms", "due_ms"}}, each
-            an instant [ms] or None.
-        start_ms: when the make was opened [ms].
-        now_ms: now, by the server's clock [ms].
-
-    Returns:
-        {step key: {"begin_ms", "end_ms"}}.
-    """
-    found: "dict[str, dict]" = {}
-    for step in steps:
-        fact = facts[step["key"]]
-        ready_ms = _after_ms(step, found, start_ms)
-        if fact["ended_ms"] is not None:
-            begin_ms = fact["begun_ms"]
-            if begin_ms is None or begin_ms > fact["ended_ms"]:
-                begin_ms = fact["ended_ms"]
-            end_ms = fact["ended_ms"]
-        elif fact["begun_ms"] is not None:
-            begin_ms = fact["begun_ms"]
-            due_ms = fact["due_ms"]
-            if due_ms is None:
-                due_ms = begin_ms + _lasts_ms(step)
-            end_ms = max(due_ms, now_ms)
-        elif fact["skipped_ms"] is not None:
-            begin_ms = end_ms = ready_ms
-        else:
-            begin_ms = max(ready_ms, now_ms)
-            end_ms = begin_ms + _lasts_ms(step)
-        found[step["key"]] = {"begin_ms": begin_ms, "end_ms": end_ms}
-    return found
 
 
 def closing_step(steps: "list[dict]") -> dict:
@@ -152,46 +89,6 @@ def milk_in(state: dict, opened: dict) -> dict:
     }
 
 
-def doses(recipe: dict, milk: dict) -> dict:
-    """Return what the recipe asks of each ingredient for this much milk.
-
-    Args:
-        recipe: the recipe frozen into the make.
-        milk: answer of `milk_in`.
-
-    Returns:
-        {ingredient key: {"value", "low", "high", "unit", "basis"}}; low and high
-        None where the recipe gives no tolerance.
-    """
-    found = {}
-    for row in recipe.get("ingredients", []):
-        per = row["dose"]["per"]
-        amount = row["dose"]["amount"]["value"]
-        times = 1.0
-        if per == "kg_milk":
-            times = milk["milk_kg"]
-        elif per == "l_milk":
-            times = milk["milk_l"]
-        value = amount * times
-        tolerance = row.get("tolerance_frac")
-        found[row["key"]] = {
-            "value": value,
-            "low": None if tolerance is None else value * (1.0 - tolerance),
-            "high": None if tolerance is None else value * (1.0 + tolerance),
-            "unit": row["unit"],
-            "basis": {
-                "per": per,
-                "amount": amount,
-                "amount_unit": row["dose"]["amount"]["unit"],
-                "milk_kg": milk["milk_kg"],
-                "milk_l": milk["milk_l"],
-                "milk_from": milk["milk_from"],
-                "status": row["dose"]["amount"]["status"],
-            },
-        }
-    return found
-
-
 def _temp_at(state, at_ms, otherwise):
     """Return the milk temperature read nearest to an instant, within an hour."""
     nearest = None
@@ -202,15 +99,3 @@ def _temp_at(state, at_ms, otherwise):
     if nearest is None or not 0.0 <= nearest[1] <= 44.0:  # the table's range
         return otherwise
     return nearest[1]
-
-
-def _after_ms(step, found, start_ms):
-    ready_ms = start_ms
-    for key in step.get("after", []):
-        ready_ms = max(ready_ms, found[key]["end_ms"])
-    return ready_ms
-
-
-def _lasts_ms(step):
-    lasts = step.get("lasts")
-    return int(lasts["value"] * 1000) if lasts else 0

@@ -5,6 +5,7 @@ tell a published value from common practice, memory or this project's own sums.
 """
 
 from ..units.quantities import check_number
+from .sum_keys import SUM_KEYS
 
 # "L/L" and "kg/L" are per litre of the make's milk: see `scaled_figure`.
 UNITS = (
@@ -109,6 +110,31 @@ def check_figure(
             {"field": field + ".source", "key": "unknown_source", "limit": source}
         )
     problems.extend(check_status(field + ".status", figure.get("status")))
+    return problems + _check_by(field + ".by", figure.get("by"))
+
+
+def _check_by(field, by):
+    """Return what is wrong with the sum that a figure is answered by, if one is."""
+    if by is None:
+        return []
+    if not isinstance(by, dict):
+        return [{"field": field, "key": "not_a_mapping", "limit": None}]
+    problems = []
+    if by.get("sum") not in SUM_KEYS:
+        problems.append(
+            {"field": field + ".sum", "key": "unknown_sum", "limit": by.get("sum")}
+        )
+    values = by.get("value")
+    for value in values if isinstance(values, list) and values else [values]:
+        if not is_text(value):
+            problems.append(
+                {"field": field + ".value", "key": "missing", "limit": None}
+            )
+    for name in ("of", "size"):
+        if by.get(name) is not None and not is_text(by[name]):
+            problems.append(
+                {"field": field + "." + name, "key": "not_text", "limit": None}
+            )
     return problems
 
 

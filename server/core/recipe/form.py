@@ -29,8 +29,9 @@ _NUMBER = _row("number")
 _YES_NO = _row("yes_no")
 _TEXTS = _row("texts", MOST_ROWS)
 
-# Its fields are looked at by `figures.check_figure`, wherever one stands.
-_FIGURE = _row("mapping", of={})
+BY = {"sum": _KEY, "of": _KEY, "size": _KEY}  # "value" is a name or a list of them
+# Its other fields are looked at by `figures.check_figure`, wherever one stands.
+_FIGURE = _row("mapping", of={"by": _row("mapping", of=BY)})
 
 SOURCE = {"title": _TEXT, "where": _TEXT, "status": _KEY}
 
@@ -54,7 +55,10 @@ STEP = {
     "lasts": _FIGURE,
     "end": _row("mapping", of=END),
     "targets": _row(
-        "rows", MOST_ROWS, {"quantity": _KEY, "figure": _FIGURE}, "quantity"
+        "rows",
+        MOST_ROWS,
+        {"quantity": _KEY, "size": _KEY, "figure": _FIGURE},
+        "quantity",
     ),
     "readings": _row(
         "rows",

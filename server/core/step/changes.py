@@ -63,18 +63,10 @@ def _instants(step):
 
 
 def _of_band(step):
-    lasts = step["lasts"]
-    lasts_s = lasts["value_s"] if lasts else 0.0
-    if step["due_basis"] == "floc":
-        low_ms = step["floc"]["low_ms"]
-        high_ms = step["floc"]["high_ms"]
-    elif lasts:
-        # From the deadline, since a hold that began again runs from later.
-        from_ms = step["due_ms"] - int(lasts_s * 1000)
-        low_ms = from_ms + int(lasts["low_s"] * 1000)
-        high_ms = from_ms + int(lasts["high_s"] * 1000)
-    else:
+    low_ms, high_ms = step["end_low_ms"], step["end_high_ms"]
+    if low_ms is None:
         return []
+    lasts_s = step["lasts"]["value_s"] if step["lasts"] else 0.0
     return [low_ms, _past_ms(high_ms, 0.0), _past_ms(high_ms, ACT_SHARE * lasts_s)]
 
 

@@ -6,11 +6,11 @@ had or is expected to have, and the recipe's own pH curve shifted to the instant
 at which its first step really began. Loaded only when someone looks at it.
 """
 
+from ..figures.figure import of_target
 from ..formulas.milk.acid_curve import curve_ph
 from ..formulas.milk.acid_watch import BAND_PH
 from ..log import run
 from ..make.plan import closing_step
-from ..recipe.figures import scaled_figure
 from .step_parts import verdict
 from .view import context_of
 
@@ -29,20 +29,26 @@ AHEAD_MS = 900000  # of the hour shown, so that what comes next is in sight
 NIGHT_MS = 21600000
 
 
-def curve(state: dict, now_ms: int, rules: "dict | None" = None) -> "dict | None":
+def curve(
+    state: dict,
+    now_ms: int,
+    rules: "dict | None" = None,
+    desk: "dict | None" = None,
+) -> "dict | None":
     """Return the Curve of one make, or None when its opening is not known.
 
     Args:
         state: State of the make.
         now_ms: now, by the server's clock [ms].
         rules: {rule id: the rule}, for a hold that begins again after a dip.
+        desk: Desk, for what other makes teach; None where this make stands alone.
 
     Returns:
         {"make", "now_ms", "series", "bands", "steps", "acid", "spans"}: see
         `series_of`, `bands`, `boundaries`, `acid_line` and `spans`; now_ms is
         the make's end once it is over.
     """
-    context = context_of(state, now_ms, rules)
+    context = context_of(state, now_ms, rules, desk)
     if context is None:
         return None
     acid = acid_line(context)
@@ -121,16 +127,16 @@ def bands(context: dict) -> "list[dict]":
         for row in step.get("targets", []):
             if row["quantity"] not in TEMPERATURES + (ACID,):
                 continue
-            figure = scaled_figure(row["figure"], context["milk"]["milk_l"])
-            if figure.get("low") is None and figure.get("high") is None:
+            wanted = of_target(context, step, row)
+            if wanted["low"] is None and wanted["high"] is None:
                 continue
             found.append(
                 {
                     "step": step["key"],
                     "quantity": row["quantity"],
-                    "low": figure.get("low"),
-                    "value": figure["value"],
-                    "high": figure.get("high"),
+                    "low": wanted["low"],
+                    "value": wanted["value"],
+                    "high": wanted["high"],
                     "begin_ms": times["begin_ms"],
                     "end_ms": times["end_ms"],
                     "is_real": fact["begun_ms"] is not None,

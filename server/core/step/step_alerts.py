@@ -1,5 +1,7 @@
 """Alerts that one step gives rise to, from its own figures and bands."""
 
+from ..figures.due import span_ms
+
 OVERDUE_GRACE_S = 60.0  # a reading may come this late before it is an alert
 ACT_SHARE = 0.25  # overrun of a step, as a share of its length, that asks to act
 ACT_OVERDUE_S = 600.0  # a reading without an interval this late asks to act
@@ -55,11 +57,16 @@ def _time_alerts(step):
 
 def _band_s(step):
     """Return the band that the step is late against; of a setting, from the rennet."""
-    if step["due_basis"] == "lasts":
-        return step["lasts"]["low_s"], step["lasts"]["high_s"]
-    floc = step["floc"]
-    added_ms = floc["added_ms"]
-    return (floc["low_ms"] - added_ms) / 1000.0, (floc["high_ms"] - added_ms) / 1000.0
+    from_ms = step["begun"]["at_ms"]
+    if step["due_basis"] == "floc":
+        from_ms = step["floc"]["added_ms"]
+    elif step["lasts"]:
+        # From the deadline, since a hold that began again runs from later.
+        from_ms = step["due_ms"] - span_ms(step["lasts"]["value_s"])
+    return (
+        (step["end_low_ms"] - from_ms) / 1000.0,
+        (step["end_high_ms"] - from_ms) / 1000.0,
+    )
 
 
 def _is_ramp(step, quantity, word):

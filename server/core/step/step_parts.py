@@ -1,50 +1,85 @@
 """What belongs to a step: targets, readings wanted, doses, wheels."""
 
+from ..figures.figure import figure, of_target
 from ..log import run
 from ..make.duplicates import verdict_on_duplicate
-from ..make.facts import last_reading, readings_in
-from ..recipe.figures import scaled_figure
+from ..make.facts import readings_in
+from ..make.wheels import sizes_used
+from ..recipe.own import ingredient
 
 END_SLACK_MS = 120000  # a reading this long before the end counts; practice
 
 
-def target_view(context: dict, fact: dict, row: dict) -> dict:
-    """Return a target of a step with its band and the last reading against it.
+def target_views(context: dict, step: dict, fact: dict) -> "list[dict]":
+    """Return the targets of a step, each with its band and the last reading.
 
-    A target given per litre of milk is shown for the milk in this make.
+    One of a size of wheel that this make does not have is left out.
 
     Args:
         context: as for `steps.step_view`.
-        fact: Fact of the step.
-        row: target of the recipe's step: {"quantity", "figure"}.
+        step: step of the recipe.
+        fact: its Fact.
 
     Returns:
-        {"quantity", "value", "low", "high", "unit", "source", "status", "last"}.
+        List of {"quantity", "size", "value", "low", "high", "unit", "source",
+        "status", "origin", "last"}, see `origin`.
     """
-    milk_l = context["milk"]["milk_l"]
-    if row["quantity"] == "milk_volume_l":
-        milk_l = context["opened"]["milk_l"]  # what was measured is what it judges
-    figure = scaled_figure(row["figure"], milk_l)
-    low = figure.get("low")
-    high = figure.get("high")
-    last = last_reading(context["state"], fact, row["quantity"])
+    rows = step.get("targets", [])
+    if any(row.get("size") for row in rows):
+        sizes = sizes_used(context["state"])
+        rows = [row for row in rows if row.get("size") in [None] + sizes]
+    return [_target_view(context, step, fact, row) for row in rows]
+
+
+def _target_view(context, step, fact, row):
+    wanted = of_target(context, step, row)
+    last = _last_of(context["state"], fact, row)
     return {
         "quantity": row["quantity"],
-        "value": figure["value"],
-        "low": low,
-        "high": high,
-        "unit": figure["unit"],
-        "source": figure["source"],
-        "status": figure["status"],
+        "size": row.get("size"),
+        "value": wanted["value"],
+        "low": wanted["low"],
+        "high": wanted["high"],
+        "unit": wanted["unit"],
+        "source": wanted["source"],
+        "status": wanted["status"],
+        "origin": origin(wanted),
         "last": None
         if last is None
         else {
             "id": last["id"],
             "value": last["data"]["value"],
             "at_ms": last["t_ms"],
-            "verdict": verdict(last["data"]["value"], low, high),
+            "verdict": verdict(last["data"]["value"], wanted["low"], wanted["high"]),
         },
     }
+
+
+def _last_of(state, fact, row):
+    """Return the newest reading of a target; of a size, one that names no other."""
+    entries = readings_in(state, fact, row["quantity"])
+    size = row.get("size")
+    if size is not None:
+        named = [entry["data"].get("place") for entry in entries]
+        # One gauge for all sizes, or one reading for each: who names none means all.
+        entries = [e for e, place in zip(entries, named) if place in (None, size)]
+    return entries[-1] if entries else None
+
+
+def origin(wanted: dict) -> "dict | None":
+    """Return where a figure comes from, or None for the recipe's plain word.
+
+    Args:
+        wanted: Figure, see `figures.told`; or a figure as the recipe has it.
+
+    Returns:
+        {"from", "sum", "status", "estimate", "needs", "fell_back", "own"}; own is
+        the recipe's own value where it is another.
+    """
+    if wanted.get("sum") is None and wanted.get("from") in (None, "recipe"):
+        return None
+    names = ("from", "sum", "status", "estimate", "needs", "fell_back", "own")
+    return {name: wanted[name] for name in names}
 
 
 def verdict(value: float, low: "float | None", high: "float | None") -> str:
@@ -141,11 +176,12 @@ def _reading_due_ms(row, fact, step, taken, counted, met_ms):
     return fact["due_ms"]
 
 
-def add_view(context: dict, name: str, fact: dict) -> dict:
+def add_view(context: dict, step: dict, name: str, fact: dict) -> dict:
     """Return what a step adds: the dose asked for and what was really added.
 
     Args:
         context: as for `steps.step_view`.
+        step: step of the recipe.
         name: key of the ingredient.
         fact: Fact of the step.
 
@@ -153,13 +189,10 @@ def add_view(context: dict, name: str, fact: dict) -> dict:
         {"ingredient", "title", "planned", "added", "total", "optional", "done"}.
     """
     state = context["state"]
-    dose = context["doses"].get(name)
-    title = {"en": name}
-    optional = False
-    for row in context["recipe"]["ingredients"]:
-        if row["key"] == name:
-            title = row["title"]
-            optional = bool(row.get("optional"))
+    dose = _dose(context, step, name)
+    goes_in = ingredient(context["recipe"], name) or {}
+    title = goes_in.get("title", {"en": name})
+    optional = bool(goes_in.get("optional"))
     added = run.entries(state, "ingredient_added", name)
     rows = []
     counted = []
@@ -192,4 +225,30 @@ def add_view(context: dict, name: str, fact: dict) -> dict:
         "total": total,
         "optional": optional,
         "done": bool(rows) or (optional and fact["ended"] is not None),
+    }
+
+
+def _dose(context, step, name):
+    """Return what is asked of an ingredient, and the recipe's rule behind it."""
+    wanted = figure(context, step, "dose/" + name)
+    row = ingredient(context["recipe"], name)
+    if wanted is None or row is None:
+        return None
+    rule = row["dose"]
+    milk = context["milk"]
+    return {
+        "value": wanted["value"],
+        "low": wanted["low"],
+        "high": wanted["high"],
+        "unit": wanted["unit"],
+        "origin": origin(wanted),
+        "basis": {
+            "per": rule["per"],
+            "amount": rule["amount"]["value"],
+            "amount_unit": rule["amount"]["unit"],
+            "milk_kg": milk["milk_kg"],
+            "milk_l": milk["milk_l"],
+            "milk_from": milk["milk_from"],
+            "status": rule["amount"]["status"],
+        },
     }

@@ -4,15 +4,15 @@ Status, deadline, what is measured, added and judged in it, the one number that
 matters now and the one thing to do next.
 """
 
+from ..figures.due import high_s, low_s, span_ms
+from ..figures.ends import end_met_ms, ends_of
 from ..heat.clock import met_in_own_unit
 from ..heat.verdict import hold_verdict
 from ..make import curd as curd_facts
-from ..make.facts import end_met_ms, is_hands_on, who
+from ..make.facts import is_hands_on, who
 from ..make.tasks import task_view
-from ..make.timers import high_s, low_s
 from ..make.wheels import wheels
-from ..recipe.figures import scaled_figure
-from .step_parts import add_view, readings_view, target_view
+from .step_parts import add_view, origin, readings_view, target_views
 
 
 def brief_view(context: dict, step: dict) -> dict:
@@ -27,6 +27,7 @@ def brief_view(context: dict, step: dict) -> dict:
     """
     fact = context["facts"][step["key"]]
     key = step["key"]
+    low_ms, high_ms = _end_band_ms(context, fact, key)
     return {
         "full": False,
         "key": key,
@@ -45,16 +46,29 @@ def brief_view(context: dict, step: dict) -> dict:
         "skipped": _with_why(fact["skipped"]),
         "due_ms": fact["due_ms"],
         "due_basis": fact["due"]["basis"],
+        "end_low_ms": low_ms,
+        "end_high_ms": high_ms,
         "timing": timing(fact, False, context["now_ms"]),
     }
+
+
+def _end_band_ms(context, fact, key):
+    """Return the band round the instant at which a step ends, real or expected."""
+    if fact["due_ms"] is not None:
+        return fact["due"]["low_ms"], fact["due"]["high_ms"]
+    lasts = context["lasts"][key]
+    if not lasts:
+        return None, None
+    begin_ms = context["expected"][key]["begin_ms"]
+    return begin_ms + span_ms(low_s(lasts)), begin_ms + span_ms(high_s(lasts))
 
 
 def step_view(context: dict, step: dict) -> dict:
     """Return one Step of the View in full.
 
     Args:
-        context: {"state", "recipe", "facts", "planned", "expected", "doses",
-            "milk", "opened", "now_ms"} of the make, see `view.view`.
+        context: {"state", "recipe", "facts", "lasts", "planned", "expected",
+            "milk", "opened", "now_ms"} of the make, see `view.context_of`.
         step: step of the recipe.
 
     Returns:
@@ -64,21 +78,24 @@ def step_view(context: dict, step: dict) -> dict:
     fact = context["facts"][step["key"]]
     now_ms = context["now_ms"]
     key = step["key"]
-    judge = curd_facts.judging(state, step, fact["begun_ms"], fact["floc"])
-    targets = [target_view(context, fact, row) for row in step.get("targets", [])]
+    lasts = context["lasts"][key]
+    judge = curd_facts.judging(
+        state, step, fact["begun_ms"], fact["floc"], lasts["value"] if lasts else 0.0
+    )
+    targets = target_views(context, step, fact)
     if step.get("heat_treatment"):
         _judge_as_typed(context, step, fact, targets)
     met_ms = end_met_ms(context, step, fact, judge)
     met = met_ms is not None
     readings = readings_view(context, step, fact, met_ms)
-    adds = [add_view(context, name, fact) for name in step.get("adds", [])]
+    adds = [add_view(context, step, name, fact) for name in step.get("adds", [])]
     moulds = wheels(state) if step.get("mould") else None
     found = brief_view(context, step)
     found.update(
         {
             "full": True,
             "do": step.get("do", []),
-            "lasts": _lasts(step),
+            "lasts": _lasts(lasts),
             "timing": timing(fact, met and step["end"]["by"] != "person", now_ms),
             "end": _end(context, step, fact),
             "targets": targets,
@@ -146,11 +163,15 @@ def _with_why(entry):
     return found
 
 
-def _lasts(step):
-    lasts = step.get("lasts")
+def _lasts(lasts):
     if not lasts:
         return None
-    return {"value_s": lasts["value"], "low_s": low_s(lasts), "high_s": high_s(lasts)}
+    return {
+        "value_s": lasts["value"],
+        "low_s": low_s(lasts),
+        "high_s": high_s(lasts),
+        "origin": origin(lasts),
+    }
 
 
 def _end(context, step, fact):
@@ -158,11 +179,7 @@ def _end(context, step, fact):
     found = {"by": end["by"]}
     if end["by"] == "reading":
         found["quantity"] = end["quantity"]
-        for side in ("at_least", "at_most"):
-            figure = end.get(side)
-            if figure:
-                figure = scaled_figure(figure, context["milk"]["milk_l"])
-            found[side] = figure["value"] if figure else None
+        found["at_least"], found["at_most"] = ends_of(context, step)
     if end["by"] == "judged":
         found["judgement"] = end.get("judgement")
     if end["by"] == "floc":

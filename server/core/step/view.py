@@ -6,6 +6,8 @@ be asked again although nothing was entered: a deadline, a reading that falls
 due, a band that ends.
 """
 
+from ..figures import plan as days
+from ..figures.context import of_make
 from ..log import run
 from ..log.kinds.columns import DOSES, EQUIPMENT, HEAT, MILK
 from ..log.opening import ending, opening
@@ -13,7 +15,6 @@ from ..log.readings import last_value
 from ..log.touches import keep, kept, of_step, topic
 from ..make import plan
 from ..make.duplicates import duplicates
-from ..make.facts import facts
 from ..make.practice import is_practice
 from ..make.standing import holds, make_state
 from ..make.timers import timers
@@ -27,13 +28,19 @@ from .steps import brief_view, step_view
 LOG_LINES = 10  # the record itself is asked for by desk.record
 
 
-def view(state: dict, now_ms: int, rules: "dict | None" = None) -> "dict | None":
+def view(
+    state: dict,
+    now_ms: int,
+    rules: "dict | None" = None,
+    desk: "dict | None" = None,
+) -> "dict | None":
     """Return the View of a make.
 
     Args:
         state: State of the make.
         now_ms: now, by the server's clock [ms].
         rules: {rule id: the rule}, for the verdict on a heat treatment.
+        desk: Desk, for what other makes teach; None where this make stands alone.
 
     Returns:
         View; None while the make's opening is not
@@ -42,7 +49,7 @@ def view(state: dict, now_ms: int, rules: "dict | None" = None) -> "dict | None"
     opened_entry = opening(state)
     if opened_entry is None:
         return None
-    context = _context(state, opened_entry, now_ms, rules)
+    context = _context(state, opened_entry, now_ms, rules, desk)
     shown = [_shown(context, step) for step in context["recipe"]["steps"]]
     left_open = _left_open(shown)
     found = {
@@ -64,7 +71,11 @@ def view(state: dict, now_ms: int, rules: "dict | None" = None) -> "dict | None"
 
 
 def step(
-    state: dict, key: str, now_ms: int, rules: "dict | None" = None
+    state: dict,
+    key: str,
+    now_ms: int,
+    rules: "dict | None" = None,
+    desk: "dict | None" = None,
 ) -> "dict | None":
     """Return one Step in full, whatever its status; None when there is none.
 
@@ -73,8 +84,9 @@ def step(
         key: key of the step.
         now_ms: now, by the server's clock [ms].
         rules: {rule id: the rule}, for the verdict on a heat treatment.
+        desk: Desk, for what other makes teach; None where this make stands alone.
     """
-    context = context_of(state, now_ms, rules)
+    context = context_of(state, now_ms, rules, desk)
     if context is None:
         return None
     for row in context["recipe"]["steps"]:
@@ -83,13 +95,19 @@ def step(
     return None
 
 
-def context_of(state: dict, now_ms: int, rules: "dict | None" = None) -> "dict | None":
+def context_of(
+    state: dict,
+    now_ms: int,
+    rules: "dict | None" = None,
+    desk: "dict | None" = None,
+) -> "dict | None":
     """Return what all answers about a make start from, or None before its opening.
 
     Args:
         state: State of the make.
         now_ms: now, by the server's clock [ms].
         rules: {rule id: the rule}.
+        desk: Desk, for what other makes teach; None where this make stands alone.
 
     Returns:
         The context that `steps.step_view` takes.
@@ -97,7 +115,7 @@ def context_of(state: dict, now_ms: int, rules: "dict | None" = None) -> "dict |
     opened_entry = opening(state)
     if opened_entry is None:
         return None
-    return _context(state, opened_entry, now_ms, rules)
+    return _context(state, opened_entry, now_ms, rules, desk)
 
 
 def _shown(context, row):
@@ -138,33 +156,26 @@ def _rests_on(row):
     return words
 
 
-def _context(state, opened_entry, now_ms, rules):
-    opened = opened_entry["data"]
-    recipe = opened["recipe"]
-    ordered = plan.in_order(recipe["steps"])
-    rules = rules or {}
-    known = facts(state, recipe["steps"], recipe.get("figures", {}), rules)
-    milk = plan.milk_in(state, opened)
-    start_ms = opened_entry["t_ms"]
+def _context(state, opened_entry, now_ms, rules, desk):
     over = ending(state)
     if over is not None:  # a make that is over stands as it stood then
         now_ms = min(now_ms, over["t_ms"])
-    return {
-        "state": state,
-        "over": over is not None,
-        "recipe": recipe,
-        "opened": opened,
-        "ordered": ordered,
-        "facts": known,
-        "planned": plan.planned(ordered, start_ms),
-        "expected": plan.expected(ordered, known, start_ms, now_ms),
-        "milk": milk,
-        "doses": plan.doses(recipe, milk),
-        "timers": timers(state),
-        "holds": holds(state),
-        "rules": rules,
-        "now_ms": now_ms,
-    }
+    context = of_make(state, opened_entry, now_ms, rules, desk)
+    ordered = plan.in_order(context["recipe"]["steps"])
+    start_ms, lasts = opened_entry["t_ms"], context["lasts"]
+    context.update(
+        {
+            "over": over is not None,
+            "ordered": ordered,
+            "planned": days.planned(ordered, lasts, start_ms),
+            "expected": days.expected(
+                ordered, context["facts"], lasts, start_ms, now_ms
+            ),
+            "timers": timers(state),
+            "holds": holds(state),
+        }
+    )
+    return context
 
 
 def _make(context, opened_entry):

@@ -41,7 +41,34 @@ class BriefStep(TypedDict):
     skipped: Reasoned | None
     due_ms: int | None
     due_basis: Literal["floc", "lasts"] | None
+    end_low_ms: int | None
+    end_high_ms: int | None
     timing: Timing
+
+
+class Uncertain(TypedDict):
+    """How uncertain a value is that a sum has worked out."""
+
+    low: float | None
+    high: float | None
+
+
+_FigureFrom = TypedDict("_FigureFrom", {"from": Literal["person", "sum", "recipe"]})
+
+
+class Origin(_FigureFrom):
+    """Where a figure comes from that is not the recipe's plain word.
+
+    Where its sum should have answered and did not, `fell_back` says why, `needs`
+    names the inputs that it lacks, and the recipe's own figure stands.
+    """
+
+    sum: str | None
+    status: str
+    estimate: Uncertain | None
+    needs: list[str]
+    fell_back: str | None
+    own: float | None
 
 
 class Lasts(TypedDict):
@@ -50,6 +77,7 @@ class Lasts(TypedDict):
     value_s: float
     low_s: float
     high_s: float
+    origin: Origin | None
 
 
 class EndOpen(TypedDict):
@@ -94,12 +122,14 @@ class Target(TypedDict):
     """What a quantity should be, and what it was last."""
 
     quantity: str
+    size: str | None
     value: float
     low: float | None
     high: float | None
     unit: str
     source: Any
     status: str
+    origin: Origin | None
     last: JudgedReading | None
 
 
@@ -138,6 +168,7 @@ class Dose(TypedDict):
     low: float | None
     high: float | None
     unit: str
+    origin: Origin | None
     basis: DoseBasis
 
 

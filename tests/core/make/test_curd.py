@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.core.builders import MIN, Phone, at, figure, recipe
+from tests.core.builders import Phone, at, figure, recipe
 
 FIGURES = {"floc_factor": figure(3.0, "multiple", 2.5, 3.5)}
 STEPS = {row["key"]: row for row in recipe()["steps"]}
@@ -24,7 +24,13 @@ def floc(ask, events, figures=FIGURES):
 def judging(ask, events, begun_min=None, step=SET):
     begun_ms = None if begun_min is None else at(begun_min)
     curd = floc(ask, events) if step["end"]["by"] == "floc" else None
-    return ask.one(events, "make.curd", "judging", step, begun_ms, curd)
+    if curd is not None:
+        known = curd["floc_ms"] is not None
+        curd["cut_ms"] = (
+            curd["added_ms"] + 3 * int(curd["floc_s"] * 1000) if known else None
+        )
+    lasts_s = step["lasts"]["value"] if step["lasts"] else 0.0
+    return ask.one(events, "make.curd", "judging", step, begun_ms, curd, lasts_s)
 
 
 def test_only_a_step_that_ends_by_flocculation_has_floc_facts(ask):
@@ -37,37 +43,16 @@ def test_before_the_rennet_nothing_is_known(ask):
     assert [name for name in found if found[name] is not None] == ["factor"]
 
 
-def test_the_cut_is_due_at_a_multiple_of_the_floc_time(ask):
+def test_the_clock_of_the_floc_runs_from_the_rennet(ask):
     phone = Phone()
     events = [rennet(phone, 100), judged(phone, 110, "flocculated")]
-    # 10 min to flocculation: cut at 3 x 10 = 30 min after the rennet, no sooner
-    # than 2.5 x 10 = 25 min and no later than 3.5 x 10 = 35 min.
     assert floc(ask, events) == {
         "added_ms": at(100),
         "floc_ms": at(110),
         "floc_s": 600.0,
         "factor": 3.0,
-        "cut_ms": at(130),
-        "low_ms": at(125),
-        "high_ms": at(135),
         "problem": None,
     }
-
-
-@pytest.mark.parametrize("floc_ms", [600_001, 723_457, 899_999])
-def test_a_whole_multiple_of_the_floc_time_is_exact_to_the_millisecond(ask, floc_ms):
-    # Seen: worked out over seconds, three times 600.001 s lost a millisecond.
-    phone = Phone()
-    events = [rennet(phone, 100), judged(phone, 100 + floc_ms / MIN, "flocculated")]
-    events[1]["at_ms"] = at(100) + floc_ms
-    assert floc(ask, events)["cut_ms"] == at(100) + 3 * floc_ms
-
-
-def test_without_a_band_the_factor_is_both_its_ends(ask):
-    phone = Phone()
-    events = [rennet(phone, 0), judged(phone, 10, "flocculated")]
-    found = floc(ask, events, {"floc_factor": figure(3.0, "multiple")})
-    assert (found["low_ms"], found["cut_ms"], found["high_ms"]) == (at(30),) * 3
 
 
 def test_the_first_sure_sign_after_the_rennet_counts(ask):
@@ -99,19 +84,19 @@ def test_a_floc_time_outside_the_window_is_told(ask, floc_min, problem):
     assert floc(ask, events)["problem"] == problem
 
 
-def test_a_corrected_rennet_instant_moves_the_cut(ask):
+def test_a_corrected_rennet_instant_moves_the_floc_time(ask):
     phone = Phone()
     begun = rennet(phone, 100)
     events = [begun, judged(phone, 112, "flocculated")]
     mend = phone.event(
         "entry_corrected", 115, ref=begun["id"], set={"at_ms": at(102)}, why="Later."
     )
-    # 10 min from 102: cut at 102 + 30.
-    assert floc(ask, [*events, mend])["cut_ms"] == at(132)
+    found = floc(ask, [*events, mend])
+    assert (found["added_ms"], found["floc_s"]) == (at(102), 600.0)
 
 
 def test_a_step_without_judging_asks_for_none(ask):
-    assert ask.one([], "make.curd", "judging", STEPS["heat"], at(0), None) is None
+    assert ask.one([], "make.curd", "judging", STEPS["heat"], at(0), None, 0.0) is None
 
 
 def test_before_the_step_has_begun_nothing_is_asked(ask):

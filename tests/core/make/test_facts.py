@@ -133,29 +133,6 @@ def test_a_reading_belongs_to_the_step_it_names_or_to_all_that_ran(ask):
     assert readings(ask, [*events, ended, late, named]) == [2.0, 3.0, 5.0, 7.0]
 
 
-END = {"at_least": figure(63.0, "C")}
-BAND = {"at_least": figure(0.3, "L/L"), "at_most": figure(0.4, "L/L")}
-
-
-@pytest.mark.parametrize(
-    ("value", "end", "reached"),
-    [
-        (62.9, END, False),
-        (63.0, END, True),
-        (70.0, END, True),
-        (32.1, {"at_most": figure(32.0, "C")}, False),
-        (32.0, {"at_most": figure(32.0, "C")}, True),
-        # Per litre of 500 L of milk: 150 to 200 L.
-        (149.9, BAND, False),
-        (150.0, BAND, True),
-        (200.0, BAND, True),
-        (200.1, BAND, False),
-    ],
-)
-def test_an_end_is_reached_at_its_figure(core, value, end, reached):
-    assert core("make.facts", "reaches", value, end, 500.0) is reached
-
-
 @pytest.mark.parametrize(
     ("lasts", "hands_on"), [(None, True), (7199, True), (7200, False)]
 )

@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.core.builders import Phone, at, figure, recipe, step
+from tests.core.builders import Phone, figure, step
 
 # milk is heated while cloths are boiled; the rennet waits on both
 STEPS = [
@@ -13,30 +13,8 @@ STEPS = [
 ]
 
 
-def facts(**given):
-    empty = {"begun_ms": None, "ended_ms": None, "skipped_ms": None, "due_ms": None}
-    found = {row["key"]: dict(empty) for row in STEPS}
-    for key, values in given.items():
-        found[key].update({name + "_ms": at(value) for name, value in values.items()})
-    return found
-
-
 def in_order(core):
     return core("make.plan", "in_order", STEPS)
-
-
-def expected(core, now_min, **given):
-    found = core(
-        "make.plan", "expected", in_order(core), facts(**given), at(0), at(now_min)
-    )
-    return {
-        key: (row["begin_ms"] - at(0), row["end_ms"] - at(0))
-        for key, row in found.items()
-    }
-
-
-def ms(*minutes):
-    return tuple(value * 60_000 for value in minutes)
 
 
 def test_each_step_stands_after_what_it_waits_on(core):
@@ -48,63 +26,6 @@ def test_steps_in_a_circle_are_the_programmers_mistake(core):
     circle = [step("a", ["b"]), step("b", ["a"])]
     with pytest.raises(ValueError, match="wait on each other in a circle"):
         core("make.plan", "in_order", circle)
-
-
-def test_the_plan_runs_side_by_side_and_waits_for_the_longest(core):
-    found = core("make.plan", "planned", in_order(core), at(0))
-    # heat 0 to 60, cloths 0 to 20, rennet 60 to 65, a rest without duration.
-    assert found == {
-        "heat": {"begin_ms": at(0), "end_ms": at(60)},
-        "cloths": {"begin_ms": at(0), "end_ms": at(20)},
-        "rennet": {"begin_ms": at(60), "end_ms": at(65)},
-        "rest": {"begin_ms": at(65), "end_ms": at(65)},
-    }
-
-
-def test_what_has_not_begun_cannot_begin_before_now(core):
-    assert expected(core, 10) == {
-        "heat": ms(10, 70),
-        "cloths": ms(10, 30),
-        "rennet": ms(70, 75),
-        "rest": ms(75, 75),
-    }
-
-
-def test_what_runs_ends_when_it_is_due_or_else_now(core):
-    begun = {"begun": 5, "due": 65}
-    assert expected(core, 10, heat=begun)["heat"] == ms(5, 65)
-    assert expected(core, 80, heat=begun)["heat"] == ms(5, 80)
-    assert expected(core, 80, heat=begun)["rennet"] == ms(100, 105)  # cloths first
-    # Without a deadline of its own the recipe's duration counts.
-    assert expected(core, 10, cloths={"begun": 5})["cloths"] == ms(5, 25)
-
-
-def test_what_is_over_stands_as_it_was(core):
-    ended = {"begun": 5, "ended": 50}
-    found = expected(core, 60, heat=ended, cloths={"begun": 1, "ended": 15})
-    assert found["heat"] == ms(5, 50)
-    assert found["rennet"] == ms(60, 65)
-
-
-def test_an_end_before_its_begin_takes_no_time(core):
-    found = expected(core, 60, heat={"begun": 50, "ended": 45})
-    assert found["heat"] == ms(45, 45)
-    found = expected(core, 60, heat={"ended": 45})
-    assert found["heat"] == ms(45, 45)
-
-
-def test_a_skipped_step_takes_no_time(core):
-    found = expected(core, 10, heat={"skipped": 5}, cloths={"begun": 0, "ended": 9})
-    assert found["heat"] == ms(0, 0)
-    assert found["rennet"] == ms(10, 15)
-
-
-def test_a_step_that_was_done_all_the_same_counts_though_skipped(core):
-    # Seen: a skip from another phone hid the real hours of a step that was done.
-    found = expected(core, 60, heat={"skipped": 2, "begun": 5, "ended": 50})
-    assert found["heat"] == ms(5, 50)
-    found = expected(core, 10, heat={"skipped": 2, "begun": 5, "due": 65})
-    assert found["heat"] == ms(5, 65)
 
 
 def test_the_day_closes_with_the_step_that_says_so(core):
@@ -165,41 +86,3 @@ def test_the_temperature_read_with_the_volume_decides_the_density(ask, temps, de
     events = [phone.reading("milk_temp_c", value, at_min) for value, at_min in temps]
     found = milk(ask, [*events, volume(phone)])
     assert found["density_kg_l"] == pytest.approx(density, abs=PRINTED)
-
-
-MILK = {"milk_kg": 515.0, "milk_l": 500.0, "milk_from": "volume"}
-
-
-@pytest.mark.parametrize(
-    ("per", "unit", "value"),
-    [
-        ("kg_milk", "mL/kg", 103.0),  # 0.2 x 515
-        ("l_milk", "mL/L", 100.0),  # 0.2 x 500
-        ("make", "mL", 0.2),
-    ],
-)
-def test_a_dose_follows_the_milk(core, per, unit, value):
-    row = recipe()["ingredients"][0]
-    row["dose"] = {"per": per, "amount": figure(0.2, unit)}
-    found = core("make.plan", "doses", {"ingredients": [row]}, MILK)["rennet"]
-    # Two roundings of a double at the most; the recipe allows 5 % each way.
-    assert found["value"] == pytest.approx(value, rel=1e-12)
-    assert found["low"] == pytest.approx(0.95 * value, rel=1e-12)
-    assert found["high"] == pytest.approx(1.05 * value, rel=1e-12)
-    assert found["unit"] == "mL"
-    assert found["basis"] == {
-        "per": per,
-        "amount": 0.2,
-        "amount_unit": unit,
-        "milk_kg": 515.0,
-        "milk_l": 500.0,
-        "milk_from": "volume",
-        "status": "derived",
-    }
-
-
-def test_without_a_tolerance_a_dose_has_no_band(core):
-    row = recipe()["ingredients"][0]
-    del row["tolerance_frac"]
-    found = core("make.plan", "doses", {"ingredients": [row]}, MILK)["rennet"]
-    assert (found["low"], found["high"]) == (None, None)

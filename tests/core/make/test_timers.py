@@ -1,8 +1,6 @@
 """Deadlines: absolute instants from facts, the same at any now."""
 
-import pytest
-
-from tests.core.builders import DEVICES, Phone, at, figure, step
+from tests.core.builders import DEVICES, Phone, at
 
 
 def started(phone, at_min, label="Turn", lasts_s=600, **rest):
@@ -81,46 +79,6 @@ def test_a_silenced_timer_of_an_unknown_step_is_still_shown(ask):
     (alert,) = ask.view([phone.opened(), timer, seen], 17)["alerts"]
     assert alert["acknowledged"] == {"by": "ida", "at_ms": at(16)}
     assert alert["step"] == "tea"
-
-
-@pytest.mark.parametrize(
-    ("low", "high", "band"),
-    [
-        (1500, 2400, (at(25), at(40))),
-        (None, None, (at(30), at(30))),  # without a band the value is both ends
-        (0, None, (at(0), at(30))),
-    ],
-)
-def test_a_step_is_due_after_its_duration(core, low, high, band):
-    row = step("set", lasts=figure(1800, "s", low, high))
-    assert core("make.timers", "step_due", row, at(0), None) == {
-        "due_ms": at(30),
-        "low_ms": band[0],
-        "high_ms": band[1],
-        "basis": "lasts",
-    }
-
-
-NOT_DUE = {"due_ms": None, "low_ms": None, "high_ms": None, "basis": None}
-
-
-def test_a_step_without_begin_or_duration_has_no_deadline(core):
-    row = step("set", lasts=figure(1800, "s"))
-    assert core("make.timers", "step_due", row, None, None) == NOT_DUE
-    assert core("make.timers", "step_due", step("fans"), at(0), None) == NOT_DUE
-
-
-def test_flocculation_goes_before_the_duration(core):
-    row = step("set", lasts=figure(1800, "s"))
-    floc = {"cut_ms": at(33), "low_ms": at(27), "high_ms": at(39)}
-    assert core("make.timers", "step_due", row, at(0), floc) == {
-        "due_ms": at(33),
-        "low_ms": at(27),
-        "high_ms": at(39),
-        "basis": "floc",
-    }
-    unknown = {"cut_ms": None, "low_ms": None, "high_ms": None}
-    assert core("make.timers", "step_due", row, at(0), unknown)["due_ms"] == at(30)
 
 
 def test_two_phones_see_the_same_timer_whatever_their_clocks(ask):

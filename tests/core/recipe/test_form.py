@@ -24,7 +24,7 @@ import json
 
 from . import desk
 from .alarm import alarms, calendar
-from .known import at_step
+from .figures import step_sums
 from .make import opening
 from .recipe import recipe
 
@@ -68,7 +68,7 @@ def _ask_all(events, made, now_ms):
     for step in made["steps"]:
         desk.step(kept, make_id, step["key"], now_ms)
     for step in made["steps"][::8]:
-        at_step.step_sums(kept, make_id, step["key"], now_ms, None)
+        step_sums.step_sums(kept, make_id, step["key"], now_ms, None)
     desk.curve(kept, make_id, now_ms)
     desk.record(kept, make_id)
     desk.tanks(kept, now_ms)

@@ -49,11 +49,11 @@ def test_a_timer_changes_the_view_when_it_is_due(ask):
 def test_the_curd_changes_the_view_when_it_is_to_be_looked_at(ask):
     day = a_day(Phone())
     # Rennet at 100: the floc test is asked for at 106; flocculated at 110, the
-    # break at 125.5; its own band begins at 125, its cut is due at 130.
+    # break at 125.5; its own band begins at 120, its cut is due at 130.
     assert change(ask, until(day, 102), 103) == 106
     assert change(ask, until(day, 108), 109) == 110  # two minutes after a look
-    assert change(ask, until(day, 110), 111) == 125
-    assert change(ask, until(day, 110), 125) == 125.5
+    assert change(ask, until(day, 110), 111) == 120
+    assert change(ask, until(day, 110), 120) == 125.5
     assert change(ask, until(day, 110), 125.5) == 130
 
 

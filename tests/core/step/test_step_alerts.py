@@ -60,19 +60,22 @@ def test_a_curd_that_waits_past_its_cut_asks_to_act(ask):
     found = one(ask, events, 136)
     assert (found["key"], found["by_s"]) == ("alert.step_late", 60.0)
     # Seen: it named the recipe's duration, against which it was not late. After
-    # the rennet, 2.5 and 3.5 times the 10 min to flocculation.
-    assert (found["low"], found["high"]) == (1500.0, 2100.0)
+    # the rennet, 2.5 times the 8 min of the look before and 3.5 times the 10 min to
+    # flocculation.
+    assert (found["low"], found["high"]) == (1200.0, 2100.0)
     assert (found["since_ms"], found["level"]) == (at(130), "check")
     # A quarter of the setting's 1800 s, 7.5 min, past the band's end.
     assert one(ask, events, 142.5)["level"] == "check"
     assert one(ask, events, 142.51)["level"] == "act"
 
 
-def test_a_setting_without_a_duration_asks_to_act_at_once(ask):
+def test_a_setting_without_a_duration_of_its_own_is_measured_by_its_cut(ask):
     phone = Phone()
     events = until(a_day(phone), 128)
     events[0]["data"]["recipe"]["steps"][5]["lasts"] = None
-    assert one(ask, events, 135.01)["level"] == "act"
+    # A quarter of the 30 min to the cut, past the band's end at 135.
+    assert one(ask, events, 142.5)["level"] == "check"
+    assert one(ask, events, 142.51)["level"] == "act"
     assert ask.view(events, 134.9)["next_change_ms"] == at(135) + 1
 
 

@@ -34,12 +34,14 @@ def test_a_target_shows_its_band_and_the_last_reading_against_it(ask):
     (before,) = running(ask, events, 1)["targets"]
     assert before == {
         "quantity": "ph",
+        "size": None,
         "value": 6.5,
         "low": 6.4,
         "high": 6.6,
         "unit": "pH",
         "source": "OURS",
         "status": "derived",
+        "origin": None,
         "last": None,
     }
     events += [

@@ -41,7 +41,12 @@ def test_a_step_in_full_says_all_that_is_needed(ask):
     # is expected to end at 65.
     assert (found["planned_begin_ms"], found["planned_end_ms"]) == (at(0), at(60))
     assert (found["expected_begin_ms"], found["expected_end_ms"]) == (at(5), at(65))
-    assert found["lasts"] == {"value_s": 3600, "low_s": 2700, "high_s": 4500}
+    assert found["lasts"] == {
+        "value_s": 3600,
+        "low_s": 2700,
+        "high_s": 4500,
+        "origin": None,
+    }
     assert (found["due_ms"], found["due_basis"]) == (at(65), "lasts")
     assert found["end"] == {
         "by": "reading",

@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.core.known.test_at_step import Make, answers, known
+from tests.core.figures.test_step_sums import Make, answers, known
 
 
 def origin(row, name):

@@ -2,6 +2,7 @@
 
 from ...log.readings import one_an_instant, together, within
 from ..origins import from_make, from_recipe
+from ..wanted import wanted
 from .temps import IN_VAT, minutes, table
 
 TYPE_CHECKING = False
@@ -68,21 +69,18 @@ def _targets(scene: "Scene") -> "KnownValue | None":
     curve = _curve_of(scene)
     if not curve:
         return None
-    wanted = []
+    targets = []
     for step in scene["recipe"]["steps"]:
         fact = scene["context"]["facts"][step["key"]]
         if fact["ended_ms"] is None and step["key"] != curve["start_step"]:
-            wanted.extend(_targets_of(step, curve["phs"]))
-    return from_recipe(wanted, "derived", "the recipe's targets") if wanted else None
+            figure = wanted(scene, "target/ph", step)
+            if figure is not None and _is_on(curve, figure["value"]):
+                targets.append({"of": step["key"], "ph": figure["value"]})
+    return from_recipe(targets, "derived", "the recipe's targets") if targets else None
 
 
-def _targets_of(step: "dict[str, Any]", phs: "list[float]") -> "list[dict[str, Any]]":
-    targets = [row for row in step.get("targets", []) if row["quantity"] == "ph"]
-    return [
-        {"of": step["key"], "ph": target["figure"]["value"]}
-        for target in targets
-        if phs[-1] <= target["figure"]["value"] < phs[0]
-    ]
+def _is_on(curve: "dict[str, Any]", ph: float) -> bool:
+    return bool(curve["phs"][-1] <= ph < curve["phs"][0])
 
 
 KNOWN = {

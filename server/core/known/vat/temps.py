@@ -7,6 +7,7 @@ a reading of. A step that wants none prepares for the next that warms the curd.
 from ...log.readings import one_an_instant, together
 from ...make.facts import readings_in
 from ..origins import from_make, from_recipe, of_figure
+from ..wanted import wanted
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -85,20 +86,22 @@ def next_wash(scene: "Scene") -> "KnownValue | None":
     return None
 
 
-def _wanted_of(step: "dict[str, Any]") -> "dict[str, Any] | None":
+def _wanted_of(scene: "Scene", step: "dict[str, Any]") -> "KnownValue | None":
     end = step["end"]
+    names = ["target/" + quantity for quantity in IN_VAT]
     if end["by"] == "reading" and end["quantity"] in TEMPS:
-        return of_figure(end.get("at_least") or end["at_most"])
-    for target in step.get("targets", []):
-        if target["quantity"] in IN_VAT:
-            return of_figure(target["figure"])
+        names = ["end/at_least", "end/at_most"]
+    for name in names:
+        figure = wanted(scene, name, step)
+        if figure is not None:
+            return of_figure(figure)
     return None
 
 
 def _target_temp_c(scene: "Scene") -> "KnownValue | None":
-    own = _wanted_of(scene["step"])
+    own = _wanted_of(scene, scene["step"])
     wash = next_wash(scene) if own is None else None
-    return own if wash is None else _wanted_of(wash)
+    return own if wash is None else _wanted_of(scene, wash)
 
 
 def _vat_temps(scene: "Scene") -> "KnownValue | None":
@@ -128,13 +131,15 @@ def _vat_temp_c(scene: "Scene") -> "KnownValue | None":
 def _due_s(scene: "Scene") -> "KnownValue | None":
     """Return by when the recipe wants it, on the clock of the readings."""
     start = _temps_start_ms(scene)
-    high_ms = scene["fact"]["due"]["high_ms"]
-    if start is None or high_ms is None or high_ms < start["value"]:
+    from_ms = scene["fact"]["from_ms"]
+    lasts = wanted(scene, "lasts")
+    if start is None or from_ms is None or lasts is None:
         return None
-    lasts = scene["step"].get("lasts")
-    status = lasts["status"] if lasts else "derived"
-    source = lasts["source"] if lasts else "the recipe"
-    return from_recipe((high_ms - start["value"]) / 1000.0, status, source)
+    most_s = lasts["value"] if lasts["high"] is None else lasts["high"]
+    due_s = most_s + (from_ms - start["value"]) / 1000.0
+    if due_s < 0.0:
+        return None
+    return from_recipe(due_s, lasts["status"], lasts["source"])
 
 
 KNOWN = {

@@ -6,9 +6,9 @@ The wash that a step speaks of is its own, else the next that warms the curd.
 from ...formulas.usual import AQUEOUS_FRAC, WHEY_FRAC
 from ...log.readings import every, last_value
 from ...make.facts import readings_in
-from ...recipe.figures import scaled_figure
 from ...units.liquids import WATER_KG_L, WHEY_KG_L
 from ..origins import from_make, from_recipe, of_figure
+from ..wanted import wanted
 from .temps import next_wash
 
 TYPE_CHECKING = False
@@ -89,18 +89,8 @@ def _added_kg(scene: "Scene") -> "KnownValue | None":
     return from_make(sum(entry["data"]["value"] for entry in entries) * WATER_KG_L)
 
 
-def _target(
-    scene: "Scene", step: "dict[str, Any]", quantity: str
-) -> "dict[str, Any] | None":
-    for target in step.get("targets", []):
-        if target["quantity"] == quantity:
-            milk_l = scene["context"]["milk"]["milk_l"]
-            return scaled_figure(target["figure"], milk_l)
-    return None
-
-
 def _target_of_wash(scene: "Scene", quantity: str) -> "dict[str, Any] | None":
-    return _target(scene, next_wash(scene) or scene["step"], quantity)
+    return wanted(scene, "target/" + quantity, next_wash(scene))
 
 
 def _water_temp_c(scene: "Scene") -> "KnownValue | None":
@@ -129,7 +119,7 @@ def _water_kg(scene: "Scene") -> "KnownValue | None":
 
 
 def _drain_frac(scene: "Scene") -> "KnownValue | None":
-    figure = _target(scene, scene["step"], "whey_drained_l")
+    figure = wanted(scene, "target/whey_drained_l")
     if figure is None:
         return None
     whey_l = scene["context"]["milk"]["milk_kg"] * WHEY_FRAC / WHEY_KG_L

@@ -4,10 +4,10 @@ from ...log import run
 from ...log.apart import ask
 from ...log.opening import tank_opening
 from ...log.readings import last, last_value
-from ...recipe.figures import scaled_figure
 from ..origins import from_make, of_figure
 from ..vat.milk import read_last
 from ..vat.set import recipe_figure
+from ..wanted import wanted
 from .analysed import analysed_wheels
 
 TYPE_CHECKING = False
@@ -30,21 +30,18 @@ def _read_or_wanted(
         value = last_value(scene["state"], quantity)
         if value is not None:
             return from_make(value)
-        milk_l = scene["context"]["milk"]["milk_l"]
-        for target in scene["step"].get("targets", []):
-            if target["quantity"] == quantity:
-                return of_figure(scaled_figure(target["figure"], milk_l))
-        return None
+        figure = wanted(scene, "target/" + quantity)
+        return None if figure is None else of_figure(figure)
 
     return look_up
 
 
 def _brined_s(scene: "Scene") -> "KnownValue | None":
     """Return how long this step leaves the wheels in the brine."""
-    lasts = scene["step"].get("lasts")
-    if scene["step"].get("place") != "brine" or not lasts:
+    if scene["step"].get("place") != "brine":
         return None
-    return of_figure(lasts)
+    lasts = wanted(scene, "lasts")
+    return None if lasts is None else of_figure(lasts)
 
 
 def _water_salt_ratio(scene: "Scene") -> "KnownValue | None":

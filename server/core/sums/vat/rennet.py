@@ -51,14 +51,14 @@ def _rennet_dose(x):
 
 
 def _cut_time(x):
-    found = rennet.cut_time(x["floc_s"], x["floc_factor"], x["tested_every_s"])
-    low, high = found["low_s"], found["high_s"]
-    if found["value_s"] is not None and "floc_factor" in x["ranges"]:
-        first, last = x["ranges"]["floc_factor"]
-        low = rennet.cut_time(x["floc_s"], first, x["tested_every_s"])["low_s"]
-        high = rennet.cut_time(x["floc_s"], last, x["tested_every_s"])["high_s"]
+    floc, factor = x["floc_s"], x["floc_factor"]
+    found = rennet.cut_time(floc, factor, x["tested_every_s"])
+    first, last = x["ranges"].get("floc_factor") or [factor, factor]
+    # It may have flocculated as early as at the look before. Outside its window the
+    # point is doubtful, and still the only one that the cut can go by.
+    low = first * (floc - x["tested_every_s"])
     return result(
-        [value("cut_s", found["value_s"], low, high)],
+        [value("cut_s", factor * floc, low, last * floc)],
         [note(found["basis"], low=rennet.FLOC_EARLIEST_S, high=rennet.FLOC_LATEST_S)],
     )
 
@@ -167,7 +167,7 @@ ROWS = [
                 default(120.0, "practice", "a look every two minutes"),
             ),
         ],
-        [output("cut_s", "s", headline=True)],
+        [output("cut_s", "s", "band", headline=True)],
         _cut_time,
         called={"multiple": "floc_factor"},
     ),

@@ -4,17 +4,16 @@ A sum about a wheel is answered once for each size that the step is about.
 """
 
 from ..log.opening import opening
-from ..make import plan
-from ..make.facts import facts
 from ..make.wheels import sizes_used
 from ..sums import catalogue
-from .inputs import known_inputs, of_size, scene
+from .ask import answer_at
+from .context import of_make
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-    from server.shapes.core.state import Desk, Rules, Scene, State
+    from server.shapes.core.state import Desk
     from server.shapes.core.sums import Answer
 
 
@@ -41,6 +40,8 @@ def step_sums(
 ) -> "list[Answer]":
     """Return the answers to the sums that a step lists.
 
+    Where nothing is typed they are the very answers that its figures come from.
+
     Args:
         desk: Desk.
         make_id: UUID of the make.
@@ -53,18 +54,17 @@ def step_sums(
         and "of": the size of wheel, or None. Empty when make or step is unknown.
     """
     state = desk["makes"].get(make_id)
-    rules = desk.get("rules") or {}
-    context = None if state is None else _context(desk, state, rules)
+    context = None if state is None else _context(desk, state, now_ms)
     if context is None:
         return []
     for step in context["recipe"]["steps"]:
         if step["key"] == step_key:
-            return _of_step(scene(desk, context, step, now_ms), given or {})
+            return _of_step(context, step, given or {})
     return []
 
 
-def _context(desk: "Desk", state: "State", rules: "Rules") -> "dict[str, Any] | None":
-    """Return what is known of a make whatever the instant, kept until it changes.
+def _context(desk: dict, state: dict, now_ms: int) -> "dict | None":
+    """Return the Context of a make, kept until the make or the instant is another.
 
     Working it out takes as long as a sum itself, and each figure that is typed
     asks again.
@@ -72,67 +72,55 @@ def _context(desk: "Desk", state: "State", rules: "Rules") -> "dict[str, Any] | 
     opened = opening(state)
     if opened is None:
         return None
+    rests_on = [state, desk.get("rules"), len(state["events"]), now_ms]
     kept = desk.get("sums")
-    if kept is None or not _is_current(kept, state, rules):
-        kept = _worked_out(state, opened["data"], rules)
-        desk["sums"] = kept
-    return dict(kept)
+    if kept is None or not _are_same(kept["rests_on"], rests_on):
+        made = of_make(state, opened, now_ms, desk.get("rules"), desk)
+        desk["sums"] = kept = {"rests_on": rests_on, "context": made}
+    context: dict = kept["context"]
+    return context
 
 
-def _is_current(kept: "dict[str, Any]", state: "State", rules: "Rules") -> bool:
-    return bool(
-        kept["state"] is state
-        and kept["count"] == len(state["events"])
-        and kept["rules"] is rules
-    )
+def _are_same(before: list, now: list) -> bool:
+    if before[0] is not now[0] or before[1] is not now[1]:
+        return False
+    return bool(before[2:] == now[2:])
 
 
-def _worked_out(
-    state: "State", opened: "dict[str, Any]", rules: "Rules"
-) -> "dict[str, Any]":
-    recipe = opened["recipe"]
-    return {
-        "state": state,
-        "count": len(state["events"]),
-        "rules": rules,
-        "recipe": recipe,
-        "opened": opened,
-        "facts": facts(state, recipe["steps"], recipe.get("figures", {}), rules),
-        "milk": plan.milk_in(state, opened),
-    }
-
-
-def _of_step(scene: "Scene", given: "dict[str, Any]") -> "list[dict[str, Any]]":
-    answers: "list[dict[str, Any]]" = []
-    for key in scene["step"].get("sums", []):
+def _of_step(context: dict, step: dict, given: dict) -> "list[dict]":
+    answers: "list[dict]" = []
+    for key in step.get("sums", []):
         row = catalogue.find(key)
         if row is not None:
             answers.extend(
-                _answer(of_size(scene, size), row, given) for size in _sizes(scene, key)
+                _answer(context, step, row, given, size)
+                for size in _sizes(context, step, key)
             )
     return answers
 
 
-def _sizes(scene: "Scene", key: str) -> "list[Any]":
+def _sizes(context: dict, step: dict, key: str) -> "list":
     if key not in OF_A_SIZE:
         return [None]
-    if scene["step"].get("size"):
-        return [scene["step"]["size"]]
-    return list(sizes_used(scene["state"])) or [None]
+    if step.get("size"):
+        return [step["size"]]
+    return list(sizes_used(context["state"])) or [None]
 
 
 def _answer(
-    scene: "Scene", row: "dict[str, Any]", given: "dict[str, Any]"
-) -> "dict[str, Any]":
-    known = known_inputs(scene, row)
+    context: dict, step: dict, row: dict, given: dict, size: "str | None"
+) -> dict:
+    answer, known = answer_at(context, step, row, size)
     asked = [item for item in row["inputs"] if not item["hidden"]]
     chosen = {
         item["name"]: given[item["name"]]
         for item in asked
         if given.get(item["name"]) is not None
     }
-    answer = catalogue.work_out(row["key"], chosen, known, scene["context"]["rules"])
-    answer["of"] = scene["size"]
+    if chosen:
+        answer = catalogue.work_out(row["key"], chosen, known, context["rules"])
+    answer = dict(answer)
+    answer["of"] = size
     answer["known"] = [
         {
             "name": item["name"],

@@ -1,0 +1,73 @@
+"""Ask a sum with what a make knows; what it knew is kept beside the answer.
+
+An answer is a function of the sum, of what goes into it and of the rules. So it is
+kept with its inputs and stands for as long as these are the same: no list says which
+entry may change it, and none can be forgotten. Gathering inputs is looking up; the
+work of a sum takes longer.
+"""
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
+def asked(context: dict, step: dict, key: str, size: "str | None") -> "dict | None":
+    """Return a sum's Answer at a step of a make, or None when there is no such sum.
+
+    Args:
+        context: see `context.of_make`.
+        step: step of the recipe.
+        key: key of the sum.
+        size: size of wheel that it is asked about, or None.
+    """
+    # Sums are loaded when the first is asked: a recipe may name none.
+    from ..sums.catalogue import find
+
+    row = find(key)
+    return None if row is None else answer_at(context, step, row, size)[0]
+
+
+def answer_at(
+    context: dict, step: dict, row: dict, size: "str | None"
+) -> "tuple[dict, dict]":
+    """Return the Answer to a sum at a step, and what the make knew for it.
+
+    Args:
+        context: see `context.of_make`.
+        step: step of the recipe.
+        row: the sum.
+        size: size of wheel that it is asked about, or None.
+
+    Returns:
+        (Answer, {input name: as `answer.answer` takes it}); not to be changed.
+    """
+    from ..known.inputs import known_inputs
+    from ..sums.answer import answer
+
+    known = known_inputs(scene_of(context, step, size), row)
+    kept = context["state"].setdefault("asked", {})
+    name = step["key"] + "/" + row["key"] + "/" + (size or "")
+    before = kept.get(name)
+    rules = context["rules"]
+    if before is None or before["known"] != known or before["rules"] is not rules:
+        told = answer(row, {}, known, rules)
+        before = {"known": known, "rules": rules, "answer": told}
+        kept[name] = before
+    return before["answer"], known
+
+
+def scene_of(context: dict, step: dict, size: "str | None") -> "dict[str, Any]":
+    """Return what the look-ups of `known` start from, for one step and size.
+
+    Args:
+        context: see `context.of_make`.
+        step: step of the recipe.
+        size: size of wheel, or None.
+    """
+    from ..known.inputs import of_size, scene
+
+    scenes = context["scenes"]
+    if step["key"] not in scenes:
+        now_ms = context["now_ms"]
+        scenes[step["key"]] = scene(context["desk"], context, step, now_ms)
+    return of_size(scenes[step["key"]], size)

@@ -1,0 +1,49 @@
+"""What every answer about a make starts from: its facts, and its figures as asked."""
+
+from ..make import plan
+from ..make.facts import facts
+from . import due
+from .figure import figure
+
+
+def of_make(
+    state: dict,
+    opened: dict,
+    now_ms: int,
+    rules: "dict | None" = None,
+    desk: "dict | None" = None,
+) -> dict:
+    """Return the Context of a make at an instant.
+
+    Args:
+        state: State of the make.
+        opened: entry of its opening.
+        now_ms: now, by the server's clock [ms].
+        rules: {rule id: the rule}, or None.
+        desk: Desk, for what other makes teach; None where this make stands alone.
+
+    Returns:
+        {"state", "desk", "recipe", "opened", "facts", "lasts", "milk", "rules",
+        "now_ms"}, and for `figure` alone "figures", "asking", "cut" and "scenes".
+    """
+    recipe = opened["data"]["recipe"]
+    rules = {} if rules is None else rules
+    context: dict = {
+        "state": state,
+        "desk": {"makes": {state["make"]: state}} if desk is None else desk,
+        "recipe": recipe,
+        "opened": opened["data"],
+        "facts": facts(state, recipe["steps"], recipe.get("figures", {}), rules),
+        "milk": plan.milk_in(state, opened["data"]),
+        "rules": rules,
+        "now_ms": now_ms,
+        "figures": {},
+        "asking": [],
+        "cut": [],
+        "scenes": {},
+    }
+    # The look-ups of `known` lie below figures, so they are handed the way to ask.
+    context["figure"] = lambda step, name: figure(context, step, name)
+    context["lasts"] = due.all_lasts(context)
+    context["facts"] = due.with_due(context, context["facts"], context["lasts"])
+    return context

@@ -1,0 +1,115 @@
+"""When each step is due, and what that rests on: its figure, from when it counts."""
+
+from .figure import binding, figure
+
+
+def lasts_of(context: dict, step: dict) -> "dict | None":
+    """Return how long a step lasts: {"value", "low", "high", ...} [s], or None.
+
+    Args:
+        context: see `context.of_make`.
+        step: step of the recipe.
+    """
+    lasts = step.get("lasts")
+    if not _is_asked(step, lasts):
+        return lasts
+    told = figure(context, step, "lasts")
+    return None if told is None or told["value"] is None else told
+
+
+def _is_asked(step, lasts):
+    # Most steps have but the recipe's word, and a View asks for all of them. In a
+    # brine a person's word may stand.
+    if binding(step, "lasts", {"by": (lasts or {}).get("by")}) is not None:
+        return True
+    return step.get("place") == "brine"
+
+
+def all_lasts(context: dict) -> dict:
+    """Return {step key: how long it lasts or None} of every step, see `lasts_of`."""
+    return {step["key"]: lasts_of(context, step) for step in context["recipe"]["steps"]}
+
+
+def with_due(context: dict, facts: dict, lasts: dict) -> dict:
+    """Return the facts of every step with its deadline.
+
+    Args:
+        context: see `context.of_make`.
+        facts: answer of `make.facts`.
+        lasts: answer of `all_lasts`.
+
+    Returns:
+        {step key: Fact} with "due" and "due_ms", and with "cut_ms", "low_ms",
+        "high_ms" and "factor" in "floc".
+    """
+    told = dict(facts)
+    for step in context["recipe"]["steps"]:
+        key = step["key"]
+        if facts[key]["from_ms"] is not None or facts[key]["floc"] is not None:
+            told[key] = _with_due(facts[key], step, lasts[key])
+    return told
+
+
+def _with_due(fact, step, lasts):
+    fact = dict(fact)
+    floc = fact["floc"]
+    by_floc = floc is not None and lasts is not None and lasts.get("from") == "sum"
+    from_ms = floc["added_ms"] if by_floc else fact["from_ms"]
+    fact["due"] = due_of(from_ms, lasts, "floc" if by_floc else "lasts")
+    fact["due_ms"] = fact["due"]["due_ms"]
+    if floc is not None:
+        fact["floc"] = dict(floc)
+        fact["floc"].update(_cut(fact["due"] if by_floc else NOT_DUE))
+    return fact
+
+
+def _cut(due):
+    return {
+        "cut_ms": due["due_ms"],
+        "low_ms": due["low_ms"],
+        "high_ms": due["high_ms"],
+    }
+
+
+NOT_DUE = {"due_ms": None, "low_ms": None, "high_ms": None, "basis": None}
+
+
+def due_of(from_ms: "int | None", lasts: "dict | None", basis: str) -> dict:
+    """Return when something is due that lasts so long from an instant.
+
+    Args:
+        from_ms: when it began [ms], or None.
+        lasts: {"value", "low", "high"} [s], or None; an end left open is the value.
+        basis: what it counts from: "lasts", the step's begin, or "floc", the rennet.
+
+    Returns:
+        {"due_ms", "low_ms", "high_ms", "basis"}; all None before the begin or
+        without a duration.
+    """
+    if from_ms is None or not lasts:
+        return NOT_DUE
+    return {
+        "due_ms": from_ms + span_ms(lasts["value"]),
+        "low_ms": from_ms + span_ms(low_s(lasts)),
+        "high_ms": from_ms + span_ms(high_s(lasts)),
+        "basis": basis,
+    }
+
+
+def span_ms(seconds: float) -> int:
+    """Return seconds as whole milliseconds, the nearest [ms].
+
+    >>> span_ms(1800.003)
+    1800003
+    """
+    return int(seconds * 1000.0 + 0.5)
+
+
+def low_s(lasts: dict) -> float:
+    """Return the shortest accepted duration of a Figure [s]; its value if unset."""
+    return lasts["value"] if lasts.get("low") is None else lasts["low"]
+
+
+def high_s(lasts: dict) -> float:
+    """Return the longest accepted duration of a Figure [s]; its value if unset."""
+    return lasts["value"] if lasts.get("high") is None else lasts["high"]

@@ -1,0 +1,171 @@
+"""What is this quantity of this step, now? The one place that answers it.
+
+Rules first.
+1. A person's word goes first, then the sum that the recipe names in the figure's
+   "by", then the recipe's own figure. Whoever shows, plans, rings or judges asks
+   here and works nothing out again.
+2. A sum that cannot answer is said to: the recipe's own figure stands with why.
+3. A sum may ask for figures itself. Where that leads back to the figure that is
+   being asked, the recipe's own figure goes in there: `fell_back` "circle". What
+   was worked out with a figure cut short above it is not kept, so the answer does
+   not depend on which figure is asked for first.
+"""
+
+from ..recipe import own as recipes
+from ..recipe.turns import LONGEST_S
+from ..units.quantities import QUANTITIES, check_number
+from .person import word_of
+from .told import of_person, of_recipe, of_sum
+
+MOST_DOSE = 1000000.0
+# Of a step that ends by flocculation, where the recipe names no other sum.
+BY_FLOC = {"sum": "cut_time", "value": "cut_s"}
+# A setting may have no time of its own.
+NO_TIME = {
+    "value": None,
+    "low": None,
+    "high": None,
+    "unit": "s",
+    "source": None,
+    "status": "derived",
+    "by": None,
+}
+
+
+def figure(context: dict, step: dict, name: str) -> "dict | None":
+    """Return a figure of a step, or None where the recipe has none of that name.
+
+    Args:
+        context: see `context.of_make`.
+        step: step of the recipe.
+        name: name of the figure, see `recipe.own`.
+
+    Returns:
+        Figure, see `told`; not to be changed.
+    """
+    key = step["key"] + "/" + name
+    if key in context["figures"]:
+        return context["figures"][key]
+    own = recipes.own_figure(
+        context["recipe"],
+        step,
+        name,
+        context["milk"],
+        context["opened"]["milk_l"],
+    )
+    if own is None and name == "lasts" and step["end"]["by"] == "floc":
+        own = dict(NO_TIME)
+    if own is None:
+        return None
+    own["by"] = binding(step, name, own)
+    if key in context["asking"]:
+        context["cut"].append(context["asking"].index(key))
+        return of_recipe(step["key"], name, own, "circle")
+    told = _told(context, step, name, own, key)
+    if not any(place < len(context["asking"]) for place in context["cut"]):
+        context["figures"][key] = told
+    return told
+
+
+def of_target(context: dict, step: dict, row: dict) -> dict:
+    """Return the figure of a target.
+
+    Args:
+        context: see `context.of_make`.
+        step: step of the recipe.
+        row: the target, one of its own.
+    """
+    told = figure(context, step, recipes.target_name(row))
+    if told is None:
+        raise ValueError("row %r is no target of %s" % (row["quantity"], step["key"]))
+    return told
+
+
+def binding(step: dict, name: str, own: dict) -> "dict | None":
+    """Return which value of which sum answers a figure, or None.
+
+    Args:
+        step: step of the recipe.
+        name: name of the figure.
+        own: the recipe's own figure.
+    """
+    if own["by"] is None and name == "lasts" and step["end"]["by"] == "floc":
+        return BY_FLOC
+    return own["by"]
+
+
+def _told(context, step, name, own, key):
+    said = word_of(context, step, name)
+    if said is not None:
+        return of_person(step["key"], name, own, said)
+    if own["by"] is None:
+        return of_recipe(step["key"], name, own)
+    context["asking"].append(key)
+    try:
+        return _by_sum(context, step, name, own)
+    finally:
+        context["asking"].pop()
+        here = len(context["asking"])
+        # What was cut short at this very figure concerns nobody above it.
+        context["cut"] = [place for place in context["cut"] if place < here]
+
+
+def _by_sum(context, step, name, own):
+    # Loaded with the first figure that a sum answers.
+    from .ask import asked
+
+    by = own["by"]
+    answer = asked(context, step, by["sum"], by.get("size") or step.get("size"))
+    if answer is None:
+        return of_recipe(step["key"], name, own, "unknown_sum")
+    if answer["missing"]:
+        return of_recipe(step["key"], name, own, "missing", answer["missing"])
+    if answer["problems"]:
+        return of_recipe(step["key"], name, own, "refused")
+    value = _value_of(answer, by)
+    why = _why_not(name, own, value)
+    if why is not None:
+        return of_recipe(step["key"], name, own, why)
+    return of_sum(step["key"], name, own, answer, value)
+
+
+def _value_of(answer, by):
+    """Return the first value of the binding's names that the answer has, or None."""
+    names = by["value"] if isinstance(by["value"], list) else [by["value"]]
+    for name in names:
+        for value in answer["values"]:
+            if value["name"] == name and _is_of(value["of"], by.get("of")):
+                return value
+    return None
+
+
+def _is_of(told, wanted):
+    # What a value is of may go on after a point: "press_1.145", of 145 mm.
+    return wanted is None or (told or "").split(".")[0] == wanted
+
+
+def _why_not(name, own, value):
+    if value is None or value["value"] is None:
+        return "not_told"
+    if not _is_unit(name, own["unit"], value["unit"]):
+        return "unit"
+    low, high = _limits(name)
+    if check_number(name, value["value"], low, high):
+        return "out_of_range"
+    return None
+
+
+def _is_unit(name, unit, told):
+    # A dose may be weighed or measured: dry, or as a solution.
+    return told == unit or (name.startswith("dose/") and told in ("g", "kg", "mL"))
+
+
+def _limits(name):
+    if name == "lasts" or name.startswith("turn/"):
+        return 1.0, LONGEST_S
+    if name.startswith("dose/"):
+        return 0.0, MOST_DOSE
+    if name.startswith("target/"):
+        row = QUANTITIES.get(name.split("/")[1], {})
+        return row.get("low"), row.get("high")
+    return None, None

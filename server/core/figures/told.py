@@ -1,0 +1,129 @@
+"""How a figure is told: its number, its band, and where both come from.
+
+A Figure is {"name", "step", "value", "low", "high", "unit", "role", "from",
+"status", "source", "sum", "of", "estimate", "needs", "fell_back", "own"}.
+`low` to `high` is always the band that is wanted, what a reading is judged by;
+how uncertain a sum's value is stands apart, in `estimate`.
+`own` is the recipe's own value; `from` is "person", "sum" or "recipe". Where a sum
+should have answered and did not, the recipe's own figure stands and `fell_back`
+says why: "missing" (then `needs` names the inputs), "refused", "not_told" (it has
+no such value), "unit", "out_of_range", "circle" (the sum itself asks for this
+figure) or "unknown_sum".
+"""
+
+# Of these a band is a distance; of all others a share of the value.
+BY_DISTANCE = ("C", "pH")
+
+
+def of_recipe(
+    step: str,
+    name: str,
+    own: dict,
+    fell_back: "str | None" = None,
+    needs: "list[str] | tuple" = (),
+) -> dict:
+    """Return the recipe's own figure.
+
+    Args:
+        step: key of the step.
+        name: name of the figure, see `recipe.own`.
+        own: answer of `own.own_figure`.
+        fell_back: why no sum answers though one is named, or None.
+        needs: inputs that its sum lacks.
+    """
+    by = own["by"] or {}
+    return {
+        "name": name,
+        "step": step,
+        "value": own["value"],
+        "low": own["low"],
+        "high": own["high"],
+        "unit": own["unit"],
+        "role": "band",
+        "from": "recipe",
+        "status": own["status"],
+        "source": own["source"],
+        "sum": by.get("sum"),
+        "of": by.get("size"),
+        "estimate": None,
+        "needs": list(needs),
+        "fell_back": fell_back,
+        "own": own["value"],
+    }
+
+
+def of_sum(step: str, name: str, own: dict, answer: dict, value: dict) -> dict:
+    """Return a figure that a sum has answered.
+
+    Args:
+        step: key of the step.
+        name: name of the figure.
+        own: the recipe's own figure, whose band goes with the sum's value.
+        answer: the sum's Answer.
+        value: the value of it that is the figure.
+    """
+    told = of_recipe(step, name, own)
+    role = value.get("role") or "estimate"
+    told.update(
+        {
+            "value": value["value"],
+            "unit": value["unit"],
+            "role": role,
+            "from": "sum",
+            "status": answer["status"],
+            "source": None,
+            "sum": answer["key"],
+        }
+    )
+    if role == "band":
+        told["low"], told["high"] = value["low"], value["high"]
+    else:
+        told["low"], told["high"] = moved_band(own, value["value"])
+        told["estimate"] = _ends(value)
+    return told
+
+
+def of_person(step: str, name: str, own: dict, value: float) -> dict:
+    """Return a figure that a person has said, with the recipe's band round it.
+
+    Args:
+        step: key of the step.
+        name: name of the figure.
+        own: the recipe's own figure.
+        value: what was said, in the figure's unit.
+    """
+    told = of_recipe(step, name, own)
+    told["value"] = value
+    told["low"], told["high"] = moved_band(own, value)
+    told.update({"from": "person", "status": "measured", "source": None})
+    return told
+
+
+def moved_band(own: dict, value: float) -> "tuple":
+    """Return the recipe's band round another value than the recipe's own.
+
+    What the recipe tolerates stays: of a temperature or a pH as far either way, of
+    an amount or a time as large a share.
+
+    Args:
+        own: the recipe's own figure.
+        value: the other value.
+
+    Returns:
+        (low, high); None each where the recipe leaves that side open.
+    """
+    return tuple([_moved_end(own, own[side], value) for side in ("low", "high")])
+
+
+def _moved_end(own, end, value):
+    if end is None or own["value"] is None:
+        return None
+    if own["unit"] in BY_DISTANCE or not own["value"]:
+        return value + (end - own["value"])
+    return value * (end / own["value"])
+
+
+def _ends(value):
+    if value["low"] is None and value["high"] is None:
+        return None
+    return {"low": value["low"], "high": value["high"]}

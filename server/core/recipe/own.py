@@ -1,0 +1,128 @@
+"""The recipe's own figures, by name, scaled to the milk of a make.
+
+A figure of a step has a name: "lasts"; "target/<quantity>", with "/<size>" where
+it is of one size of wheel; "end/at_least" and "end/at_most"; "turn/<place>";
+"dose/<ingredient>". What answers a figure is asked by that name, see `figures`.
+"""
+
+from .figures import scaled_figure
+
+SIDES = ("at_least", "at_most")
+
+
+def target_name(row: dict) -> str:
+    """Return the name of a target of a step.
+
+    Args:
+        row: target of a recipe's step.
+    """
+    size = row.get("size")
+    return "target/" + row["quantity"] + ("" if size is None else "/" + size)
+
+
+def names(step: dict) -> "list[str]":
+    """Return the names of all figures that a step has, in the order of the recipe.
+
+    Args:
+        step: step of a sound recipe.
+    """
+    told = ["lasts"] if step.get("lasts") else []
+    told.extend(target_name(row) for row in step.get("targets", []))
+    told.extend("end/" + side for side in SIDES if step["end"].get(side))
+    told.extend("turn/" + str(place) for place in range(len(step.get("turns") or [])))
+    told.extend("dose/" + key for key in step.get("adds", []))
+    return told
+
+
+def figure_at(recipe: dict, step: dict, name: str) -> "dict | None":
+    """Return the figure of that name as it stands in the recipe, or None.
+
+    Args:
+        recipe: a sound recipe.
+        step: its step; of a dose any step will do.
+        name: see the module's first words.
+    """
+    kind, _, rest = name.partition("/")
+    if kind == "lasts":
+        return step.get("lasts")
+    if kind == "end":
+        return step["end"].get(rest)
+    if kind == "turn":
+        return step["turns"][int(rest)]["every"]
+    if kind == "dose":
+        row = ingredient(recipe, rest)
+        return None if row is None else row["dose"]["amount"]
+    for row in step.get("targets", []):
+        if target_name(row) == name:
+            return row["figure"]
+    return None
+
+
+def ingredient(recipe: dict, key: str) -> "dict | None":
+    """Return the row of an ingredient, or None.
+
+    Args:
+        recipe: a sound recipe.
+        key: its key.
+    """
+    for row in recipe.get("ingredients", []):
+        if row["key"] == key:
+            return row
+    return None
+
+
+def own_figure(
+    recipe: dict, step: dict, name: str, milk: dict, opened_l: float
+) -> "dict | None":
+    """Return a recipe's own figure for the milk of a make, or None.
+
+    Args:
+        recipe: a sound recipe.
+        step: its step.
+        name: see the module's first words.
+        milk: answer of `plan.milk_in`.
+        opened_l: milk that the make was opened for [L].
+
+    Returns:
+        {"value", "low", "high", "unit", "source", "status", "by"}; what the
+        recipe leaves open is None.
+    """
+    figure = figure_at(recipe, step, name)
+    if figure is None:
+        return None
+    if name.startswith("dose/"):
+        row = ingredient(recipe, name[len("dose/") :])
+        return None if row is None else _dose(row, milk)
+    # What was measured is judged by what the make was opened for.
+    judged = name.startswith("target/milk_volume_l")
+    scaled = scaled_figure(figure, opened_l if judged else milk["milk_l"])
+    wanted = ("value", "low", "high", "unit", "source", "status", "by")
+    return {part: scaled.get(part) for part in wanted}
+
+
+def _dose(row, milk):
+    figure = row["dose"]["amount"]
+    times = {"kg_milk": milk["milk_kg"], "l_milk": milk["milk_l"]}
+    value = figure["value"] * times.get(row["dose"]["per"], 1.0)
+    low, high = tolerated(value, row.get("tolerance_frac"))
+    return {
+        "value": value,
+        "low": low,
+        "high": high,
+        "unit": row["unit"],
+        "source": figure["source"],
+        "status": figure["status"],
+        "by": figure.get("by"),
+    }
+
+
+def tolerated(value: float, share: "float | None") -> "tuple":
+    """Return the ends of a tolerance round a value; None each without one.
+
+    Args:
+        value: the value.
+        share: the tolerance as a share of it, or None.
+    """
+    if share is None:
+        return None, None
+    return value * (1.0 - share), value * (1.0 + share)
