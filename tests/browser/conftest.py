@@ -336,12 +336,20 @@ def program(tmp_path_factory):
 def packed_program(tmp_path_factory):
     """A copy of the program with the page packed, as it is installed."""
     copy = tmp_path_factory.mktemp("packed")
+    copy_to_pack(copy)
+    pack(copy)
+    return copy
+
+
+def copy_to_pack(copy):
     leave = shutil.ignore_patterns("__pycache__", "node_modules", "page.js")
     for name in ("server", "static", "deploy"):
         shutil.copytree(ROOT / name, copy / name, ignore=leave)
+
+
+def pack(copy):
     packing = "from deploy.pack_page import pack; pack()"
     subprocess.run([sys.executable, "-c", packing], cwd=copy, check=True)
-    return copy
 
 
 @pytest.fixture

@@ -2,9 +2,11 @@
 
 It finds what a person would see by words and class, waits until it holds still,
 may be pressed and lies on top, and presses its middle. A browser's own hand says
-how code is run in the page and how a thing is pressed.
+how code is run in the page and how a thing is pressed. A press that the page did
+not take, because the button moved or turned beneath the finger, is made again.
 """
 
+import json
 import time
 
 import pytest
@@ -33,7 +35,29 @@ FIND = """
   // What has just come takes no press yet.
   const isFree = found.contains(top) && !found.disabled && !found.closest("[data-new]");
   window.aimedAt = found;
+  window.isFelt = false;
   return JSON.stringify([isFree, Math.round(x()), Math.round(y())]);
+}
+"""
+# A button that takes a press is down from then on, and acts when it is let go with
+# the same words on it. What is no button of ours takes every press.
+FEEL = """
+() => {
+  if (window.feeling) return;
+  const reads = (one) => one.dataset.means ?? one.textContent.replace(/\\d+/g, "#");
+  window.feeling = true;
+  let words;
+  addEventListener("pointerdown", ({ target }) => {
+    const button = target.closest?.("[data-tap]");
+    window.isFelt = button
+      ? button.classList.contains("is-down")
+      : window.aimedAt.contains(target);
+    words = button && reads(button);
+  });
+  addEventListener("pointerup", ({ target }) => {
+    const button = target.closest?.("[data-tap]");
+    if (button && reads(button) !== words) window.isFelt = false;
+  }, true);
 }
 """
 COUNT = """
@@ -78,15 +102,22 @@ class Hand:
         before = None
         while True:
             found = self.run(FIND, css, text, having, is_last)
-            if found and found == before and found.startswith("[true"):
-                x, y = found.rstrip("]").split(",")[1:]
-                self.press(int(x), int(y))
+            if found and found == before and self.is_felt(*json.loads(found)):
                 return
             if time.monotonic() > end:
                 what = text or having or ""
                 pytest.fail(f"nothing to press within {WAIT_S} s: {css} {what} {found}")
             before = found
             self.wait(20)
+
+    def is_felt(self, is_free, x, y):
+        """Press what is free to be pressed, and tell whether the page took it."""
+        if not is_free:
+            return False
+        self.run(FEEL)
+        self.press(x, y)
+        # A page that is loaded anew by the press remembers nothing.
+        return self.run("() => window.isFelt") is not False
 
     def count(self, css, text=None):
         return self.run(COUNT, css, text)
