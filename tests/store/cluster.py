@@ -8,7 +8,7 @@ import tempfile
 from pathlib import Path
 
 import pytest
-from sqlalchemy import create_engine, text
+from sqlalchemy import create_engine, make_url, text
 
 from server.store.migrate import bring_up_to_date
 
@@ -33,6 +33,12 @@ def why_not():
     return None
 
 
+def short_folder():
+    """Return where temporary files go: the address of a socket has 107 bytes."""
+    usual = tempfile.gettempdir()
+    return usual if len(usual) < 40 else "/tmp"
+
+
 def _postgres():
     try:
         return pwd.getpwnam("postgres")
@@ -44,8 +50,7 @@ class Cluster:
     """A running PostgreSQL; each database in it is a test's own."""
 
     def __init__(self):
-        # Short, because the address of a socket has at most 107 bytes.
-        self.folder = Path(tempfile.mkdtemp(prefix="vat-pg-", dir="/tmp"))
+        self.folder = Path(tempfile.mkdtemp(prefix="vat-pg-", dir=short_folder()))
         self.user = "postgres" if os.getuid() == 0 else pwd.getpwuid(os.getuid())[0]
         if os.getuid() == 0:
             os.chown(self.folder, _postgres().pw_uid, _postgres().pw_gid)
@@ -73,17 +78,25 @@ class Cluster:
     def url(self, name):
         return f"postgresql+psycopg://postgres@/{name}?host={self.folder}"
 
-    def create(self, name, pattern="template1"):
+    def tell(self, words):
         engine = create_engine(self.url("postgres"), isolation_level="AUTOCOMMIT")
         with engine.connect() as connection:
-            connection.execute(text(f"CREATE DATABASE {name} TEMPLATE {pattern}"))
+            connection.execute(text(words))
         engine.dispose()
+
+    def create(self, name, pattern="template1"):
+        self.tell(f"CREATE DATABASE {name} TEMPLATE {pattern}")
 
     def new_database(self):
         """Return the address of a database that holds no entry."""
         self.made += 1
         self.create(f"vat{self.made}", "pattern")
         return self.url(f"vat{self.made}")
+
+    def drop(self, url):
+        """Let a database go, whoever still holds it."""
+        name = make_url(url).database
+        self.tell(f"DROP DATABASE {name} WITH (FORCE)")
 
     def close(self):
         data = str(self.folder / "data")
@@ -106,5 +119,9 @@ def postgres():
 def database_url(request, tmp_path):
     """Give the address of an empty database of each kind."""
     if request.param == "sqlite":
-        return f"sqlite:///{tmp_path}/vatside.sqlite3"
-    return request.getfixturevalue("postgres").new_database()
+        yield f"sqlite:///{tmp_path}/vatside.sqlite3"
+        return
+    cluster = request.getfixturevalue("postgres")
+    url = cluster.new_database()
+    yield url
+    cluster.drop(url)
