@@ -1025,6 +1025,8 @@ interface SumValue {
   ends_unit: string;
   as_read: boolean;
   of: string | null;
+  nth: number | null;
+  across_m: number | null;
   role: EndsRole;
   headline: boolean;
   sense: Sense | null;

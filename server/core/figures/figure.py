@@ -140,8 +140,7 @@ def _value_of(answer, by):
 
 
 def _is_of(told, wanted):
-    # What a value is of may go on after a point: "press_1.145", of 145 mm.
-    return wanted is None or (told or "").split(".")[0] == wanted
+    return wanted is None or told == wanted
 
 
 def _why_not(name, own, value):

@@ -77,6 +77,8 @@ def value(
     high: "object" = None,
     of: "str | None" = None,
     read: "object" = None,
+    nth: "int | None" = None,
+    across_m: "float | None" = None,
 ) -> "dict[str, Any]":
     """Return one value of an answer, before its output is known.
 
@@ -87,6 +89,8 @@ def value(
         high: high end, or None.
         of: what it is of where there are several: a step, a size, a rule.
         read: of a verdict, what was read and is held against the ends, or None.
+        nth: which of those, counted from 1, where they have no names; else None.
+        across_m: diameter of the mould that it is for [m], or None.
     """
     return {
         "name": name,
@@ -95,6 +99,8 @@ def value(
         "high": high,
         "of": of,
         "read": read,
+        "nth": nth,
+        "across_m": across_m,
     }
 
 

@@ -90,6 +90,8 @@ class SumValue(TypedDict):
     ends_unit: str
     as_read: bool
     of: str | None
+    nth: int | None
+    across_m: float | None
     role: EndsRole
     headline: bool
     sense: Sense | None

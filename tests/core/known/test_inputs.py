@@ -9,7 +9,7 @@ from types import SimpleNamespace
 import pytest
 
 from tests.core.builders import MAKE, Phone, at
-from tests.core.sums.asking import RULES
+from tests.core.sums.asking import RULES, of_words
 
 ROOT = Path(__file__).resolve().parents[3]
 RECIPE = json.loads(
@@ -63,7 +63,7 @@ class Make:
         (row,) = self.answers(ask, minute, **rest)
         assert row["missing"] == []
         assert row["problems"] == []
-        (found,) = [v for v in row["values"] if (v["name"], v["of"]) == (name, of)]
+        (found,) = [v for v in row["values"] if (v["name"], of_words(v)) == (name, of)]
         return found["value"]
 
 

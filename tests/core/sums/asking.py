@@ -29,7 +29,16 @@ def values(core, key, given, rules=()):
     found = answer(core, key, given, rules=rules)
     assert found["problems"] == []
     assert found["missing"] == []
-    return {(row["name"], row["of"]): row for row in found["values"]}
+    return {(row["name"], of_words(row)): row for row in found["values"]}
+
+
+def of_words(row):
+    """Return what a value is of in a word: "wash_2", "press_1.300", "small"."""
+    if row["nth"] is not None:
+        return f"{row['of']}_{row['nth']}"
+    if row["across_m"] is not None:
+        return f"{row['of']}.{row['across_m'] * 1000:.0f}"
+    return row["of"]
 
 
 def amount(core, key, given, name, of=None, rules=()):

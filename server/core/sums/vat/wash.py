@@ -179,7 +179,8 @@ def _lactose_left(x: "dict[str, Any]") -> "dict[str, Any] | None":
                 found["value_frac"],
                 found["low_frac"],
                 found["high_frac"],
-                "wash_%d" % count,
+                "wash",
+                nth=count,
             )
         )
     source = rests(

@@ -120,21 +120,16 @@ def _press_programme(x: "dict[str, Any]") -> "dict[str, Any]":
                 _gauge_kpa(x, end, mould["diameter_m"], mould["side_by_side"])
                 for end in (low, high)
             ]
-            of = "%s.%d" % (key, int(convert(mould["diameter_m"], "m", "mm") + 0.5))
             # Gauge and cheese pressure go in step, so their middles do too.
-            middle = (ends[0] + ends[1]) / 2.0
-            values.append(value("gauge_kpa", middle, ends[0], ends[1], of))
-            values.append(
-                value(
-                    "cheese_kpa",
-                    (low + high) / 2.0,
-                    low,
-                    high,
-                    of,
-                )
-            )
+            told = [
+                ("gauge_kpa", (ends[0] + ends[1]) / 2.0, ends[0], ends[1]),
+                ("cheese_kpa", (low + high) / 2.0, low, high),
+            ]
             if time_s is not None:
-                values.append(value("time_s", time_s, of=of))
+                told.append(("time_s", time_s, None, None))
+            across_m = mould["diameter_m"]
+            for name, amount, least, most in told:
+                values.append(value(name, amount, least, most, key, across_m=across_m))
     for key, low, high, _ in PROGRAMME:
         sources.append(
             rests(
@@ -171,7 +166,8 @@ def _press_stack(x: "dict[str, Any]") -> "dict[str, Any] | None":
             value(
                 "cheese_kpa",
                 convert(found[place], "Pa", "kPa"),
-                of="wheel_%d" % (place + 1),
+                of="wheel",
+                nth=place + 1,
             )
             for place in range(len(found))
         ]
@@ -229,7 +225,7 @@ OWN = [
             ),
         ],
         [
-            output("gauge_kpa", "kPa", "band", headline="first"),
+            output("gauge_kpa", "kPa", "band", headline=True),
             output("cheese_kpa", "kPa", "band"),
             output("time_s", "s"),
         ],

@@ -28,7 +28,7 @@ def _staph_counts(x: "dict[str, Any]") -> "dict[str, Any]":
         elif count > lower:
             word, between = "between_them", between + 1
         values.append(
-            value("sample", word, high=upper, of="sample_%d" % (place + 1), read=count)
+            value("sample", word, high=upper, of="sample", read=count, nth=place + 1)
         )
     most, wanted = rule["between_most"]["value"], rule["samples"]["value"]
     verdict, notes = "meets", []

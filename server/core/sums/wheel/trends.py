@@ -25,9 +25,9 @@ def _control_chart(x: "dict[str, Any]") -> "dict[str, Any]":
         values.append(value("mean", limits["mean"], limits["low"], limits["high"]))
         notes.extend(_average(x, amounts, limits, values))
     for index in found["beyond"]:
-        values.append(value("beyond", amounts[index], of="make_%d" % (index + 1)))
+        values.append(value("beyond", amounts[index], of="make", nth=index + 1))
     for index in found["runs"]:
-        values.append(value("run", amounts[index], of="make_%d" % (index + 1)))
+        values.append(value("run", amounts[index], of="make", nth=index + 1))
     return result(values, notes)
 
 

@@ -20,9 +20,9 @@ def _wheel_plan(x: "dict[str, Any]") -> "dict[str, Any]":
     values = []
     for place in range(len(sizes)):
         counts = [found[end]["counts"][place] for end in ("value", "low", "high")]
-        of = names[place] if place < len(names) else "size_%d" % (place + 1)
+        of, nth = _size(names, place)
         # With less curd the best plan may hold more of the small ones.
-        values.append(value("wheels", counts[0], min(counts), max(counts), of))
+        values.append(value("wheels", counts[0], min(counts), max(counts), of, nth=nth))
     values.append(value("used_kg", found["value"]["used_kg"]))
     values.append(
         value(
@@ -37,6 +37,11 @@ def _wheel_plan(x: "dict[str, Any]") -> "dict[str, Any]":
     return result(values, [note("keep_a_small_mould_ready")])
 
 
+def _size(names: "list[str]", place: int) -> "tuple[str, int | None]":
+    """Return what a size is called: by the recipe's name of it, or which it is."""
+    return (names[place], None) if place < len(names) else ("size", place + 1)
+
+
 def _by_share(
     x: "dict[str, Any]", curd: float, sizes: "list[float]", names: "list[str]"
 ) -> "list[dict[str, Any]]":
@@ -48,8 +53,8 @@ def _by_share(
     counts = {large: count, 1 - large: other}
     found = []
     for place in (0, 1):
-        of = names[place] if place < len(names) else "size_%d" % (place + 1)
-        found.append(value("wheels_by_share", counts[place], of=of))
+        of, nth = _size(names, place)
+        found.append(value("wheels_by_share", counts[place], of=of, nth=nth))
     left = rest - other * sizes[1 - large]
     found.append(value("left_by_share_kg", left))
     return found

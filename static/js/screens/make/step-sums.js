@@ -114,16 +114,6 @@ export function sumTitle(answer, names) {
 }
 
 /**
- * Of the gauges of a whole programme, those of this press.
- *
- * @param {Step} step
- * @returns {(value: SumValue) => boolean}
- */
-function pickFor(step) {
-  return (one) => one.name === "gauge_kpa" && !!one.of?.startsWith(step.key + ".");
-}
-
-/**
  * The sums of a step as lines; a tap opens one.
  *
  * @param {{
@@ -135,7 +125,7 @@ export function SumLines({ found, step, names, onOpen }) {
   if (!found?.length) return null;
   return html`<div class="step-sums" role="group" aria-label=${t("sums.step")}>${found.map(
     (one) => html`<${Row}
-    key=${one.key + one.of} title=${sumTitle(one, names)} detail=${headline(one, names, pickFor(step))} onTap=${() => onOpen(one)} />`,
+    key=${one.key + one.of} title=${sumTitle(one, names)} detail=${headline(one, names, step.key)} onTap=${() => onOpen(one)} />`,
   )}</div>`;
 }
 

@@ -3,9 +3,9 @@ import { capital, has, inside, prose, t } from "../../messages/index.js";
 import { sumRow } from "./catalogue.js";
 import { StateMark } from "../../parts/state-mark.js";
 import { noteWords } from "./notes.js";
-import { headlines, inOrder, valueWords } from "./values.js";
+import { headlines, inOrder, valueWords, whichWords } from "./values.js";
 import { sumProblem } from "./refusals.js";
-import { label, ofWords, outLabel, restsValue } from "./words.js";
+import { label, outLabel, restsValue } from "./words.js";
 
 /** @import { How, Names } from "./values.js" */
 
@@ -13,17 +13,21 @@ import { label, ofWords, outLabel, restsValue } from "./words.js";
  * Several values of the same press, wheel or block stand together below its name.
  *
  * @param {SumValue[]} values
+ * @param {Names} [names]
  */
-function groupsOf(values) {
-  const isMany = (/** @type {string | null} */ of) =>
-    of &&
-    new Set(values.filter((one) => one.of === of).map((one) => one.name)).size > 1;
-  /** @type {{of: string | null, rows: SumValue[]}[]} */
+function groupsOf(values, names) {
+  const namesOf = (/** @type {string} */ which) =>
+    new Set(
+      values.filter((one) => whichWords(one, names) === which).map((one) => one.name),
+    );
+  /** @type {{which: string, rows: SumValue[]}[]} */
   const groups = [];
-  for (const one of values) {
-    const found = isMany(one.of) && groups.find((group) => group.of === one.of);
-    if (found) found.rows.push(one);
-    else groups.push({ of: isMany(one.of) ? one.of : null, rows: [one] });
+  for (const value of values) {
+    const which = whichWords(value, names);
+    const isMany = which !== "" && namesOf(which).size > 1;
+    const group = isMany && groups.find((one) => one.which === which);
+    if (group) group.rows.push(value);
+    else groups.push({ which: isMany ? which : "", rows: [value] });
   }
   return groups;
 }
@@ -36,10 +40,10 @@ function Value({ value, names, how, isFirst }) {
     ${detail ? html`<span class="sum-range">${detail}</span>` : null}</li>`;
 }
 
-/** @param {{group: {of: string, rows: SumValue[]}, names?: Names, how: How}} props */
+/** @param {{group: {which: string, rows: SumValue[]}, names?: Names, how: How}} props */
 function Group({ group, names, how }) {
   const inner = { ...how, isInside: true };
-  return html`<li class="sum-group"><h3>${capital(names?.[group.of] ?? ofWords(group.of))}</h3>
+  return html`<li class="sum-group"><h3>${capital(group.which)}</h3>
     <ul class="sum-values">${group.rows.map((one, place) => html`<${Value} key=${one.name + place} value=${one} names=${names} how=${inner} />`)}</ul></li>`;
 }
 
@@ -72,16 +76,16 @@ function Standing({ answer, sum }) {
 export function Answer({ answer, sum, given, names }) {
   if (!answer) return html`<p class="quiet" role="status">${t("sums.working")}</p>`;
   const how = { sum: answer.key };
-  const groups = groupsOf(inOrder(answer.values));
+  const groups = groupsOf(inOrder(answer.values), names);
   return html`<section class="sum-answer" aria-label=${t("sums.answer")} aria-live="polite">
     ${answer.problems.map((one) => html`<p key=${one.field + one.key} class="is-bad" role="alert">${sumProblem(one, sum, given)}</p>`)}
     ${answer.missing.length ? html`<p class="lead">${t("sums.missing_list", { list: answer.missing.map((name) => inside(label(name, answer.key))).join("; ") })}</p>` : null}
     ${
       groups.length
         ? html`<ul class="sum-values">${groups.map((group, place) =>
-            group.of
-              ? html`<${Group} key=${group.of} group=${group} names=${names} how=${how} />`
-              : html`<${Value} key=${group.rows[0].name + group.rows[0].of + place} value=${group.rows[0]} names=${names} how=${how} isFirst=${place === 0} />`,
+            group.which
+              ? html`<${Group} key=${group.which} group=${group} names=${names} how=${how} />`
+              : html`<${Value} key=${group.rows[0].name + place} value=${group.rows[0]} names=${names} how=${how} isFirst=${place === 0} />`,
           )}</ul>`
         : null
     }
@@ -137,16 +141,17 @@ export function RestsOn({ answer, sum, sources = {} }) {
  *
  * @param {Answer} answer
  * @param {Names} [names]
- * @param {((value: SumValue) => boolean) | null} [pick] of several, those meant
+ * @param {string} [step] that it stands at: of several, those of this step
  */
-export function headline(answer, names, pick) {
+export function headline(answer, names, step) {
   if (answer.problems.length) return sumProblem(answer.problems[0], sumRow(answer.key));
   if (answer.missing.length)
     return t("sums.asks", {
       list: answer.missing.map((name) => inside(label(name, answer.key))).join("; "),
     });
-  const chosen = pick ? answer.values.filter(pick) : [];
-  const rows = chosen.length ? chosen : headlines(answer.values);
+  const all = headlines(answer.values);
+  const here = all.filter((one) => one.of === step);
+  const rows = here.length ? here : all;
   const { basis, is_figure: isFigure } = answer.standing ?? {};
   const short = `sums.short_${basis}`;
   const tail = isFigure && rows.length && has(short) ? ` · ${t(short)}` : "";

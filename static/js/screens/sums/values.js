@@ -115,6 +115,21 @@ function mainWords(value) {
 }
 
 /**
+ * What a value is of: a step, a rule, a size of wheel; which, and of which mould.
+ *
+ * @param {Pick<SumValue, "of" | "nth" | "across_m">} value
+ * @param {Names} [names]
+ */
+export function whichWords({ of, nth, across_m: across }, names = {}) {
+  if (of === null) return "";
+  if (nth !== null) return t("of.nth_" + of, { n: nth });
+  const which = of in names ? inside(names[of]) : ofWords(of);
+  return across === null
+    ? which
+    : t("of.across", { of: which, across: shown(across, "m") });
+}
+
+/**
  * @param {SumValue} value
  * @param {Names} names
  * @param {How} how
@@ -122,7 +137,7 @@ function mainWords(value) {
 function titleWords(value, names, { sum = "", isInside = false }) {
   const name = outLabel(value.name, sum);
   if (isInside || value.called === "name" || value.of === null) return name;
-  const of = value.of in names ? inside(names[value.of]) : ofWords(value.of);
+  const of = whichWords(value, names);
   return value.called === "of" ? capital(of) : `${name}, ${of}`;
 }
 

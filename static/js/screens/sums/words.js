@@ -39,10 +39,6 @@ export function outLabel(name, sum = "") {
  */
 export function ofWords(of) {
   if (!of) return "";
-  const press = /^(press_\d)\.(\d+)$/.exec(of);
-  if (press) return `${t("of." + press[1])}, ${t("of.mm", { n: press[2] })}`;
-  const counted = /^(make|size)_(\d+)$/.exec(of);
-  if (counted) return t(`of.${counted[1]}_n`, { n: counted[2] });
   return has("of." + of) || has("pick." + of)
     ? tFirst([`of.${of}`, `pick.${of}`])
     : inside(words(of));
