@@ -628,6 +628,7 @@ interface Make {
   holds: Reasoned[];
   moulds: Mould[];
   sizes: string[];
+  store_step: string | null;
 }
 
 type MakeState = "running" | "held" | "closed" | "abandoned";
@@ -643,6 +644,7 @@ interface MakeSummary {
   vat: string | null;
   opened_ms: number;
   recipe_title: Words;
+  store_step: string | null;
   focus: StepSummary | null;
   running: StepSummary[];
   alerts: Alert[];
@@ -911,6 +913,7 @@ interface Step extends BriefStep {
   floc: Floc | null;
   moulds: Mould[] | null;
   size: string | null;
+  can_turn: boolean;
   cautions: string[];
   drift: RecipeDrift[];
   task: Task | null;

@@ -144,6 +144,8 @@ def _summary(found: "View", last_words: "dict[str, int]") -> "MakeSummary":
         "vat": make["vat"],
         "opened_ms": make["opened_ms"],
         "recipe_title": make["recipe_title"],
+        # Practice waits where there is real cheese.
+        "store_step": None if make["practice"] else make["store_step"],
         "focus": focus,
         "running": running,
         "alerts": found["alerts"],

@@ -29,6 +29,19 @@ def suggestion(recipe: "Recipe", milk_l: float) -> "dict[str, Any]":
     return suggested(recipe, milk_l)
 
 
+def batch_code(desk: "Desk", now_ms: int, tz_min: int) -> str:
+    """Return a code for a make opened now, see `batches.batch_code`.
+
+    Args:
+        desk: Desk.
+        now_ms: now, by the server's clock [ms].
+        tz_min: the phone's time zone east of UTC [min].
+    """
+    from ..creamery.batches import batch_code as free_code
+
+    return free_code(desk, now_ms, tz_min)
+
+
 def vats(desk: "Desk") -> "list[str]":
     """Return the names of the vats that real makes were opened in, newest first.
 

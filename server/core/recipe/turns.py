@@ -11,6 +11,8 @@ if TYPE_CHECKING:
     from server.shapes.core.words import Problem
 
 
+# Wheels are turned in these places, often between the recipe's own steps.
+TURNED_AT = ("table", "press", "brine", "store")
 LONGEST_S = 315360000.0  # ten years: no cheese is older
 
 

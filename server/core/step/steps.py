@@ -12,6 +12,7 @@ from ..make import curd as curd_facts
 from ..make.facts import is_hands_on, who
 from ..make.tasks import task_view
 from ..make.wheels import wheels
+from ..recipe.turns import TURNED_AT
 from .step_parts import add_view, origin, readings_view, target_views
 
 
@@ -107,6 +108,7 @@ def step_view(context: dict, step: dict) -> dict:
             "floc": fact["floc"],
             "moulds": moulds,
             "size": step.get("size"),
+            "can_turn": step.get("place") in TURNED_AT,
             "cautions": step.get("cautions", []),
             "drift": step.get("drift", []),
             "task": task_view(state, key, fact["status"], fact["begun_ms"], now_ms),

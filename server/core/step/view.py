@@ -21,6 +21,7 @@ from ..make.timers import timers
 from ..make.wheels import sizes_used, wheels
 from .changes import next_change_ms
 from .drift import alerts
+from .in_store import store_step
 from .record import lines
 from .step_alerts import step_alerts
 from .steps import brief_view, step_view
@@ -53,7 +54,7 @@ def view(
     shown = [_shown(context, step) for step in context["recipe"]["steps"]]
     left_open = _left_open(shown)
     found = {
-        "make": _make(context, opened_entry),
+        "make": _make(context, opened_entry, shown),
         "now_ms": now_ms,
         "focus": _focus(shown, left_open, context["now_ms"]),
         "left_open": left_open,
@@ -178,7 +179,7 @@ def _context(state, opened_entry, now_ms, rules, desk):
     return context
 
 
-def _make(context, opened_entry):
+def _make(context, opened_entry, shown):
     state = context["state"]
     opened = context["opened"]
     return {
@@ -201,6 +202,7 @@ def _make(context, opened_entry):
         "holds": context["holds"],
         "moulds": wheels(state),
         "sizes": sizes_used(state),
+        "store_step": store_step(make_state(state), shown),
     }
 
 

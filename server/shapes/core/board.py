@@ -19,6 +19,7 @@ class MakeSummary(TypedDict):
     vat: str | None
     opened_ms: int
     recipe_title: Words
+    store_step: str | None
     focus: StepSummary | None
     running: list[StepSummary]
     alerts: list[Alert]

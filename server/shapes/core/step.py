@@ -305,6 +305,7 @@ class Step(BriefStep):
     floc: Floc | None
     moulds: list[Mould] | None
     size: str | None
+    can_turn: bool
     cautions: list[str]
     drift: list[RecipeDrift]
     task: Task | None

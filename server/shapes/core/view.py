@@ -57,6 +57,7 @@ class Make(TypedDict):
     holds: list[Reasoned]
     moulds: list[Mould]
     sizes: list[str]
+    store_step: str | None
 
 
 class Timer(TypedDict):

@@ -112,6 +112,16 @@ export function suggestion({ recipe, milkL }) {
   return call("suggestion", { recipe, milk_l: milkL });
 }
 
+/**
+ * A batch code for a make opened now, which no make known here has.
+ *
+ * @param {{tzMin: number}} asked minutes east of UTC
+ * @returns {Promise<string>}
+ */
+export function batchCode({ tzMin }) {
+  return ofDesk("batch_code", { now_ms: nowMs(), tz_min: tzMin });
+}
+
 /** @returns {Promise<string[]>} */
 export function vats() {
   return ofDesk("vats");

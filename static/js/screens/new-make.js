@@ -6,7 +6,7 @@ import { Tap } from "../parts/tap.js";
 import { TextField } from "../parts/text-field.js";
 import { act } from "../parts/acts.js";
 import { ClashesIf } from "../parts/clashes-if.js";
-import { ask, freshenRecipes, nowMs, recipes } from "../parts/source.js";
+import { ask, core, freshenRecipes, nowMs, recipes } from "../parts/source.js";
 import {
   amount,
   amountTyped,
@@ -22,11 +22,20 @@ import { go, swap } from "../router.js";
 import { EquipmentList } from "./new-make/equipment-list.js";
 import { EquipmentSection, Vats, useEquipment } from "./new-make/section.js";
 
-/** @param {number} ms */
-function batchCode(ms) {
-  const at = new Date(ms);
-  const two = (/** @type {number} */ value) => String(value).padStart(2, "0");
-  return `${at.getFullYear()}${two(at.getMonth() + 1)}${two(at.getDate())}-1`;
+// The core's code for today, until a person writes another.
+/** @returns {[string, (batch: string) => void]} */
+function useBatch() {
+  const [batch, setBatch] = useState("");
+  const isReady = core.value === "ready"; // a core that starts knows not all codes yet
+  useEffect(() => {
+    const tzMin = 0 - new Date(nowMs()).getTimezoneOffset();
+    if (isReady)
+      ask.batchCode({ tzMin }).then(
+        (code) => setBatch((written) => written || code),
+        () => {},
+      );
+  }, [isReady]);
+  return [batch, setBatch];
 }
 
 /**
@@ -92,7 +101,7 @@ export function NewMakeScreen() {
   const [milkL, setMilkL] = useState(/** @type {number | null} */ (null));
   const [pad, setPad] = useState(/** @type {string | null} */ (null)); // "milk" or a mould size
   const [moulds, setMoulds] = useState(/** @type {Record<string, number>} */ ({}));
-  const [batch, setBatch] = useState(batchCode(nowMs()));
+  const [batch, setBatch] = useBatch();
   const [vat, setVat] = useState("");
   const [name, setName] = useState("");
   const [isPractice, setPractice] = useState(false);

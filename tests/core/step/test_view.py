@@ -60,6 +60,7 @@ def test_the_make_says_what_it_is(ask):
             {"size": "small", "title": {"en": "Small"}, "planned": 30, "moulded": 0}
         ],
         "sizes": ["small"],
+        "store_step": None,
     }
 
 

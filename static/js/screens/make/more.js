@@ -9,9 +9,6 @@ import { own, t } from "../../messages/index.js";
 import { go } from "../../router.js";
 import { begin, end } from "./primary.js";
 
-// Wheels are turned in these places, often between the recipe's own steps.
-const TURNED_AT = ["table", "press", "brine", "store"];
-
 /**
  * @param {string} make
  * @param {Step} step
@@ -27,7 +24,7 @@ function Entries({ make, step }) {
     <${Row} title=${t("more.note")} onTap=${() => go("make", make, "note", ...at)} />
     <${Row} title=${t("more.reading")} onTap=${() => go("make", make, "other", ...at)} />
     <${Row} title=${t("more.timer")} onTap=${() => go("make", make, "timer", ...at)} />
-    ${step?.place && TURNED_AT.includes(step.place) ? html`<${Row} title=${t("more.turned")} onTap=${() => turned(make, step)} />` : null}`;
+    ${step?.can_turn ? html`<${Row} title=${t("more.turned")} onTap=${() => turned(make, step)} />` : null}`;
 }
 
 /** @param {{make: string, step: Step | null, canAct: boolean}} props */

@@ -45,28 +45,6 @@ export function useLedger(tank) {
 }
 
 /**
- * The step whose sums tell of ripening: the last one in the store.
- *
- * @param {View} view
- */
-function storeStep(view) {
-  return view.steps.filter((one) => one.place === "store").pop() ?? null;
-}
-
-/** @param {{place: string | null}} step */
-function isInStore(step) {
-  return step.place === "brine" || step.place === "store";
-}
-
-/** @param {View} view */
-function isOutOfThePress(view) {
-  return (
-    view.steps.some((one) => isInStore(one) && one.status !== "waiting") ||
-    view.make.state === "closed"
-  );
-}
-
-/**
  * One make in the store: its view, its store step and that step's sums; null when it
  * is not there yet.
  *
@@ -75,31 +53,17 @@ function isOutOfThePress(view) {
  */
 export async function ageingOf(make) {
   const view = await ask.view({ make });
-  const step = view && storeStep(view);
-  if (!view || !step || view.make.state === "abandoned" || !isOutOfThePress(view))
-    return null;
+  const key = view?.make.store_step;
+  const step = key && (await ask.step({ make, step: key }));
+  if (!view || !step) return null;
   const sums = await ask.stepSums({ make, step: step.key });
-  const full = await ask.step({ make, step: step.key });
-  return { view, step: full ?? step, sums };
+  return { view, step, sums };
 }
 
-/**
- * Of a make that is under way, the board tells where its work is at hand.
- *
- * @param {MakeSummary} make
- */
-function mayBeInStore(make) {
-  const steps = [make.focus, ...make.running].filter((one) => one !== null);
-  return (
-    !make.practice &&
-    (make.state === "closed" || (make.state !== "abandoned" && steps.some(isInStore)))
-  );
-}
-
-/** Every make that is out of the press by the board, newest first. */
+/** Every make that is out of the press, newest first. */
 export function ageingMakes() {
   return (board.value?.makes ?? [])
-    .filter(mayBeInStore)
+    .filter((one) => one.store_step)
     .sort((one, other) => other.opened_ms - one.opened_ms);
 }
 

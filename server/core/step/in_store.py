@@ -1,0 +1,34 @@
+"""Whether a make's wheels are out of the press, and the step that they ripen in."""
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+OUT_OF_PRESS = ("brine", "store")
+OPEN = ("waiting", "ready", "running")
+
+
+def store_step(state: str, steps: "list[dict[str, Any]]") -> "str | None":
+    """Return the key of the step that a make's wheels ripen in.
+
+    Args:
+        state: how the make stands, see `run.make_state`.
+        steps: its steps, brief or full, in the order of the recipe.
+
+    Returns:
+        The last step in the store; None before the wheels are out of the press, of
+        a make that was abandoned, and where the recipe has no such step.
+    """
+    ripening = [step["key"] for step in steps if step["place"] == "store"]
+    if not ripening or state == "abandoned":
+        return None
+    return ripening[-1] if state == "closed" or _is_out_of_press(steps) else None
+
+
+def _is_out_of_press(steps):
+    """Tell it by what was begun; what is ready alone may have lost a step before it."""
+    after = [step["status"] for step in steps if step["place"] in OUT_OF_PRESS]
+    if "running" in after or "ended" in after:
+        return True
+    pressing = [step["status"] for step in steps if step["place"] == "press"]
+    return "ready" in after and not any(status in OPEN for status in pressing)

@@ -1,0 +1,84 @@
+"""Whether a make's wheels are out of the press, and the step that they ripen in."""
+
+from tests.core.builders import Phone, at, step
+
+
+def a_cheese(phone, last=4):
+    """Return the opening of a make with a press, a brine and two steps of the store."""
+    opened = phone.opened()
+    recipe = opened["data"]["recipe"]
+    steps = [
+        step("press", place="press"),
+        step("brine", ["press"], place="brine"),
+        step("dry", ["brine"], place="store"),
+        step("ripen", ["dry"], place="store"),
+    ]
+    opened["data"]["recipe"] = {**recipe, "ingredients": [], "steps": steps[:last]}
+    return opened
+
+
+def store_step(ask, events, at_min=90):
+    told, view, board = ask.desk(
+        ("take", events), ("view", events[0]["make"], at(at_min)), ("board", at(at_min))
+    )
+    assert told["problems"] == []
+    (make,) = board["makes"]
+    assert make["store_step"] == view["make"]["store_step"]
+    return make["store_step"]
+
+
+def test_a_make_in_the_press_is_not_in_the_store(ask):
+    phone = Phone()
+    events = [a_cheese(phone), phone.event("step_begun", 1, step="press")]
+    assert store_step(ask, events) is None
+
+
+def test_wheels_out_of_the_press_ripen_in_the_last_step_of_the_store(ask):
+    phone = Phone()
+    events = [
+        a_cheese(phone),
+        phone.event("step_begun", 1, step="press"),
+        phone.event("step_ended", 60, step="press"),
+    ]
+    assert store_step(ask, events) == "ripen"
+
+
+def test_a_brine_that_is_skipped_early_brings_no_wheel_out_of_the_press(ask):
+    phone = Phone()
+    events = [
+        a_cheese(phone),
+        phone.event("step_begun", 1, step="press"),
+        phone.event("step_skipped", 2, step="brine", why="dry salted"),
+    ]
+    assert store_step(ask, events) is None
+
+
+def test_a_make_that_is_closed_stays_there_and_one_abandoned_does_not(ask):
+    phone = Phone()
+    opened = a_cheese(phone)
+    assert store_step(ask, [opened, phone.event("make_closed", 5)]) == "ripen"
+    given_up = phone.event("make_abandoned", 6, why="power failed")
+    assert store_step(ask, [opened, given_up]) is None
+
+
+def test_a_recipe_without_a_store_has_no_such_step(ask):
+    phone = Phone()
+    events = [a_cheese(phone, last=2), phone.event("make_closed", 5)]
+    assert store_step(ask, events) is None
+
+
+def test_practice_is_in_no_store_of_the_creamery(ask):
+    phone = Phone()
+    opened = a_cheese(phone)
+    opened["data"]["practice"] = True
+    events = [opened, phone.event("make_closed", 5)]
+    _, board = ask.desk(("take", events), ("board", at(6)))
+    assert board["makes"][0]["store_step"] is None
+
+
+def test_wheels_can_be_turned_where_they_stand_and_not_in_the_vat(ask):
+    phone = Phone()
+    opened = a_cheese(phone)
+    assert ask.step([opened], "press", 1)["can_turn"] is True
+    assert ask.step([opened], "ripen", 1)["can_turn"] is True
+    assert ask.step([Phone().opened()], "heat", 1)["can_turn"] is False
