@@ -118,10 +118,10 @@ def rows(topic: "str | None" = None) -> "list[dict[str, Any]]":
         if topic not in ROWS_OF:
             raise ValueError("topic %r is none of the sums'" % (topic,))
         return ROWS_OF[topic]()
-    found: "list[dict[str, Any]]" = []
+    told: "list[dict[str, Any]]" = []
     for key, _ in SUM_TOPICS:
-        found.extend(ROWS_OF[key]())
-    return found
+        told.extend(ROWS_OF[key]())
+    return told
 
 
 def find(key: str) -> "dict[str, Any] | None":
@@ -149,17 +149,17 @@ def layout(topic: "str | None" = None) -> "list[SumRow]":
     Raises:
         ValueError: there is no such topic.
     """
-    found = []
-    for row in rows(topic):
-        found.append(
+    told = []
+    for asked in rows(topic):
+        told.append(
             {
-                "key": row["key"],
-                "topic": row["topic"],
-                "inputs": [item for item in row["inputs"] if not item["hidden"]],
-                "outputs": row["outputs"],
+                "key": asked["key"],
+                "topic": asked["topic"],
+                "inputs": [item for item in asked["inputs"] if not item["hidden"]],
+                "outputs": asked["outputs"],
             }
         )
-    return found
+    return told
 
 
 def work_out(
@@ -176,19 +176,19 @@ def work_out(
         known: what a make knows.
         rules: {rule id: the rule}.
     """
-    row = find(key)
-    if row is None:
+    asked = find(key)
+    if asked is None:
         return _not_answered(key, "key", "unknown_sum")
     if not isinstance(given, dict):
         return _not_answered(key, "given", "not_a_mapping")
-    unknown = [name for name in given if not _has(row, name)]
+    unknown = [name for name in given if not _has(asked, name)]
     if unknown:
         return _not_answered(key, sorted(unknown)[0], "unknown_input")
-    return answer(row, given, known, rules)
+    return answer(asked, given, known, rules)
 
 
-def _has(row: "dict[str, Any]", name: str) -> bool:
-    return any(item["name"] == name and not item["hidden"] for item in row["inputs"])
+def _has(asked: "dict[str, Any]", name: str) -> bool:
+    return any(item["name"] == name and not item["hidden"] for item in asked["inputs"])
 
 
 def _not_answered(key: str, field: str, word: str) -> "Answer":

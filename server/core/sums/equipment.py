@@ -83,7 +83,7 @@ def layout() -> "list[EquipmentRow]":
 
 def _row(entry: "tuple[str, str, str | None]") -> "EquipmentRow":
     key, group, sum_key = entry
-    found = {
+    told = {
         "name": key,
         "group": group,
         "kind": "text",
@@ -98,13 +98,13 @@ def _row(entry: "tuple[str, str, str | None]") -> "EquipmentRow":
     if sum_key is not None:
         item = _input(key, sum_key)
         for name in ("kind", "unit", "units", "low", "high", "choices"):
-            found[name] = item[name]
-        found["ask_low"] = item["ask_low"]
-        found["ask_high"] = item["ask_high"]
-    found["sum"] = sum_key
-    found["agreed"] = key in AGREED
-    found["longest"] = LONGEST if sum_key is None else None
-    return found
+            told[name] = item[name]
+        told["ask_low"] = item["ask_low"]
+        told["ask_high"] = item["ask_high"]
+    told["sum"] = sum_key
+    told["agreed"] = key in AGREED
+    told["longest"] = LONGEST if sum_key is None else None
+    return told
 
 
 def _input(key: str, sum_key: str) -> "dict[str, Any]":
@@ -137,16 +137,16 @@ def read(key: str, given: "dict[str, Any]") -> "dict[str, Any]":
     Returns:
         {"value", "typed", "problems", "ask"}: value None with problems.
     """
-    row = _find(key)
-    if row is None:
+    item = _find(key)
+    if item is None:
         unknown = {"field": "key", "key": "unknown", "limit": key}
         return {"value": None, "typed": None, "problems": [unknown], "ask": []}
-    if row["kind"] == "text":
+    if item["kind"] == "text":
         word = given.get("value")
         problems = check_value(key, word)
         value = None if problems else word
         return {"value": value, "typed": None, "problems": problems, "ask": []}
-    return read_given(row, given)
+    return read_given(item, given)
 
 
 def check_value(key: str, value: "Any") -> "list[Problem]":
@@ -159,17 +159,17 @@ def check_value(key: str, value: "Any") -> "list[Problem]":
     Returns:
         List of {"field", "key", "limit"}; the field is the key.
     """
-    row = _find(key)
-    if row is None:
+    item = _find(key)
+    if item is None:
         return check_plain(key, value)
-    if row["kind"] == "text":
+    if item["kind"] == "text":
         return check_words(key, value)
-    if row["kind"] == "choice":
-        if value in row["choices"]:
+    if item["kind"] == "choice":
+        if value in item["choices"]:
             return []
-        return [{"field": key, "key": "not_a_choice", "limit": row["choices"]}]
-    problems = check_number(key, value, row["low"], row["high"])
-    if not problems and row["kind"] == "count" and value != int(value):
+        return [{"field": key, "key": "not_a_choice", "limit": item["choices"]}]
+    problems = check_number(key, value, item["low"], item["high"])
+    if not problems and item["kind"] == "count" and value != int(value):
         return [{"field": key, "key": "not_whole", "limit": None}]
     return problems
 

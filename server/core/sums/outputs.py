@@ -127,10 +127,10 @@ def declared(
     """
     of_name = {output["name"]: output for output in outputs}
     names = [told["name"] for told in values]
-    for place in range(len(values)):
-        told = values[place]
+    for index in range(len(values)):
+        told = values[index]
         said = of_name[told["name"]]
-        is_again = said["headline"] == "first" and told["name"] in names[:place]
+        is_again = said["headline"] == "first" and told["name"] in names[:index]
         told["unit"] = _unit(said["unit"], told["of"], taken)
         told["ends_unit"] = _unit(said["ends"], told["of"], taken)
         told["as_read"] = isinstance(said["ends"], dict) and "as_read" in said["ends"]

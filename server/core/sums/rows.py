@@ -78,9 +78,9 @@ def choice(
         default: see `default`, or None.
         optional: whether the sum does without it.
     """
-    row = number(name, "", 0.0, 0.0, None, default, optional)
-    row.update({"kind": "choice", "choices": choices, "low": None, "high": None})
-    return row
+    item = number(name, "", 0.0, 0.0, None, default, optional)
+    item.update({"kind": "choice", "choices": choices, "low": None, "high": None})
+    return item
 
 
 def series(
@@ -99,9 +99,9 @@ def series(
         default: see `default`, or None.
         optional: whether the sum does without it.
     """
-    row = number(name, "", 0.0, 0.0, None, default, optional)
-    row.update({"kind": "series", "columns": columns, "low": least, "high": 500})
-    return row
+    item = number(name, "", 0.0, 0.0, None, default, optional)
+    item.update({"kind": "series", "columns": columns, "low": least, "high": 500})
+    return item
 
 
 def timed(columns: "list[dict[str, Any]]") -> "list[dict[str, Any]]":

@@ -12,14 +12,14 @@ WEAK = ("memory", "practice", "setting")
 OWN = ("typed", "make", "tank")
 
 
-def standing(row: "dict[str, Any]", rests_on: "list[RestsOn]") -> "Standing":
+def standing(asked: "dict[str, Any]", rests_on: "list[RestsOn]") -> "Standing":
     """Return what an answer stands on.
 
     A way that is chosen, such as a jacket and not a flame, counts only where no
     figure is weak.
 
     Args:
-        row: the sum, see `rows.sum_row`.
+        asked: the sum, see `rows.sum_row`.
         rests_on: what its answer rests on.
 
     Returns:
@@ -27,7 +27,7 @@ def standing(row: "dict[str, Any]", rests_on: "list[RestsOn]") -> "Standing":
         of what has it, "is_figure" False where those are chosen ways alone; else
         "typed" where all is the creamery's own, or "published".
     """
-    chosen = [item["name"] for item in row["inputs"] if item["kind"] == "choice"]
+    chosen = [item["name"] for item in asked["inputs"] if item["kind"] == "choice"]
     figures = [told for told in rests_on if told["name"] not in chosen]
     for is_figure, some in ((True, figures), (False, rests_on)):
         for status in WEAK:

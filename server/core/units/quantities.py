@@ -111,14 +111,14 @@ def check_value(quantity: str, value: "float | str") -> "list[Problem]":
         List of {"field", "key", "limit"}; empty when the value can be true.
     """
     # A list or a mapping cannot be looked up, and has no place here either.
-    row = QUANTITIES.get(quantity) if isinstance(quantity, str) else None
-    if row is None:
+    entry = QUANTITIES.get(quantity) if isinstance(quantity, str) else None
+    if entry is None:
         return [{"field": "quantity", "key": "unknown", "limit": quantity}]
-    if row["type"] == "choice":
-        if value in row["choices"]:
+    if entry["type"] == "choice":
+        if value in entry["choices"]:
             return []
-        return [{"field": "value", "key": "not_a_choice", "limit": row["choices"]}]
-    return check_number("value", value, row["low"], row["high"])
+        return [{"field": "value", "key": "not_a_choice", "limit": entry["choices"]}]
+    return check_number("value", value, entry["low"], entry["high"])
 
 
 def check_number(
@@ -156,13 +156,13 @@ def needs_second_look(quantity: str, value: "float | str") -> "dict[str, Any] | 
     Returns:
         {"key": "unlikely_low" or "unlikely_high", "limit"} or None.
     """
-    row = QUANTITIES[quantity]
-    if row["type"] == "choice":
+    entry = QUANTITIES[quantity]
+    if entry["type"] == "choice":
         return None
-    if value < row["ask_low"]:
-        return {"key": "unlikely_low", "limit": row["ask_low"]}
-    if value > row["ask_high"]:
-        return {"key": "unlikely_high", "limit": row["ask_high"]}
+    if value < entry["ask_low"]:
+        return {"key": "unlikely_low", "limit": entry["ask_low"]}
+    if value > entry["ask_high"]:
+        return {"key": "unlikely_high", "limit": entry["ask_high"]}
     return None
 
 

@@ -41,10 +41,10 @@ def read_typed(
         is the soft limit it lies outside of, "jump" with the last value where it
         lies far from that, or None.
     """
-    row = QUANTITIES.get(quantity)
-    if row is None:
+    entry = QUANTITIES.get(quantity)
+    if entry is None:
         return _wrong("quantity", "unknown", quantity)
-    if row["type"] == "choice":
+    if entry["type"] == "choice":
         problems = check_value(quantity, typed)
         return {"value": None if problems else typed, "problems": problems, "ask": None}
     number = parse(typed)
@@ -53,15 +53,15 @@ def read_typed(
     problems = check_number("value", number, None, None)
     if problems:
         return {"value": None, "problems": problems, "ask": None}
-    unit = typed_unit or row["unit"]
+    unit = typed_unit or entry["unit"]
     if unit == PERCENT:
-        unit = READ_AS.get(row["unit"], unit)
-    if unit != row["unit"] and unit not in typed_in(row["unit"]):
+        unit = READ_AS.get(entry["unit"], unit)
+    if unit != entry["unit"] and unit not in typed_in(entry["unit"]):
         return _wrong("typed_unit", "unknown_unit", typed_unit)
     try:
-        number = convert(number, unit, row["unit"])
+        number = convert(number, unit, entry["unit"])
     except ValueError:  # colder than any thing can be
-        return _wrong("value", "below", row["low"])
+        return _wrong("value", "below", entry["low"])
     problems = check_value(quantity, number)
     if problems:
         return {"value": None, "problems": problems, "ask": None}
