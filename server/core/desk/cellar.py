@@ -53,8 +53,8 @@ def read_mass(
     Returns:
         {"value" [kg], "problems", "ask"}; ask as `tanks.second_look`.
     """
-    from ..brine.tanks import mass_kg
-    from ..brine.tanks import second_look as unlikely
+    from ..brine.amounts import mass_kg
+    from ..brine.amounts import second_look as unlikely
 
     amount = parse(typed)
     if amount is None:
