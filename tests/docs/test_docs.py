@@ -12,6 +12,8 @@ from tests.conftest import ROOT
 
 README = ROOT / "README.md"
 DEVELOPERS = ROOT / "DEVELOPERS.md"
+DECISIONS = ROOT / "server" / "DECISIONS.md"
+MAP_BYTES = 20 * 1024  # what somebody new reads before the first change
 
 
 def options(script):
@@ -84,3 +86,18 @@ def test_the_scripts_are_read_for_their_options():
         "--port",
         "--replay",
     ]
+
+
+def test_the_map_of_the_code_stays_short_enough_to_be_read():
+    assert len(DEVELOPERS.read_bytes()) < MAP_BYTES
+
+
+def test_every_decision_says_why_instead_of_what_and_until_when():
+    text = DECISIONS.read_text(encoding="utf-8")
+    decisions = re.findall(r"^\*\*(\d+) · (\d{4}-\d\d-\d\d) · .+?\*\*(.+)$", text, re.M)
+    assert [int(number) for number, _, _ in decisions] == [
+        *range(1, text.count("\n**") + 1)
+    ]
+    for number, _, words in decisions:
+        for part in ("Because ", "Instead of ", "Revisit when "):
+            assert part in words, f"{number} lacks {part!r}"
