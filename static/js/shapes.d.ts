@@ -197,7 +197,7 @@ interface Broken {
   batch: string | null;
   vat: string | null;
   practice: boolean;
-  opened_ms: number | null;
+  opened_ms: number;
   what: string;
   why: "fault" | "newer" | "unsound";
   since_ms: number | null;
@@ -491,6 +491,13 @@ interface HeatHold {
   end_ms: number;
   held_s: number;
   needed_s: number;
+}
+
+/** Who has a step in hand; `from` is who had it before. */
+interface Holder extends Who {
+  from: Said | null;
+  stale: "idle" | "shift" | null;
+  stale_ms: number;
 }
 
 type InBand = "below" | "above" | "in_band";
@@ -1096,12 +1103,9 @@ interface Target {
   last: JudgedReading | null;
 }
 
-/** Who has a step in hand. */
-interface Task extends Who {
-  from: Said | null;
-  stale: "idle" | "shift" | null;
-  stale_ms: number;
-  others: Task[];
+/** Who took a step in hand first, and who else has it. */
+interface Task extends Holder {
+  others: Holder[];
 }
 
 /** When a part of the make ends, as planned and as expected now. */

@@ -48,8 +48,8 @@ def alarms(desk: "Desk", now_ms: int, escalate_s: float) -> "Alarms":
         {"now_ms", "next_change_ms", "alarms", "deadlines"}: list of Alarm, see
         `rows`, and what will ring next, see `rows`.
     """
-    found = []
-    ahead = []
+    found: "list[Alarm]" = []
+    ahead: "list[Deadline]" = []
     changes: "list[int | None]" = []
     for make_id in sorted(desk["makes"]):
         view = view_of(desk, make_id, now_ms)
@@ -84,7 +84,7 @@ def _of_make(
     """Return the alarms of one make, what will ring in it, and when that changes."""
     rows = standing(view, now_ms)
     # A phone whose clock is ahead tells of what is still to come.
-    changes = [row["rings_ms"] for row in rows]
+    changes: "list[int | None]" = [row["rings_ms"] for row in rows]
     changes.append(view["next_change_ms"])
     found = _said(view, rows, state, now_ms, escalate_s)
     return found, deadlines(view, now_ms), changes
@@ -156,8 +156,9 @@ def _with_state(
         # What comes back off the shelf has not waited meanwhile.
         since_ms = max(row["rings_ms"], _unshelved_ms(state, row))
         if not is_practice(state):  # the owner is not told of practice
-            row["escalates_ms"] = since_ms + int(escalate_s * 1000)
-            row["escalated"] = now_ms >= row["escalates_ms"]
+            escalates_ms = since_ms + int(escalate_s * 1000)
+            row["escalates_ms"] = escalates_ms
+            row["escalated"] = now_ms >= escalates_ms
     return row
 
 

@@ -4,6 +4,7 @@ from ..step.step_alerts import OVERDUE_GRACE_S
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Mapping
     from typing import Any
 
     from server.shapes.core.alarms import Alarm, Deadline
@@ -57,16 +58,17 @@ def ended(view: "View", now_ms: int) -> "list[Alarm]":
             row["returned_ms"] = stopped_ms
             found.append(row)
     for step in view["steps"]:
-        if step["status"] == "ended" and step["timing"]["state"] == "late":
+        ended_by = step["ended"]
+        if ended_by is not None and step["timing"]["state"] == "late":
             row = _step_due(view, step)
             row["matter"] = "step_late/" + step["key"]
             row["id"] = view["make"]["id"] + "/" + row["matter"]
             row["kind"], row["key"] = "step_late", "alert.step_late"
-            row["returned_ms"] = step["ended"]["at_ms"]
+            row["returned_ms"] = ended_by["at_ms"]
             row["numbers"] = {"by_s": step["timing"]["by_s"]}
             found.append(row)
     kept_ms = now_ms - int(RETURNED_S * 1000)
-    return [row for row in found if kept_ms < row["returned_ms"] <= now_ms]
+    return [row for row in found if kept_ms < (row["returned_ms"] or 0) <= now_ms]
 
 
 def deadlines(view: "View", now_ms: int) -> "list[Deadline]":
@@ -90,14 +92,14 @@ def deadlines(view: "View", now_ms: int) -> "list[Deadline]":
         rings = step["end"]["by"] in RINGING_ENDS
         is_prompt = not rings and step["timing"]["state"] != "late"
         if step["due_ms"] > now_ms or is_prompt:
-            row = _deadline(view, "step_due/" + step["key"], "step_due", step)
-            row["due_ms"], row["rings"] = step["due_ms"], rings
-            found.append(row)
+            matter = "step_due/" + step["key"]
+            due_ms = step["due_ms"]
+            found.append(_deadline(view, matter, "step_due", step, due_ms, rings))
     for timer in view["timers"]:
         if timer["stopped_ms"] is None and timer["due_ms"] > now_ms:
-            row = _deadline(view, "timer/" + timer["id"], "timer", None)
+            matter = "timer/" + timer["id"]
+            row = _deadline(view, matter, "timer", None, timer["due_ms"], True)
             row["label"] = timer["label"]
-            row["due_ms"], row["rings"] = timer["due_ms"], True
             found.append(row)
     return found
 
@@ -116,14 +118,14 @@ def unshown(row: "Broken") -> "Alarm":
         1,
         # An answer counts for as long as it lasts, on whichever phone it was given.
         row["opened_ms"],
-        row["since_ms"],
+        row["since_ms"] or row["opened_ms"],
         "alarm.unshown",
         None,
     )
 
 
 def alarm_of(
-    view: "View",
+    view: "Mapping[str, Any]",
     matter: str,
     kind: str,
     priority: int,
@@ -177,8 +179,13 @@ def alarm_of(
 
 
 def _deadline(
-    view: "View", matter: str, kind: str, step: "Step | None"
-) -> "dict[str, Any]":
+    view: "View",
+    matter: str,
+    kind: str,
+    step: "Step | None",
+    due_ms: int,
+    rings: bool,
+) -> "Deadline":
     make = view["make"]
     return {
         "id": make["id"] + "/" + matter,
@@ -189,6 +196,8 @@ def _deadline(
         "title": None if step is None else step["title"],
         "kind": kind,
         "label": None,
+        "due_ms": due_ms,
+        "rings": rings,
     }
 
 
@@ -208,7 +217,8 @@ def _of_alert(view: "View", row: "Alert") -> "Alarm | None":
         row["key"],
         row["step"],
     )
-    found["numbers"] = {name: row[name] for name in _NUMBERS}
+    numbers = dict(row)
+    found["numbers"] = {name: numbers[name] for name in _NUMBERS}
     found["do"] = row["do"]
     return found
 
@@ -216,7 +226,7 @@ def _of_alert(view: "View", row: "Alert") -> "Alarm | None":
 def _rings_ms(view: "View", row: "Alert", kind: str) -> int:
     """Return since when an Alert asks: past the band, or past the grace."""
     if kind == "step_late":
-        return view["now_ms"] - int(row["by_s"] * 1000 + 0.5)
+        return view["now_ms"] - int((row["by_s"] or 0.0) * 1000 + 0.5)
     if kind == "reading_overdue":
         return row["since_ms"] + int(OVERDUE_GRACE_S * 1000)
     return row["since_ms"]
@@ -259,13 +269,14 @@ def _of_step(view: "View", step: "Step", now_ms: int) -> "Alarm | None":
 
 
 def _step_due(view: "View", step: "Step") -> "Alarm":
+    due_ms = step["due_ms"] or step["expected_end_ms"]
     return alarm_of(
         view,
         "step_due/" + step["key"],
         "step_due",
         _PRIORITY["step_due"],
-        step["due_ms"],
-        step["due_ms"],
+        due_ms,
+        due_ms,
         "alarm.step_due",
         step["key"],
     )

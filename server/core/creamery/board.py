@@ -8,26 +8,10 @@ from .due import due_rows, in_brine, tank_rows
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
-
     from server.shapes.core.board import Act, Board, Due, MakeSummary
     from server.shapes.core.state import Desk, State
+    from server.shapes.core.step import Step, StepSummary
     from server.shapes.core.view import Unread, View
-
-
-FOCUS_FIELDS = (
-    "key",
-    "title",
-    "status",
-    "due_ms",
-    "timing",
-    "main",
-    "button",
-    "place",
-    "round",
-    "rounds",
-    "task",
-)
 
 
 def board(
@@ -78,8 +62,8 @@ def board(
 def _due(desk: "Desk", running: "list[View]", now_ms: int) -> "list[Due]":
     """Return what falls due, each make and each tank asked apart from the others."""
     makes = desk["makes"]
-    due: "list[dict[str, Any]]" = []
-    told: "list[tuple[Any, ...]]" = []
+    due: "list[Due]" = []
+    told: "list[tuple[str, str]]" = []
     for found in running:
         make_id = found["make"]["id"]
         state = makes[make_id]
@@ -96,13 +80,13 @@ def _due(desk: "Desk", running: "list[View]", now_ms: int) -> "list[Due]":
 
 def _due_of(
     found: "View", state: "State", now_ms: int
-) -> "tuple[list[Due], list[tuple[str, str]]] | None":
+) -> "tuple[list[Due], list[tuple[str, str]]]":
     return due_rows(found, state, now_ms), in_brine(found, state)
 
 
 def _unread(makes: "dict[str, State]") -> "Unread":
     """Return how many entries of makes that are shown and not over cannot be."""
-    found = {"newer": 0, "unsound": 0}
+    found: "Unread" = {"newer": 0, "unsound": 0}
     for stream in makes:
         state = makes[stream]
         # Of a make whose opening is among them, that is told already.
@@ -115,7 +99,7 @@ def _unread(makes: "dict[str, State]") -> "Unread":
 
 def _due_rank(row: "Due") -> "tuple[int, str, str, str, str]":
     # Total, since the phone's sort shuffles what is equal.
-    about = row["timer"] or row["load"] or row["step"]
+    about = row["timer"] or row["load"] or row["step"] or ""
     return (row["due_ms"], row["make"], row["what"], about, row["quantity"] or "")
 
 
@@ -128,12 +112,8 @@ def _summary(found: "View", last_words: "dict[str, int]") -> "MakeSummary":
     focus = None
     for step in found["steps"]:
         if step["key"] == found["focus"]:
-            focus = {name: step[name] for name in FOCUS_FIELDS}
-    running = [
-        {name: step[name] for name in FOCUS_FIELDS}
-        for step in found["steps"]
-        if step["status"] == "running"
-    ]
+            focus = _brief(step)
+    running = [_brief(step) for step in found["steps"] if step["status"] == "running"]
     return {
         "id": make["id"],
         "name": make["name"],
@@ -153,4 +133,20 @@ def _summary(found: "View", last_words: "dict[str, int]") -> "MakeSummary":
         "whole": found["whole"],
         "last_word_ms": last_words.get(make["id"]),
         "unread": found["unread"],
+    }
+
+
+def _brief(step: "Step") -> "StepSummary":
+    return {
+        "key": step["key"],
+        "title": step["title"],
+        "status": step["status"],
+        "due_ms": step["due_ms"],
+        "timing": step["timing"],
+        "main": step["main"],
+        "button": step["button"],
+        "place": step["place"],
+        "round": step["round"],
+        "rounds": step["rounds"],
+        "task": step["task"],
     }

@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from typing import Any
 
     from server.shapes.core.state import Entry, State
-    from server.shapes.core.trends import Chart, ChartAverage, ChartVerdict
+    from server.shapes.core.trends import Chart, ChartAverage, ChartPoint, ChartVerdict
 
 # NIST/SEMATECH e-Handbook, 6.3.2.4: 0.2 to 0.3, and three standard deviations.
 AVERAGE_WEIGHT = 0.3
@@ -54,9 +54,9 @@ def trends(
         values = of_one(state["make"], _figures, state, opened)
         if values is not None:
             rows.append((state, opened, values))
-    found = []
+    found: "list[Chart]" = []
     for key, unit, _ in FIGURES:
-        points = []
+        points: "list[ChartPoint]" = []
         for state, opened, told in rows:
             value = told[key]
             if value is not None:

@@ -39,7 +39,7 @@ def _views(desk: "Desk", now_ms: int) -> "list[View]":
 
 
 def _acts_ahead(desk: "Desk", views: "list[View]", now_ms: int) -> "list[Act]":
-    ahead: "list[dict[str, Any]]" = []
+    ahead: "list[Act]" = []
     for found in views:
         make_id = found["make"]["id"]
         ahead.extend(ask(desk, make_id, "acts", now_ms, _acts, desk, found) or [])
@@ -55,7 +55,7 @@ def _acts(desk: "Desk", found: "View") -> "list[Act] | None":
     kept = desk.setdefault("acts", {})
     if make_id not in kept:
         recipe = recipe_of(desk["makes"][make_id])
-        kept[make_id] = acts_of(found, recipe["steps"])
+        kept[make_id] = acts_of(found, recipe["steps"] if recipe else [])
     return kept[make_id]
 
 

@@ -9,7 +9,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-    from server.shapes.core.equipment import EquipmentBefore
+    from server.shapes.core.equipment import EquipmentBefore, EquipmentRow
     from server.shapes.core.recipe import Recipe
     from server.shapes.core.state import Desk
 
@@ -75,7 +75,7 @@ def equipment_before(desk: "Desk", vat: str) -> "EquipmentBefore | None":
     return before(desk, vat)
 
 
-def equipment_rows() -> "list[dict[str, Any]]":
+def equipment_rows() -> "list[EquipmentRow]":
     """Return all that a creamery may have and can enter, see `equipment.layout`."""
     from ..sums.equipment import layout
 

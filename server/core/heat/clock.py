@@ -97,8 +97,9 @@ def met_in_own_unit(
     names = {"milk_temp_c": "temp", "air_space_temp_c": "air_temp"}
     if rule is None or target["quantity"] not in names or opening(state) is None:
         return False
+    last = target["last"]
     for entry in within(state, target["quantity"], fact["begun_ms"], fact["ended_ms"]):
-        if entry["id"] != target["last"]["id"]:
+        if last is None or entry["id"] != last["id"]:
             continue
         unit = typed_unit(entry)
         product = hold_product(state)

@@ -89,13 +89,13 @@ def gap_of(rule: "dict[str, Any]", equipment: "dict[str, Any]") -> "HeatGap":
         it is longer and nobody is named, else None.
     """
     usual_s = rule["gap_max_s"]["value"]
-    found = {
+    found: "HeatGap" = {
         "gap_s": usual_s,
         "is_own": False,
         "agreed_with": None,
         "refused_s": None,
     }
-    own_s = equipment.get("gap_max_s")
+    own_s: "Any" = equipment.get("gap_max_s")
     if check_number("gap_max_s", own_s, 1, 3600):
         return found
     who = equipment.get(AGREED["gap_max_s"])
@@ -103,7 +103,7 @@ def gap_of(rule: "dict[str, Any]", equipment: "dict[str, Any]") -> "HeatGap":
     if own_s > usual_s and not who:
         found["refused_s"] = own_s
         return found
-    found.update({"gap_s": own_s, "is_own": True, "agreed_with": who or None})
+    found["gap_s"], found["is_own"], found["agreed_with"] = own_s, True, who or None
     return found
 
 

@@ -60,7 +60,7 @@ def hold_verdict(
     product["phosphatase"] = phosphatase(state, rule)
     chart = hold_chart(state, opened["data"], hold["rows"])
     gap = gap_of(rule, in_effect(state))
-    told = verdict(
+    told: "Any" = verdict(
         with_gap(rule, gap["gap_s"]),
         hold["rows"],
         hold["unit"],

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from typing import Any
 
     from server.shapes.core.recipe import RecipeStep
-    from server.shapes.core.state import Context, Desk, Scene
+    from server.shapes.core.state import Context, Desk, KnownValue, Scene
 
 
 def scene(
@@ -49,14 +49,14 @@ def scene(
     }
 
 
-def of_size(scene: "Scene", size: "str | None") -> "dict[str, Any]":
+def of_size(scene: "Scene", size: "str | None") -> "Scene":
     """Return the same scene for a size of wheel.
 
     Args:
         scene: see `scene`.
         size: size of wheel, or None for none.
     """
-    told = dict(scene)
+    told = scene.copy()
     told["size"] = size
     return told
 
@@ -79,7 +79,7 @@ def known_inputs(scene: "Scene", sum_row: "dict[str, Any]") -> "dict[str, Any]":
     return known
 
 
-def _known(scene: "Scene", item: "dict[str, Any]") -> "dict[str, Any] | None":
+def _known(scene: "Scene", item: "dict[str, Any]") -> "KnownValue | None":
     look_up = KNOWN.get(item["name"])
     try:
         told = None if look_up is None else look_up(scene)
@@ -89,6 +89,6 @@ def _known(scene: "Scene", item: "dict[str, Any]") -> "dict[str, Any] | None":
     return _of_equipment(scene, item) if told is None else told
 
 
-def _of_equipment(scene: "Scene", item: "dict[str, Any]") -> "dict[str, Any] | None":
+def _of_equipment(scene: "Scene", item: "dict[str, Any]") -> "KnownValue | None":
     told = served(scene["equipment"], item)
     return None if told is None else from_equipment(told)

@@ -35,7 +35,7 @@ def is_struck(state: "State", event_id: str) -> bool:
     return _is_struck(state, event_id, 0)
 
 
-def standing_amends(state: "State", event_id: str) -> "list[dict[str, Any]]":
+def standing_amends(state: "State", event_id: str) -> "list[Event]":
     """Return the corrections of an event that stand, oldest first.
 
     Args:
@@ -65,9 +65,9 @@ def effective(state: "State", event: "Event") -> "Effective":
     Returns:
         {"t_ms", "data"}: corrected instant [ms] and body.
     """
-    found = {"t_ms": corrected_ms(event), "data": event["data"]}
+    found: "Effective" = {"t_ms": corrected_ms(event), "data": event["data"]}
     for amend in standing_amends(state, event["id"]):
-        found = corrected(event["kind"], found, amend["data"].get("set"))
+        found = corrected(event["kind"], found, amend["data"].get("set", {}))
     return found
 
 
@@ -111,7 +111,7 @@ def check_correction(
     """
     if not isinstance(changes, dict) or not changes:
         return [{"field": "set", "key": "missing", "limit": None}]
-    problems = []
+    problems: "list[Problem]" = []
     after = dict(data)
     for name in changes:
         if name in CORRECTABLE_ENVELOPE:

@@ -48,7 +48,7 @@ def check_mapping(field: str, equipment: "dict[str, Any]") -> "list[Problem]":
     """
     if len(equipment) > MOST_KEYS:
         return [{"field": field, "key": "too_many", "limit": MOST_KEYS}]
-    problems = []
+    problems: "list[Problem]" = []
     for key in sorted(equipment):
         path = field + "." + key
         if len(key) > MAX_KEY:
@@ -68,7 +68,7 @@ def _check_typed(field: str, typed: "Any") -> "list[Problem]":
         return [{"field": field, "key": "not_a_mapping", "limit": None}]
     if len(typed) > MOST_KEYS:
         return [{"field": field, "key": "too_many", "limit": MOST_KEYS}]
-    problems = []
+    problems: "list[Problem]" = []
     for key in sorted(typed):
         pair = typed[key]
         if not isinstance(pair, list) or len(pair) != 2:
@@ -80,7 +80,7 @@ def _check_typed(field: str, typed: "Any") -> "list[Problem]":
     return problems
 
 
-def _check_told(field: str, told: "int | str") -> "list[Problem]":
+def _check_told(field: str, told: object) -> "list[Problem]":
     if not isinstance(told, str):
         return [{"field": field, "key": "not_text", "limit": None}]
     if len(told) > LONGEST:

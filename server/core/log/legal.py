@@ -14,8 +14,6 @@ if TYPE_CHECKING:
     from collections.abc import Callable
     from typing import Any
 
-    from server.shapes.core.state import Event
-
 QUANTITIES = (
     "drug_test",
     "milk_temp_c",
@@ -52,17 +50,17 @@ def about_of(
         if about not in CHANGING or event.get("kind") not in CHANGING:
             break
         named = find(named.get("ref"))
-    if about == "reading_taken" and _is_legal(named) and not _is_undo(event, named):
-        return LEGAL_READING
-    return about
+    if about != "reading_taken" or not isinstance(named, dict):
+        return about
+    return LEGAL_READING if _is_legal(named) and not _is_undo(event, named) else about
 
 
-def _is_legal(entry: "Event") -> bool:
+def _is_legal(entry: "dict[str, Any]") -> bool:
     data = entry.get("data")
     return isinstance(data, dict) and data.get("quantity") in QUANTITIES
 
 
-def _is_undo(event: "Event", entry: "Event") -> bool:
+def _is_undo(event: "dict[str, Any]", entry: "dict[str, Any]") -> bool:
     if event.get("kind") != "entry_struck" or event.get("ref") != entry.get("id"):
         return False
     for name in ("device", "person", "boot"):

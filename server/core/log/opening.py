@@ -8,13 +8,11 @@ from . import run
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
-
     from server.shapes.core.recipe import Recipe
     from server.shapes.core.state import Entry, State
 
 
-def opening(state: "State | None") -> "dict[str, Any] | None":
+def opening(state: "State | None") -> "Entry | None":
     """Return the entry that opened a make, or None while it is not known.
 
     Args:
@@ -23,7 +21,7 @@ def opening(state: "State | None") -> "dict[str, Any] | None":
     return _first(state, "make_opened")
 
 
-def tank_opening(state: "State | None") -> "dict[str, Any] | None":
+def tank_opening(state: "State | None") -> "Entry | None":
     """Return the entry that opened a brine tank, or None of a make.
 
     Args:
@@ -51,7 +49,7 @@ def is_opened(state: "State") -> bool:
     return opening(state) is not None or tank_opening(state) is not None
 
 
-def ending(state: "State") -> "dict[str, Any] | None":
+def ending(state: "State") -> "Entry | None":
     """Return the entry by which a make is over, or None while it is open.
 
     A make that one phone closed and another abandoned was abandoned.
@@ -71,6 +69,6 @@ def is_over(state: "State") -> bool:
     return ending(state) is not None
 
 
-def _first(state: "State", kind: str) -> "Entry | None":
+def _first(state: "State | None", kind: str) -> "Entry | None":
     standing = run.entries(state, kind) if state else []
     return standing[0] if standing else None

@@ -9,9 +9,11 @@ which walks back from the end: nearly every new event belongs there.
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
+    from typing import TypeVar
 
     from server.shapes.core.state import Entry, Event, Line
+
+    Filed = TypeVar("Filed", bound=Line)
 
 
 def corrected_ms(event: "Event") -> int:
@@ -24,7 +26,7 @@ def sort_key(entry: "Line") -> "tuple[int, str, int, str]":
     return (entry["t_ms"], entry["device"], entry["seq"], entry["id"])
 
 
-def insert(entries: "list[Line]", entry: "dict[str, Any]") -> None:
+def insert(entries: "list[Filed]", entry: "Filed") -> None:
     """Put an entry into a list that is kept ordered by `sort_key`.
 
     Args:

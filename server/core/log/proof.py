@@ -15,6 +15,7 @@ from .kinds.table import CHANGING, KINDS
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from server.shapes.core.record import Proved
     from server.shapes.core.state import Event
 
 
@@ -44,7 +45,7 @@ def proof_for(kind: str, about: "str | None" = None) -> "str | None":
     return KINDS[kind]["proof"]
 
 
-def proved(event: "Event") -> "str | None":
+def proved(event: "Event") -> "Proved | None":
     """Return how an event was proved, as the record says it.
 
     Args:

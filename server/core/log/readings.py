@@ -74,7 +74,7 @@ def one_an_instant(entries: "list[Entry]") -> "list[Entry]":
     Args:
         entries: see `run.entries`, oldest first.
     """
-    kept: "list[dict[str, Any]]" = []
+    kept: "list[Entry]" = []
     for entry in entries:
         if kept and kept[-1]["t_ms"] == entry["t_ms"]:
             kept[-1] = entry
@@ -83,7 +83,7 @@ def one_an_instant(entries: "list[Entry]") -> "list[Entry]":
     return kept
 
 
-def last(state: "State", quantity: str) -> "dict[str, Any] | None":
+def last(state: "State", quantity: str) -> "Entry | None":
     """Return the newest reading of a quantity, or None.
 
     Args:

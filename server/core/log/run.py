@@ -29,7 +29,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-    from server.shapes.core.state import Entry, Event, Line, State
+    from server.shapes.core.state import Entry, Event, Line, State, Why
     from server.shapes.core.view import Unread
     from server.shapes.core.words import Problem
 
@@ -72,7 +72,7 @@ def take(state: "State", event: "Event") -> bool:
     state["events"][event["id"]] = event
     insert(state["log"], _line(event))
     kind = event["kind"]
-    ref = event.get("ref")
+    ref = event.get("ref") or ""
     if kind == "entry_corrected":
         insert(state["amends"].setdefault(ref, []), _line(event))
         _file_again(state, ref)
@@ -87,7 +87,7 @@ def take(state: "State", event: "Event") -> bool:
 
 
 def keep_raw(
-    state: "State", event: "Event", why: str, problems: "list[Problem]"
+    state: "State", event: "Event", why: "Why", problems: "list[Problem]"
 ) -> bool:
     """Keep an event that cannot be read; the same event again changes nothing.
 
@@ -116,7 +116,7 @@ def unread(state: "State") -> "Unread":
     Returns:
         {"newer", "unsound"}: of a newer app, and all others.
     """
-    found = {"newer": 0, "unsound": 0}
+    found: "Unread" = {"newer": 0, "unsound": 0}
     for event_id in state["raw"]:
         found[state["raw"][event_id]["why"]] += 1
     return found
@@ -202,4 +202,4 @@ def _file_again(state: "State", event_id: str) -> None:
         _file(state, event)
         if event["kind"] not in CHANGING:
             return
-        event_id = event.get("ref")
+        event_id = event.get("ref") or ""

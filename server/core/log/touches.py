@@ -142,12 +142,12 @@ def _topics(state: "State", about: "Event") -> "list[str]":
     return [topic(kind, name or "") for name in names]
 
 
-def _about(state: "State", event: "Event") -> "Event | None":
+def _about(state: "State", event: "Event | None") -> "Event | None":
     """Return the entry that an event changes in the end, or None if not here yet."""
     for _ in range(DEEPEST):
         if event is None or event["kind"] not in ABOUT_ANOTHER:
             return event
-        event = state["events"].get(event.get("ref"))
+        event = state["events"].get(event.get("ref") or "")
     return event
 
 

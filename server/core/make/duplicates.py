@@ -37,7 +37,7 @@ def duplicates(state: "State", step: "RecipeStep") -> "list[ToJudge]":
     acts = [(kind, run.entries(state, kind, step_key)) for kind in STEP_KINDS]
     for name in step.get("adds", []):
         acts.append(("ingredient_added", _added(state, name, step_key)))
-    found = []
+    found: "list[ToJudge]" = []
     for kind, listed in acts:
         for later in listed[1:]:
             if later["device"] == listed[0]["device"]:

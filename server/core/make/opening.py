@@ -93,7 +93,7 @@ def equipment_before(desk: "Desk", vat: str) -> "EquipmentBefore | None":
     from ..sums.equipment import check_equipment
 
     equipment = best[3]
-    left_out = check_equipment(equipment)
+    left_out: "list[Any]" = check_equipment(equipment)
     for problem in left_out:
         equipment.pop(problem["field"], None)
         equipment["typed"].pop(problem["field"], None)

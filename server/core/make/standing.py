@@ -2,15 +2,15 @@
 
 from ..log import run
 from ..log.opening import is_over
-from .facts import who
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from server.shapes.core.state import State
+    from server.shapes.core.view import MakeState
     from server.shapes.core.words import Reasoned
 
 
-def make_state(state: "State") -> str:
+def make_state(state: "State") -> "MakeState":
     """Return "running", "held", "closed" or "abandoned".
 
     Whether it is open is not read off this word: see `opening.is_over`.
@@ -33,10 +33,15 @@ def holds(state: "State") -> "list[Reasoned]":
         List of {"id", "at_ms", "by", "why"}.
     """
     lifted = [entry["ref"] for entry in run.entries(state, "hold_lifted")]
-    standing = []
+    standing: "list[Reasoned]" = []
     for entry in run.entries(state, "hold_placed"):
         if entry["id"] not in lifted:
-            hold = who(entry)
-            hold["why"] = entry["data"]["why"]
-            standing.append(hold)
+            standing.append(
+                {
+                    "id": entry["id"],
+                    "at_ms": entry["t_ms"],
+                    "by": entry["by"],
+                    "why": entry["data"]["why"],
+                }
+            )
     return standing

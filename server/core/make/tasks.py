@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     from typing import Any
 
     from server.shapes.core.state import State
-    from server.shapes.core.step import Task
+    from server.shapes.core.step import Holder, Task
 
 
 # Our own judgement, no source: nobody works on for longer than a shift, and who
@@ -45,7 +45,7 @@ def task_view(
     found = [_told(one, since_ms, now_ms) for one in _holders(state, key)]
     if not found:
         return None
-    first = found[0]
+    first: "Any" = dict(found[0])
     first["others"] = found[1:]
     return first
 
@@ -75,10 +75,8 @@ def _holders(state: "State", key: str) -> "list[dict[str, Any]]":
     return holders
 
 
-def _told(
-    holder: "dict[str, Any]", since_ms: "int | None", now_ms: int
-) -> "dict[str, Any]":
-    told = dict(holder)
+def _told(holder: "dict[str, Any]", since_ms: "int | None", now_ms: int) -> "Holder":
+    told: "Any" = dict(holder)
     stale_ms = holder["at_ms"] + (IDLE_MS if since_ms is None else SHIFT_MS)
     word = "idle" if since_ms is None else "shift"
     told["stale_ms"] = stale_ms

@@ -8,10 +8,12 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-    from server.shapes.core.state import State
+    from server.shapes.core.recipe import RecipeMould
+    from server.shapes.core.state import Entry, State
+    from server.shapes.core.step import Mould
 
 
-def wheels(state: "State") -> "list[dict[str, Any]]":
+def wheels(state: "State") -> "list[Mould]":
     """Return the wheels planned and moulded of each size of the recipe.
 
     Args:
@@ -47,7 +49,7 @@ def moulded(state: "State", size: str) -> int:
     return sum(entry["data"]["count"] for entry in _moulding(state, size))
 
 
-def _moulding(state: "State", size: str) -> "list[dict[str, Any]]":
+def _moulding(state: "State", size: str) -> "list[Entry]":
     return run.entries(state, "wheels_moulded", size)
 
 
@@ -64,7 +66,7 @@ def sizes_used(state: "State") -> "list[str]":
     return used or [row["size"] for row in sizes]
 
 
-def moulds_used(state: "State", size: "str | None" = None) -> "list[dict[str, Any]]":
+def moulds_used(state: "State", size: "str | None" = None) -> "list[RecipeMould]":
     """Return the moulds of the recipe that a make uses.
 
     Args:
@@ -79,7 +81,7 @@ def moulds_used(state: "State", size: "str | None" = None) -> "list[dict[str, An
     return [mould for mould in moulds if mould["size"] in sizes]
 
 
-def weighings(state: "State", size: "str | None") -> "list[dict[str, Any]]":
+def weighings(state: "State", size: "str | None") -> "list[Entry]":
     """Return the weighings of single wheels of a size, oldest first.
 
     The place of the reading names the size. One that names none is of the only
@@ -132,5 +134,5 @@ def _size_kg(state: "State", size: str) -> "float | None":
     kgs = [entry["data"]["value"] for entry in weighings(state, size)]
     if kgs:
         return moulded(state, size) * sum(kgs) / len(kgs)
-    told = [entry["data"].get("mass_kg") for entry in _moulding(state, size)]
+    told: "list[Any]" = [row["data"].get("mass_kg") for row in _moulding(state, size)]
     return None if any(kg is None for kg in told) else sum(told)

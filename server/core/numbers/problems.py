@@ -4,7 +4,7 @@ from .refused import Refused
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
+    from server.shapes.core.words import SumProblem
 
 
 # The unit that a name of the formulas ends in, the longest first.
@@ -42,7 +42,7 @@ def problem(
     value: object = None,
     limit: object = None,
     unit: str = "",
-) -> "dict[str, Any]":
+) -> "SumProblem":
     """Return one thing that is wrong, in the form that answers carry.
 
     Args:
@@ -71,7 +71,7 @@ def problem(
     }
 
 
-def told(refusal: Refused) -> "dict[str, Any]":
+def told(refusal: Refused) -> "SumProblem":
     """Return the problem that a refusal tells, of the formula's own field.
 
     Args:

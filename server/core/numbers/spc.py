@@ -9,6 +9,11 @@ import math
 
 from .bounds import require_above, require_count, require_number, require_within
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from server.shapes.core.trends import ChartLimits, ChartVerdict
+
+
 MAKES_MIN = 10  # Fewer say nothing about the spread. A judgement, no source.
 RUN_LENGTH = 8  # Western Electric, 1956. From memory.
 # Mean range of two over the standard deviation, 2 / sqrt(pi); tables print 1.128.
@@ -28,7 +33,7 @@ def moving_ranges(values: "list[float]") -> "list[float]":
     return [abs(values[i] - values[i - 1]) for i in range(1, len(values))]
 
 
-def individuals_limits(values: "list[float]") -> "dict[str, float]":
+def individuals_limits(values: "list[float]") -> "ChartLimits":
     """Return the control limits of single values from their moving ranges.
 
     Args:
@@ -163,7 +168,7 @@ def runs(values: "list[float]", centre: float, length: int) -> "list[int]":
     return found
 
 
-def control_chart(values: "list[float]") -> "dict[str, object]":
+def control_chart(values: "list[float]") -> "ChartVerdict":
     """Return a recipe's chart: its limits, and the makes unlike the others.
 
     Args:
@@ -185,7 +190,7 @@ def control_chart(values: "list[float]") -> "dict[str, object]":
     """
     for value in values:
         require_number("value", value)
-    chart: dict[str, object] = {
+    chart: "ChartVerdict" = {
         "verdict": "not_assessed",
         "count": len(values),
         "needed": MAKES_MIN,

@@ -66,7 +66,7 @@ def check_choice(
     return []
 
 
-def check_key(field: str, value: "str | None") -> "list[Problem]":
+def check_key(field: str, value: object) -> "list[Problem]":
     """Return what is wrong with the key of a recipe, step or ingredient.
 
     Args:
@@ -84,7 +84,7 @@ def check_key(field: str, value: "str | None") -> "list[Problem]":
 
 
 def check_count(
-    field: str, value: float, most: "float | None" = None
+    field: str, value: "Any", most: "float | None" = None
 ) -> "list[Problem]":
     """Return a problem when a value is not a whole number of at least one.
 

@@ -46,9 +46,9 @@ def check_curve(
 
 
 def _check_points(curve: "dict[str, Any]") -> "list[Problem]":
-    times_s = curve.get("times_s")
-    phs = curve.get("phs")
-    problems = []
+    times_s: "Any" = curve.get("times_s")
+    phs: "Any" = curve.get("phs")
+    problems: "list[Problem]" = []
     for name, points in (("times_s", times_s), ("phs", phs)):
         field = "curve." + name
         if not isinstance(points, list):

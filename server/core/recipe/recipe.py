@@ -111,9 +111,7 @@ def _check_sources(sources: "dict[str, dict[str, Any]]") -> "list[Problem]":
     return problems
 
 
-def _check_milk(
-    milk: "dict[str, Any]", sources: "dict[str, dict[str, Any]]"
-) -> "list[Problem]":
+def _check_milk(milk: "Any", sources: "dict[str, dict[str, Any]]") -> "list[Problem]":
     if not isinstance(milk, dict):
         return [problem("milk", "missing", None)]
     problems = check_number("milk.low_l", milk.get("low_l"), 0, MOST_MILK_L)
@@ -128,7 +126,7 @@ def _check_milk(
 
 
 def _check_figures(
-    figures: "dict[str, Any]", sources: "dict[str, dict[str, Any]]"
+    figures: "Any", sources: "dict[str, dict[str, Any]]"
 ) -> "list[Problem]":
     if figures is None:
         return []
@@ -164,7 +162,7 @@ def _check_moulds(
 
 def _share_frac(mould: "dict[str, Any]") -> float:
     share = mould.get("share_frac")
-    value = share.get("value") if isinstance(share, dict) else None
+    value: "Any" = share.get("value") if isinstance(share, dict) else None
     return 0.0 if check_number("share_frac", value, None, None) else value
 
 

@@ -204,7 +204,7 @@ def _check_end_floc(
     return problems
 
 
-def _check_judgements(field: str, judgements: "list[str]") -> "list[Problem]":
+def _check_judgements(field: str, judgements: "Any") -> "list[Problem]":
     if not isinstance(judgements, list) or not judgements:
         return [problem(field, "missing", None)]
     problems = []
@@ -213,12 +213,12 @@ def _check_judgements(field: str, judgements: "list[str]") -> "list[Problem]":
     return problems
 
 
-def _check_quantity(field: str, quantity: str) -> "list[Problem]":
+def _check_quantity(field: str, quantity: "Any") -> "list[Problem]":
     return check_choice(field, quantity, QUANTITIES, "unknown_quantity")
 
 
-def _target_units(quantity: str) -> "list[str]":
-    unit = QUANTITIES[quantity].get("unit")
+def _target_units(quantity: "Any") -> "list[str]":
+    unit = QUANTITIES[quantity].get("unit") or ""
     return [unit, PER_LITRE[unit]] if unit in PER_LITRE else [unit]
 
 
@@ -227,7 +227,7 @@ def _check_targets(
 ) -> "list[Problem]":
     targets, problems = mappings(path + ".targets", step.get("targets"))
     for index, target in enumerate(targets):
-        quantity = target.get("quantity")
+        quantity: "Any" = target.get("quantity")
         label = quantity if is_text(quantity) else str(index)
         field = path + ".targets." + label
         found = _check_quantity(field + ".quantity", quantity)
@@ -242,7 +242,7 @@ def _check_targets(
 def _check_readings(path: str, step: "dict[str, Any]") -> "list[Problem]":
     readings, problems = mappings(path + ".readings", step.get("readings"))
     for index, reading in enumerate(readings):
-        quantity = reading.get("quantity")
+        quantity: "Any" = reading.get("quantity")
         label = quantity if is_text(quantity) else str(index)
         field = path + ".readings." + label
         problems.extend(_check_quantity(field + ".quantity", quantity))

@@ -46,7 +46,7 @@ def check_turns(
             value = part["every"]["value"]
             wrong = check_number(at + ".every.value", value, 60, LONGEST_S)
         is_last = place == len(parts) - 1
-        until = part.get("until")
+        until: "Any" = part.get("until")
         if is_last and until is not None:
             wrong = wrong + [problem(at + ".until", "unknown_field", None)]
         elif not is_last:

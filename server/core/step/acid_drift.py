@@ -9,8 +9,6 @@ from .step_alerts import alert, what_to_do
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
-
     from server.shapes.core.recipe import RecipeStep
     from server.shapes.core.state import Context, Entry
     from server.shapes.core.view import Alert
@@ -22,7 +20,7 @@ FORM = {"slow": "acid_slow", "stalled": "acid_slow", "fast": "acid_fast"}
 LEVEL = {"slow": "check", "stalled": "act", "fast": "check"}
 
 
-def acid_alerts(context: "Context", of_steps: "list[Alert]") -> "list[dict[str, Any]]":
+def acid_alerts(context: "Context", of_steps: "list[Alert]") -> "list[Alert]":
     """Return the alert on the acid of a make, if there is one.
 
     Args:

@@ -15,8 +15,6 @@ from .step_alerts import alert, what_to_do
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
-
     from server.shapes.core.state import Context, State
     from server.shapes.core.view import Alert
 
@@ -57,13 +55,13 @@ def _is_told_by(of_test: "list[Alert]", row: "Alert") -> bool:
 def _is_settled(context: "Context", row: "Alert") -> bool:
     if not row["acknowledged"] or row["key"] in LASTING:
         return False
-    fact = context["facts"].get(row["step"])
+    fact = context["facts"].get(row["step"] or "")
     return fact is not None and fact["status"] == "ended"
 
 
 def _once(rows: "list[Alert]") -> "list[Alert]":
     # A quantity wanted at the begin and at the end is one matter, not two.
-    found: "list[dict[str, Any]]" = []
+    found: "list[Alert]" = []
     for row in rows:
         if all(row["id"] != other["id"] for other in found):
             found.append(row)
@@ -79,7 +77,7 @@ def _urgency(row: "Alert") -> "tuple[bool, int, int, str]":
     )
 
 
-def _drug_test_alerts(context: "Context") -> "list[Any]":
+def _drug_test_alerts(context: "Context") -> "list[Alert]":
     """Return what the drug-residue test says, from the first step after receiving."""
     asked = None
     moved_ms = None

@@ -13,7 +13,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-    from server.shapes.core.record import LogLine
+    from server.shapes.core.record import Correction, LogLine
     from server.shapes.core.state import Effective, Event, Raw, State
     from server.shapes.core.words import Reasoned
 
@@ -69,9 +69,9 @@ def line(state: "State", event: "Event") -> "LogLine":
         "later_of", "same", "proved"}.
     """
     kind = event["kind"]
-    now = {"t_ms": corrected_ms(event), "data": event["data"]}
+    now: "Effective" = {"t_ms": corrected_ms(event), "data": event["data"]}
     original = now
-    corrections = []
+    corrections: "list[Correction]" = []
     for amend in amends.standing_amends(state, event["id"]):
         changes = amend["data"]["set"]
         before = _picked(now, changes)
@@ -145,11 +145,12 @@ def _plain(kind: str) -> str:
 
 
 def _is_shown_elsewhere(state: "State", event: "Event") -> bool:
-    about = state["events"].get(event["ref"])
+    about = state["events"].get(event["ref"] or "")
     if about is None or amends.is_struck(state, event["id"]):
         return False
     if event["kind"] == "entry_struck":
-        return _struck(state, about["id"])["id"] == event["id"]
+        struck = _struck(state, about["id"])
+        return struck is not None and struck["id"] == event["id"]
     return about["kind"] not in ABOUT_OTHERS
 
 

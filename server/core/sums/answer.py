@@ -14,6 +14,7 @@ from .standing import standing
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Mapping
     from typing import Any
 
     from server.shapes.core.state import KnownValue, Rules
@@ -53,7 +54,7 @@ def answer(
         {"key", "values", "rests_on", "status", "standing", "notes", "problems",
         "ask", "missing"}; values empty with problems or where something is missing.
     """
-    found: "dict[str, Any]" = {
+    found: "Answer" = {
         "key": row["key"],
         "values": [],
         "rests_on": [],
@@ -124,7 +125,7 @@ def _take(
     found: "Answer",
     item: "dict[str, Any]",
     value: "Any",
-    source: "dict[str, Any]",
+    source: "Mapping[str, Any]",
 ) -> None:
     name = item["name"]
     if value is None:

@@ -14,9 +14,11 @@ from ..units.notes import with_units
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Sequence
     from typing import Any
 
-    from server.shapes.core.sums import RestsOn
+    from server.shapes.core.sums import RestsOn, SumValue
+    from server.shapes.core.words import Keyed
 
 
 ROLES = ("estimate", "limit", "band")
@@ -105,10 +107,10 @@ def value(
 
 
 def declared(
-    values: "list[dict[str, Any]]",
+    values: "list[Any]",
     outputs: "list[dict[str, Any]]",
     taken: "dict[str, Any]",
-) -> "list[dict[str, Any]]":
+) -> "list[SumValue]":
     """Return values with what their outputs say of them.
 
     Args:
@@ -148,7 +150,7 @@ def _unit(
         return unit
     name = unit.get("as_read")
     if name is None:
-        return unit[of]
+        return unit[of or ""]
     typed = taken["typed"].get(name)
     if typed:
         return typed[1]
@@ -192,10 +194,10 @@ def rests(
 
 def result(
     values: "list[dict[str, Any]]",
-    notes: "list[dict[str, Any]] | tuple[Any, ...]" = (),
-    rests_on: "list[dict[str, Any]] | tuple[Any, ...]" = (),
-    missing: "list[str] | tuple[Any, ...]" = (),
-    unused: "list[str] | tuple[Any, ...]" = (),
+    notes: "Sequence[Keyed]" = (),
+    rests_on: "Sequence[RestsOn]" = (),
+    missing: "Sequence[str]" = (),
+    unused: "Sequence[str]" = (),
 ) -> "dict[str, Any]":
     """Return what the work of a sum comes to.
 

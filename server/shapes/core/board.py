@@ -38,7 +38,7 @@ class Broken(TypedDict):
     batch: str | None
     vat: str | None
     practice: bool
-    opened_ms: int | None
+    opened_ms: int
     what: str
     why: Literal["fault", "newer", "unsound"]
     since_ms: int | None

@@ -6,6 +6,7 @@ What is worked out once is kept in the State or the Desk until an event changes 
 from typing import Any, Literal, NotRequired, TypedDict
 
 from server.shapes.core.recipe import Recipe, RecipeStep
+from server.shapes.core.record import Proved
 from server.shapes.core.step import Dose, Floc, Judgement, StepStatus
 from server.shapes.core.view import Timer, View
 from server.shapes.core.words import Problem, Reasoned
@@ -34,7 +35,7 @@ class Event(TypedDict):
     ref: NotRequired[str | None]
     data: dict[str, Any]
     proof: NotRequired[Any]
-    proof_state: NotRequired[str]
+    proof_state: NotRequired[Proved]
 
 
 class Line(TypedDict):
@@ -61,11 +62,14 @@ class Effective(TypedDict):
     data: dict[str, Any]
 
 
+Why = Literal["newer", "unsound"]
+
+
 class Raw(TypedDict):
     """An event that cannot be read here, kept as it came."""
 
     event: Event
-    why: Literal["newer", "unsound"]
+    why: Why
     problems: list[Problem]
 
 
@@ -131,7 +135,6 @@ class State(TypedDict):
     strikes: dict[str, list[Line]]
     judged: dict[str, list[Line]]
     kept: dict[str, Any]
-    facts: Any
 
 
 class Context(TypedDict):
@@ -191,5 +194,6 @@ class Desk(TypedDict):
     views: dict[str, View]
     last_words: dict[str, int]
     rules: NotRequired[Rules]
+    sums: NotRequired[dict[str, Any]]
     acts: NotRequired[dict[str, Any]]
     broken: NotRequired[dict[str, dict[str, Any]]]

@@ -232,12 +232,17 @@ class Mould(TypedDict):
 _From = TypedDict("_From", {"from": Said | None})
 
 
-class Task(Who, _From):
-    """Who has a step in hand."""
+class Holder(Who, _From):
+    """Who has a step in hand; `from` is who had it before."""
 
     stale: Literal["idle", "shift"] | None
     stale_ms: int
-    others: "list[Task]"
+
+
+class Task(Holder):
+    """Who took a step in hand first, and who else has it."""
+
+    others: list[Holder]
 
 
 class MainDose(TypedDict):

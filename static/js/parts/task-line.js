@@ -8,13 +8,13 @@ import { t } from "../messages/index.js";
 
 /**
  * @param {?Task} task
- * @returns {Task[]}
+ * @returns {Holder[]}
  */
 function holders(task) {
   return task ? [task, ...task.others] : [];
 }
 
-/** @param {Task} one */
+/** @param {Holder} one */
 function nameIn(one) {
   return one.by === tapper()?.id ? t("task.you") : nameOf(one.by);
 }

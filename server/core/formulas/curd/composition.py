@@ -231,7 +231,7 @@ def check_identity(
     return {"verdict": verdict, "figures": found}
 
 
-def _measured(cheese: "dict[str, Any]") -> "dict[str, Any] | None":
+def _measured(cheese: "dict[str, Any]") -> "dict[str, Any]":
     moisture, fat = cheese.get("moisture_frac"), cheese.get("fat_frac")
     for name, value in (("moisture_frac", moisture), ("fat_frac", fat)):
         if value is not None:

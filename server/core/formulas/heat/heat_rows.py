@@ -221,6 +221,6 @@ def _why(
 
 
 def _reason(
-    key: str, row: "dict[str, Any]", value: "float | None", limit: float
+    key: str, row: "dict[str, Any]", value: "float | None", limit: "float | None"
 ) -> "dict[str, Any]":
     return {"key": key, "row": row["key"], "value": value, "limit": limit}

@@ -74,8 +74,8 @@ def _is_gap(last_ms: "int | None", at_ms: int, gap_max_s: "float | None") -> boo
 
 def _state(
     reading: "dict[str, Any]",
-    min_temp: int,
-    air_min_temp: "int | None",
+    min_temp: float,
+    air_min_temp: "float | None",
     is_lenient: bool,
 ) -> str:
     temp, air = reading.get("temp"), reading.get("air_temp")

@@ -22,7 +22,7 @@ def _fact(scene: "Scene") -> "dict[str, Any]":
     return dict(scene["fact"])
 
 
-def _hold(scene: "Scene") -> "KnownValue | None":
+def _hold(scene: "Scene") -> "dict[str, Any] | None":
     # Each field of the chart asks, and pairing all readings takes time.
     kept = scene["kept"]
     if "hold" not in kept:
@@ -89,7 +89,7 @@ def _noted(field: str) -> "Callable[[Scene], KnownValue | None]":
     return lambda scene: from_make("noted") if _chart(scene).get(field) else None
 
 
-KNOWN: "dict[str, Callable[[dict[str, Any]], dict[str, Any] | None]]" = {
+KNOWN: "dict[str, Callable[[Scene], KnownValue | None]]" = {
     "thermometer": _thermometer,
     "hold_over": _hold_over,
     "hold_begun_ms": _hold_begun_ms,

@@ -11,7 +11,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
     from typing import Any
 
-    from server.shapes.core.state import KnownValue, Scene
+    from server.shapes.core.state import Entry, KnownValue, Scene
 
 RULES_OF = ("us", "eu_uk")
 
@@ -30,7 +30,7 @@ def read_last(quantity: str) -> "Callable[[Scene], KnownValue | None]":
     return look_up
 
 
-def _as_read(entry: "dict[str, Any]") -> "dict[str, Any]":
+def _as_read(entry: "Entry") -> "KnownValue":
     """Return a reading, as typed too where it was typed in Fahrenheit."""
     data = entry["data"]
     told = from_make(data["value"])
@@ -84,7 +84,7 @@ def _jurisdiction(scene: "Scene") -> "KnownValue | None":
     return None
 
 
-def _hold_rule(scene: "Scene") -> "KnownValue | None":
+def _hold_rule(scene: "Scene") -> "dict[str, Any] | None":
     for step in scene["recipe"]["steps"]:
         rule = hold_rule(step, scene["context"]["rules"])
         if rule is not None:

@@ -8,9 +8,8 @@ from ..origins import from_make
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
-    from typing import Any
 
-    from server.shapes.core.state import KnownValue, Scene
+    from server.shapes.core.state import Entry, KnownValue, Scene
 
 DAY_MS = 86400000.0
 
@@ -44,7 +43,7 @@ def _cheese_ph(scene: "Scene") -> "KnownValue | None":
     return measured if ph is None else from_make(ph)
 
 
-def _weighings(scene: "Scene") -> "list[dict[str, Any]]":
+def _weighings(scene: "Scene") -> "list[Entry]":
     return weighings(scene["state"], scene["size"])
 
 

@@ -6,13 +6,14 @@ from ..vat.milk import read_last
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Mapping
     from typing import Any
 
+    from server.shapes.core.recipe import RecipeMould
     from server.shapes.core.state import KnownValue, Scene
 
 
-def _moulds(scene: "Scene") -> "list[dict[str, Any]]":
+def _moulds(scene: "Scene") -> "list[RecipeMould]":
     """Return the moulds in use, or the one of the size asked about."""
     return moulds_used(scene["state"], scene["size"])
 
@@ -22,7 +23,8 @@ def _figure(name: str) -> "Callable[[Scene], KnownValue | None]":
 
     def look_up(scene: "Scene") -> "KnownValue | None":
         moulds = _moulds(scene)
-        return of_figure(moulds[0][name]) if len(moulds) == 1 else None
+        figures: "Mapping[str, Any]" = moulds[0] if len(moulds) == 1 else {}
+        return of_figure(figures[name]) if figures else None
 
     return look_up
 
@@ -45,7 +47,7 @@ def _to_press(scene: "Scene") -> "KnownValue | None":
     return from_recipe(rows, "derived", "the recipe's moulds") if rows else None
 
 
-def _by_mass(scene: "Scene") -> "list[dict[str, Any]]":
+def _by_mass(scene: "Scene") -> "list[RecipeMould]":
     return sorted(
         _moulds(scene), key=lambda mould: (mould["wheel_kg"]["value"], mould["size"])
     )

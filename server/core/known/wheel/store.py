@@ -11,6 +11,8 @@ from ..vat.temps import minutes, table
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from typing import Any
+
     from server.shapes.core.state import KnownValue, Scene
 
 
@@ -44,7 +46,7 @@ def _now_min(scene: "Scene") -> "KnownValue | None":
     return None if start_ms is None else from_make(minutes(scene["now_ms"], start_ms))
 
 
-def _shown(scene: "Scene") -> "KnownValue | None":
+def _shown(scene: "Scene") -> "dict[str, Any] | None":
     """Return {"unit", "readings" [(instant, number)]} of the thermometers, or None."""
     start_ms = _start_ms(scene)
     if start_ms is None:

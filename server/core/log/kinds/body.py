@@ -33,7 +33,7 @@ def check_data(
     Returns:
         List of {"field", "key", "limit"}.
     """
-    problems = []
+    problems: "list[Problem]" = []
     known = []
     for field in KINDS[kind]["fields"]:
         name = field["name"]
@@ -112,7 +112,7 @@ def _reading(
 ) -> "list[Problem]":
     if data.get("quantity") is None:
         return []  # told as missing already
-    return check_value(data.get("quantity"), value)
+    return check_value(data["quantity"], value)
 
 
 def _equipment(
@@ -130,7 +130,7 @@ def _moulds(
         return _problem(field, "not_a_list")
     if len(value) > MOST_MOULDS:
         return _problem(field, "too_many", MOST_MOULDS)
-    problems = []
+    problems: "list[Problem]" = []
     for row in value:
         problems.extend(_mould(field["name"], row))
     return problems
@@ -139,7 +139,7 @@ def _moulds(
 def _mould(name: str, row: "Any") -> "list[Problem]":
     if not isinstance(row, dict) or not isinstance(row.get("size"), str):
         return [{"field": name + ".size", "key": "missing", "limit": None}]
-    problems = []
+    problems: "list[Problem]" = []
     if len(row["size"]) > MAX_KEY:
         problems.append({"field": name + ".size", "key": "too_long", "limit": MAX_KEY})
     return problems + check_int(name + ".count", row.get("count"), 0, 5000)

@@ -45,7 +45,7 @@ def check_envelope(event: "dict[str, Any]") -> "list[Problem]":
     Returns:
         List of {"field", "key", "limit"}.
     """
-    problems: "list[dict[str, Any]]" = []
+    problems: "list[Problem]" = []
     for name in ("id", "make", "device", "boot"):
         if not _is_uuid(event.get(name)):
             problems.append({"field": name, "key": "not_a_uuid", "limit": None})
@@ -102,7 +102,7 @@ def check_int(
     return problems
 
 
-def _is_uuid(value: str) -> bool:
+def _is_uuid(value: object) -> bool:
     if not isinstance(value, str) or len(value) != 36:
         return False
     for index, letter in enumerate(value):
