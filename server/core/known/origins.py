@@ -2,14 +2,17 @@
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Mapping
     from typing import Any
+
+    from server.shapes.core.state import KnownValue
 
 
 # Whose word a figure is that the recipe does not answer itself.
 ANSWERED = {"sum": "sum", "person": "make"}
 
 
-def from_make(value: "Any", low: "Any" = None, high: "Any" = None) -> dict:
+def from_make(value: "Any", low: "Any" = None, high: "Any" = None) -> "KnownValue":
     """Return a value that was measured or entered in a make.
 
     Args:
@@ -28,7 +31,7 @@ def from_make(value: "Any", low: "Any" = None, high: "Any" = None) -> dict:
     }
 
 
-def from_equipment(value: "Any") -> dict:
+def from_equipment(value: "Any") -> "KnownValue":
     """Return a value that was entered as what the creamery has.
 
     Args:
@@ -45,7 +48,7 @@ def from_recipe(
     source: "str | None",
     low: "Any" = None,
     high: "Any" = None,
-) -> dict:
+) -> "KnownValue":
     """Return a value that the recipe or the plan says.
 
     Args:
@@ -60,7 +63,7 @@ def from_recipe(
     return told
 
 
-def of_figure(figure: dict, times: float = 1.0) -> dict:
+def of_figure(figure: "Mapping[str, Any]", times: float = 1.0) -> "KnownValue":
     """Return a figure of the recipe or of a step as a known value.
 
     Args:
