@@ -13,6 +13,7 @@ from server.config import read_rules
 from server.core import desk as core_desk
 from server.core.log import apart
 from server.live.stream import ReadAfter
+from server.shapes.core.state import Desk
 from server.store.told import as_filed
 
 BATCH = 2000
@@ -42,7 +43,7 @@ class Folds:
         self._lock = threading.Lock()
         self._epoch = ""
         self._n = 0
-        self._desk: dict[str, Any] = _new_desk()
+        self._desk: Desk = _new_desk()
 
     def ask(self, question: Callable[..., Any], *args: object) -> Any:
         """Put a question to the core about the log as it stands now.
@@ -71,7 +72,7 @@ class Folds:
             self._n = rows[-1]["n"]
 
 
-def _new_desk() -> dict[str, Any]:
-    desk: dict[str, Any] = core_desk.new()
+def _new_desk() -> Desk:
+    desk: Desk = core_desk.new()
     core_desk.set_rules(desk, read_rules())
     return desk

@@ -148,6 +148,14 @@ interface BetterStart {
   count: number;
 }
 
+/** Which value of which sum answers a figure; the first of several that it has. */
+interface Binding {
+  sum: string;
+  value: string | string[];
+  size?: string;
+  of?: string;
+}
+
 /** All makes at once; of the clashes of the next 24 h the first three. */
 interface Board {
   now_ms: number;
@@ -460,6 +468,7 @@ interface Figure {
   source: string;
   status: string;
   note?: string;
+  by?: Binding;
 }
 
 /** The floc test: since when, how long it took, and when that says to cut. */

@@ -5,10 +5,17 @@ steps are watched by whoever does them; a pressing overnight, a brine, a store
 are not.
 """
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.view import Timer, View
+
+
 LONG_S = 14400.0  # practice: a deadline this far from its begin is not waited for
 
 
-def calendar(view: dict, step_key: "str | None" = None) -> "list[dict]":
+def calendar(view: "View", step_key: "str | None" = None) -> "list[dict[str, Any]]":
     """Return the entries for a calendar file of one make, in the order they come.
 
     Args:
@@ -35,11 +42,13 @@ def calendar(view: dict, step_key: "str | None" = None) -> "list[dict]":
     return sorted(ahead, key=lambda row: (row["at_ms"], row["name"]))
 
 
-def _is_long(timer):
+def _is_long(timer: "Timer") -> bool:
     return timer["due_ms"] - timer["start_ms"] >= LONG_S * 1000
 
 
-def _of_step(view, step, asked):
+def _of_step(
+    view: "View", step: "dict[str, Any]", asked: bool
+) -> "list[dict[str, Any]]":
     if step["status"] == "running" and step["due_ms"] is not None:
         from_ms = step["begun"]["at_ms"]
         if asked or step["due_ms"] - from_ms >= LONG_S * 1000:
@@ -58,7 +67,7 @@ def _of_step(view, step, asked):
     return []
 
 
-def _row(name, what, at_ms):
+def _row(name: str, what: str, at_ms: int) -> "dict[str, Any]":
     return {
         "name": name,
         "what": what,

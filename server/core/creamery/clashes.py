@@ -14,6 +14,16 @@ from ..figures.plan import planned_by_recipe
 from ..make import plan
 from ..make.facts import is_hands_on
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.board import Act, Clash, ClashesIf, Move
+    from server.shapes.core.recipe import Recipe, RecipeStep
+    from server.shapes.core.state import Span
+    from server.shapes.core.view import Timer, View
+
+
 WITHIN_MS = 300000  # this near, two acts want two pairs of hands; our own judgement
 AHEAD_MS = 86400000
 MOST = 3  # more than a few are read by nobody
@@ -24,7 +34,7 @@ NEW = ""  # the make that is not opened yet
 _BY_ITSELF = ("time", "floc", "reading")
 
 
-def acts(view: dict, steps: "list[dict]") -> "list[dict]":
+def acts(view: "View", steps: "list[RecipeStep]") -> "list[Act]":
     """Return the acts that a make will ask for, as far as its plan reaches.
 
     Args:
@@ -51,7 +61,7 @@ def acts(view: dict, steps: "list[dict]") -> "list[dict]":
     return found
 
 
-def clashes(found: "list[dict]", now_ms: int, until_ms: int) -> "list[dict]":
+def clashes(found: "list[Act]", now_ms: int, until_ms: int) -> "list[Clash]":
     """Return the acts that fall together, each once, in the order of time.
 
     Args:
@@ -76,7 +86,7 @@ def clashes(found: "list[dict]", now_ms: int, until_ms: int) -> "list[dict]":
     ]
 
 
-def _groups(rows):
+def _groups(rows: "list[Act]") -> "list[list[Act]]":
     groups = []
     used = [False] * len(rows)
     for first, one in enumerate(rows):
@@ -108,7 +118,7 @@ def _groups(rows):
     return groups
 
 
-def planned_acts(recipe: dict, start_ms: int) -> "list[dict]":
+def planned_acts(recipe: "Recipe", start_ms: int) -> "list[Act]":
     """Return the acts of a make that would be opened at an instant.
 
     Args:
@@ -125,7 +135,7 @@ def planned_acts(recipe: dict, start_ms: int) -> "list[dict]":
     return acts({"make": make, "steps": shown, "timers": []}, steps)
 
 
-def _planned(row, times):
+def _planned(row: "RecipeStep", times: "Span") -> "dict[str, Any]":
     lasts = row.get("lasts")
     begin_ms = times["begin_ms"]
     return {
@@ -143,7 +153,9 @@ def _planned(row, times):
     }
 
 
-def clashes_if(found: "list[dict]", recipe: dict, start_ms: int, now_ms: int) -> "dict":
+def clashes_if(
+    found: "list[Act]", recipe: "Recipe", start_ms: int, now_ms: int
+) -> "ClashesIf":
     """Return what a new make would clash with, and a start that clashes less.
 
     Args:
@@ -171,7 +183,9 @@ def clashes_if(found: "list[dict]", recipe: dict, start_ms: int, now_ms: int) ->
     return {"clashes": here[:MOST], "count": len(here), "better": better}
 
 
-def _with_new(found, new, shift_ms, start_ms, now_ms):
+def _with_new(
+    found: "list[Act]", new: "list[Act]", shift_ms: int, start_ms: int, now_ms: int
+) -> "list[Clash]":
     moved = []
     for one in new:
         act = dict(one)
@@ -186,14 +200,14 @@ def _with_new(found, new, shift_ms, start_ms, now_ms):
     ]
 
 
-def _is_wait(row):
+def _is_wait(row: "RecipeStep") -> bool:
     if not row.get("lasts"):
         return False
     by = row["end"]["by"]
     return by in _BY_ITSELF or (by == "person" and not is_hands_on(row))
 
 
-def _next_of(view):
+def _next_of(view: "View") -> "dict[str, dict[str, Any]]":
     """Return for each step the first one that waits on it."""
     found = {}
     for shown in view["steps"]:
@@ -203,7 +217,12 @@ def _next_of(view):
     return found
 
 
-def _act_of(view, shown, row, follower):
+def _act_of(
+    view: "View",
+    shown: "dict[str, Any]",
+    row: "RecipeStep",
+    follower: "dict[str, Any] | None",
+) -> "Act":
     at_ms = shown["expected_end_ms"]
     begins = follower is not None and follower["expected_begin_ms"] == at_ms
     named = follower if begins else shown
@@ -234,7 +253,7 @@ def _act_of(view, shown, row, follower):
     }
 
 
-def _act_of_timer(view, timer):
+def _act_of_timer(view: "View", timer: "Timer") -> "Act":
     return {
         "make": view["make"]["id"],
         "make_name": view["make"]["name"],
@@ -256,7 +275,7 @@ def _act_of_timer(view, timer):
     }
 
 
-def _is_clash(one, other):
+def _is_clash(one: "Act", other: "Act") -> bool:
     if one["by"] and other["by"] and one["by"] != other["by"]:
         return False
     if one["make"] != other["make"]:
@@ -269,7 +288,7 @@ def _is_clash(one, other):
     return one["since_ms"] < other["at_ms"] and other["since_ms"] < one["at_ms"]
 
 
-def _move(group, now_ms):
+def _move(group: "list[Act]", now_ms: int) -> "Move | None":
     best = None
     for place, act in enumerate(group):
         if act["early_ms"] is None:

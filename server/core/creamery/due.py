@@ -9,8 +9,17 @@ from ..make.practice import is_practice
 from ..step.step_alerts import OVERDUE_GRACE_S
 from ..step.view import next_thing_ms
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def due_rows(found: dict, state: dict, now_ms: int) -> "list[dict]":
+    from server.shapes.core.board import Due
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import State
+    from server.shapes.core.view import View
+
+
+def due_rows(found: "View", state: "State", now_ms: int) -> "list[Due]":
     """Return what falls due in one make.
 
     Args:
@@ -57,8 +66,11 @@ def due_rows(found: dict, state: dict, now_ms: int) -> "list[dict]":
 
 
 def tank_rows(
-    makes: dict, stream: str, told: "list[tuple]", now_ms: int
-) -> "list[dict]":
+    makes: "dict[str, dict[str, Any]]",
+    stream: str,
+    told: "list[tuple[str, str]]",
+    now_ms: int,
+) -> "list[Due]":
     """Return the wheels that are to come out of one brine tank.
 
     Wheels whose step of the recipe still runs are told by that step.
@@ -97,7 +109,7 @@ def tank_rows(
     return rows
 
 
-def late_ms(step: dict) -> "int | None":
+def late_ms(step: "dict[str, Any]") -> "int | None":
     """Return until when a running step may last by its recipe, or None [ms].
 
     Args:
@@ -106,7 +118,7 @@ def late_ms(step: dict) -> "int | None":
     return None if step["due_ms"] is None else step["end_high_ms"]
 
 
-def in_brine(found: dict, state: dict) -> "list[tuple]":
+def in_brine(found: "View", state: "State") -> "list[tuple[str, str]]":
     """Return (make, size) of the wheels in brine that a running step tells of.
 
     Args:
@@ -121,12 +133,18 @@ def in_brine(found: dict, state: dict) -> "list[tuple]":
     ]
 
 
-def _name_of(makes, make_id):
+def _name_of(makes: "dict[str, dict[str, Any]]", make_id: str) -> "str | None":
     opened = opening(makes.get(make_id))
     return None if opened is None else opened["data"]["name"]
 
 
-def _turn(found, step, row, state, now_ms):
+def _turn(
+    found: "View",
+    step: "dict[str, Any]",
+    row: "RecipeStep",
+    state: "State",
+    now_ms: int,
+) -> "list[Due]":
     """Return when the wheels of a step want turning again, as its recipe says."""
     if not row.get("turns"):
         return []
@@ -147,9 +165,9 @@ def _turn(found, step, row, state, now_ms):
     return [turn]
 
 
-def _readings_due(step):
+def _readings_due(step: "dict[str, Any]") -> "list[tuple[str, int, float]]":
     """Return (quantity, instant, overdue) of what must be read, each once."""
-    due: "dict[str, tuple]" = {}
+    due: "dict[str, tuple[Any, ...]]" = {}
     for reading in step["readings"]:
         if reading["due_ms"] is None or not (reading["required"] or reading["every_s"]):
             continue
@@ -159,7 +177,14 @@ def _readings_due(step):
     return sorted(due.values())
 
 
-def _row(found, step, what, due_ms, now_ms, is_late=False):
+def _row(
+    found: "View | None",
+    step: "dict[str, Any] | None",
+    what: str,
+    due_ms: int,
+    now_ms: int,
+    is_late: bool = False,
+) -> "Due":
     level = "later"
     if due_ms <= now_ms:
         level = "check" if is_late else "due"

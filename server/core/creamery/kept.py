@@ -10,13 +10,21 @@ from ..log.kinds.event import can_be_kept, check_event, is_newer
 from ..log.order import corrected_ms
 from ..step.view import view as view_of
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def new() -> dict:
+    from server.shapes.core.state import Desk, Event
+    from server.shapes.core.view import View
+    from server.shapes.core.words import Problem
+
+
+def new() -> "Desk":
     """Return an empty desk: {"makes", "views", "last_words"}; see `set_rules`."""
     return {"makes": {}, "views": {}, "last_words": {}}
 
 
-def take(desk: dict, events: "list[dict]") -> dict:
+def take(desk: "Desk", events: "list[dict[str, Any]]") -> "dict[str, Any]":
     """File events of any makes, in any order; doubles are harmless.
 
     Args:
@@ -41,7 +49,7 @@ def take(desk: dict, events: "list[dict]") -> dict:
     return {"changed": changed, "problems": problems}
 
 
-def _keep_raw(desk, event, why):
+def _keep_raw(desk: "Desk", event: "Any", why: "list[Problem]") -> bool:
     if not can_be_kept(event):
         return False
     state = _state_of(desk, event["make"])
@@ -52,7 +60,7 @@ def _keep_raw(desk, event, why):
     return True
 
 
-def file(desk: dict, event: dict) -> bool:
+def file(desk: "Desk", event: "Event") -> bool:
     """File one event that is known to be sound.
 
     Args:
@@ -68,13 +76,13 @@ def file(desk: dict, event: dict) -> bool:
     return True
 
 
-def _state_of(desk, make_id):
+def _state_of(desk: "Desk", make_id: str) -> "dict[str, Any]":
     if make_id not in desk["makes"]:
         desk["makes"][make_id] = run.new_state(make_id)
     return desk["makes"][make_id]
 
 
-def _heard(desk, event):
+def _heard(desk: "Desk", event: "Event") -> None:
     make_id = event["make"]
     desk["views"].pop(make_id, None)
     at_ms = corrected_ms(event)
@@ -82,7 +90,7 @@ def _heard(desk, event):
         desk["last_words"][make_id] = at_ms
 
 
-def view(desk: dict, make_id: str, now_ms: int) -> "dict | None":
+def view(desk: "Desk", make_id: str, now_ms: int) -> "View | None":
     """Return the View of one make, or None when its opening is not known.
 
     None, too, for a make that cannot be shown: the board names it, see `apart`.
@@ -106,6 +114,6 @@ def view(desk: dict, make_id: str, now_ms: int) -> "dict | None":
     return found
 
 
-def _is_fresh(kept, now_ms):
+def _is_fresh(kept: "View", now_ms: int) -> bool:
     change_ms = kept["next_change_ms"]
     return kept["now_ms"] <= now_ms and (change_ms is None or now_ms < change_ms)

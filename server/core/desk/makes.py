@@ -8,8 +8,16 @@ from ..log.touches import forget
 from ..step import record as batch_record
 from ..step.view import step as step_of
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def step(desk: dict, make_id: str, key: str, now_ms: int) -> "dict | None":
+    from server.shapes.core.curve import Curve
+    from server.shapes.core.record import LogLine
+    from server.shapes.core.state import Desk, Rules
+
+
+def step(desk: "Desk", make_id: str, key: str, now_ms: int) -> "dict[str, Any] | None":
     """Return one Step in full, whatever its status; None when it is not known.
 
     Args:
@@ -24,7 +32,7 @@ def step(desk: dict, make_id: str, key: str, now_ms: int) -> "dict | None":
     return step_of(state, key, now_ms, desk.get("rules"), desk)
 
 
-def curve(desk: dict, make_id: str, now_ms: int) -> "dict | None":
+def curve(desk: "Desk", make_id: str, now_ms: int) -> "Curve | None":
     """Return the course of one make over time, see `curve.curve`.
 
     Args:
@@ -41,7 +49,7 @@ def curve(desk: dict, make_id: str, now_ms: int) -> "dict | None":
     return course(state, now_ms, desk.get("rules"), desk)
 
 
-def record(desk: dict, make_id: str) -> "list[dict]":
+def record(desk: "Desk", make_id: str) -> "list[LogLine]":
     """Return the whole batch record of a make, oldest line first.
 
     Args:
@@ -52,7 +60,7 @@ def record(desk: dict, make_id: str) -> "list[dict]":
     return [] if state is None else batch_record.lines(state)
 
 
-def set_rules(desk: dict, rules: dict) -> None:
+def set_rules(desk: "Desk", rules: "Rules") -> None:
     """Hand the legal figures to a desk; views that rest on them are worked out anew.
 
     Args:

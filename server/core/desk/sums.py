@@ -2,8 +2,15 @@
 
 from ..recipe.sum_keys import SUM_TOPICS
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def sums_topics(desk: dict) -> "list[dict]":
+    from server.shapes.core.state import Desk
+    from server.shapes.core.sums import SumRow
+
+
+def sums_topics(desk: "Desk") -> "list[dict[str, Any]]":
     """Return the topics of the sums and the sums of each, by their keys alone.
 
     Args:
@@ -16,7 +23,7 @@ def sums_topics(desk: dict) -> "list[dict]":
     return [{"key": key, "sums": list(keys)} for key, keys in SUM_TOPICS]
 
 
-def sums_catalogue(desk: dict, topic: "str | None" = None) -> "list[dict]":
+def sums_catalogue(desk: "Desk", topic: "str | None" = None) -> "list[SumRow]":
     """Return what sums ask for and what they give, see `sums.catalogue.layout`.
 
     Args:
@@ -32,7 +39,7 @@ def sums_catalogue(desk: dict, topic: "str | None" = None) -> "list[dict]":
     return layout(topic)
 
 
-def sum(desk: dict, key: str, given: dict) -> dict:
+def sum(desk: "Desk", key: str, given: "dict[str, Any]") -> "dict[str, Any]":
     """Return the Answer to one sum that belongs to no make.
 
     Args:
@@ -50,8 +57,12 @@ def sum(desk: dict, key: str, given: dict) -> dict:
 
 
 def step_sums(
-    desk: dict, make_id: str, step_key: str, now_ms: int, given: "dict | None" = None
-) -> "list[dict]":
+    desk: "Desk",
+    make_id: str,
+    step_key: str,
+    now_ms: int,
+    given: "dict[str, Any] | None" = None,
+) -> "list[dict[str, Any]]":
     """Return the answers to the sums of a step, what the make knows filled in.
 
     Args:

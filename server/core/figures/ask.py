@@ -10,8 +10,14 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Context, KnownValue, Scene
+    from server.shapes.core.sums import Answer
 
-def asked(context: dict, step: dict, key: str, size: "str | None") -> "dict | None":
+
+def asked(
+    context: "Context", step: "RecipeStep", key: str, size: "str | None"
+) -> "Answer | None":
     """Return a sum's Answer at a step of a make, or None when there is no such sum.
 
     Args:
@@ -28,8 +34,8 @@ def asked(context: dict, step: dict, key: str, size: "str | None") -> "dict | No
 
 
 def answer_at(
-    context: dict, step: dict, row: dict, size: "str | None"
-) -> "tuple[dict, dict]":
+    context: "Context", step: "RecipeStep", row: "dict[str, Any]", size: "str | None"
+) -> "tuple[Answer, dict[str, KnownValue]]":
     """Return the Answer to a sum at a step, and what the make knew for it.
 
     Args:
@@ -56,7 +62,7 @@ def answer_at(
     return before["answer"], known
 
 
-def scene_of(context: dict, step: dict, size: "str | None") -> "dict[str, Any]":
+def scene_of(context: "Context", step: "RecipeStep", size: "str | None") -> "Scene":
     """Return what the look-ups of `known` start from, for one step and size.
 
     Args:

@@ -5,14 +5,18 @@ from ..make.facts import facts
 from . import due
 from .figure import figure
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from server.shapes.core.state import Context, Desk, Entry, Rules, State
+
 
 def of_make(
-    state: dict,
-    opened: dict,
+    state: "State",
+    opened: "Entry",
     now_ms: int,
-    rules: "dict | None" = None,
-    desk: "dict | None" = None,
-) -> dict:
+    rules: "Rules | None" = None,
+    desk: "Desk | None" = None,
+) -> "Context":
     """Return the Context of a make at an instant.
 
     Args:
@@ -28,7 +32,7 @@ def of_make(
     """
     recipe = opened["data"]["recipe"]
     rules = {} if rules is None else rules
-    context: dict = {
+    context: "Context" = {
         "state": state,
         "desk": {"makes": {state["make"]: state}} if desk is None else desk,
         "recipe": recipe,

@@ -2,8 +2,14 @@
 
 from .figure import binding, figure
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from server.shapes.core.figures import Lasting
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Context, DueBand, Fact
 
-def lasts_of(context: dict, step: dict) -> "dict | None":
+
+def lasts_of(context: "Context", step: "RecipeStep") -> "Lasting | None":
     """Return how long a step lasts: {"value", "low", "high", ...} [s], or None.
 
     Args:
@@ -17,7 +23,7 @@ def lasts_of(context: dict, step: dict) -> "dict | None":
     return None if told is None or told["value"] is None else told
 
 
-def _is_asked(step, lasts):
+def _is_asked(step: "RecipeStep", lasts: "Lasting | None") -> bool:
     # Most steps have but the recipe's word, and a View asks for all of them. In a
     # brine a person's word may stand.
     if binding(step, "lasts", {"by": (lasts or {}).get("by")}) is not None:
@@ -25,12 +31,14 @@ def _is_asked(step, lasts):
     return step.get("place") == "brine"
 
 
-def all_lasts(context: dict) -> dict:
+def all_lasts(context: "Context") -> "dict[str, Lasting | None]":
     """Return {step key: how long it lasts or None} of every step, see `lasts_of`."""
     return {step["key"]: lasts_of(context, step) for step in context["recipe"]["steps"]}
 
 
-def with_due(context: dict, facts: dict, lasts: dict) -> dict:
+def with_due(
+    context: "Context", facts: "dict[str, Fact]", lasts: "dict[str, Lasting | None]"
+) -> "dict[str, Fact]":
     """Return the facts of every step with its deadline.
 
     Args:
@@ -50,7 +58,7 @@ def with_due(context: dict, facts: dict, lasts: dict) -> dict:
     return told
 
 
-def _with_due(fact, step, lasts):
+def _with_due(fact: "Fact", step: "RecipeStep", lasts: "Lasting | None") -> "Fact":
     fact = dict(fact)
     floc = fact["floc"]
     by_floc = floc is not None and lasts is not None and lasts.get("from") == "sum"
@@ -63,7 +71,7 @@ def _with_due(fact, step, lasts):
     return fact
 
 
-def _cut(due):
+def _cut(due: "DueBand") -> "dict[str, int | None]":
     return {
         "cut_ms": due["due_ms"],
         "low_ms": due["low_ms"],
@@ -74,7 +82,7 @@ def _cut(due):
 NOT_DUE = {"due_ms": None, "low_ms": None, "high_ms": None, "basis": None}
 
 
-def due_of(from_ms: "int | None", lasts: "dict | None", basis: str) -> dict:
+def due_of(from_ms: "int | None", lasts: "Lasting | None", basis: str) -> "DueBand":
     """Return when something is due that lasts so long from an instant.
 
     Args:
@@ -105,11 +113,11 @@ def span_ms(seconds: float) -> int:
     return int(seconds * 1000.0 + 0.5)
 
 
-def low_s(lasts: dict) -> float:
+def low_s(lasts: "Lasting") -> float:
     """Return the shortest accepted duration of a Figure [s]; its value if unset."""
     return lasts["value"] if lasts.get("low") is None else lasts["low"]
 
 
-def high_s(lasts: dict) -> float:
+def high_s(lasts: "Lasting") -> float:
     """Return the longest accepted duration of a Figure [s]; its value if unset."""
     return lasts["value"] if lasts.get("high") is None else lasts["high"]

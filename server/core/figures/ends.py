@@ -3,9 +3,14 @@
 from ..make.facts import is_hands_on, readings_in
 from .figure import figure
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Context, Fact, Judging
+
 
 def end_met_ms(
-    context: dict, step: dict, fact: dict, judge: "dict | None"
+    context: "Context", step: "RecipeStep", fact: "Fact", judge: "Judging | None"
 ) -> "int | None":
     """Return since when what ends a step by its recipe has come, or None.
 
@@ -29,7 +34,9 @@ def end_met_ms(
     return met_ms
 
 
-def _end_comes_ms(context, step, fact, judge):
+def _end_comes_ms(
+    context: "Context", step: "RecipeStep", fact: "Fact", judge: "Judging | None"
+) -> "int | None":
     by = step["end"]["by"]
     if by == "time":
         return fact["due"]["low_ms"]
@@ -44,7 +51,7 @@ def _end_comes_ms(context, step, fact, judge):
     return fact["begun_ms"] if is_hands_on(step) else fact["due"]["low_ms"]
 
 
-def _reached_ms(context, step, fact):
+def _reached_ms(context: "Context", step: "RecipeStep", fact: "Fact") -> "int | None":
     """Return since when the newest readings in a row have reached the end's figure."""
     since_ms = None
     least, most = ends_of(context, step)
@@ -56,7 +63,9 @@ def _reached_ms(context, step, fact):
     return since_ms
 
 
-def ends_of(context: dict, step: dict) -> "tuple":
+def ends_of(
+    context: "Context", step: "RecipeStep"
+) -> "tuple[float | None, float | None]":
     """Return (at least, at most) of the reading that ends a step; None each if open.
 
     Args:

@@ -2,10 +2,16 @@
 
 from ..log import run
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Context, Entry, State
+
+
 DAY_S = 86400.0
 
 
-def word_of(context: dict, step: dict, name: str) -> "float | None":
+def word_of(context: "Context", step: "RecipeStep", name: str) -> "float | None":
     """Return what a person has said that a figure shall be, or None.
 
     Who put the wheels of a brine step into a tank may have said for how many days.
@@ -23,7 +29,7 @@ def word_of(context: dict, step: dict, name: str) -> "float | None":
     return None if days is None else days * DAY_S
 
 
-def _days_in_tank(context, size):
+def _days_in_tank(context: "Context", size: "str | None") -> "float | None":
     newest = None
     for entry in _loads(context["desk"]["makes"], context["state"]["make"]):
         data = entry["data"]
@@ -34,7 +40,7 @@ def _days_in_tank(context, size):
     return None if newest is None else newest["data"]["days"]
 
 
-def _loads(makes, make):
+def _loads(makes: "dict[str, State]", make: str) -> "list[Entry]":
     """Return the entries by which wheels of a make went into tanks."""
     loads = []
     for stream in sorted(makes):

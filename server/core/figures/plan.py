@@ -2,8 +2,16 @@
 
 from .due import span_ms
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from server.shapes.core.figures import Lasting
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Fact, Span
 
-def planned(steps: "list[dict]", lasts: dict, start_ms: int) -> dict:
+
+def planned(
+    steps: "list[RecipeStep]", lasts: "dict[str, Lasting | None]", start_ms: int
+) -> "dict[str, Span]":
     """Return when each step should begin and end if all goes by its figures.
 
     Args:
@@ -14,7 +22,7 @@ def planned(steps: "list[dict]", lasts: dict, start_ms: int) -> dict:
     Returns:
         {step key: {"begin_ms", "end_ms"}}.
     """
-    times: "dict[str, dict]" = {}
+    times: "dict[str, Span]" = {}
     for step in steps:
         begin_ms = _after_ms(step, times, start_ms)
         end_ms = begin_ms + _lasts_ms(lasts[step["key"]])
@@ -22,7 +30,7 @@ def planned(steps: "list[dict]", lasts: dict, start_ms: int) -> dict:
     return times
 
 
-def planned_by_recipe(steps: "list[dict]", start_ms: int) -> dict:
+def planned_by_recipe(steps: "list[RecipeStep]", start_ms: int) -> "dict[str, Span]":
     """Return the plan of a make that is not opened yet: the recipe alone is known.
 
     Args:
@@ -36,8 +44,12 @@ def planned_by_recipe(steps: "list[dict]", start_ms: int) -> dict:
 
 
 def expected(
-    steps: "list[dict]", facts: dict, lasts: dict, start_ms: int, now_ms: int
-) -> "dict[str, dict]":
+    steps: "list[RecipeStep]",
+    facts: "dict[str, Fact]",
+    lasts: "dict[str, Lasting | None]",
+    start_ms: int,
+    now_ms: int,
+) -> "dict[str, Span]":
     """Return when each step did or will run, given what has happened.
 
     Args:
@@ -51,7 +63,7 @@ def expected(
     Returns:
         {step key: {"begin_ms", "end_ms"}}.
     """
-    times: "dict[str, dict]" = {}
+    times: "dict[str, Span]" = {}
     for step in steps:
         key = step["key"]
         ready_ms = _after_ms(step, times, start_ms)
@@ -59,7 +71,7 @@ def expected(
     return times
 
 
-def _span(fact, lasts_ms, ready_ms, now_ms):
+def _span(fact: "Fact", lasts_ms: int, ready_ms: int, now_ms: int) -> "Span":
     if fact["ended_ms"] is not None:
         begin_ms = fact["begun_ms"]
         if begin_ms is None or begin_ms > fact["ended_ms"]:
@@ -76,12 +88,12 @@ def _span(fact, lasts_ms, ready_ms, now_ms):
     return {"begin_ms": begin_ms, "end_ms": begin_ms + lasts_ms}
 
 
-def _after_ms(step, times, start_ms):
+def _after_ms(step: "RecipeStep", times: "dict[str, Span]", start_ms: int) -> int:
     ready_ms = start_ms
     for key in step.get("after", []):
         ready_ms = max(ready_ms, times[key]["end_ms"])
     return ready_ms
 
 
-def _lasts_ms(lasts):
+def _lasts_ms(lasts: "Lasting | None") -> int:
     return span_ms(lasts["value"]) if lasts else 0

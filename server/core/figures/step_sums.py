@@ -13,7 +13,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-    from server.shapes.core.state import Desk
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Context, Desk, State
     from server.shapes.core.sums import Answer
 
 
@@ -63,7 +64,7 @@ def step_sums(
     return []
 
 
-def _context(desk: dict, state: dict, now_ms: int) -> "dict | None":
+def _context(desk: "Desk", state: "State", now_ms: int) -> "Context | None":
     """Return the Context of a make, kept until the make or the instant is another.
 
     Working it out takes as long as a sum itself, and each figure that is typed
@@ -77,18 +78,20 @@ def _context(desk: dict, state: dict, now_ms: int) -> "dict | None":
     if kept is None or not _are_same(kept["rests_on"], rests_on):
         made = of_make(state, opened, now_ms, desk.get("rules"), desk)
         desk["sums"] = kept = {"rests_on": rests_on, "context": made}
-    context: dict = kept["context"]
+    context: "Context" = kept["context"]
     return context
 
 
-def _are_same(before: list, now: list) -> bool:
+def _are_same(before: "list[Any]", now: "list[Any]") -> bool:
     if before[0] is not now[0] or before[1] is not now[1]:
         return False
     return bool(before[2:] == now[2:])
 
 
-def _of_step(context: dict, step: dict, given: dict) -> "list[dict]":
-    answers: "list[dict]" = []
+def _of_step(
+    context: "Context", step: "RecipeStep", given: "dict[str, Any]"
+) -> "list[Answer]":
+    answers: "list[Answer]" = []
     for key in step.get("sums", []):
         row = catalogue.find(key)
         if row is not None:
@@ -99,7 +102,7 @@ def _of_step(context: dict, step: dict, given: dict) -> "list[dict]":
     return answers
 
 
-def _sizes(context: dict, step: dict, key: str) -> "list":
+def _sizes(context: "Context", step: "RecipeStep", key: str) -> "list[str | None]":
     if key not in OF_A_SIZE:
         return [None]
     if step.get("size"):
@@ -108,8 +111,12 @@ def _sizes(context: dict, step: dict, key: str) -> "list":
 
 
 def _answer(
-    context: dict, step: dict, row: dict, given: dict, size: "str | None"
-) -> dict:
+    context: "Context",
+    step: "RecipeStep",
+    row: "dict[str, Any]",
+    given: "dict[str, Any]",
+    size: "str | None",
+) -> "Answer":
     answer, known = answer_at(context, step, row, size)
     asked = [item for item in row["inputs"] if not item["hidden"]]
     chosen = {

@@ -17,9 +17,7 @@ if TYPE_CHECKING:
     from server.shapes.core.state import Context, Desk, KnownValue, Scene
 
 
-def scene(
-    desk: "Desk", context: "Context", step: "RecipeStep", now_ms: int
-) -> "dict[str, Any]":
+def scene(desk: "Desk", context: "Context", step: "RecipeStep", now_ms: int) -> "Scene":
     """Return what the look-ups start from.
 
     Args:
@@ -61,7 +59,7 @@ def of_size(scene: "Scene", size: "str | None") -> "Scene":
     return told
 
 
-def known_inputs(scene: "Scene", sum_row: "dict[str, Any]") -> "dict[str, Any]":
+def known_inputs(scene: "Scene", sum_row: "dict[str, Any]") -> "dict[str, KnownValue]":
     """Return the inputs of a sum that the make knows.
 
     Args:

@@ -21,8 +21,11 @@ if TYPE_CHECKING:
     from collections.abc import Callable
     from typing import Any
 
+    from server.shapes.core.board import Broken
+    from server.shapes.core.state import Desk, Raw, State
+
 # Functions (stream id, what could not be asked, the exception).
-LISTENERS: "list" = []
+LISTENERS: "list[Any]" = []
 
 MOST_LETTERS = 80
 # What cannot be shown, the one that costs most first: "opening" is of an entry that
@@ -43,11 +46,11 @@ STOPS_ALARMS = ("opening", "view", "alarms")
 
 
 def ask(
-    desk: dict,
+    desk: "Desk",
     stream: str,
     what: str,
     now_ms: "int | None",
-    question: "Callable",
+    question: "Callable[..., Any]",
     *args: "Any",
 ) -> "Any":
     """Return the answer of one make, or None when it has none because of a fault.
@@ -75,7 +78,9 @@ def ask(
     return answer
 
 
-def _note(desk, stream, what, now_ms, fault):
+def _note(
+    desk: "Desk", stream: str, what: str, now_ms: "int | None", fault: "Any"
+) -> None:
     told = desk.setdefault("broken", {}).setdefault(stream, {})
     if what in told:
         return
@@ -86,7 +91,7 @@ def _note(desk, stream, what, now_ms, fault):
         listener(stream, what, fault)
 
 
-def broken(desk: dict) -> "list[dict]":
+def broken(desk: "Desk") -> "list[dict[str, Any]]":
     """Return what cannot be shown of makes and tanks that are not over.
 
     Args:
@@ -115,7 +120,7 @@ def broken(desk: dict) -> "list[dict]":
     return sorted(found, key=lambda row: (row["opened_ms"], row["make"]))
 
 
-def without_alarms(desk: dict) -> "list[dict]":
+def without_alarms(desk: "Desk") -> "list[dict[str, Any]]":
     """Return the makes that no longer ring because they cannot be shown.
 
     Args:
@@ -134,12 +139,12 @@ def without_alarms(desk: dict) -> "list[dict]":
     ]
 
 
-def _of_raw(raw):
+def _of_raw(raw: "Raw") -> "dict[str, Any]":
     event = raw["event"]
     return {"since_ms": corrected_ms(event), "problems": raw["problems"][:3]}
 
 
-def _raw_opening(state):
+def _raw_opening(state: "State") -> "Raw | None":
     """Return the opening of a make that cannot be read, where no other is known."""
     if not state["raw"] or is_opened(state):
         return None
@@ -150,7 +155,9 @@ def _raw_opening(state):
     return None
 
 
-def _row(desk, stream, what, why, told):
+def _row(
+    desk: "Desk", stream: str, what: str, why: str, told: "dict[str, Any]"
+) -> "Broken":
     state = desk["makes"].get(stream)
     opened = _opened(state)
     data = opened["data"]
@@ -170,7 +177,7 @@ def _row(desk, stream, what, why, told):
     }
 
 
-def _opened(state: "dict | None") -> "dict[str, Any]":
+def _opened(state: "State | None") -> "dict[str, Any]":
     unknown = {"is_tank": False, "data": {}, "t_ms": 0}
     if state is None:
         return unknown
@@ -190,6 +197,6 @@ def _opened(state: "dict | None") -> "dict[str, Any]":
     }
 
 
-def _said(data, name):
+def _said(data: "dict[str, Any]", name: str) -> "str | None":
     value = data.get(name)
     return value[:MOST_LETTERS] if isinstance(value, str) else None

@@ -56,7 +56,7 @@ def checked(kind: str, field: str, number: float) -> "dict[str, Any]":
     return {"value": number, "problems": [], "ask": None}
 
 
-def refused(problems: "list[dict]") -> "dict[str, Any]":
+def refused(problems: "list[dict[str, Any]]") -> "dict[str, Any]":
     """Return the answer to what cannot be kept as it was typed.
 
     Args:

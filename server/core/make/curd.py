@@ -9,6 +9,15 @@ time is a fixed relative firmness).
 
 from ..log import run
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.recipe import RecipeJudge, RecipeStep
+    from server.shapes.core.state import Entry, State
+    from server.shapes.core.step import Floc
+
+
 FLOC_TEST_FROM_FRAC = 0.6  # share of the expected floc time; practice, no source
 LOOK_AGAIN_MS = 120000  # between two looks at the curd; practice, no source
 
@@ -21,7 +30,9 @@ PROBLEMS = {
 FLOC_CHOICES = ("not_flocculated", "flocculated")
 
 
-def floc(state: dict, step: dict, figures: dict) -> "dict | None":
+def floc(
+    state: "State", step: "RecipeStep", figures: "dict[str, Any]"
+) -> "Floc | None":
     """Return the flocculation facts of a step that ends by flocculation.
 
     Args:
@@ -59,7 +70,7 @@ def floc(state: dict, step: dict, figures: dict) -> "dict | None":
     return found
 
 
-def _window_problem(floc_s):
+def _window_problem(floc_s: float) -> "str | None":
     # Loaded when a floc point is there to judge: the app starts without it.
     from ..formulas.milk.rennet import cut_time
 
@@ -67,7 +78,7 @@ def _window_problem(floc_s):
     return PROBLEMS.get(cut_time(floc_s, 1.0, 0.0)["basis"])
 
 
-def _first_floc(state, step_key, after_ms):
+def _first_floc(state: "State", step_key: str, after_ms: int) -> "Entry | None":
     for entry in run.entries(state, "curd_judged", step_key):
         if entry["t_ms"] > after_ms and entry["data"]["judgement"] == "flocculated":
             return entry
@@ -75,12 +86,12 @@ def _first_floc(state, step_key, after_ms):
 
 
 def judging(
-    state: dict,
-    step: dict,
+    state: "State",
+    step: "RecipeStep",
     begun_ms: "int | None",
-    curd: "dict | None",
+    curd: "dict[str, Any] | None",
     lasts_s: float,
-) -> "dict | None":
+) -> "dict[str, Any] | None":
     """Return what to judge in a step, from when, and the last word on it.
 
     A step that ends by flocculation first asks for the floc test alone; once
@@ -118,7 +129,7 @@ def judging(
     }
 
 
-def _enders(step):
+def _enders(step: "RecipeStep") -> "list[str] | tuple[str, ...]":
     if step["end"]["by"] == "floc":
         return ("clean_break", "past_it")
     wanted = step["end"].get("judgement")
@@ -127,7 +138,7 @@ def _enders(step):
     return wanted if isinstance(wanted, list) else [wanted]
 
 
-def _choices(choices, curd):
+def _choices(choices: "list[str]", curd: "Floc | None") -> "list[str]":
     if curd is None:
         return list(choices)
     if curd["floc_ms"] is None:
@@ -135,7 +146,13 @@ def _choices(choices, curd):
     return [choice for choice in choices if choice not in FLOC_CHOICES]
 
 
-def _from_ms(judge, begun_ms, curd, last, lasts_s):
+def _from_ms(
+    judge: "RecipeJudge",
+    begun_ms: "int | None",
+    curd: "Floc | None",
+    last: "Entry | None",
+    lasts_s: float,
+) -> "int | None":
     if begun_ms is None:
         return None
     share = judge.get("from_frac") or 0.0

@@ -11,6 +11,15 @@ from ..log.readings import every
 from ..log.touches import keep, kept
 from . import curd as curd_facts
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Entry, Fact, Rules, State
+    from server.shapes.core.words import Who
+
+
 # (begun, ended, skipped, all that it waits on is done) -> status. An end or a
 # begin outweighs a skip that another phone sent: what was done was done.
 STATUS = (
@@ -32,8 +41,11 @@ NOT_DUE = {"due_ms": None, "low_ms": None, "high_ms": None, "basis": None}
 
 
 def facts(
-    state: dict, steps: "list[dict]", figures: dict, rules: "dict | None" = None
-) -> dict:
+    state: "State",
+    steps: "list[RecipeStep]",
+    figures: "dict[str, Any]",
+    rules: "Rules | None" = None,
+) -> "dict[str, Fact]":
     """Return the bare facts of every step.
 
     Args:
@@ -66,7 +78,9 @@ def facts(
     return found
 
 
-def _all(state, steps, figures, rules):
+def _all(
+    state: "State", steps: "list[RecipeStep]", figures: "dict[str, Any]", rules: "Rules"
+) -> "dict[str, Fact]":
     found = {}
     for step in steps:
         found[step["key"]] = _fact(state, step, figures, rules)
@@ -80,14 +94,16 @@ def _all(state, steps, figures, rules):
     return found
 
 
-def _status(fact):
+def _status(fact: "Fact") -> str:
     for status, holds in STATUS[:-1]:
         if holds(fact):
             return status
     return STATUS[-1][0]
 
 
-def _fact(state, step, figures, rules):
+def _fact(
+    state: "State", step: "RecipeStep", figures: "dict[str, Any]", rules: "Rules"
+) -> "Fact":
     key = step["key"]
     begun = _first(run.entries(state, "step_begun", key))
     ended = _first(run.entries(state, "step_ended", key))
@@ -115,17 +131,17 @@ def _fact(state, step, figures, rules):
     }
 
 
-def _first(found):
+def _first(found: "list[Entry]") -> "Entry | None":
     return found[0] if found else None
 
 
-def _is_over(fact):
+def _is_over(fact: "Fact") -> bool:
     return fact["ended"] is not None or (
         fact["skipped"] is not None and fact["begun"] is None
     )
 
 
-def readings_in(state: dict, fact: dict, quantity: str) -> "list[dict]":
+def readings_in(state: "State", fact: "Fact", quantity: str) -> "list[Entry]":
     """Return the readings of a quantity that belong to a step, oldest first.
 
     A reading names its step; one that names none belongs to every step that
@@ -152,7 +168,7 @@ def readings_in(state: dict, fact: dict, quantity: str) -> "list[dict]":
     return found
 
 
-def last_reading(state: dict, fact: dict, quantity: str) -> "dict | None":
+def last_reading(state: "State", fact: "Fact", quantity: str) -> "Entry | None":
     """Return the newest reading of a quantity taken while a step ran, or None.
 
     Args:
@@ -164,7 +180,7 @@ def last_reading(state: dict, fact: dict, quantity: str) -> "dict | None":
     return found[-1] if found else None
 
 
-def is_hands_on(step: dict) -> bool:
+def is_hands_on(step: "RecipeStep") -> bool:
     """Tell whether a step is short work under the hands, see `HANDS_ON_S`.
 
     Args:
@@ -173,6 +189,6 @@ def is_hands_on(step: dict) -> bool:
     return not step.get("lasts") or step["lasts"]["value"] < HANDS_ON_S
 
 
-def who(entry: dict) -> dict:
+def who(entry: "Entry") -> "Who":
     """Return {"id", "at_ms", "by"} of an entry."""
     return {"id": entry["id"], "at_ms": entry["t_ms"], "by": entry["by"]}

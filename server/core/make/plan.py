@@ -4,6 +4,14 @@ from ..formulas.milk import milk as milk_formulas
 from ..log import run
 from ..log.touches import WITH_VOLUME_MS
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Milk, State
+
+
 # Cow's milk before it has been tested; used only to turn a metered volume into
 # mass, where 0.1 % of fat is worth 0.1 kg in 1,000. Source: GOFF density table,
 # row 4.00 fat 8.95 SNF.
@@ -12,7 +20,7 @@ USUAL_SNF_FRAC = 0.0895
 USUAL_TEMP_C = 4.4
 
 
-def in_order(steps: "list[dict]") -> "list[dict]":
+def in_order(steps: "list[RecipeStep]") -> "list[RecipeStep]":
     """Return the steps so that each stands after all that it waits on.
 
     Args:
@@ -38,7 +46,7 @@ def in_order(steps: "list[dict]") -> "list[dict]":
     return ordered
 
 
-def closing_step(steps: "list[dict]") -> dict:
+def closing_step(steps: "list[RecipeStep]") -> "RecipeStep":
     """Return the last hands-on step of the make day; the last step if none says so.
 
     Args:
@@ -50,7 +58,7 @@ def closing_step(steps: "list[dict]") -> dict:
     return steps[-1]
 
 
-def milk_in(state: dict, opened: dict) -> dict:
+def milk_in(state: "State", opened: "dict[str, Any]") -> "Milk":
     """Return the mass of milk in the make and what that rests on.
 
     A weighed mass goes before a metered volume, and a metered volume before
@@ -89,7 +97,7 @@ def milk_in(state: dict, opened: dict) -> dict:
     }
 
 
-def _temp_at(state, at_ms, otherwise):
+def _temp_at(state: "State", at_ms: int, otherwise: float) -> float:
     """Return the milk temperature read nearest to an instant, within an hour."""
     nearest = None
     for entry in run.entries(state, "reading_taken", "milk_temp_c"):

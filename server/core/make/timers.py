@@ -8,8 +8,13 @@ milk: nothing here can be paused.
 
 from ..log import run
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from server.shapes.core.state import State
+    from server.shapes.core.view import Timer
 
-def timers(state: dict) -> "list[dict]":
+
+def timers(state: "State") -> "list[Timer]":
     """Return the stand-alone timers of a make, in the order they fall due.
 
     Args:

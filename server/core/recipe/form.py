@@ -11,6 +11,13 @@ from ..units.quantities import check_number
 from .checks import MAX_KEY, problem
 from .figures import MOST, is_text
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.words import Problem
+
+
 MOST_LETTERS = 4000  # of one text, in one language
 MOST_LANGUAGES = 40
 MOST_NAMED = 200
@@ -18,7 +25,12 @@ MOST_STEPS = 120  # a View works through all of them
 MOST_ROWS = 60
 
 
-def _row(kind, most=None, of=None, label=None):
+def _row(
+    kind: str,
+    most: "int | None" = None,
+    of: "dict[str, Any] | None" = None,
+    label: "str | None" = None,
+) -> "dict[str, Any]":
     return {"kind": kind, "most": most, "of": of, "label": label}
 
 
@@ -133,7 +145,7 @@ RECIPE = {
 }
 
 
-def check_form(recipe: dict) -> "list[dict]":
+def check_form(recipe: "dict[str, Any]") -> "list[Problem]":
     """Return every field of a recipe that holds another kind of thing, or too much.
 
     Args:
@@ -146,7 +158,9 @@ def check_form(recipe: dict) -> "list[dict]":
     return _fields("", recipe, RECIPE)
 
 
-def _fields(path, value, table):
+def _fields(
+    path: str, value: "dict[str, Any]", table: "dict[str, Any]"
+) -> "list[Problem]":
     problems = []
     # By the table's names: what is not named is not looked at.
     for name in table:
@@ -155,7 +169,7 @@ def _fields(path, value, table):
     return problems
 
 
-def _field(field, value, row):
+def _field(field: str, value: "Any", row: "dict[str, Any]") -> "list[Problem]":
     kind = row["kind"]
     if kind in LISTS:
         return _list(field, value, row)
@@ -178,7 +192,7 @@ def _field(field, value, row):
     return [problem(field, "not_yes_or_no", None)]
 
 
-def _text(field, value, most):
+def _text(field: str, value: object, most: int) -> "list[Problem]":
     if not isinstance(value, str):
         return [problem(field, "not_text", None)]
     if len(value) > most:
@@ -186,7 +200,7 @@ def _text(field, value, most):
     return []
 
 
-def _words(field, value, most):
+def _words(field: str, value: object, most: int) -> "list[Problem]":
     if not isinstance(value, dict):
         return [problem(field, "not_a_mapping", None)]
     if len(value) > MOST_LANGUAGES:
@@ -197,7 +211,7 @@ def _words(field, value, most):
     return problems
 
 
-def _named(field, value, row):
+def _named(field: str, value: object, row: "dict[str, Any]") -> "list[Problem]":
     if not isinstance(value, dict):
         return [problem(field, "not_a_mapping", None)]
     if len(value) > row["most"]:
@@ -212,7 +226,7 @@ def _named(field, value, row):
     return problems
 
 
-def _list(field, value, row):
+def _list(field: str, value: object, row: "dict[str, Any]") -> "list[Problem]":
     if not isinstance(value, list):
         return [problem(field, "not_a_list", None)]
     if len(value) > row["most"]:
@@ -224,20 +238,28 @@ def _list(field, value, row):
     return problems
 
 
-def _one_text(field, path, one, row):
+def _one_text(
+    field: str, path: str, one: "Any", row: "dict[str, Any]"
+) -> "list[Problem]":
     # Told of the list itself, as where one of its words is not known.
     return _text(field, one, MAX_KEY)
 
 
-def _one_words(field, path, one, row):
+def _one_words(
+    field: str, path: str, one: "Any", row: "dict[str, Any]"
+) -> "list[Problem]":
     return _words(path, one, MOST_LETTERS)
 
 
-def _one_number(field, path, one, row):
+def _one_number(
+    field: str, path: str, one: "Any", row: "dict[str, Any]"
+) -> "list[Problem]":
     return check_number(path, one, -MOST, MOST)
 
 
-def _one_row(field, path, one, row):
+def _one_row(
+    field: str, path: str, one: "Any", row: "dict[str, Any]"
+) -> "list[Problem]":
     if not isinstance(one, dict):
         return [problem(path, "not_a_mapping", None)]
     key = one.get(row["label"])

@@ -7,10 +7,23 @@ it is of one size of wheel; "end/at_least" and "end/at_most"; "turn/<place>";
 
 from .figures import scaled_figure
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from server.shapes.core.figures import OwnFigure
+    from server.shapes.core.recipe import (
+        Figure,
+        Ingredient,
+        Recipe,
+        RecipeStep,
+        RecipeTarget,
+    )
+    from server.shapes.core.state import Milk
+
+
 SIDES = ("at_least", "at_most")
 
 
-def target_name(row: dict) -> str:
+def target_name(row: "RecipeTarget") -> str:
     """Return the name of a target of a step.
 
     Args:
@@ -20,7 +33,7 @@ def target_name(row: dict) -> str:
     return "target/" + row["quantity"] + ("" if size is None else "/" + size)
 
 
-def names(step: dict) -> "list[str]":
+def names(step: "RecipeStep") -> "list[str]":
     """Return the names of all figures that a step has, in the order of the recipe.
 
     Args:
@@ -34,7 +47,7 @@ def names(step: dict) -> "list[str]":
     return told
 
 
-def figure_at(recipe: dict, step: dict, name: str) -> "dict | None":
+def figure_at(recipe: "Recipe", step: "RecipeStep", name: str) -> "Figure | None":
     """Return the figure of that name as it stands in the recipe, or None.
 
     Args:
@@ -58,7 +71,7 @@ def figure_at(recipe: dict, step: dict, name: str) -> "dict | None":
     return None
 
 
-def ingredient(recipe: dict, key: str) -> "dict | None":
+def ingredient(recipe: "Recipe", key: str) -> "Ingredient | None":
     """Return the row of an ingredient, or None.
 
     Args:
@@ -72,8 +85,12 @@ def ingredient(recipe: dict, key: str) -> "dict | None":
 
 
 def own_figure(
-    recipe: dict, step: dict, name: str, milk: dict, opened_l: float
-) -> "dict | None":
+    recipe: "Recipe",
+    step: "RecipeStep",
+    name: str,
+    milk: "Milk",
+    opened_l: float,
+) -> "OwnFigure | None":
     """Return a recipe's own figure for the milk of a make, or None.
 
     Args:
@@ -100,7 +117,7 @@ def own_figure(
     return {part: scaled.get(part) for part in wanted}
 
 
-def _dose(row, milk):
+def _dose(row: "Ingredient", milk: "Milk") -> "OwnFigure":
     figure = row["dose"]["amount"]
     times = {"kg_milk": milk["milk_kg"], "l_milk": milk["milk_l"]}
     value = figure["value"] * times.get(row["dose"]["per"], 1.0)
@@ -116,7 +133,9 @@ def _dose(row, milk):
     }
 
 
-def tolerated(value: float, share: "float | None") -> "tuple":
+def tolerated(
+    value: float, share: "float | None"
+) -> "tuple[float | None, float | None]":
     """Return the ends of a tolerance round a value; None each without one.
 
     Args:

@@ -14,6 +14,21 @@ from ..make.plan import closing_step
 from .step_parts import verdict
 from .view import context_of
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.curve import (
+        AcidCurve,
+        Curve,
+        CurveBand,
+        CurvePoint,
+        CurveSeries,
+        CurveStep,
+    )
+    from server.shapes.core.state import Desk, Entry, State, ViewContext
+
+
 TEMPERATURES = (
     "milk_temp_c",
     "air_space_temp_c",
@@ -30,11 +45,11 @@ NIGHT_MS = 21600000
 
 
 def curve(
-    state: dict,
+    state: "State",
     now_ms: int,
-    rules: "dict | None" = None,
-    desk: "dict | None" = None,
-) -> "dict | None":
+    rules: "dict[str, Any] | None" = None,
+    desk: "Desk | None" = None,
+) -> "Curve | None":
     """Return the Curve of one make, or None when its opening is not known.
 
     Args:
@@ -70,8 +85,11 @@ def curve(
 
 
 def series_of(
-    context: dict, quantity: str, wanted: "list[dict]", acid: "dict | None"
-) -> "list[dict]":
+    context: "ViewContext",
+    quantity: str,
+    wanted: "list[CurveBand]",
+    acid: "AcidCurve | None",
+) -> "list[CurvePoint]":
     """Return the standing readings of a quantity, oldest first, each judged.
 
     A reading is judged by its step's band; a pH whose step has none by the
@@ -107,7 +125,7 @@ def series_of(
     return found
 
 
-def bands(context: dict) -> "list[dict]":
+def bands(context: "ViewContext") -> "list[CurveBand]":
     """Return the bands that steps want of temperature and pH, and when.
 
     Args:
@@ -145,7 +163,7 @@ def bands(context: dict) -> "list[dict]":
     return found
 
 
-def boundaries(context: dict) -> "list[dict]":
+def boundaries(context: "ViewContext") -> "list[CurveStep]":
     """Return when each step was planned and when it really runs or is expected to.
 
     Args:
@@ -174,7 +192,7 @@ def boundaries(context: dict) -> "list[dict]":
     return found
 
 
-def acid_line(context: dict) -> "dict | None":
+def acid_line(context: "ViewContext") -> "AcidCurve | None":
     """Return the recipe's pH curve with its band, at the times of this make.
 
     Args:
@@ -209,7 +227,7 @@ def acid_line(context: dict) -> "dict | None":
     return {"start_ms": start_ms, "is_real": is_real, "points": points}
 
 
-def spans(context: dict, series: "list[dict]") -> dict:
+def spans(context: "ViewContext", series: "list[CurveSeries]") -> "dict[str, Any]":
     """Return the stretches of time that a person may ask to see.
 
     Args:
@@ -236,7 +254,7 @@ def spans(context: dict, series: "list[dict]") -> dict:
     }
 
 
-def _day(context, begin_ms):
+def _day(context: "ViewContext", begin_ms: int) -> "tuple[int, int]":
     closing = closing_step(context["ordered"])
     for step in context["ordered"]:
         if step is closing:
@@ -248,7 +266,7 @@ def _day(context, begin_ms):
     return begin_ms, context["expected"][closing["key"]]["end_ms"]
 
 
-def _step_at(context, entry):
+def _step_at(context: "ViewContext", entry: "Entry") -> "str | None":
     """Return the step that a reading names, or the latest that ran at its time."""
     named = entry["data"].get("step")
     if named is not None:
@@ -266,7 +284,13 @@ def _step_at(context, entry):
     return None if found is None else found[1]
 
 
-def _band_at(wanted, acid, step, quantity, at_ms):
+def _band_at(
+    wanted: "list[CurveBand]",
+    acid: "AcidCurve | None",
+    step: "str | None",
+    quantity: str,
+    at_ms: int,
+) -> "tuple[float | None, float | None]":
     for row in wanted:
         if row["step"] == step and row["quantity"] == quantity:
             return row["low"], row["high"]

@@ -2,6 +2,14 @@
 
 from ..figures.due import span_ms
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.step import Step
+    from server.shapes.core.view import Alert
+    from server.shapes.core.words import Words
+
+
 OVERDUE_GRACE_S = 60.0  # a reading may come this late before it is an alert
 ACT_SHARE = 0.25  # overrun of a step, as a share of its length, that asks to act
 ACT_OVERDUE_S = 600.0  # a reading without an interval this late asks to act
@@ -9,7 +17,7 @@ ACT_OVERDUE_S = 600.0  # a reading without an interval this late asks to act
 _FORM = {"C": "temperature", "pH": "acid", "fraction lactic": "acid"}
 
 
-def step_alerts(step: dict) -> "list[dict]":
+def step_alerts(step: "Step") -> "list[Alert]":
     """Return the alerts of one Step of the View.
 
     Args:
@@ -31,7 +39,7 @@ def step_alerts(step: dict) -> "list[dict]":
     )
 
 
-def _time_alerts(step):
+def _time_alerts(step: "Step") -> "list[Alert]":
     if step["timing"]["state"] != "late":
         return []
     by_s = step["timing"]["by_s"]
@@ -55,7 +63,7 @@ def _time_alerts(step):
     ]
 
 
-def _band_s(step):
+def _band_s(step: "Step") -> "tuple[float, float]":
     """Return the band that the step is late against; of a setting, from the rennet."""
     from_ms = step["begun"]["at_ms"]
     if step["due_basis"] == "floc":
@@ -69,7 +77,7 @@ def _band_s(step):
     )
 
 
-def _is_ramp(step, quantity, word):
+def _is_ramp(step: "Step", quantity: str, word: str) -> bool:
     """Tell whether a reading is merely on its way to the value that ends the step."""
     end = step["end"]
     if step["status"] != "running" or end["by"] != "reading":
@@ -80,7 +88,7 @@ def _is_ramp(step, quantity, word):
     return word == side
 
 
-def _reading_alerts(step):
+def _reading_alerts(step: "Step") -> "list[Alert]":
     found = []
     for target in step["targets"]:
         last = target["last"]
@@ -108,7 +116,7 @@ def _reading_alerts(step):
     return found
 
 
-def _drift_form(unit, word):
+def _drift_form(unit: str, word: str) -> str:
     form = _FORM.get(unit, "quantity")
     if form == "acid":
         # A pH above its band means too little acid yet; a titration, too much.
@@ -117,7 +125,7 @@ def _drift_form(unit, word):
     return form + ("_low" if word == "below" else "_high")
 
 
-def _overdue_alerts(step):
+def _overdue_alerts(step: "Step") -> "list[Alert]":
     found = []
     for reading in step["readings"]:
         if not (reading["required"] or reading["every_s"]):
@@ -141,7 +149,7 @@ def _overdue_alerts(step):
     return found
 
 
-def _dose_alerts(step):
+def _dose_alerts(step: "Step") -> "list[Alert]":
     found = []
     for add in step["adds"]:
         rows = add["added"]
@@ -168,7 +176,7 @@ def _dose_alerts(step):
     return found
 
 
-def _record_alerts(step):
+def _record_alerts(step: "Step") -> "list[Alert]":
     """Return the required readings that an ended step lacks: the record has a gap."""
     found = []
     for reading in step["readings"]:
@@ -188,7 +196,7 @@ def _record_alerts(step):
     return found
 
 
-def _curd_alerts(step):
+def _curd_alerts(step: "Step") -> "list[Alert]":
     found = []
     judge = step["judge"]
     if judge and judge["last"] and judge["last"]["judgement"] == "past_it":
@@ -226,7 +234,7 @@ def _curd_alerts(step):
     return found
 
 
-def what_to_do(step: dict, form: str) -> "dict | None":
+def what_to_do(step: "Step | RecipeStep", form: str) -> "Words | None":
     """Return what the recipe says to do about a form of drift, or None.
 
     Args:
@@ -241,7 +249,7 @@ def what_to_do(step: dict, form: str) -> "dict | None":
 
 def alert(
     alert_id: str, form: str, level: str, key: str, since_ms: int, **rest: "object"
-) -> dict:
+) -> "Alert":
     """Return an Alert; what is not given is None.
 
     Args:

@@ -190,9 +190,9 @@ def add_view(context: dict, step: dict, name: str, fact: dict) -> dict:
     """
     state = context["state"]
     dose = _dose(context, step, name)
-    goes_in = ingredient(context["recipe"], name) or {}
-    title = goes_in.get("title", {"en": name})
-    optional = bool(goes_in.get("optional"))
+    goes_in = ingredient(context["recipe"], name)
+    title = {"en": name} if goes_in is None else goes_in["title"]
+    optional = goes_in is not None and bool(goes_in.get("optional"))
     added = run.entries(state, "ingredient_added", name)
     rows = []
     counted = []

@@ -11,8 +11,15 @@ from ..units.quantities import check_number
 from ..units.readings import parse
 from ..units.table import convert
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def read_given(row: dict, given: dict) -> dict:
+    from server.shapes.core.figures import Lasting
+    from server.shapes.core.words import Problem
+
+
+def read_given(row: "dict[str, Any]", given: "Lasting") -> "dict[str, Any]":
     """Return the value of one input as it was given.
 
     Args:
@@ -25,7 +32,7 @@ def read_given(row: dict, given: dict) -> dict:
         {"value", "typed", "problems", "ask"}: value None with problems; typed is
         [number, unit] as given, so that a rule can be judged in that unit.
     """
-    found: dict = {"value": None, "typed": None, "problems": [], "ask": []}
+    found: "dict[str, Any]" = {"value": None, "typed": None, "problems": [], "ask": []}
     if not isinstance(given, dict):
         found["problems"].append(_problem(row, "not_a_mapping", None, given))
     elif row["kind"] == "choice":
@@ -37,11 +44,18 @@ def read_given(row: dict, given: dict) -> dict:
     return found
 
 
-def _problem(row, key, limit, value):
+def _problem(
+    row: "dict[str, Any]",
+    key: str,
+    limit: "float | list[str] | None",
+    value: "float | str | None",
+) -> "dict[str, Any]":
     return problem(row["name"], key, value, limit, row["unit"])
 
 
-def _read_choice(row, given, found):
+def _read_choice(
+    row: "dict[str, Any]", given: "Lasting", found: "dict[str, Any]"
+) -> None:
     word = given.get("value", given.get("typed"))
     if word in row["choices"]:
         found["value"] = word
@@ -49,7 +63,9 @@ def _read_choice(row, given, found):
         found["problems"].append(_problem(row, "not_a_choice", row["choices"], word))
 
 
-def _read_number(row, given, found):
+def _read_number(
+    row: "dict[str, Any]", given: "Lasting", found: "dict[str, Any]"
+) -> None:
     raw = given.get("typed", given.get("value"))
     amount = parse(raw) if isinstance(raw, str) else raw
     unit = given.get("unit") or row["unit"]
@@ -78,7 +94,7 @@ def _read_number(row, given, found):
             found["ask"].extend(_ask(row, number))
 
 
-def _ask(row, number):
+def _ask(row: "dict[str, Any]", number: float) -> "list[Problem]":
     if row["ask_low"] is not None and number < row["ask_low"]:
         limit = row["ask_low"]
         return [{"field": row["name"], "key": "unlikely_low", "limit": limit}]
@@ -88,7 +104,9 @@ def _ask(row, number):
     return []
 
 
-def _read_series(row, given, found):
+def _read_series(
+    row: "dict[str, Any]", given: "dict[str, Any]", found: "dict[str, Any]"
+) -> None:
     rows = given.get("rows", given.get("value"))
     if not isinstance(rows, list):
         found["problems"].append(_problem(row, "not_a_list", None, rows))
@@ -109,8 +127,14 @@ def _read_series(row, given, found):
         found["value"] = read
 
 
-def _read_cells(row, place, cells, given, found):
-    read: dict = {}
+def _read_cells(
+    row: "dict[str, Any]",
+    place: int,
+    cells: "dict[str, Any]",
+    given: "dict[str, Any]",
+    found: "dict[str, Any]",
+) -> "dict[str, Any]":
+    read: "dict[str, Any]" = {}
     for column in row["columns"]:
         name = column["name"]
         cell = cells.get(name) if isinstance(cells, dict) else None
@@ -135,7 +159,9 @@ def _read_cells(row, place, cells, given, found):
     return read
 
 
-def _not_rising(row, read):
+def _not_rising(
+    row: "dict[str, Any]", read: "list[dict[str, Any]]"
+) -> "list[dict[str, Any]]":
     column = row["columns"][0]
     if not column["rises"]:
         return []

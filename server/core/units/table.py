@@ -14,8 +14,19 @@ The page has this table as data: after a change here run deploy/page_units.py.
 from ..numbers.bounds import require_number
 from ..numbers.refused import require
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def _unit(dimension, size=1.0, zero=0.0, per=1.0, shown=None, typed=None):
+
+def _unit(
+    dimension: str,
+    size: float = 1.0,
+    zero: float = 0.0,
+    per: float = 1.0,
+    shown: "int | None" = None,
+    typed: "int | None" = None,
+) -> "dict[str, Any]":
     return {
         "dimension": dimension,
         "size": size,
@@ -30,7 +41,7 @@ def _unit(dimension, size=1.0, zero=0.0, per=1.0, shown=None, typed=None):
 # last digit; zero: the base value at zero. shown, typed: decimals of a figure worked
 # out and of one typed, None where that depends on how large it is. Gallon, pound and
 # inch are exact by definition; psi is lb × 9.80665 N over in².
-UNITS: "dict[str, dict]" = {
+UNITS: "dict[str, dict[str, Any]]" = {
     "C": _unit("temperature", shown=1, typed=1),
     "F": _unit("temperature", 5.0 / 9.0, -160.0 / 9.0, shown=1, typed=1),
     "K": _unit("rise", shown=2, typed=2),

@@ -9,6 +9,15 @@ from typing import Any, NotRequired, TypedDict
 from server.shapes.core.words import Words
 
 
+class Binding(TypedDict):
+    """Which value of which sum answers a figure; the first of several that it has."""
+
+    sum: str
+    value: str | list[str]
+    size: NotRequired[str]
+    of: NotRequired[str]
+
+
 class Figure(TypedDict):
     """A figure of a recipe with its band, and how well it is known."""
 
@@ -19,6 +28,7 @@ class Figure(TypedDict):
     source: str
     status: str
     note: NotRequired[str]
+    by: NotRequired[Binding]
 
 
 class RecipeEnd(TypedDict):

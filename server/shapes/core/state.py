@@ -3,11 +3,13 @@
 What is worked out once is kept in the State or the Desk until an event changes it.
 """
 
+from collections.abc import Callable
 from typing import Any, Literal, NotRequired, TypedDict
 
+from server.shapes.core.figures import Lasting, StepFigure
 from server.shapes.core.recipe import Recipe, RecipeStep
 from server.shapes.core.record import Proved
-from server.shapes.core.step import Dose, Floc, Judgement, StepStatus
+from server.shapes.core.step import Judgement, StepStatus
 from server.shapes.core.view import Timer, View
 from server.shapes.core.words import Problem, Reasoned
 
@@ -93,9 +95,10 @@ class Fact(TypedDict):
     skipped_ms: int | None
     due: DueBand
     due_ms: int | None
-    floc: Floc | None
+    floc: Any
     waits_on: list[str]
     status: StepStatus
+    from_ms: NotRequired[int | None]
 
 
 class Span(TypedDict):
@@ -138,22 +141,37 @@ class State(TypedDict):
 
 
 class Context(TypedDict):
-    """What all answers about one make at one instant start from."""
+    """What all answers about one make at one instant start from.
+
+    `figures`, `asking`, `cut` and `scenes` are for `figures.figure` alone; `figure`
+    is the way to ask it, handed to the wings below.
+    """
 
     state: State
-    over: bool
+    desk: "Desk"
     recipe: Recipe
     opened: dict[str, Any]
-    ordered: list[RecipeStep]
     facts: dict[str, Fact]
-    planned: dict[str, Span]
-    expected: dict[str, Span]
+    lasts: dict[str, Lasting | None]
     milk: Milk
-    doses: dict[str, Dose]
-    timers: list[Timer]
-    holds: list[Reasoned]
     rules: Rules
     now_ms: int
+    figures: dict[str, StepFigure]
+    asking: list[str]
+    cut: list[int]
+    scenes: "dict[str, Scene]"
+    figure: NotRequired[Callable[..., Any]]
+
+
+class ViewContext(Context):
+    """The same with what a View asks besides."""
+
+    over: bool
+    ordered: list[RecipeStep]
+    planned: dict[str, Span]
+    expected: dict[str, Span]
+    timers: list[Timer]
+    holds: list[Reasoned]
 
 
 # `from` is a word of Python, so this field stands apart.
