@@ -23,7 +23,7 @@ def board(
         desk: Desk.
         views: list of View, of every make that can be shown.
         now_ms: now [ms].
-        ahead: list of Act of the makes that run, see `clashes.acts`.
+        ahead: list of Act of the makes that run, see `acts.acts`.
 
     Returns:
         Board: makes that still run first, the

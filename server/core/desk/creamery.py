@@ -1,7 +1,7 @@
 """All makes of a creamery together: the board, what clashes, how makes compare."""
 
+from ..creamery.acts import acts as acts_of
 from ..creamery.board import board as board_of
-from ..creamery.clashes import acts as acts_of
 from ..creamery.kept import view
 from ..log.apart import ask
 from ..log.opening import recipe_of
@@ -73,7 +73,7 @@ def clashes_if(
     Returns:
         {"clashes", "count", "better"}, see `clashes.clashes_if`.
     """
-    from ..creamery.clashes import clashes_if as would_clash
+    from ..creamery.starts import clashes_if as would_clash
 
     ahead = _acts_ahead(desk, _views(desk, now_ms), now_ms)
     return would_clash(ahead, recipe, start_ms, now_ms)
