@@ -13,7 +13,8 @@ export async function resolve(specifier, context, next) {
   const address = imports[specifier];
   const inPage = page !== null || specifier.includes("?page=");
   if (!inPage) return next(specifier, context);
-  const wanted = address ? new URL(address.slice(1), STATIC).href : specifier;
+  const path = address ?? (specifier.startsWith("/js/") ? specifier : null);
+  const wanted = path ? new URL(path.slice(1), STATIC).href : specifier;
   const found = await next(wanted, context);
   const url = new URL(found.url);
   if (page !== null) url.searchParams.set("page", page);
