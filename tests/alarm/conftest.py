@@ -3,7 +3,7 @@ import pytest
 from server.app import create_app
 from server.config import Settings
 from tests.alarm.push_service import PushService
-from tests.sync.phones import HandClock, close_app
+from tests.sync.phones import HandClock, close_app, migrated
 
 
 @pytest.fixture
@@ -28,6 +28,7 @@ def app(tmp_path, clock):
         push_contact="mailto:owner@creamery.org",
         push_hosts=("127.0.0.1",),
     )
+    (tmp_path / "vatside.sqlite3").write_bytes(migrated())
     app = create_app(settings)
     with app.app_context():
         yield app

@@ -5,7 +5,7 @@ import pytest
 from flask.testing import FlaskClient
 
 from server import auth
-from tests.sync.phones import HandClock, a_uuid, close_app, make_app
+from tests.sync.phones import HandClock, a_uuid, close_app, make_app, migrated
 
 HEADERS = {"X-Vatside": "1", "Content-Type": "application/json"}
 
@@ -45,6 +45,7 @@ def clock():
 
 @pytest.fixture
 def app(tmp_path, clock):
+    (tmp_path / "vatside.sqlite3").write_bytes(migrated())
     app = make_app(tmp_path, clock=clock)
     yield app
     close_app(app)

@@ -11,6 +11,7 @@ import pytest
 from sqlalchemy import create_engine, make_url, text
 
 from server.store.migrate import bring_up_to_date
+from tests.sync.phones import migrated
 
 DEBIAN = Path("/usr/lib/postgresql")
 QUICK = "-c fsync=off -c listen_addresses='' -c max_connections=120"
@@ -119,7 +120,9 @@ def postgres():
 def database_url(request, tmp_path):
     """Give the address of an empty database of each kind."""
     if request.param == "sqlite":
-        yield f"sqlite:///{tmp_path}/vatside.sqlite3"
+        file = tmp_path / "vatside.sqlite3"
+        file.write_bytes(migrated())
+        yield f"sqlite:///{file}"
         return
     cluster = request.getfixturevalue("postgres")
     url = cluster.new_database()

@@ -1,12 +1,14 @@
 import pytest
 
 from server import store
-from tests.sync.phones import bare_app, close_app
+from tests.sync.phones import bare_app, close_app, migrated
 
 
 @pytest.fixture
 def app(tmp_path):
-    app = bare_app(f"sqlite:///{tmp_path}/vatside.sqlite3")
+    file = tmp_path / "vatside.sqlite3"
+    file.write_bytes(migrated())
+    app = bare_app(f"sqlite:///{file}")
     with app.app_context():
         yield app
     close_app(app)
