@@ -8,7 +8,8 @@ const SHELL = { version: "from disk", files: ["/"] };
 
 const PREFIX = "vatside-shell-";
 const NAME = PREFIX + SHELL.version;
-const LATER = SHELL.later ?? [];
+const LATER = /** @type {{later?: string[]}} */ (SHELL).later ?? [];
+const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 // Vary names the compression, which is undone by now.
 const SAME = { ignoreVary: true };
 
@@ -38,10 +39,11 @@ async function forgetOld() {
   for (const name of await caches.keys()) {
     if (name.startsWith(PREFIX) && name !== NAME) await caches.delete(name);
   }
-  await self.clients.claim();
+  await worker.clients.claim();
 }
 
 // Setting a phone up needs the server; without it the app itself is more use.
+/** @param {Request} request */
 async function answerSetup(request) {
   try {
     return await fetch(request);
@@ -51,6 +53,7 @@ async function answerSetup(request) {
   }
 }
 
+/** @param {Request} request */
 async function answer(request) {
   const cache = await caches.open(NAME);
   const file = request.mode === "navigate" ? "/" : request;
@@ -62,54 +65,57 @@ async function answer(request) {
   return fetched;
 }
 
-self.addEventListener("install", (event) => event.waitUntil(keep()));
-self.addEventListener("activate", (event) => event.waitUntil(forgetOld()));
+worker.addEventListener("install", (event) => event.waitUntil(keep()));
+worker.addEventListener("activate", (event) => event.waitUntil(forgetOld()));
 
-self.addEventListener("message", (event) => {
-  if (event.data === "activate") self.skipWaiting();
+worker.addEventListener("message", (event) => {
+  if (event.data === "activate") worker.skipWaiting();
   if (event.data !== "later") return;
   const tell = () => event.ports?.[0]?.postMessage("kept");
   event.waitUntil(keepLater().then(tell, tell));
 });
 
-self.addEventListener("fetch", (event) => {
+worker.addEventListener("fetch", (event) => {
   const { request } = event;
   const address = new URL(request.url);
-  if (request.method !== "GET" || address.origin !== self.location.origin) return;
+  if (request.method !== "GET" || address.origin !== worker.location.origin) return;
   if (address.pathname.startsWith("/api/")) return;
   const isSetup = /^\/setup(\/|$)/.test(address.pathname);
   event.respondWith(isSetup ? answerSetup(request) : answer(request));
 });
 
+/** @param {PushEvent} push */
 function told(push) {
+  const unread = { title: "Vatside", body: "An alarm asks for an answer." };
   try {
-    return push.data.json().notification;
+    return push.data?.json().notification ?? unread;
   } catch {
-    return { title: "Vatside", body: "An alarm asks for an answer." };
+    return unread;
   }
 }
 
 // Always shown, whatever it holds: browsers end a subscription whose pushes stay
 // unseen.
-self.addEventListener("push", (event) => {
+worker.addEventListener("push", (event) => {
   const { title, body, tag = "alarm", navigate } = told(event);
   const shown = { body, tag, renotify: true, requireInteraction: true };
   const more = { icon: "/icons/vatside-192.png", vibrate: [400, 200, 400] };
   event.waitUntil(
-    self.registration.showNotification(title, { ...shown, ...more, data: navigate }),
+    worker.registration.showNotification(title, { ...shown, ...more, data: navigate }),
   );
 });
 
+/** @param {string | undefined} navigate */
 async function open(navigate) {
   // Only within our own pages, wherever the push points.
-  const { hash } = new URL(navigate ?? "/#/alarms", self.location.origin);
-  const pages = await self.clients.matchAll({ type: "window" });
-  if (!pages.length) return self.clients.openWindow("/" + hash);
+  const { hash } = new URL(navigate ?? "/#/alarms", worker.location.origin);
+  const pages = await worker.clients.matchAll({ type: "window" });
+  if (!pages.length) return worker.clients.openWindow("/" + hash);
   await pages[0].navigate("/" + hash).catch(() => {});
   return pages[0].focus();
 }
 
-self.addEventListener("notificationclick", (event) => {
+worker.addEventListener("notificationclick", (event) => {
   event.notification.close();
   event.waitUntil(open(event.notification.data));
 });

@@ -178,4 +178,9 @@ declare var vatsidePicture: Promise<Picture | null> | null | undefined;
 interface Navigator {
   /** Of Safari alone: whether the page was opened from the home screen. */
   standalone?: boolean;
+  /** Of Safari alone: what "playback" lets sound past the mute switch. */
+  audioSession?: { type: string };
 }
+
+/** What old Safari calls AudioContext. */
+declare var webkitAudioContext: typeof AudioContext | undefined;

@@ -17,6 +17,11 @@ import { home, share } from "./pictures.js";
 import { codeOf, deviceOf } from "./state.js";
 import { language, languageOf, setLanguage, t } from "./texts.js";
 
+/** @import { Seen } from "./needs.js" */
+/** @import { Form } from "./join-form.js" */
+/** @import { Language } from "./texts.js" */
+
+/** @type {Seen} */
 const seen = {
   isSecure: globalThis.isSecureContext,
   worker: "wait",
@@ -25,9 +30,16 @@ const seen = {
   offMs: null,
   alarms: lookAtAlarms(),
 };
+/** @type {{joined: {name: string} | null, isHere: boolean, isCopied: boolean}} */
 const known = { joined: null, isHere: !isIphoneTab, isCopied: false };
-let form = null;
+/** @type {Form} */
+let form;
 
+/**
+ * @param {string} key
+ * @param {() => void} onclick
+ * @param {string} [name]
+ */
 function button(key, onclick, name) {
   return el("button", { type: "button", class: name || "second", onclick }, t(key));
 }
@@ -36,7 +48,7 @@ function soundButtons() {
   if (seen.sound === "none" || seen.sound === "heard") return null;
   if (seen.sound !== "asked")
     return el("div", { class: "answers" }, button("sound.play", play));
-  const say = (sound) => () => see({ sound });
+  const say = (/** @type {Seen["sound"]} */ sound) => () => see({ sound });
   return el(
     "div",
     { class: "answers" },
@@ -49,6 +61,7 @@ function play() {
   see({ sound: playTone() ? "asked" : "none" });
 }
 
+/** @param {ReturnType<typeof needsOf>[number]} need */
 function needRow({ key, state, says, values }) {
   return el(
     "li",
@@ -59,16 +72,22 @@ function needRow({ key, state, says, values }) {
   );
 }
 
+/** @param {string} id of an element that is there */
+function at(id) {
+  return /** @type {HTMLElement} */ (document.getElementById(id));
+}
+
 // The list is painted alone: what is being typed below it stays as it is.
 function paintNeeds() {
   const needs = needsOf(seen);
   const isAll = needs.every((one) => one.state === "good");
-  show(document.getElementById("needs"), needs.map(needRow));
-  show(document.getElementById("verdict"), [
+  show(at("needs"), needs.map(needRow));
+  show(at("verdict"), [
     el("p", { class: "lead" }, t(isAll ? "check.all_good" : "check.not_all")),
   ]);
 }
 
+/** @param {Partial<Seen>} more */
 function see(more) {
   Object.assign(seen, more);
   paintNeeds();
@@ -82,7 +101,8 @@ async function copyCode() {
 
 // An iPhone's home-screen app keeps its data apart from the browser's.
 function homeGuide() {
-  const step = (key, picture) => el("li", {}, el("p", {}, t(key)), picture);
+  const step = (/** @type {string} */ key, /** @type {Node} */ picture) =>
+    el("li", {}, el("p", {}, t(key)), picture);
   return [
     el("h2", {}, t("home.title")),
     el("p", {}, t("home.why")),
@@ -131,6 +151,7 @@ async function goIn() {
   if (await join(form, paint)) location.replace("/#/now");
 }
 
+/** @param {Language} code */
 function pickLanguage(code) {
   setLanguage(code);
   keepLanguage();
@@ -148,7 +169,7 @@ function keepLanguage() {
 function paint() {
   const foot = footOf();
   document.title = "Vatside: " + t("check.title");
-  show(document.getElementById("app"), [
+  show(at("app"), [
     el("header", { class: "head" }, languagePick(pickLanguage)),
     el(
       "main",

@@ -5,7 +5,23 @@ import { faultOf, isOwnersCode } from "/js/data/join-faults.js";
 import { el } from "./dom.js";
 import { language, t } from "./texts.js";
 
-/** What is typed, kept while the page is painted anew. */
+/**
+ * @typedef {object} Form
+ * @property {string} code
+ * @property {string} name
+ * @property {string} device
+ * @property {{field: string, says: string, values?: Record<string, any>} | null} fault
+ * @property {boolean} isBusy
+ * @property {boolean} wantsName
+ */
+
+/**
+ * What is typed, kept while the page is painted anew.
+ *
+ * @param {string} code
+ * @param {string} device
+ * @returns {Form}
+ */
 export function newForm(code, device) {
   return {
     code,
@@ -17,6 +33,11 @@ export function newForm(code, device) {
   };
 }
 
+/**
+ * @param {Form} form
+ * @param {"code" | "name" | "device"} key
+ * @param {number} longest
+ */
 function fieldOf(form, key, longest) {
   const fault = form.fault && form.fault.field === key ? form.fault : null;
   const input = el("input", {
@@ -50,7 +71,11 @@ function fieldOf(form, key, longest) {
   );
 }
 
-/** The fields, in the order in which they are filled in. */
+/**
+ * The fields, in the order in which they are filled in.
+ *
+ * @param {Form} form
+ */
 export function fieldsOf(form) {
   return [
     fieldOf(form, "code", 80),
@@ -59,7 +84,9 @@ export function fieldsOf(form) {
   ];
 }
 
+/** @param {Form} form */
 async function ask(form) {
+  /** @type {{device_name: string, person_name?: string}} */
   const names = { device_name: form.device.trim() || t("join.android") };
   if (form.name.trim()) names.person_name = form.name.trim();
   const mine = await askToJoin(form.code.trim(), names);
@@ -69,8 +96,8 @@ async function ask(form) {
 /**
  * Join; resolves with true when the phone is in.
  *
- * @param {object} form of `newForm`; told what is wrong
- * @param {Function} paint called whenever the form has changed
+ * @param {Form} form told what is wrong
+ * @param {() => void} paint called whenever the form has changed
  */
 export async function join(form, paint) {
   form.fault = form.code.trim() ? null : { field: "code", says: "error.code_missing" };
@@ -81,19 +108,24 @@ export async function join(form, paint) {
     await ask(form);
     return true;
   } catch (failure) {
-    form.fault = faultOf(failure);
-    form.wantsName = form.wantsName || form.fault.field === "name";
+    const fault = faultOf(/** @type {any} */ (failure));
+    form.fault = fault;
+    form.wantsName = form.wantsName || fault.field === "name";
   }
   form.isBusy = false;
   return stop(form, paint);
 }
 
+/**
+ * @param {Form} form
+ * @param {() => void} paint
+ */
 function stop(form, paint) {
   paint();
   const wrong = form.fault && document.getElementById("field-" + form.fault.field);
   if (wrong) {
     wrong.focus({ preventScroll: true });
-    wrong.parentElement.scrollIntoView({ block: "center" });
+    wrong.parentElement?.scrollIntoView({ block: "center" });
   }
   return false;
 }

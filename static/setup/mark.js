@@ -5,6 +5,9 @@ import { draw, el } from "./dom.js";
 import { t } from "./texts.js";
 
 // A tick in a disc, a mark in an octagon, three dots, a square.
+/** @typedef {"good" | "bad" | "wait" | "try"} Standing */
+
+/** @type {Record<Standing, [string, object][]>} */
 const SHAPES = {
   good: [
     ["circle", { cx: 12, cy: 12, r: 11 }],
@@ -18,7 +21,11 @@ const SHAPES = {
   try: [["rect", { x: 3, y: 3, width: 18, height: 18, class: "line" }]],
 };
 
-/** One state: good, bad, wait or try. */
+/**
+ * One state: good, bad, wait or try.
+ *
+ * @param {Standing} state
+ */
 export function mark(state) {
   const shape = draw(
     "svg",

@@ -1,7 +1,30 @@
 // What a phone needs for a make day, and how it stands with each.
 
+/** @import { Standing } from "./mark.js" */
+/** @typedef {"try" | "asked" | "heard" | "unheard" | "none"} Sound */
+/**
+ * How a need stands, the text that says so, and what is filled in there.
+ *
+ * @typedef {[Standing, string, Record<string, any>?]} Said
+ */
+/**
+ * What was seen of the phone.
+ *
+ * @typedef {object} Seen
+ * @property {boolean} isSecure
+ * @property {"good" | "wait" | "bad"} worker
+ * @property {boolean | null} kept null: not said
+ * @property {Sound} sound
+ * @property {number | null | undefined} offMs null: asked, undefined: not told
+ * @property {"good" | "not_installed" | "denied" | "none"} alarms
+ */
+
 export const CLOCK_OFF_MS = 120000;
 
+/**
+ * @param {Seen["offMs"]} offMs
+ * @returns {Said}
+ */
 function clockOf(offMs) {
   if (offMs === null) return ["wait", "clock.wait"];
   if (offMs === undefined) return ["bad", "clock.unknown"];
@@ -11,6 +34,7 @@ function clockOf(offMs) {
     : ["good", "clock.good"];
 }
 
+/** @type {Record<Sound, Said>} */
 const SOUND = {
   try: ["try", "sound.try"],
   asked: ["try", "sound.asked"],
@@ -19,26 +43,26 @@ const SOUND = {
   none: ["bad", "sound.none"],
 };
 
-const KEPT = new Map([
-  [true, ["good", "kept.good"]],
-  [null, ["wait", "kept.wait"]],
-  [false, ["bad", "kept.bad"]],
-]);
+/**
+ * @param {Seen["kept"]} kept
+ * @returns {Said}
+ */
+function keptOf(kept) {
+  if (kept === null) return ["wait", "kept.wait"];
+  return kept ? ["good", "kept.good"] : ["bad", "kept.bad"];
+}
 
 /**
  * Return each need as {key, state, says, values}: good, bad, wait or try.
  *
- * @param {object} seen
- *   isSecure, worker ("good", "wait", "bad"), kept (true, false, null: not said),
- *   sound ("try", "asked", "heard", "unheard", "none"),
- *   offMs (null: asked, undefined: not told),
- *   alarms ("good", "not_installed", "denied", "none")
+ * @param {Seen} seen
  */
 export function needsOf({ isSecure, worker, kept, sound, offMs, alarms }) {
+  /** @type {[string, Said][]} */
   const rows = [
     ["secure", isSecure ? ["good", "secure.good"] : ["bad", "secure.bad"]],
     ["worker", [worker, "worker." + worker]],
-    ["kept", KEPT.get(kept)],
+    ["kept", keptOf(kept)],
     ["sound", SOUND[sound]],
     ["clock", clockOf(offMs)],
     ["alarms", [alarms === "good" ? "good" : "bad", "alarms." + alarms]],
@@ -46,7 +70,13 @@ export function needsOf({ isSecure, worker, kept, sound, offMs, alarms }) {
   return rows.map(([key, [state, says, values]]) => ({ key, state, says, values }));
 }
 
-/** Whether alarms can come to this browser by push, or why not. */
+/**
+ * Whether alarms can come to this browser by push, or why not.
+ *
+ * @param {{isIphoneTab: boolean, hasPush: boolean,
+ *   permission: NotificationPermission | false}} given
+ * @returns {Seen["alarms"]}
+ */
 export function alarmsOf({ isIphoneTab, hasPush, permission }) {
   if (isIphoneTab) return "not_installed";
   if (!hasPush) return "none";

@@ -3,6 +3,9 @@
 
 import { draw } from "./dom.js";
 
+/** @import { Child } from "./dom.js" */
+/** @typedef {(x: number, y: number) => Node} Icon drawn around a point */
+
 const WIDE = 320;
 const ROW = 44;
 const LINE = 24;
@@ -12,6 +15,13 @@ const GREY = "#8a949f";
 const CHOSEN = "#004c80";
 const CHOSEN_SOFT = "#e3eef6";
 
+/**
+ * @param {number} x
+ * @param {number} y
+ * @param {number} wide
+ * @param {number} high
+ * @param {object} [more] other attributes
+ */
 function box(x, y, wide, high, more) {
   return draw(
     "rect",
@@ -31,10 +41,21 @@ function box(x, y, wide, high, more) {
   );
 }
 
+/**
+ * @param {number} x
+ * @param {number} y
+ * @param {number} wide
+ */
 function bar(x, y, wide) {
   return draw("rect", { x, y, width: wide, height: 10, rx: 5, fill: "#c4cad1" });
 }
 
+/**
+ * @param {string} text
+ * @param {number} x
+ * @param {number} y
+ * @param {object} [more] other attributes
+ */
 function words(text, x, y, more) {
   return draw(
     "text",
@@ -53,6 +74,10 @@ function words(text, x, y, more) {
   );
 }
 
+/**
+ * @param {string} d
+ * @param {object} [more] other attributes
+ */
 function path(d, more) {
   return draw(
     "path",
@@ -71,6 +96,10 @@ function path(d, more) {
 }
 
 // A fingertip: where to tap.
+/**
+ * @param {number} x
+ * @param {number} y
+ */
 function finger(x, y) {
   return draw(
     "g",
@@ -87,8 +116,13 @@ function finger(x, y) {
   );
 }
 
+/**
+ * @param {string} text
+ * @param {number} letters
+ * @returns {string[]}
+ */
 function linesOf(text, letters) {
-  return text.split(" ").reduce((lines, word) => {
+  return text.split(" ").reduce((/** @type {string[]} */ lines, word) => {
     const last = lines[lines.length - 1];
     if (last !== undefined && (last + " " + word).length <= letters) {
       return lines.slice(0, -1).concat(last + " " + word);
@@ -97,6 +131,13 @@ function linesOf(text, letters) {
   }, []);
 }
 
+/**
+ * @param {string} text
+ * @param {number} x
+ * @param {number} y
+ * @param {number} wide
+ * @param {Icon | null} [icon]
+ */
 function chosen(text, x, y, wide, icon) {
   const lines = linesOf(text, icon ? LETTERS - 4 : LETTERS);
   const high = ROW + (lines.length - 1) * LINE;
@@ -112,6 +153,10 @@ function chosen(text, x, y, wide, icon) {
   };
 }
 
+/**
+ * @param {number} x
+ * @param {number} y
+ */
 function glass(x, y) {
   return draw(
     "g",
@@ -128,10 +173,18 @@ function glass(x, y) {
   );
 }
 
+/**
+ * @param {number} x
+ * @param {number} y
+ */
 function paper(x, y) {
   return path(`M${x - 7} ${y - 10}h9l6 6v14h-15z`);
 }
 
+/**
+ * @param {number} x
+ * @param {number} y
+ */
 function arrowUp(x, y) {
   return draw(
     "g",
@@ -141,6 +194,10 @@ function arrowUp(x, y) {
   );
 }
 
+/**
+ * @param {number} x
+ * @param {number} y
+ */
 function plus(x, y) {
   return draw(
     "g",
@@ -150,6 +207,11 @@ function plus(x, y) {
   );
 }
 
+/**
+ * @param {string} label
+ * @param {number} high
+ * @param {Child[]} parts
+ */
 function sheet(label, high, parts) {
   return draw(
     "svg",
@@ -169,10 +231,17 @@ function sheet(label, high, parts) {
   );
 }
 
-/** A list of settings: rows of bars, the row to tap in words. */
+/**
+ * A list of settings: rows of bars, the row to tap in words.
+ *
+ * @param {string} label
+ * @param {string} text
+ * @param {{before?: number, after?: number, icon?: Icon | null}} [how]
+ */
 export function rows(label, text, { before = 1, after = 1, icon = null } = {}) {
   const top = 18 + before * ROW;
   const row = chosen(text, 14, top - 4, WIDE - 28, icon);
+  /** @type {Child[]} */
   const bars = [];
   for (let n = 0; n < before; n += 1)
     bars.push(bar(28, 30 + n * ROW, 120 + ((n * 47) % 90)));
@@ -182,7 +251,12 @@ export function rows(label, text, { before = 1, after = 1, icon = null } = {}) {
   return sheet(label, below + after * ROW + 8, bars.concat(row.parts));
 }
 
-/** A search field with words typed, and the settings' wheel above. */
+/**
+ * A search field with words typed, and the settings' wheel above.
+ *
+ * @param {string} label
+ * @param {string} text
+ */
 export function search(label, text) {
   const row = chosen(text, 14, 72, WIDE - 28, glass);
   const wheel = draw(
@@ -200,7 +274,13 @@ export function search(label, text) {
   return sheet(label, 72 + row.high + 16, [wheel, ...row.parts]);
 }
 
-/** A question of the phone's: two buttons, the one to tap marked. */
+/**
+ * A question of the phone's: two buttons, the one to tap marked.
+ *
+ * @param {string} label
+ * @param {string} text
+ * @param {{isWarning?: boolean, other?: string}} [how]
+ */
 export function question(label, text, { isWarning = false, other = "" } = {}) {
   const row = chosen(text, 14, 96, WIDE - 28);
   const mark = isWarning
@@ -217,7 +297,12 @@ export function question(label, text, { isWarning = false, other = "" } = {}) {
   ]);
 }
 
-/** A button at the top right. */
+/**
+ * A button at the top right.
+ *
+ * @param {string} label
+ * @param {string} text
+ */
 export function corner(label, text) {
   const wide = Math.max(120, text.length * 12 + 70);
   const row = chosen(text, WIDE - 14 - wide, 16, wide);
@@ -229,7 +314,12 @@ export function corner(label, text) {
   ]);
 }
 
-/** A switch that is to be on. */
+/**
+ * A switch that is to be on.
+ *
+ * @param {string} label
+ * @param {string} text
+ */
 export function switched(label, text) {
   return sheet(label, 130, [
     bar(28, 26, 190),
@@ -252,17 +342,32 @@ export function switched(label, text) {
   ]);
 }
 
-/** A file among files. */
+/**
+ * A file among files.
+ *
+ * @param {string} label
+ * @param {string} text
+ */
 export function file(label, text) {
   return rows(label, text, { before: 0, after: 2, icon: paper });
 }
 
-/** The square with an arrow that browsers share pages by. */
+/**
+ * The square with an arrow that browsers share pages by.
+ *
+ * @param {string} label
+ * @param {string} text
+ */
 export function share(label, text) {
   return rows(label, text, { before: 1, after: 0, icon: arrowUp });
 }
 
-/** The row that puts a page on the home screen. */
+/**
+ * The row that puts a page on the home screen.
+ *
+ * @param {string} label
+ * @param {string} text
+ */
 export function home(label, text) {
   return rows(label, text, { before: 1, after: 1, icon: plus });
 }

@@ -13,9 +13,14 @@ import {
 } from "./state.js";
 import { language, languageOf, setLanguage, t } from "./texts.js";
 
+/** @import { Device, Known } from "./state.js" */
+/** @import { Acts, Told } from "./screens.js" */
+/** @import { Fetcher } from "./probe.js" */
+
 const WAIT_MS = 4000;
 const GOING_MS = 1200;
 
+/** @type {Known & {hasAsked: boolean}} */
 const known = {
   facts: null,
   probes: null,
@@ -26,10 +31,13 @@ const known = {
   device: deviceOf(navigator.userAgent, navigator.maxTouchPoints || 0),
 };
 let painted = "";
+/** @type {Promise<void> | null} */
 let asking = null;
 
+/** @type {Fetcher} */
 const fetcher = (address, options) => fetch(address, options);
 
+/** @param {Partial<typeof known>} more */
 function change(more) {
   Object.assign(known, more);
   paint();
@@ -64,7 +72,7 @@ function goByItself() {
 }
 
 function next() {
-  return nextAddress(trustedOf(known.probes), language(), location.hash);
+  return nextAddress(trustedOf(known.probes || []) || "", language(), location.hash);
 }
 
 function head() {
@@ -77,12 +85,13 @@ function head() {
       change({});
     }),
     known.device &&
-      choice(t("page.device"), names, known.device, (device) =>
+      choice(t("page.device"), names, known.device, (/** @type {Device} */ device) =>
         change({ device, step: 0, hasAsked: false }),
       ),
   );
 }
 
+/** @type {Acts} */
 const acts = {
   pick: (device) => change({ device }),
   forward: () => change({ step: known.step + 1 }),
@@ -100,14 +109,14 @@ function paint() {
   const isNew = painted !== name;
   painted = name;
   const agent = navigator.userAgent;
-  const told = Object.assign(
-    { isWrongBrowser: isWrongBrowser(agent, known.device) },
-    known,
-  );
-  if (name === "open") told.next = next();
+  const more = {
+    isWrongBrowser: isWrongBrowser(agent, known.device),
+    next: name === "open" ? next() : "",
+  };
+  const told = /** @type {Told} */ (Object.assign(more, known));
   const { title, body, foot } = SCREENS[name](told, acts);
   const heading = el("h1", { tabindex: "-1" }, title);
-  show(document.getElementById("app"), [
+  show(/** @type {HTMLElement} */ (document.getElementById("app")), [
     head(),
     el("main", { class: "main", "data-screen": name }, heading, ...body),
     foot && el("footer", { class: "foot" }, ...foot),

@@ -4,12 +4,20 @@
 // trust fails like a name that nobody knows. So each name is asked over plain http
 // too, at this page's own port: what answers there is found, and not trusted.
 
+/** @import { Facts, Probe } from "./state.js" */
+/** @typedef {(address: string, options: RequestInit) => Promise<Response>} Fetcher */
+
 const FILE = "/setup/ok.svg";
 
+/**
+ * @param {Promise<any>} promise
+ * @param {number} waitMs
+ * @returns {Promise<boolean>}
+ */
 function inTime(promise, waitMs) {
   return new Promise((resolve) => {
     const late = setTimeout(() => resolve(false), waitMs);
-    const end = (is) => () => {
+    const end = (/** @type {boolean} */ is) => () => {
       clearTimeout(late);
       resolve(is);
     };
@@ -17,6 +25,11 @@ function inTime(promise, waitMs) {
   });
 }
 
+/**
+ * @param {Fetcher} fetcher
+ * @param {string} address
+ * @param {number} waitMs
+ */
 function answers(fetcher, address, waitMs) {
   const asked = fetcher(address, {
     mode: "no-cors",
@@ -26,6 +39,10 @@ function answers(fetcher, address, waitMs) {
   return inTime(asked, waitMs);
 }
 
+/**
+ * @param {string} url
+ * @param {string} port
+ */
 function plainAddress(url, port) {
   return "http://" + new URL(url).hostname + (port ? ":" + port : "") + FILE;
 }
@@ -33,11 +50,11 @@ function plainAddress(url, port) {
 /**
  * Ask one secure address.
  *
- * @param {Function} fetcher the browser's fetch
+ * @param {Fetcher} fetcher the browser's fetch
  * @param {string} url
  * @param {string} port of this page, "" for 80
  * @param {number} waitMs how long to wait for an answer
- * @returns {Promise<{url: string, is: string}>} never rejects
+ * @returns {Promise<Probe>} never rejects
  */
 export function probe(fetcher, url, port, waitMs) {
   const secure = answers(fetcher, url.replace(/\/+$/, "") + FILE, waitMs);
@@ -48,7 +65,13 @@ export function probe(fetcher, url, port, waitMs) {
   }));
 }
 
-/** Ask what the server tells of itself; false when it does not answer. */
+/**
+ * Ask what the server tells of itself; false when it does not answer.
+ *
+ * @param {Fetcher} fetcher
+ * @param {number} waitMs
+ * @returns {Promise<Facts | false>}
+ */
 export function askFacts(fetcher, waitMs) {
   const asked = fetcher("/facts.json", { cache: "no-store" }).then((answer) => {
     if (!answer.ok) throw new Error("status " + answer.status);

@@ -6,34 +6,69 @@ import { mark } from "./mark.js";
 import { corner, file, question, rows, search, switched } from "./pictures.js";
 import { t } from "./texts.js";
 
+/** @import { Child } from "./dom.js" */
+/** @import { Device, Facts, Known, Probe, Screen } from "./state.js" */
+/**
+ * What a screen is painted from; the server has answered where a screen reads it.
+ *
+ * @typedef {Known & {facts: Facts, probes: Probe[], hasAsked: boolean,
+ *     isWrongBrowser: boolean, next: string}} Told
+ */
+/**
+ * @typedef {object} Acts
+ * @property {(device: Device) => void} pick
+ * @property {() => void} forward
+ * @property {() => void} back
+ * @property {() => void} skipClock
+ * @property {() => void} again
+ */
+/** @typedef {{title: string, body: Child[], foot?: Child[]}} Shown */
+
+/**
+ * @param {string} key
+ * @param {string} [name]
+ */
 function text(key, name) {
   return el("p", { class: name || null }, t(key));
 }
 
+/**
+ * @param {string} key
+ * @param {() => void} onclick
+ * @param {string} [name]
+ */
 function button(key, onclick, name) {
   return el("button", { type: "button", class: name || "second", onclick }, t(key));
 }
 
+/** @param {[string, ((label: string) => Node)?][]} rows */
 function steps(rows) {
-  const items = rows
-    .filter(Boolean)
-    .map(([key, picture]) => el("li", {}, text(key), picture && picture(t(key))));
+  const items = rows.map(([key, picture]) =>
+    el("li", {}, text(key), picture && picture(t(key))),
+  );
   return el("ol", { class: "steps" }, ...items);
 }
 
+/**
+ * @param {string} key
+ * @param {string[]} keys
+ */
 function more(key, ...keys) {
   return el("details", {}, el("summary", {}, t(key)), ...keys.map((one) => text(one)));
 }
 
+/** @param {Told} known */
 function notYet(known) {
   return known.hasAsked && el("p", { class: "notice", role: "alert" }, t("notyet"));
 }
 
+/** @param {Told} known */
 function wrongBrowser(known) {
   return known.isWrongBrowser && text("page.browser_" + known.device, "notice");
 }
 
 // Eight signs of two in a row: two people can read them to each other.
+/** @param {string} value */
 function fingerprint(value) {
   const pairs = value.split(":");
   const lines = [0, 8, 16, 24].map((from) =>
@@ -42,12 +77,18 @@ function fingerprint(value) {
   return el("p", { class: "signs" }, ...lines);
 }
 
+/** @param {Device | null} device */
 function about(device) {
   const keys = ["about.what", "about.limit", "about.key"];
   if (device === "android") keys.push("about.notice_android");
   return more("about.title", ...keys, "about.remove_" + device);
 }
 
+/**
+ * @param {Told} known
+ * @param {Acts} acts
+ * @returns {Shown}
+ */
 function take(known, acts) {
   const isIphone = known.device === "iphone";
   return {
@@ -77,6 +118,11 @@ function take(known, acts) {
   };
 }
 
+/**
+ * @param {Told} known
+ * @param {Acts} acts
+ * @returns {Shown}
+ */
 function install(known, acts) {
   return {
     title: t("android.title"),
@@ -102,6 +148,11 @@ function install(known, acts) {
   };
 }
 
+/**
+ * @param {Told} known
+ * @param {Acts} acts
+ * @returns {Shown}
+ */
 function profile(known, acts) {
   return {
     title: t("iphone.title"),
@@ -119,6 +170,11 @@ function profile(known, acts) {
   };
 }
 
+/**
+ * @param {Told} known
+ * @param {Acts} acts
+ * @returns {Shown}
+ */
 function trust(known, acts) {
   return {
     title: t("trust.title"),
@@ -137,6 +193,11 @@ function trust(known, acts) {
   };
 }
 
+/**
+ * @param {Told} known
+ * @param {Acts} acts
+ * @returns {Shown}
+ */
 function which(known, acts) {
   return {
     title: t("which.title"),
@@ -158,6 +219,7 @@ function which(known, acts) {
   };
 }
 
+/** @param {number} ms */
 function clockTime(ms) {
   return new Date(ms).toLocaleString(document.documentElement.lang, {
     dateStyle: "medium",
@@ -165,9 +227,14 @@ function clockTime(ms) {
   });
 }
 
+/**
+ * @param {Told} known
+ * @param {Acts} acts
+ * @returns {Shown}
+ */
 function clock(known, acts) {
   const phone = Date.now();
-  const row = (key, ms) =>
+  const row = (/** @type {string} */ key, /** @type {number} */ ms) =>
     el("p", { class: "pair" }, el("span", {}, t(key)), el("b", {}, clockTime(ms)));
   return {
     title: t("clock.title"),
@@ -187,6 +254,11 @@ function clock(known, acts) {
   };
 }
 
+/**
+ * @param {Told} known
+ * @param {Acts} acts
+ * @returns {Shown}
+ */
 function lost(known, acts) {
   return {
     title: t("lost.title"),
@@ -205,6 +277,11 @@ function lost(known, acts) {
   };
 }
 
+/**
+ * @param {Told} known
+ * @param {Acts} acts
+ * @returns {Shown}
+ */
 function silent(known, acts) {
   return {
     title: t("silent.title"),
@@ -213,6 +290,10 @@ function silent(known, acts) {
   };
 }
 
+/**
+ * @param {Told} known
+ * @returns {Shown}
+ */
 function open(known) {
   return {
     title: t("open.title"),
@@ -229,7 +310,11 @@ function asking() {
   return { title: t("asking.title"), body: [text("asking.lead")] };
 }
 
-/** By the names of `screenOf`. */
+/**
+ * By the names of `screenOf`.
+ *
+ * @type {Record<Screen, (known: Told, acts: Acts) => Shown>}
+ */
 export const SCREENS = {
   asking,
   silent,

@@ -7,9 +7,13 @@ import { TEXTS as en } from "./texts-en.js";
 import { TEXTS as es } from "./texts-es.js";
 import { TEXTS as fr } from "./texts-fr.js";
 
+/** @typedef {"en" | "es" | "fr"} Language */
+
 export const LANGUAGES = { en: "English", es: "Español", fr: "Français" };
+/** @type {Record<Language, Record<string, string>>} */
 const TEXTS = { en, es, fr };
 
+/** @type {Language} */
 let shown = "en";
 
 /**
@@ -17,16 +21,22 @@ let shown = "en";
  *
  * @param {string} search the address's part behind "?"
  * @param {readonly string[]} languages as the browser prefers them
+ * @returns {Language}
  */
 export function languageOf(search, languages) {
   const asked = new URLSearchParams(search).get("lang");
   const all = [asked || ""]
     .concat(languages)
     .map((one) => one.slice(0, 2).toLowerCase());
-  return all.find((one) => one in LANGUAGES) || "en";
+  const found = all.find((one) => one in LANGUAGES);
+  return /** @type {Language} */ (found || "en");
 }
 
-/** Show texts in a language from now on. */
+/**
+ * Show texts in a language from now on.
+ *
+ * @param {Language} language
+ */
 export function setLanguage(language) {
   shown = language;
   document.documentElement.lang = language;
@@ -38,7 +48,13 @@ export function language() {
   return shown;
 }
 
-/** Return a text, its {names} filled in. */
+/**
+ * Return a text, its {names} filled in.
+ *
+ * @param {string} key
+ * @param {Record<string, any>} [values]
+ * @returns {string}
+ */
 export function t(key, values) {
   const text = TEXTS[shown][key];
   if (text === undefined) throw new Error("no text " + key);

@@ -40,9 +40,7 @@ function follow() {
 /** Unlock the sound; only within a tap. Resolves with the state it has then. */
 export async function unlock() {
   if (sound.value === "none") return sound.value;
-  const { audioSession } = /** @type {Navigator & {audioSession?: {type: string}}} */ (
-    navigator
-  );
+  const { audioSession } = navigator;
   if (audioSession) {
     // Otherwise the switch at a phone's side mutes it.
     try {
