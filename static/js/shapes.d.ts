@@ -930,6 +930,7 @@ interface Step extends BriefStep {
   moulds: Mould[] | null;
   size: string | null;
   can_turn: boolean;
+  turn: Turn | null;
   cautions: string[];
   drift: RecipeDrift[];
   task: Task | null;
@@ -1147,6 +1148,12 @@ interface ToJudge {
   kind: string;
   first: Who;
   later: Who;
+}
+
+/** When wheels want turning again, and how often they do. */
+interface Turn {
+  due_ms: number;
+  every_s: number;
 }
 
 /** How uncertain a value is that a sum has worked out. */

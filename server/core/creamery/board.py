@@ -4,7 +4,7 @@ from ..log import run
 from ..log.apart import ask, broken
 from ..log.opening import is_opened, is_over
 from .clashes import AHEAD_MS, MOST, clashes
-from .due import due_rows, in_brine, tank_rows
+from .due import dues, in_brine, of_tank
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -64,24 +64,21 @@ def _due(desk: "Desk", running: "list[View]", now_ms: int) -> "list[Due]":
     makes = desk["makes"]
     due: "list[Due]" = []
     told: "list[tuple[str, str]]" = []
-    for found in running:
-        make_id = found["make"]["id"]
-        state = makes[make_id]
-        rows = ask(desk, make_id, "due", now_ms, _due_of, found, state, now_ms)
-        due.extend(rows[0] if rows else [])
-        told.extend(rows[1] if rows else [])
+    for view in running:
+        make_id = view["make"]["id"]
+        answer = ask(desk, make_id, "due", now_ms, _due_of, view, now_ms)
+        due.extend(answer[0] if answer else [])
+        told.extend(answer[1] if answer else [])
     for stream in sorted(makes):
-        rows = ask(
-            desk, stream, "tank_due", now_ms, tank_rows, makes, stream, told, now_ms
+        due.extend(
+            ask(desk, stream, "tank_due", now_ms, of_tank, makes, stream, told, now_ms)
+            or []
         )
-        due.extend(rows or [])
     return due
 
 
-def _due_of(
-    found: "View", state: "State", now_ms: int
-) -> "tuple[list[Due], list[tuple[str, str]]]":
-    return due_rows(found, state, now_ms), in_brine(found, state)
+def _due_of(view: "View", now_ms: int) -> "tuple[list[Due], list[tuple[str, str]]]":
+    return dues(view, now_ms), in_brine(view)
 
 
 def _unread(makes: "dict[str, State]") -> "Unread":

@@ -1,10 +1,11 @@
-"""What falls due in one make, in its brine and in its store: one row each.
+"""What falls due in one make, in its brine and in its store: one Due each.
 
-A row is a prompt, not an alarm: it says what wants a hand and when.
+A Due is a prompt, not an alarm: it says what wants a hand and when.
 """
 
+from ..figures.due import span_ms
 from ..log import run
-from ..log.opening import opening, recipe_of, tank_opening
+from ..log.opening import opening, tank_opening
 from ..make.practice import is_practice
 from ..step.step_alerts import OVERDUE_GRACE_S
 from ..step.view import next_thing_ms
@@ -14,17 +15,15 @@ if TYPE_CHECKING:
     from typing import Any
 
     from server.shapes.core.board import Due
-    from server.shapes.core.recipe import RecipeStep
-    from server.shapes.core.state import State
+    from server.shapes.core.state import Entry, State
     from server.shapes.core.view import View
 
 
-def due_rows(found: "View", state: "State", now_ms: int) -> "list[Due]":
+def dues(view: "View", now_ms: int) -> "list[Due]":
     """Return what falls due in one make.
 
     Args:
-        found: View of the make.
-        state: its State.
+        view: View of the make.
         now_ms: now [ms].
 
     Returns:
@@ -35,40 +34,65 @@ def due_rows(found: "View", state: "State", now_ms: int) -> "list[Due]":
         late_ms is until when the recipe lets it wait, or None; level is
         "later", "due" or "check" where it is late.
     """
-    rows = []
-    recipe_steps = recipe_of(state)["steps"]
-    for place, step in enumerate(found["steps"]):
+    told: "list[Due]" = []
+    for step in view["steps"]:
         if step["status"] == "ready":
-            rows.append(_row(found, step, "step_begin", now_ms, now_ms))
-        if step["status"] != "running":
-            continue
-        is_late = step["timing"]["state"] == "late"
-        ends_ms = step["due_ms"]
-        if ends_ms is None and step["button"]["act"] == "end":
-            ends_ms = next_thing_ms(step, now_ms)
-        if ends_ms is not None:
-            row = _row(found, step, "step_end", ends_ms, now_ms, is_late)
-            row["late_ms"] = late_ms(step)
-            rows.append(row)
-        for quantity, due_ms, overdue_s in _readings_due(step):
-            is_over = is_late or overdue_s > OVERDUE_GRACE_S
-            row = _row(found, step, "reading", due_ms, now_ms, is_over)
-            row["quantity"] = quantity
-            rows.append(row)
-        rows.extend(_turn(found, step, recipe_steps[place], state, now_ms))
-    for timer in found["timers"]:
+            told.append(_due(view, step, "step_begin", now_ms, now_ms))
+        elif step["status"] == "running":
+            told.extend(_of_end(view, step, now_ms))
+            told.extend(_of_readings(view, step, now_ms))
+            told.extend(_of_turn(view, step, now_ms))
+    for timer in view["timers"]:
         if timer["stopped_ms"] is None:
-            row = _row(found, None, "timer", timer["due_ms"], now_ms)
-            row["label"] = timer["label"]
-            row["timer"] = timer["id"]
-            rows.append(row)
-    return rows
+            told.append(_of_timer(view, timer, now_ms))
+    return told
 
 
-def tank_rows(
-    makes: "dict[str, dict[str, Any]]",
+def _is_late(step: "Any") -> bool:
+    return bool(step["timing"]["state"] == "late")
+
+
+def _of_end(view: "View", step: "Any", now_ms: int) -> "list[Due]":
+    ends_ms = step["due_ms"]
+    if ends_ms is None and step["button"]["act"] == "end":
+        ends_ms = next_thing_ms(step, now_ms)
+    if ends_ms is None:
+        return []
+    due = _due(view, step, "step_end", ends_ms, now_ms, _is_late(step))
+    due["late_ms"] = None if step["due_ms"] is None else step["end_high_ms"]
+    return [due]
+
+
+def _of_readings(view: "View", step: "Any", now_ms: int) -> "list[Due]":
+    told = []
+    for quantity, due_ms, overdue_s in _readings_due(step):
+        is_over = _is_late(step) or overdue_s > OVERDUE_GRACE_S
+        due = _due(view, step, "reading", due_ms, now_ms, is_over)
+        due["quantity"] = quantity
+        told.append(due)
+    return told
+
+
+def _of_turn(view: "View", step: "Any", now_ms: int) -> "list[Due]":
+    turn = step["turn"]
+    if turn is None:
+        return []
+    # Late by a whole round, not by a minute: nothing spoils in between.
+    is_late = now_ms > turn["due_ms"] + span_ms(turn["every_s"])
+    return [_due(view, step, "turn", turn["due_ms"], now_ms, is_late)]
+
+
+def _of_timer(view: "View", timer: "Any", now_ms: int) -> "Due":
+    due = _due(view, None, "timer", timer["due_ms"], now_ms)
+    due["label"] = timer["label"]
+    due["timer"] = timer["id"]
+    return due
+
+
+def of_tank(
+    makes: "dict[str, State]",
     stream: str,
-    told: "list[tuple[str, str]]",
+    told_of: "list[tuple[str, str]]",
     now_ms: int,
 ) -> "list[Due]":
     """Return the wheels that are to come out of one brine tank.
@@ -78,91 +102,55 @@ def tank_rows(
     Args:
         makes: {stream id: State}, makes and tanks alike.
         stream: id of the tank; of a make there is nothing to tell.
-        told: (make, size) of the wheels that a step tells of, see `in_brine`.
+        told_of: (make, size) of the wheels that a step tells of, see `in_brine`.
         now_ms: now [ms].
 
     Returns:
         List of Due with "tank", "load", "wheels" and "size".
     """
-    opened = tank_opening(makes[stream])
-    if opened is None:
+    tank = makes[stream]
+    if tank_opening(tank) is None:
         return []
-    rows = []
-    out = [
-        entry["data"]["load"] for entry in run.entries(makes[stream], "tank_unloaded")
-    ]
-    for entry in run.entries(makes[stream], "tank_loaded"):
+    out = [entry["data"]["load"] for entry in run.entries(tank, "tank_unloaded")]
+    told = []
+    for entry in run.entries(tank, "tank_loaded"):
         data = entry["data"]
-        if is_practice(makes.get(data["load_make"])):
-            continue
-        of_step = (data["load_make"], data["size"]) in told
+        of_step = (data["load_make"], data["size"]) in told_of
         if data.get("days") is None or entry["id"] in out or of_step:
             continue
-        due_ms = entry["t_ms"] + int(data["days"] * 86400000)
-        row = _row(None, None, "unload", due_ms, now_ms)
-        row["make"] = data["load_make"]
-        row["make_name"] = _name_of(makes, data["load_make"])
-        row["tank"], row["label"] = stream, opened["data"]["name"]
-        row["load"], row["wheels"] = entry["id"], data["wheels"]
-        row["size"] = data["size"]
-        rows.append(row)
-    return rows
+        if not is_practice(makes.get(data["load_make"])):
+            told.append(_of_load(makes, stream, entry, now_ms))
+    return told
 
 
-def late_ms(step: "dict[str, Any]") -> "int | None":
-    """Return until when a running step may last by its recipe, or None [ms].
+def _of_load(
+    makes: "dict[str, State]", stream: str, entry: "Entry", now_ms: int
+) -> "Due":
+    data = entry["data"]
+    tank = tank_opening(makes[stream])
+    make = opening(makes.get(data["load_make"]))
+    due_ms = entry["t_ms"] + int(data["days"] * 86400000)
+    due = _due(None, None, "unload", due_ms, now_ms)
+    due["make"] = data["load_make"]
+    due["make_name"] = None if make is None else make["data"]["name"]
+    due["tank"] = stream
+    due["label"] = None if tank is None else tank["data"]["name"]
+    due["load"], due["wheels"] = entry["id"], data["wheels"]
+    due["size"] = data["size"]
+    return due
 
-    Args:
-        step: Step of the View, running.
-    """
-    return None if step["due_ms"] is None else step["end_high_ms"]
 
-
-def in_brine(found: "View", state: "State") -> "list[tuple[str, str]]":
+def in_brine(view: "View") -> "list[tuple[str, str]]":
     """Return (make, size) of the wheels in brine that a running step tells of.
 
     Args:
-        found: View of the make.
-        state: its State.
+        view: View of the make.
     """
-    rows = recipe_of(state)["steps"]
     return [
-        (found["make"]["id"], rows[place].get("size"))
-        for place, step in enumerate(found["steps"])
+        (view["make"]["id"], step["size"])
+        for step in view["steps"]
         if step["status"] == "running" and step["place"] == "brine"
     ]
-
-
-def _name_of(makes: "dict[str, dict[str, Any]]", make_id: str) -> "str | None":
-    opened = opening(makes.get(make_id))
-    return None if opened is None else opened["data"]["name"]
-
-
-def _turn(
-    found: "View",
-    step: "dict[str, Any]",
-    row: "RecipeStep",
-    state: "State",
-    now_ms: int,
-) -> "list[Due]":
-    """Return when the wheels of a step want turning again, as its recipe says."""
-    if not row.get("turns"):
-        return []
-    begun_ms = step["begun"]["at_ms"]
-    last_ms = begun_ms
-    for entry in run.entries(state, "wheel_turned"):
-        named = entry["data"].get("step")
-        if entry["t_ms"] >= begun_ms and named in (None, step["key"]):
-            last_ms = entry["t_ms"]
-    for part in row["turns"]:
-        until = part.get("until")
-        every_ms = int(part["every"]["value"] * 1000)
-        # The last part has no end.
-        if until is None or last_ms < begun_ms + int(until["value"] * 1000):
-            break
-    due_ms = last_ms + every_ms
-    turn = _row(found, step, "turn", due_ms, now_ms, now_ms > due_ms + every_ms)
-    return [turn]
 
 
 def _readings_due(step: "dict[str, Any]") -> "list[tuple[str, int, float]]":
@@ -177,8 +165,8 @@ def _readings_due(step: "dict[str, Any]") -> "list[tuple[str, int, float]]":
     return sorted(due.values())
 
 
-def _row(
-    found: "View | None",
+def _due(
+    view: "View | None",
     step: "dict[str, Any] | None",
     what: str,
     due_ms: int,
@@ -189,9 +177,9 @@ def _row(
     if due_ms <= now_ms:
         level = "check" if is_late else "due"
     return {
-        "make": "" if found is None else found["make"]["id"],
-        "make_name": None if found is None else found["make"]["name"],
-        "practice": found is not None and found["make"]["practice"],
+        "make": "" if view is None else view["make"]["id"],
+        "make_name": None if view is None else view["make"]["name"],
+        "practice": view is not None and view["make"]["practice"],
         "step": None if step is None else step["key"],
         "title": {"en": ""} if step is None else step["title"],
         "round": None if step is None else step["round"],

@@ -14,6 +14,7 @@ from ..make.tasks import task_view
 from ..make.wheels import wheels
 from ..recipe.turns import TURNED_AT
 from .step_parts import add_view, origin, readings_view, target_views
+from .turning import next_turn
 
 
 def brief_view(context: dict, step: dict) -> dict:
@@ -109,6 +110,7 @@ def step_view(context: dict, step: dict) -> dict:
             "moulds": moulds,
             "size": step.get("size"),
             "can_turn": step.get("place") in TURNED_AT,
+            "turn": next_turn(context, step, fact),
             "cautions": step.get("cautions", []),
             "drift": step.get("drift", []),
             "task": task_view(state, key, fact["status"], fact["begun_ms"], now_ms),

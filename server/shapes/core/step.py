@@ -71,6 +71,13 @@ class Origin(_FigureFrom):
     own: float | None
 
 
+class Turn(TypedDict):
+    """When wheels want turning again, and how often they do."""
+
+    due_ms: int
+    every_s: float
+
+
 class Lasts(TypedDict):
     """How long a step takes."""
 
@@ -311,6 +318,7 @@ class Step(BriefStep):
     moulds: list[Mould] | None
     size: str | None
     can_turn: bool
+    turn: Turn | None
     cautions: list[str]
     drift: list[RecipeDrift]
     task: Task | None

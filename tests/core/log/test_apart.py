@@ -28,7 +28,7 @@ TOLD = []
 PLACES = {
     "view": (makes, "view_of", lambda args: args[0]["make"]),
     "alarms": (alarms, "standing", lambda args: args[0]["make"]["id"]),
-    "due": (board, "due_rows", lambda args: args[0]["make"]["id"]),
+    "due": (board, "dues", lambda args: args[0]["make"]["id"]),
     "acts": (creamery, "acts_of", lambda args: args[0]["make"]["id"]),
     "tank": (tanks, "_tank", lambda args: args[1]),
     "start": (opening, "_equipment_of", lambda args: args[0]["make"]),
