@@ -11,6 +11,7 @@ from scipy.special import jn_zeros
 from tests.conftest import ROOT
 
 FILE = ROOT / "server" / "recipes" / "washed-wheel.json"
+SOURCES = ROOT / "static" / "js" / "messages" / "en" / "sources.js"
 RECIPE = json.loads(FILE.read_text(encoding="utf-8"))
 STEPS = {step["key"]: step for step in RECIPE["steps"]}
 INGREDIENTS = {row["key"]: row for row in RECIPE["ingredients"]}
@@ -80,8 +81,8 @@ def test_a_figure_names_a_source_of_fitting_status(path, figure):
 
 def test_figures_of_the_trade_say_that_they_have_no_source():
     assert RECIPE["sources"]["PRACTICE"] == {
-        "title": "common practice, no source",
-        "where": "the trade",
+        "title": "common_practice",
+        "where": "the_trade",
         "status": "practice",
     }
     practice = [figure for _, figure in FIGURES if figure["status"] == "practice"]
@@ -101,11 +102,12 @@ def test_a_figure_from_memory_is_no_target_end_or_dose():
 
 def test_every_source_is_used():
     used = {figure["source"] for _, figure in FIGURES}
-    notes = " ".join(figure.get("note", "") for _, figure in FIGURES)
-    assert {
-        key for key in RECIPE["sources"] if key not in used | set(notes.split())
-    } <= {"CODEX266"}
-    assert "CODEX266" in notes
+    # Codex speaks in the notes of the store and of how long wheels ripen.
+    assert set(RECIPE["sources"]) - used == {"CODEX266"}
+    texts = SOURCES.read_text("utf-8")
+    for note in ("published_store_temp", "published_ripening_days"):
+        assert note in [figure.get("note") for _, figure in FIGURES]
+        assert "CODEX266" in re.search(rf'"source\.{note}":\s+"(.*)"', texts)[1]
 
 
 # ---- published figures equal the published ones
@@ -190,7 +192,7 @@ PRACTICE = [
 @pytest.mark.parametrize(("figure", "wanted"), PRACTICE)
 def test_a_figure_of_the_trade_is_marked_as_such(figure, wanted):
     assert figure["status"] == "practice"
-    assert RECIPE["sources"][figure["source"]]["title"] == "common practice, no source"
+    assert RECIPE["sources"][figure["source"]]["title"] == "common_practice"
     assert {name: figure[name] for name in wanted} == wanted
 
 

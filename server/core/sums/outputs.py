@@ -180,7 +180,7 @@ def rests(
         amount: number or word.
         unit: its unit.
         status: "read", "secondary", "abstract", "practice", "memory", ...
-        source: where it comes from.
+        source: where it comes from: `source.<id>` of the catalogues, or a reference.
     """
     return {
         "name": name,

@@ -125,7 +125,7 @@ def default(
     Args:
         value: in the input's own unit.
         status: "read", "abstract", "practice", "memory" or "derived".
-        source: where it comes from, in words.
+        source: where it comes from: `source.<id>` of the catalogues, or a reference.
         low: least that it may really be, or None.
         high: most that it may really be, or None.
     """

@@ -12,6 +12,7 @@ import { EN_NOW } from "./en-now.js";
 import { EN_PIN } from "./en-pin.js";
 import { EN_TRADE } from "./en-trade.js";
 import { EN_WORDS } from "./en-words.js";
+import { SOURCES } from "./en/sources.js";
 
 /** What comes with the page; the rest follows it, see index.js. */
 export const EN_PAGE = {
@@ -593,6 +594,7 @@ export const EN_PAGE = {
 export const EN = /* @__PURE__ */ Object.assign(
   {},
   EN_SUMS,
+  SOURCES,
   EN_APART,
   EN_CERTIFICATE,
   EN_PIN,

@@ -8,7 +8,7 @@ import { capital as atHead, within } from "./inside.js";
 /**
  * What a language's file holds; English says some of it by its keys alone.
  *
- * @typedef {{TEXTS: Texts, RECIPE: Texts, PROSE?: Texts, WHY?: Texts}} Pack
+ * @typedef {{TEXTS: Texts, RECIPE: Texts, WHY?: Texts}} Pack
  */
 
 // English comes with the page and stays the fallback; its texts of the sums, half
@@ -145,12 +145,12 @@ export function own(text) {
 }
 
 /**
- * What a figure rests on, as the core says it in English, in the language shown.
+ * What a figure rests on: a source that we know by its id, or somebody's own words.
  *
- * @param {string} text
+ * @param {string} source
  */
-export function prose(text) {
-  return packs[language.value].PROSE?.[text] ?? text;
+export function sourceWords(source) {
+  return textOf("source." + source) ?? (rest.value ? source : "");
 }
 
 /**

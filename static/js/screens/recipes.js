@@ -6,7 +6,7 @@ import { problemsText, whyOf } from "../parts/acts.js";
 import { may } from "../parts/people-names.js";
 import { freshenRecipes, get, post, recipes } from "../parts/source.js";
 import { bandIn, inUnit } from "../format.js";
-import { inside, own, prose, t, tFirst, words } from "../messages/index.js";
+import { inside, own, sourceWords, t, tFirst, words } from "../messages/index.js";
 import { go } from "../router.js";
 import { groups, withFigure } from "./recipes/figures.js";
 import { FigureSheet } from "./recipes/figure-sheet.js";
@@ -66,7 +66,7 @@ function Figure({ entry, recipe, onEdit }) {
   const text = html`<span class="row-main">
     <span class="row-title">${t("word.told", { name, value: inUnit(figure.value, figure.unit) })}</span>
     <span class="row-detail">${bandIn(figure.low, figure.high, figure.unit)}</span>
-    <span class="row-detail">${t("status." + figure.status)} · ${prose(source?.title ?? figure.source)}${figure.note ? " · " + prose(figure.note) : ""}</span>
+    <span class="row-detail">${t("status." + figure.status)} · ${sourceWords(source?.title ?? figure.source)}${figure.note ? " · " + sourceWords(figure.note) : ""}</span>
   </span>`;
   return onEdit
     ? html`<${Tap} class="row" onTap=${onEdit}>${text}<span class="row-side">${t("word.change")}</span></${Tap}>`
@@ -134,6 +134,6 @@ function RecipeScreen({ id }) {
       <div class="rows">${group.figures.map((entry) => html`<${Figure} key=${entry.path.join(".")} entry=${entry} recipe=${shown} onEdit=${edit(entry)} />`)}</div>
     </section>`,
       )}
-    <section class="block"><h2>${t("recipe.sources")}</h2><ul class="lines">${Object.entries(shown.sources).map(([key, one]) => html`<li key=${key}><b>${prose(one.title)}</b> ${prose(one.where ?? "")} (${tFirst(["status." + one.status, words(one.status ?? "")])})</li>`)}</ul></section>
+    <section class="block"><h2>${t("recipe.sources")}</h2><ul class="lines">${Object.entries(shown.sources).map(([key, one]) => html`<li key=${key}><b>${sourceWords(one.title)}</b> ${sourceWords(one.where ?? "")} (${tFirst(["status." + one.status, words(one.status ?? "")])})</li>`)}</ul></section>
   </${Sheet}>`;
 }

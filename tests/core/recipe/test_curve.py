@@ -25,7 +25,7 @@ def test_the_curve_is_the_printed_one():
     curve = RECIPE["curve"]
     times_min = [time_s / 60 for time_s in curve["times_s"]]
     assert list(zip(times_min, curve["phs"], strict=True)) == PRINTED
-    assert "Hill and Ferrer" in RECIPE["sources"][curve["source"]]["title"]
+    assert RECIPE["sources"][curve["source"]]["title"] == "hill_ferrer_process_table"
 
 
 def test_a_recipe_needs_no_curve(core):

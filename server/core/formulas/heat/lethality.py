@@ -30,21 +30,21 @@ PUBLISHED = (
         "d_s": 0.9,
         "reference_c": 71.7,
         "z_k": 6.3,
-        "source": "Bradshaw et al., J Food Prot 48:743 (1985), whole milk",
+        "source": "bradshaw_1985_whole_milk",
     },
     {
         "key": "staphylococcus_aureus_milk",
         "d_s": 52.2,
         "reference_c": 60.0,
         "z_k": 9.46,
-        "source": "Can J Microbiol 23:1034 (1977), milk, D60 0.87 min",
+        "source": "can_j_microbiol_1977_milk",
     },
     {
         "key": "staphylococcus_aureus_whey",
         "d_s": 79.2,
         "reference_c": 60.0,
         "z_k": 6.1,
-        "source": "IAFP annual meeting abstract (2017), whey, D60 1.32 min",
+        "source": "iafp_2017_whey",
     },
 )
 

@@ -76,7 +76,7 @@ def _targets(scene: "Scene") -> "KnownValue | None":
             figure = wanted(scene, "target/ph", step)
             if figure is not None and _is_on(curve, figure["value"]):
                 targets.append({"of": step["key"], "ph": figure["value"]})
-    return from_recipe(targets, "derived", "the recipe's targets") if targets else None
+    return from_recipe(targets, "derived", "recipe_targets") if targets else None
 
 
 def _is_on(curve: "dict[str, Any]", ph: float) -> bool:

@@ -42,7 +42,7 @@ def _as_read(entry: "Entry") -> "KnownValue":
 def _milk_l(scene: "Scene") -> "KnownValue":
     milk = scene["context"]["milk"]
     if milk["milk_from"] == "opened":
-        return from_recipe(milk["milk_l"], "derived", "milk that was planned")
+        return from_recipe(milk["milk_l"], "derived", "milk_planned")
     return from_make(milk["milk_l"])
 
 
@@ -51,7 +51,7 @@ def _milk_kg(scene: "Scene") -> "KnownValue":
     if weighed is not None:
         return weighed
     kg = scene["context"]["milk"]["milk_kg"]
-    return from_recipe(kg, "derived", "volume times usual density")
+    return from_recipe(kg, "derived", "volume_times_usual_density")
 
 
 def _weighed_kg(scene: "Scene") -> "KnownValue | None":
@@ -80,7 +80,7 @@ def _jurisdiction(scene: "Scene") -> "KnownValue | None":
         rule = step.get("rule") or ""
         for word in RULES_OF:
             if rule.startswith(word + "_"):
-                return from_recipe(word, "derived", "the rule that the recipe names")
+                return from_recipe(word, "derived", "rule_of_recipe")
     return None
 
 

@@ -148,7 +148,7 @@ def _aqueous_kg(scene: "Scene") -> "KnownValue":
     return from_recipe(
         scene["context"]["milk"]["milk_kg"] * AQUEOUS_FRAC,
         "derived",
-        "water phase of milk, 94 kg of 100",
+        "water_phase_of_milk",
     )
 
 

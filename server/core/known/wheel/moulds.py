@@ -31,7 +31,7 @@ def _figure(name: str) -> "Callable[[Scene], KnownValue | None]":
 
 def _sizes(scene: "Scene") -> "KnownValue | None":
     rows = [{"wheel_kg": mould["wheel_kg"]["value"]} for mould in _moulds(scene)]
-    return from_recipe(rows, "derived", "the recipe's moulds") if rows else None
+    return from_recipe(rows, "derived", "recipe_moulds") if rows else None
 
 
 def _size_names(scene: "Scene") -> "KnownValue":
@@ -44,7 +44,7 @@ def _to_press(scene: "Scene") -> "KnownValue | None":
         {"diameter_m": mould["diameter_m"]["value"], "side_by_side": beside}
         for mould in _moulds(scene)
     ]
-    return from_recipe(rows, "derived", "the recipe's moulds") if rows else None
+    return from_recipe(rows, "derived", "recipe_moulds") if rows else None
 
 
 def _by_mass(scene: "Scene") -> "list[RecipeMould]":

@@ -12,10 +12,7 @@ if TYPE_CHECKING:
     from typing import Any
 
 
-EBOOK = (
-    "Hill and Ferrer, Cheese Making Technology e-Book, chapter 15, table of process "
-    "control, Gouda"
-)
+EBOOK = "hill_ferrer_gouda_process_table"
 # Minutes from the starter, pH: as printed.
 GOUDA_CURVE = [
     {"at_min": 0.0, "ph": 6.60},
@@ -102,7 +99,7 @@ def _acid_band(x: "dict[str, Any]") -> "dict[str, Any] | None":
         value("curve_ph", found["curve_ph"], found["low_ph"], found["high_ph"]),
         value("behind_s", found["behind_s"]),
     ]
-    source = rests("band_ph", BAND_PH, "pH", "derived", "two published Gouda sources")
+    source = rests("band_ph", BAND_PH, "pH", "derived", "two_published_gouda_sources")
     notes = [note("acidity_never_ph")]
     if found["state"] == "not_known":
         notes.append(note("acid.off_the_curve"))
@@ -123,7 +120,7 @@ def _acid_temperature(x: "dict[str, Any]") -> "dict[str, Any] | None":
     )
     status, source = "abstract", "Medvedova et al., Fermentation 5(1):2 (2018/19)"
     if x["starter_kind"] == "mesophilic":
-        status, source = "memory", "trade knowledge of Lactococcus"
+        status, source = "memory", "trade_knowledge_lactococcus"
     return result(
         [
             value("worth_s", worth_s),
@@ -149,7 +146,7 @@ ROWS = [
                 0.005,
                 0.5,
                 None,
-                default(0.05, "derived", "meter and shape of the curve together"),
+                default(0.05, "derived", "meter_shape_curve_together"),
             ),
             number(
                 "lag_sd_s",
@@ -157,7 +154,7 @@ ROWS = [
                 1.0,
                 14400.0,
                 None,
-                default(900.0, "practice", "makes differ by a quarter of an hour"),
+                default(900.0, "practice", "makes_differ_in_lag"),
             ),
             number(
                 "pace_sd",
@@ -165,7 +162,7 @@ ROWS = [
                 0.001,
                 1.0,
                 None,
-                default(0.15, "practice", "makes differ by a seventh in pace"),
+                default(0.15, "practice", "makes_differ_in_pace"),
             ),
             dict(series("targets", [], 0, optional=True), hidden=True),
             number("curve_now_min", "min", 0.0, 1000000.0, hidden=True),
@@ -218,12 +215,12 @@ ROWS = [
                 5.0,
                 48.0,
                 [18.0, 45.0],
-                default(32.0, "practice", "set at 32 °C"),
+                default(32.0, "practice", "set_at_32"),
             ),
             choice(
                 "starter_kind",
                 ["mixed", "mesophilic"],
-                default("mixed", "abstract", "Medvedova et al., mixed starter"),
+                default("mixed", "abstract", "medvedova_mixed_starter"),
             ),
         ],
         [

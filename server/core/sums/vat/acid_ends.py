@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from typing import Any
 
 
-EBOOK = "Hill and Ferrer, Cheese Making Technology e-Book, chapter 15, Gouda"
+EBOOK = "hill_ferrer_gouda"
 
 
 def _acid_ends(x: "dict[str, Any]") -> "dict[str, Any] | None":
@@ -69,7 +69,7 @@ ROW = sum_row(
             0.001,
             0.5,
             None,
-            default(0.02, "practice", "a meter set that day"),
+            default(0.02, "practice", "meter_set_day"),
         ),
         number(
             "shape_sd_ph",
@@ -80,7 +80,7 @@ ROW = sum_row(
             default(
                 acid_forecast.SHAPE_SD_PH,
                 "derived",
-                "five published schedules against this curve: 0.044 to 0.076",
+                "five_schedules_against_curve",
             ),
         ),
         number(
@@ -89,7 +89,7 @@ ROW = sum_row(
             0.0,
             0.5,
             None,
-            default(0.05, "practice", "makes of one recipe end this far apart"),
+            default(0.05, "practice", "makes_end_apart"),
         ),
     ],
     [output("reach_s", "s", headline=True), output("left_s", "s")],

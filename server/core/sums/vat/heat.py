@@ -19,7 +19,7 @@ READING_SD = number(
     0.01,
     2.0,
     None,
-    default(0.2, "practice", "a stirred vat and a dial or digital thermometer"),
+    default(0.2, "practice", "stirred_vat_thermometer"),
 )
 
 
@@ -190,7 +190,7 @@ def _vat_time_constant(x):
 HEATING = choice(
     "heating",
     ["jacket", "power"],
-    default("jacket", "practice", "a jacket of steady temperature"),
+    default("jacket", "practice", "jacket_steady_temperature"),
 )
 TAU_OPTIONAL = number("tau_s", "s", 60.0, 86400.0, [300.0, 21600.0], optional=True)
 JACKET_OPTIONAL = number(
@@ -282,7 +282,7 @@ ROWS = [
                 default(
                     0.35,
                     "read",
-                    "A. Hill, University of Guelph, page Gouda: 15 to 20 min",
+                    "guelph_gouda_scald_time",
                     0.3,
                     0.4,
                 ),

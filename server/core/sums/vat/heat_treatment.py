@@ -154,7 +154,7 @@ ROWS = [
             choice(
                 "jurisdiction",
                 ["us", "eu_uk"],
-                default("us", "derived", "choose where you are licensed"),
+                default("us", "derived", "choose_where_licensed"),
             ),
             choice("thermometer", ["F", "C"]),
             series(
@@ -171,18 +171,18 @@ ROWS = [
             choice(
                 "vessel",
                 ["vat", "flow"],
-                default("vat", "practice", "a vat, all of it held at once"),
+                default("vat", "practice", "vat_all_held_once"),
             ),
             choice(
                 "product",
                 ["milk", "eggnog"],
-                default("milk", "practice", "milk for cheese"),
+                default("milk", "practice", "milk_for_cheese"),
             ),
             FAT_TESTED,
             choice(
                 "sweetened",
                 ["no", "yes"],
-                default("no", "practice", "nothing sweet is added to cheese milk"),
+                default("no", "practice", "nothing_sweet_added"),
             ),
             choice("phosphatase", ["negative", "positive"], optional=True),
             number(
@@ -191,7 +191,7 @@ ROWS = [
                 0.0,
                 86400.0,
                 None,
-                default(0.0, "practice", "filled and emptied outside the hold"),
+                default(0.0, "practice", "filled_emptied_outside_hold"),
             ),
             number("holding_s", "s", 0.0, 86400.0, optional=True, usual="s"),
             number("gap_max_s", "s", 1.0, 3600.0, [1.0, 300.0], optional=True),
@@ -221,7 +221,7 @@ ROWS = [
                 3.0,
                 15.0,
                 [4.0, 10.0],
-                default(7.0, "practice", "between the published 5.8 and 9.46 K"),
+                default(7.0, "practice", "between_published_z"),
             ),
         ],
         [output("log_reduction", "", headline="first"), output("f63_s", "s")],

@@ -135,7 +135,7 @@ STARTER = [
                 default(
                     1.36,
                     "abstract",
-                    "Medvedova et al., Fermentation 5(1):2, mixed starter at 32 °C",
+                    "medvedova_mixed_starter_at_32",
                     0.9,
                     1.5,
                 ),
@@ -188,7 +188,7 @@ SALT_AND_COLOUR = [
                 0.0,
                 1000.0,
                 [0.5, 200.0],
-                default(1.5, "read", GOUDA + ": 1 to 2 mL in winter", 1.0, 2.0),
+                default(1.5, "read", "guelph_gouda_colour_in_winter", 1.0, 2.0),
             ),
         ],
         [output("colour_ml", "mL", headline=True)],

@@ -12,7 +12,7 @@ if TYPE_CHECKING:
     from typing import Any
 
 
-GOFF = "density table of fluid dairy products, D. Goff, University of Guelph"
+GOFF = "guelph_density_table"
 # The table is printed to 0.001 kg/L and fitted within this.
 DENSITY_ERROR_KG_L = 0.0009
 
@@ -23,7 +23,7 @@ SNF = number(
     0.0,
     0.2,
     [0.06, 0.13],
-    default(0.0895, "read", GOFF + ", milk of 4.0 % fat"),
+    default(0.0895, "read", "guelph_density_table_whole_milk"),
 )
 MILK_KG = number("milk_kg", "kg", 0.0, 52000.0, [20.0, 21000.0])
 SCALES = [
@@ -147,7 +147,7 @@ ROWS = [
                 0.01,
                 1.0,
                 [0.09, 0.26],
-                default(0.1, "practice", "common practice: 0.1 N alkali"),
+                default(0.1, "practice", "practice_alkali_tenth_normal"),
             ),
             number(
                 "sample_ml",
@@ -155,7 +155,7 @@ ROWS = [
                 1.0,
                 200.0,
                 [5.0, 100.0],
-                default(10.0, "practice", "common practice: 10 mL sample"),
+                default(10.0, "practice", "practice_sample_size"),
             ),
         ],
         SCALES,
@@ -179,7 +179,7 @@ ROWS = [
             choice(
                 "way",
                 ["add", "take_cream_off"],
-                default("add", "practice", "skim or cream is stirred in"),
+                default("add", "practice", "skim_or_cream_stirred_in"),
             ),
             number("added_fat_frac", "fraction", 0.0, 0.6, [0.0, 0.5]),
         ],
@@ -209,7 +209,7 @@ ROWS = [
                 0.3,
                 5.0,
                 [0.7, 1.5],
-                default(1.07, "read", "A. Hill, University of Guelph, page Gouda"),
+                default(1.07, "read", "guelph_gouda"),
             ),
             number("added_protein_frac", "fraction", 0.0, 0.2, optional=True),
             number("added_fat_frac", "fraction", 0.0, 0.6, optional=True),

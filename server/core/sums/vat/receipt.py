@@ -188,12 +188,12 @@ ROW = sum_row(
         choice(
             "jurisdiction",
             ["us", "eu_uk"],
-            default("us", "derived", "choose where you are licensed"),
+            default("us", "derived", "choose_where_licensed"),
         ),
         choice(
             "species",
             ["cow", "goat", "ewe", "buffalo"],
-            default("cow", "derived", "choose the animal"),
+            default("cow", "derived", "choose_animal"),
         ),
         number("milk_temp_c", "C", -2.0, 110.0, [0.0, 40.0]),
         number("milk_age_h", "h", 0.0, 240.0, [0.0, 72.0], optional=True),

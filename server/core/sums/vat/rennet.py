@@ -5,8 +5,8 @@ from ..outputs import note, output, result, value
 from ..rows import choice, default, number, sum_row
 
 MILK_L = number("milk_l", "L", 0.0, 50000.0, [20.0, 20000.0])
-GOUDA = "A. Hill, University of Guelph, page Gouda"
-SUPPLIER = "a supplier's page on rennet and calcium chloride for Gouda"
+GOUDA = "guelph_gouda"
+SUPPLIER = "supplier_page"
 FLOC_S = number("floc_s", "s", 1.0, 14400.0, [360.0, 1500.0])
 # What one statement of strength does without, since the two never convert.
 UNUSED = {
@@ -83,7 +83,7 @@ ROWS = [
             choice(
                 "strength_kind",
                 ["imcu", "soxhlet"],
-                default("imcu", "practice", "as the bottle states it"),
+                default("imcu", "practice", "as_the_bottle_states"),
             ),
             number(
                 "strength_imcu_per_ml",
@@ -99,7 +99,7 @@ ROWS = [
                 1.0,
                 500.0,
                 [20.0, 80.0],
-                default(52.5, "read", SUPPLIER + "; 35 to 55 usual", 35.0, 55.0),
+                default(52.5, "read", "supplier_page_usual_dose", 35.0, 55.0),
             ),
             number(
                 "strength_soxhlet",
@@ -115,7 +115,7 @@ ROWS = [
                 60.0,
                 14400.0,
                 [300.0, 3600.0],
-                default(2400.0, "memory", "Soxhlet's own 40 min"),
+                default(2400.0, "memory", "soxhlet_own_time"),
             ),
             number(
                 "reference_s",
@@ -123,9 +123,7 @@ ROWS = [
                 600.0,
                 7200.0,
                 None,
-                default(
-                    2400.0, "memory", "Soxhlet; one page says 45 min", 2400.0, 2700.0
-                ),
+                default(2400.0, "memory", "soxhlet_another_time", 2400.0, 2700.0),
             ),
             number(
                 "dilution_times",
@@ -133,9 +131,7 @@ ROWS = [
                 1.0,
                 100.0,
                 [5.0, 40.0],
-                default(
-                    10.0, "read", GOUDA + "; another page gives about 20", 10.0, 20.0
-                ),
+                default(10.0, "read", "guelph_gouda_dilution", 10.0, 20.0),
             ),
         ],
         [output("rennet_ml", "mL", headline=True), output("water_ml", "mL")],
@@ -154,9 +150,7 @@ ROWS = [
                 1.0,
                 10.0,
                 [2.0, 6.0],
-                default(
-                    3.0, "practice", "a rule of the trade for Gouda types", 2.5, 3.5
-                ),
+                default(3.0, "practice", "trade_rule_gouda_types", 2.5, 3.5),
             ),
             number(
                 "tested_every_s",
@@ -164,7 +158,7 @@ ROWS = [
                 0.0,
                 3600.0,
                 None,
-                default(120.0, "practice", "a look every two minutes"),
+                default(120.0, "practice", "look_every_two_minutes"),
             ),
         ],
         [output("cut_s", "s", "band", headline=True)],
@@ -184,7 +178,7 @@ ROWS = [
                 0.0,
                 1800.0,
                 None,
-                default(120.0, "practice", "own settings say better; 0 to 3 min"),
+                default(120.0, "practice", "own_settings_say_better"),
             ),
         ],
         [

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from typing import Any
 
 
-GOUDA = "A. Hill, University of Guelph, page Gouda"
+GOUDA = "guelph_gouda"
 # Curd and whey together, as formulas.md's worked washes count them.
 VAT_CP_J_KG_K = 3900.0
 # Published washes land this much below the balance.
@@ -31,10 +31,10 @@ MOST = number(
     20.0,
     100.0,
     None,
-    default(65.0, "practice", "hotter water cooks the skin of the curd"),
+    default(65.0, "practice", "hotter_water_cooks_curd"),
 )
 CP = rests(
-    "vat_cp_j_kg_k", VAT_CP_J_KG_K, "J/(kg K)", "derived", "whey and curd of the facts"
+    "vat_cp_j_kg_k", VAT_CP_J_KG_K, "J/(kg K)", "derived", "whey_and_curd_of_facts"
 )
 
 
@@ -184,7 +184,7 @@ def _lactose_left(x: "dict[str, Any]") -> "dict[str, Any] | None":
             )
         )
     source = rests(
-        "exchange_frac", wash.EXCHANGE_USUAL, "fraction", "memory", "trade knowledge"
+        "exchange_frac", wash.EXCHANGE_USUAL, "fraction", "memory", "trade_knowledge"
     )
     return result(values, [note("lactose.learn_from_own_makes")], [source])
 
@@ -201,7 +201,7 @@ ROWS = [
                 0.0,
                 0.95,
                 [0.1, 0.7],
-                default(1.0 / 3.0, "read", GOUDA + ": a third of the whey"),
+                default(1.0 / 3.0, "read", "guelph_gouda_third_of_whey"),
             ),
             number(
                 "whey_share_frac",
@@ -209,7 +209,7 @@ ROWS = [
                 0.5,
                 0.98,
                 [0.8, 0.95],
-                default(WHEY_FRAC, "practice", "whey is about 89 kg of 100 kg milk"),
+                default(WHEY_FRAC, "practice", "whey_share_of_milk"),
             ),
             number("drained_before_kg", "kg", 0.0, 52000.0, optional=True),
             number("water_in_kg", "kg", 0.0, 52000.0, optional=True),

@@ -72,7 +72,7 @@ ROWS = [
                 0.0,
                 200.0,
                 [0.2, 20.0],
-                default(1.5, "practice", "light pressing under whey", 1.0, 2.0),
+                default(1.5, "practice", "light_pressing_under_whey", 1.0, 2.0),
             ),
             number("laid_on_kg", "kg", 0.0, 20000.0, optional=True),
             number("curd_kg", "kg", 0.1, 20000.0, optional=True),
@@ -82,7 +82,7 @@ ROWS = [
                 900.0,
                 1300.0,
                 [1000.0, 1150.0],
-                default(1075.0, "memory", "trade knowledge, 1050 to 1100"),
+                default(1075.0, "memory", "trade_knowledge_bed_density"),
             ),
         ],
         [
@@ -108,7 +108,7 @@ ROWS = [
                 0.0,
                 200.0,
                 None,
-                default(0.0, "practice", "one size only"),
+                default(0.0, "practice", "one_size_only"),
             ),
             number(
                 "aspect_max",
@@ -116,7 +116,7 @@ ROWS = [
                 1.0,
                 20.0,
                 None,
-                default(2.5, "practice", "longer blocks do not fill a round mould"),
+                default(2.5, "practice", "longer_blocks_do_not_fill"),
             ),
         ],
         [

@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from typing import Any
 
 
-FLOURY = "Floury et al. 2010, Dairy Sci Technol 90:477, table II; start of ours"
+FLOURY = "floury_2010_start_of_ours"
 # A typed diffusivity carries no range of its own: a quarter of the salt either
 # way, which is half of it, since salt goes with its square root. Our judgement.
 DOUBT = 1.5
@@ -31,7 +31,7 @@ MOISTURE = number(
     default(
         PRESSED_MOISTURE_FRAC,
         "practice",
-        "washed-curd wheel out of the press",
+        "washed_curd_wheel_out_press",
         PRESSED_MOISTURE_LOW_FRAC,
         PRESSED_MOISTURE_HIGH_FRAC,
     ),
@@ -57,7 +57,7 @@ RATIO = number(
     0.0,
     5.0,
     [0.5, 3.0],
-    default(2.0, "abstract", "Guinee and Fox 1983, J Dairy Res: 0.5 to 2.42"),
+    default(2.0, "abstract", "guinee_fox_1983"),
 )
 WANTED = number(
     "wanted_salt_frac",
@@ -65,7 +65,7 @@ WANTED = number(
     0.0,
     0.1,
     [0.005, 0.035],
-    default(0.02, "read", "encyclopaedia article on brine salting", 0.016, 0.022),
+    default(0.02, "read", "encyclopaedia_brine_salting", 0.016, 0.022),
 )
 
 

@@ -16,7 +16,7 @@ TEMP = number(
     0.0,
     30.0,
     [4.0, 20.0],
-    default(12.5, "read", "Handbook of Food and Beverage Fermentation: 10 to 15 °C"),
+    default(12.5, "read", "fermentation_handbook_brine_temp"),
 )
 ENDS = {"salt_frac": "fraction", "temp_c": "C"}
 METHODS = ("density", "baume", "salometer", "g_l", "g_kg_water", "titration")
@@ -131,7 +131,7 @@ ROWS = [
             choice(
                 "brine_kind",
                 ["clean", "used"],
-                default("used", "practice", "a working brine"),
+                default("used", "practice", "working_brine"),
             ),
             TEMP,
             number(
@@ -150,7 +150,7 @@ ROWS = [
                 0.0,
                 20.0,
                 None,
-                default(0.0, "practice", "no blank run"),
+                default(0.0, "practice", "no_blank_run"),
             ),
             number(
                 "silver_mol_l",
@@ -158,7 +158,7 @@ ROWS = [
                 0.001,
                 1.0,
                 None,
-                default(0.1, "practice", "0.1 mol/L silver nitrate"),
+                default(0.1, "practice", "silver_nitrate_tenth_molar"),
             ),
             number("sample_g", "g", 0.001, 1000.0, optional=True),
         ],

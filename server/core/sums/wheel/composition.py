@@ -168,7 +168,7 @@ ROWS = [
             choice(
                 "standard_jurisdiction",
                 ["us", "codex"],
-                default("us", "derived", "choose where the cheese is sold"),
+                default("us", "derived", "choose_where_sold"),
             ),
             choice("standard", list(STANDARDS)),
             dict(MOISTURE, optional=True),

@@ -18,7 +18,7 @@ PROGRAMME = (
     ("press_2", 10.0, 20.0, 3600.0),
     ("press_3", 20.0, 40.0, None),
 )
-MEMORY = "farmhouse programme, trade knowledge; confirm it with your own cheese"
+MEMORY = "farmhouse_press_programme"
 GAUGE = number("gauge_kpa", "kPa", 0.0, 2000.0, [10.0, 900.0])
 BORE = number("bore_m", "m", 0.005, 1.0, [0.02, 0.3])
 CYLINDERS = number(
@@ -27,7 +27,7 @@ CYLINDERS = number(
     1,
     50,
     None,
-    default(1, "practice", "one cylinder"),
+    default(1, "practice", "one_cylinder"),
     count=True,
 )
 LEVER = number(
@@ -36,7 +36,7 @@ LEVER = number(
     0.1,
     50.0,
     [0.5, 20.0],
-    default(1.0, "practice", "cylinder straight on the plate"),
+    default(1.0, "practice", "cylinder_straight_on_plate"),
 )
 EFFICIENCY = number(
     "efficiency_frac",
@@ -44,7 +44,7 @@ EFFICIENCY = number(
     0.3,
     1.0,
     [0.7, 1.0],
-    default(1.0, "practice", "no friction counted"),
+    default(1.0, "practice", "no_friction_counted"),
 )
 DEAD = number(
     "dead_weight_kg",
@@ -52,7 +52,7 @@ DEAD = number(
     0.0,
     2000.0,
     [0.0, 100.0],
-    default(0.0, "practice", "plate and follower not counted"),
+    default(0.0, "practice", "plate_follower_not_counted"),
 )
 MOULD = number("diameter_m", "m", 0.02, 2.0, [0.06, 0.7])
 BESIDE = number(
@@ -61,7 +61,7 @@ BESIDE = number(
     1,
     200,
     None,
-    default(1, "practice", "one wheel, or wheels stacked in series"),
+    default(1, "practice", "one_wheel_or_in_series"),
     count=True,
 )
 
@@ -268,7 +268,7 @@ OWN = [
                 0.0,
                 200.0,
                 None,
-                default(0.0, "practice", "follower not counted"),
+                default(0.0, "practice", "follower_not_counted"),
             ),
             MOULD,
             series("wheels", [number("wheel_kg", "kg", 0.05, 200.0)], 1),

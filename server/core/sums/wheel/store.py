@@ -6,7 +6,7 @@ from ..outputs import no_rules, note, output, rests, result, value
 from ..rows import choice, default, number, series, sum_row, timed
 
 DAY_MS = 86400000.0
-MAGNUS = "Magnus and Sprung constants, from memory; within 0.35 % of steam tables"
+MAGNUS = "magnus_sprung_from_memory"
 OWN_LOW, OWN_HIGH = -40.0, 140.0
 
 
@@ -173,7 +173,7 @@ ROWS = [
                 50.0,
                 110.0,
                 [80.0, 106.0],
-                default(101.325, "practice", "sea level"),
+                default(101.325, "practice", "sea_level"),
             ),
             number(
                 "bulb_error_k",
@@ -181,7 +181,7 @@ ROWS = [
                 0.0,
                 3.0,
                 [0.0, 1.0],
-                default(0.2, "practice", "two thermometers compared"),
+                default(0.2, "practice", "two_thermometers_compared"),
             ),
         ],
         [
@@ -250,9 +250,7 @@ ROWS = [
                 0.0,
                 10000000.0,
                 None,
-                default(
-                    0.0, "practice", "end of moulding; agree it with the inspector"
-                ),
+                default(0.0, "practice", "end_of_moulding_to_agree"),
             ),
             number("now_min", "min", 0.0, 10000000.0, optional=True),
             number("curing_start_ms", "ms", 0.0, 4102444800000.0, hidden=True),
@@ -284,7 +282,7 @@ ROWS = [
                 -5.0,
                 40.0,
                 [8.0, 18.0],
-                default(13.0, "practice", "a washed-curd store"),
+                default(13.0, "practice", "washed_curd_store"),
             ),
             number(
                 "q10",
@@ -292,7 +290,7 @@ ROWS = [
                 1.0,
                 5.0,
                 [1.5, 3.5],
-                default(2.5, "memory", "trade knowledge, 2 to 3", 2.0, 3.0),
+                default(2.5, "memory", "trade_knowledge_range", 2.0, 3.0),
             ),
         ],
         [

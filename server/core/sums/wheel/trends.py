@@ -60,7 +60,7 @@ ROWS = [
                 0.05,
                 1.0,
                 [0.1, 0.5],
-                default(0.3, "read", "NIST/SEMATECH e-Handbook, 6.3.2.4: 0.2 to 0.3"),
+                default(0.3, "read", "nist_handbook_ewma_weight"),
             ),
         ],
         [

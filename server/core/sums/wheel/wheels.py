@@ -110,7 +110,7 @@ ROWS = [
                 0.0,
                 0.3,
                 [0.0, 0.08],
-                default(0.02, "practice", "salt in, twice its mass of water out"),
+                default(0.02, "practice", "salt_in_water_out"),
             ),
             number(
                 "store_loss_frac",
@@ -118,7 +118,7 @@ ROWS = [
                 0.0,
                 0.7,
                 [0.0, 0.3],
-                default(0.03, "practice", "coated wheel, some weeks"),
+                default(0.03, "practice", "coated_wheel_some_weeks"),
             ),
             number("filled_kg", "kg", 0.05, 200.0, optional=True),
             number(
@@ -127,7 +127,7 @@ ROWS = [
                 0.0,
                 0.5,
                 None,
-                default(0.02, "practice", "two in a hundred"),
+                default(0.02, "practice", "two_in_a_hundred"),
             ),
         ],
         [

@@ -12,7 +12,7 @@ if TYPE_CHECKING:
     from typing import Any
 
 
-FORMS = "constants of the general yield formula, from memory; set them from own makes"
+FORMS = "general_yield_from_memory"
 # The expected scatter of the figures themselves, standard deviations.
 SPREADS = {
     "fat_frac": 0.0005,
@@ -141,7 +141,7 @@ OWN = [
                 0.5,
                 1.0,
                 [0.72, 0.84],
-                default(0.77, "memory", "cows' milk, 0.75 to 0.82"),
+                default(0.77, "memory", "cows_milk_casein_number"),
             ),
             number(
                 "moisture_frac",
@@ -149,7 +149,7 @@ OWN = [
                 0.2,
                 0.85,
                 [0.3, 0.6],
-                default(0.43, "practice", "washed-curd wheel out of the press"),
+                default(0.43, "practice", "washed_curd_wheel_out_press"),
             ),
             number(
                 "salt_frac",
@@ -157,7 +157,7 @@ OWN = [
                 0.0,
                 0.1,
                 [0.0, 0.04],
-                default(0.0, "practice", "before the brine"),
+                default(0.0, "practice", "before_brine"),
             ),
             number(
                 "fat_kept_frac",
@@ -221,7 +221,7 @@ OWN = [
                 0.2,
                 0.85,
                 None,
-                default(0.43, "practice", "washed-curd wheel out of the press"),
+                default(0.43, "practice", "washed_curd_wheel_out_press"),
             ),
             number(
                 "standard_salt_frac",
@@ -229,7 +229,7 @@ OWN = [
                 0.0,
                 0.1,
                 None,
-                default(0.018, "practice", "ripe washed-curd wheel"),
+                default(0.018, "practice", "ripe_washed_curd_wheel"),
             ),
             dict(FAT, optional=True),
             number("cheese_fat_frac", "fraction", 0.0, 0.6, [0.1, 0.45], optional=True),
@@ -242,7 +242,7 @@ OWN = [
                 0.5,
                 1.0,
                 None,
-                default(0.97, "practice", "usual for a small creamery"),
+                default(0.97, "practice", "usual_small_creamery"),
             ),
             number(
                 "high_ratio",
@@ -250,7 +250,7 @@ OWN = [
                 1.0,
                 1.5,
                 None,
-                default(1.03, "practice", "usual for a small creamery"),
+                default(1.03, "practice", "usual_small_creamery"),
             ),
         ],
         [

@@ -4,7 +4,14 @@ import { EN_APART } from "../en-apart.js";
 import { EN_CERTIFICATE } from "../en-certificate.js";
 import { EN_PIN } from "../en-pin.js";
 import { EN_SUMS } from "../en-sums.js";
+import { SOURCES } from "./sources.js";
 
-export const TEXTS = { ...EN_SUMS, ...EN_APART, ...EN_CERTIFICATE, ...EN_PIN };
+export const TEXTS = {
+  ...EN_SUMS,
+  ...SOURCES,
+  ...EN_APART,
+  ...EN_CERTIFICATE,
+  ...EN_PIN,
+};
 export { WHY } from "../why.js";
 export const RECIPE = {};

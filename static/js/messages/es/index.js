@@ -10,6 +10,7 @@ import { LIVE } from "./live.js";
 import { NOW } from "./now.js";
 import { PIN } from "./pin.js";
 import { SCREENS } from "./screens.js";
+import { SOURCES } from "./sources.js";
 import { SUMS } from "./sums.js";
 import { TRADE } from "./trade.js";
 import { WORDS } from "./words.js";
@@ -25,10 +26,10 @@ export const TEXTS = {
   ...NOW,
   ...PIN,
   ...SCREENS,
+  ...SOURCES,
   ...SUMS,
   ...TRADE,
   ...WORDS,
 };
-export { PROSE } from "./prose.js";
 export { RECIPE } from "./recipe.js";
 export { WHY } from "../why.js";

@@ -4,7 +4,7 @@ import { Choices, Sheet } from "../../parts/sheet.js";
 import { Tap } from "../../parts/tap.js";
 import { TextField } from "../../parts/text-field.js";
 import { inOwnUnit, readNumber } from "../../format.js";
-import { prose, t } from "../../messages/index.js";
+import { sourceWords, t } from "../../messages/index.js";
 
 const STATUSES = ["practice", "derived", "memory", "read"];
 
@@ -61,7 +61,7 @@ export function FigureSheet({ title, figure, sources, onKeep, onBack }) {
     </div><div class="column">
       <h2>${t("figure.source")}</h2>
       <${Choices} label=${t("figure.source")} chosen=${source} onChoose=${setSource}
-        options=${Object.entries(sources).map(([key, one]) => ({ key, title: prose(one.title) }))} />
+        options=${Object.entries(sources).map(([key, one]) => ({ key, title: sourceWords(one.title) }))} />
       <h2>${t("figure.status")}</h2>
       <${Choices} label=${t("figure.status")} chosen=${status} onChoose=${setStatus}
         options=${STATUSES.map((key) => ({ key, title: t("status." + key) }))} />

@@ -1,5 +1,5 @@
 import { html } from "../../parts/html.js";
-import { capital, has, inside, prose, t } from "../../messages/index.js";
+import { capital, has, inside, sourceWords, t } from "../../messages/index.js";
 import { sumRow } from "./catalogue.js";
 import { StateMark } from "../../parts/state-mark.js";
 import { noteWords } from "./notes.js";
@@ -102,7 +102,7 @@ export function Answer({ answer, sum, given, names }) {
  * @param {Record<string, {title?: string}>} sources
  */
 function originWords(row, input, sources) {
-  const source = prose(sources[row.source ?? ""]?.title ?? row.source ?? "");
+  const source = sourceWords(sources[row.source ?? ""]?.title ?? row.source ?? "");
   const isFigure = !input || (row.from === "default" && !input.default);
   return [
     ...new Set(
