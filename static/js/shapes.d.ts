@@ -114,7 +114,7 @@ interface Alert {
 
 /** A number and its unit. */
 interface Amount {
-  value: number;
+  value: any;
   unit: string;
 }
 
@@ -141,6 +141,8 @@ interface Answer {
 interface AsRead {
   as_read: string;
 }
+
+type Basis = "memory" | "practice" | "setting" | "typed" | "published";
 
 /** A start that has fewer clashes. */
 interface BetterStart {
@@ -207,11 +209,13 @@ interface Broken {
   practice: boolean;
   opened_ms: number;
   what: string;
-  why: "fault" | "newer" | "unsound";
+  why: BrokenWhy;
   since_ms: number | null;
   problems: Problem[];
   fault: string | null;
 }
+
+type BrokenWhy = "fault" | "newer" | "unsound";
 
 type Called = "name" | "of" | "both";
 
@@ -289,7 +293,7 @@ interface Curve {
   bands: CurveBand[];
   steps: CurveStep[];
   acid: AcidCurve | null;
-  spans: Record<"hour" | "day" | "all", number[]>;
+  spans: Record<SpanName, number[]>;
 }
 
 /** The band of a step, at its real time or at the expected one. */
@@ -382,7 +386,7 @@ interface Due {
   title: Words;
   round: number | null;
   rounds: number | null;
-  what: "step_begin" | "step_end" | "reading" | "turn" | "timer" | "unload";
+  what: DueWhat;
   timer: string | null;
   label: string | null;
   quantity: string | null;
@@ -392,9 +396,13 @@ interface Due {
   size: string | null;
   due_ms: number;
   late_ms: number | null;
-  level: "later" | "due" | "check";
+  level: DueLevel;
   task: Task | null;
 }
+
+type DueLevel = "later" | "due" | "check";
+
+type DueWhat = "step_begin" | "step_end" | "reading" | "turn" | "timer" | "unload";
 
 /** Why a step should not be ended yet. */
 interface EndBlocker {
@@ -851,6 +859,7 @@ interface RecipeStep {
 /** What a quantity should be in a step. */
 interface RecipeTarget {
   quantity: string;
+  size?: string | null;
   figure: Figure;
 }
 
@@ -906,9 +915,11 @@ interface Sounding {
   asked: boolean;
 }
 
+type SpanName = "hour" | "day" | "all";
+
 /** What an answer stands on, see `sums.standing`. */
 interface Standing {
-  basis: "memory" | "practice" | "setting" | "typed" | "published";
+  basis: Basis;
   is_figure: boolean;
   names: string[];
 }

@@ -63,12 +63,12 @@ def alarms(desk: "Desk", now_ms: int, escalate_s: float) -> "Alarms":
             found.extend(told[0])
             ahead.extend(told[1])
             changes.extend(told[2])
-    for row in without_alarms(desk):
-        state = desk["makes"][row["make"]]
-        found.append(_with_state(unshown(row), state, now_ms, escalate_s))
+    for silent in without_alarms(desk):
+        state = desk["makes"][silent["make"]]
+        found.append(_with_state(unshown(silent), state, now_ms, escalate_s))
     for row in found:
         changes.extend(_changes(row))
-    changes.extend(row["due_ms"] for row in ahead)
+    changes.extend(deadline["due_ms"] for deadline in ahead)
     later = [ms for ms in changes if ms is not None and ms > now_ms]
     return {
         "now_ms": now_ms,

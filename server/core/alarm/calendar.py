@@ -9,6 +9,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.step import Step
     from server.shapes.core.view import Timer, View
 
 
@@ -46,12 +47,10 @@ def _is_long(timer: "Timer") -> bool:
     return timer["due_ms"] - timer["start_ms"] >= LONG_S * 1000
 
 
-def _of_step(
-    view: "View", step: "dict[str, Any]", asked: bool
-) -> "list[dict[str, Any]]":
-    if step["status"] == "running" and step["due_ms"] is not None:
-        from_ms = step["begun"]["at_ms"]
-        if asked or step["due_ms"] - from_ms >= LONG_S * 1000:
+def _of_step(view: "View", step: "Step", asked: bool) -> "list[dict[str, Any]]":
+    begun = step["begun"]
+    if step["status"] == "running" and begun and step["due_ms"] is not None:
+        if asked or step["due_ms"] - begun["at_ms"] >= LONG_S * 1000:
             row = _row("step_end/" + step["key"], "step_end", step["due_ms"])
             row["title"] = step["title"]
             row["late_ms"] = step["end_high_ms"]

@@ -58,8 +58,8 @@ def unload(account: "Tank", makes: "dict[str, State]", entry: "dict[str, Any]") 
         if load["id"] != entry["data"]["load"] or load["out_ms"] is not None:
             continue
         load["out_ms"] = entry["t_ms"]
-        load["out_kg"] = entry["data"]["mass_kg"]
-        lost_kg = load["mass_kg"] - load["out_kg"]
+        load["out_kg"] = out_kg = entry["data"]["mass_kg"]
+        lost_kg = load["mass_kg"] - out_kg
         ratio = account["water_salt_ratio"]["value"]
         if lost_kg > 0 and ratio >= RATIO_FOR_SCALE:
             # Salt in, so many times its mass of water out: the loss is the rest.

@@ -14,7 +14,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-    from server.shapes.core.state import Desk, Event
+    from server.shapes.core.state import Desk, Event, State, Why
     from server.shapes.core.view import View
     from server.shapes.core.words import Problem
 
@@ -53,7 +53,7 @@ def _keep_raw(desk: "Desk", event: "Any", why: "list[Problem]") -> bool:
     if not can_be_kept(event):
         return False
     state = _state_of(desk, event["make"])
-    name = "newer" if is_newer(event) else "unsound"
+    name: "Why" = "newer" if is_newer(event) else "unsound"
     if not run.keep_raw(state, event, name, why):
         return False
     _heard(desk, event)
@@ -76,7 +76,7 @@ def file(desk: "Desk", event: "Event") -> bool:
     return True
 
 
-def _state_of(desk: "Desk", make_id: str) -> "dict[str, Any]":
+def _state_of(desk: "Desk", make_id: str) -> "State":
     if make_id not in desk["makes"]:
         desk["makes"][make_id] = run.new_state(make_id)
     return desk["makes"][make_id]

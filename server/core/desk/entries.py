@@ -11,13 +11,14 @@ from ..log.rights import rights as rights
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Mapping
     from typing import Any
 
     from server.shapes.core.state import Desk, Event
     from server.shapes.core.words import Problem
 
 
-def check(event: "dict[str, Any]", role: str) -> "list[Problem]":
+def check(event: "Any", role: str) -> "list[Problem]":
     """Return what speaks against an event, the role of who sends it included.
 
     Args:
@@ -30,7 +31,7 @@ def check(event: "dict[str, Any]", role: str) -> "list[Problem]":
     return check_new(event) + _not_allowed(event, role)
 
 
-def check_new(event: "dict[str, Any]") -> "list[Problem]":
+def check_new(event: "Any") -> "list[Problem]":
     """Return everything that is wrong with an event about to be recorded.
 
     What is recorded already is taken by its form alone, see `take`: a limit that
@@ -52,7 +53,7 @@ def check_new(event: "dict[str, Any]") -> "list[Problem]":
 
 
 def _not_allowed(
-    event: "Event | None", role: str, about: "str | None" = None
+    event: "Mapping[str, Any]", role: str, about: "str | None" = None
 ) -> "list[Problem]":
     kind = event.get("kind") if isinstance(event, dict) else None
     if not isinstance(kind, str) or kind not in KINDS:
@@ -65,7 +66,8 @@ def _not_allowed(
 
 def _about(desk: "Desk", event: "Event") -> "str | None":
     state = desk["makes"].get(event["make"])
-    return about_of(event, (lambda _: None) if state is None else state["events"].get)
+    events: "dict[str, Any]" = {} if state is None else dict(state["events"])
+    return about_of(dict(event), events.get)
 
 
 def tap(
@@ -114,7 +116,7 @@ def check_correction(
     """
     state = desk["makes"].get(make_id)
     event = None if state is None else state["events"].get(ref)
-    if event is None:
+    if state is None or event is None:
         return [{"field": "ref", "key": "unknown", "limit": None}]
     data = amends.effective(state, event)["data"]
     problems = amends.check_correction(event["kind"], data, changes)

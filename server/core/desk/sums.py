@@ -7,7 +7,7 @@ if TYPE_CHECKING:
     from typing import Any
 
     from server.shapes.core.state import Desk
-    from server.shapes.core.sums import SumRow
+    from server.shapes.core.sums import Answer, SumRow
 
 
 def sums_topics(desk: "Desk") -> "list[dict[str, Any]]":
@@ -39,7 +39,7 @@ def sums_catalogue(desk: "Desk", topic: "str | None" = None) -> "list[SumRow]":
     return layout(topic)
 
 
-def sum(desk: "Desk", key: str, given: "dict[str, Any]") -> "dict[str, Any]":
+def sum(desk: "Desk", key: str, given: "dict[str, Any]") -> "Answer":
     """Return the Answer to one sum that belongs to no make.
 
     Args:
@@ -62,7 +62,7 @@ def step_sums(
     step_key: str,
     now_ms: int,
     given: "dict[str, Any] | None" = None,
-) -> "list[dict[str, Any]]":
+) -> "list[Answer]":
     """Return the answers to the sums of a step, what the make knows filled in.
 
     Args:

@@ -7,6 +7,8 @@ from .figure import figure
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from typing import Any
+
     from server.shapes.core.state import Context, Desk, Entry, Rules, State
 
 
@@ -32,7 +34,7 @@ def of_make(
     """
     recipe = opened["data"]["recipe"]
     rules = {} if rules is None else rules
-    context: "Context" = {
+    context: "Any" = {
         "state": state,
         "desk": {"makes": {state["make"]: state}} if desk is None else desk,
         "recipe": recipe,

@@ -6,7 +6,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from server.shapes.core.figures import Lasting
     from server.shapes.core.recipe import RecipeStep
-    from server.shapes.core.state import Context, DueBand, Fact
+    from server.shapes.core.state import Context, DueBand, DueBasis, Fact
 
 
 def lasts_of(context: "Context", step: "RecipeStep") -> "Lasting | None":
@@ -59,7 +59,7 @@ def with_due(
 
 
 def _with_due(fact: "Fact", step: "RecipeStep", lasts: "Lasting | None") -> "Fact":
-    fact = dict(fact)
+    fact = fact.copy()
     floc = fact["floc"]
     by_floc = floc is not None and lasts is not None and lasts.get("from") == "sum"
     from_ms = floc["added_ms"] if by_floc else fact["from_ms"]
@@ -79,10 +79,12 @@ def _cut(due: "DueBand") -> "dict[str, int | None]":
     }
 
 
-NOT_DUE = {"due_ms": None, "low_ms": None, "high_ms": None, "basis": None}
+NOT_DUE: "DueBand" = {"due_ms": None, "low_ms": None, "high_ms": None, "basis": None}
 
 
-def due_of(from_ms: "int | None", lasts: "Lasting | None", basis: str) -> "DueBand":
+def due_of(
+    from_ms: "int | None", lasts: "Lasting | None", basis: "DueBasis"
+) -> "DueBand":
     """Return when something is due that lasts so long from an instant.
 
     Args:
@@ -115,9 +117,11 @@ def span_ms(seconds: float) -> int:
 
 def low_s(lasts: "Lasting") -> float:
     """Return the shortest accepted duration of a Figure [s]; its value if unset."""
-    return lasts["value"] if lasts.get("low") is None else lasts["low"]
+    low = lasts.get("low")
+    return lasts["value"] if low is None else low
 
 
 def high_s(lasts: "Lasting") -> float:
     """Return the longest accepted duration of a Figure [s]; its value if unset."""
-    return lasts["value"] if lasts.get("high") is None else lasts["high"]
+    high = lasts.get("high")
+    return lasts["value"] if high is None else high

@@ -42,7 +42,12 @@ def _end_comes_ms(
         return fact["due"]["low_ms"]
     if by == "reading":
         return _reached_ms(context, step, fact)
-    if by in ("judged", "floc") and judge is not None and judge["met"]:
+    if (
+        by in ("judged", "floc")
+        and judge is not None
+        and judge["met"]
+        and judge["last"]
+    ):
         return judge["last"]["at_ms"]
     if by == "judged":
         return None

@@ -126,7 +126,7 @@ def _answer(
     }
     if chosen:
         answer = catalogue.work_out(row["key"], chosen, known, context["rules"])
-    answer = dict(answer)
+    answer = answer.copy()
     answer["of"] = size
     answer["known"] = [
         {

@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
     from typing import Any
 
-    from server.shapes.core.board import Broken
+    from server.shapes.core.board import Broken, BrokenWhy
     from server.shapes.core.state import Desk, Raw, State
 
 # Functions (stream id, what could not be asked, the exception).
@@ -91,7 +91,7 @@ def _note(
         listener(stream, what, fault)
 
 
-def broken(desk: "Desk") -> "list[dict[str, Any]]":
+def broken(desk: "Desk") -> "list[Broken]":
     """Return what cannot be shown of makes and tanks that are not over.
 
     Args:
@@ -120,7 +120,7 @@ def broken(desk: "Desk") -> "list[dict[str, Any]]":
     return sorted(found, key=lambda row: (row["opened_ms"], row["make"]))
 
 
-def without_alarms(desk: "Desk") -> "list[dict[str, Any]]":
+def without_alarms(desk: "Desk") -> "list[Broken]":
     """Return the makes that no longer ring because they cannot be shown.
 
     Args:
@@ -156,7 +156,7 @@ def _raw_opening(state: "State") -> "Raw | None":
 
 
 def _row(
-    desk: "Desk", stream: str, what: str, why: str, told: "dict[str, Any]"
+    desk: "Desk", stream: str, what: str, why: "BrokenWhy", told: "dict[str, Any]"
 ) -> "Broken":
     state = desk["makes"].get(stream)
     opened = _opened(state)

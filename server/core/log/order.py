@@ -9,11 +9,12 @@ which walks back from the end: nearly every new event belongs there.
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import TypeVar
+    from collections.abc import Mapping
+    from typing import Any, TypeVar
 
-    from server.shapes.core.state import Entry, Event, Line
+    from server.shapes.core.state import Entry, Event
 
-    Filed = TypeVar("Filed", bound=Line)
+    Filed = TypeVar("Filed", bound=Mapping[str, Any])
 
 
 def corrected_ms(event: "Event") -> int:
@@ -21,7 +22,7 @@ def corrected_ms(event: "Event") -> int:
     return event["at_ms"] + event["off_ms"]
 
 
-def sort_key(entry: "Line") -> "tuple[int, str, int, str]":
+def sort_key(entry: "Mapping[str, Any]") -> "tuple[int, str, int, str]":
     """Return the total key of an entry: (t_ms, device, seq, id)."""
     return (entry["t_ms"], entry["device"], entry["seq"], entry["id"])
 

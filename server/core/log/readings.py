@@ -93,9 +93,7 @@ def last(state: "State", quantity: str) -> "Entry | None":
     return run.last(state, "reading_taken", quantity)
 
 
-def last_of(
-    state: "State", quantity: str, size: "str | None"
-) -> "dict[str, Any] | None":
+def last_of(state: "State", quantity: str, size: "str | None") -> "Entry | None":
     """Return the newest reading of a quantity, of wheels of a size; None of any size.
 
     Args:

@@ -170,18 +170,17 @@ def _file(state: "State", event: "Event") -> None:
     if is_struck(state, event["id"]):
         return
     now = effective(state, event)
-    insert(
-        state["lists"].setdefault(_topic_of(event["kind"], now["data"]), []),
-        {
-            "id": event["id"],
-            "t_ms": now["t_ms"],
-            "device": event["device"],
-            "seq": event["seq"],
-            "by": event["person"],
-            "data": now["data"],
-            "ref": event.get("ref"),
-        },
-    )
+    entry: "Entry" = {
+        "id": event["id"],
+        "t_ms": now["t_ms"],
+        "device": event["device"],
+        "seq": event["seq"],
+        "by": event["person"],
+        "data": now["data"],
+        "ref": event.get("ref"),
+    }
+    name = _topic_of(event["kind"], now["data"])
+    insert(state["lists"].setdefault(name, []), entry)
 
 
 def _unfile(state: "State", event: "Event") -> None:

@@ -9,6 +9,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.words import Problem
+
 
 def read_field(
     kind: str, field: str, typed: str, unit: str = "", kept: str = ""
@@ -56,7 +58,7 @@ def checked(kind: str, field: str, number: float) -> "dict[str, Any]":
     return {"value": number, "problems": [], "ask": None}
 
 
-def refused(problems: "list[dict[str, Any]]") -> "dict[str, Any]":
+def refused(problems: "list[Problem]") -> "dict[str, Any]":
     """Return the answer to what cannot be kept as it was typed.
 
     Args:

@@ -15,7 +15,6 @@ if TYPE_CHECKING:
 
     from server.shapes.core.recipe import RecipeJudge, RecipeStep
     from server.shapes.core.state import Entry, State
-    from server.shapes.core.step import Floc
 
 
 FLOC_TEST_FROM_FRAC = 0.6  # share of the expected floc time; practice, no source
@@ -32,7 +31,7 @@ FLOC_CHOICES = ("not_flocculated", "flocculated")
 
 def floc(
     state: "State", step: "RecipeStep", figures: "dict[str, Any]"
-) -> "Floc | None":
+) -> "dict[str, Any] | None":
     """Return the flocculation facts of a step that ends by flocculation.
 
     Args:
@@ -138,7 +137,7 @@ def _enders(step: "RecipeStep") -> "list[str] | tuple[str, ...]":
     return wanted if isinstance(wanted, list) else [wanted]
 
 
-def _choices(choices: "list[str]", curd: "Floc | None") -> "list[str]":
+def _choices(choices: "list[str]", curd: "dict[str, Any] | None") -> "list[str]":
     if curd is None:
         return list(choices)
     if curd["floc_ms"] is None:
@@ -149,7 +148,7 @@ def _choices(choices: "list[str]", curd: "Floc | None") -> "list[str]":
 def _from_ms(
     judge: "RecipeJudge",
     begun_ms: "int | None",
-    curd: "Floc | None",
+    curd: "dict[str, Any] | None",
     last: "Entry | None",
     lasts_s: float,
 ) -> "int | None":

@@ -13,16 +13,18 @@ from . import curd as curd_facts
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Callable
     from typing import Any
 
     from server.shapes.core.recipe import RecipeStep
-    from server.shapes.core.state import Entry, Fact, Rules, State
+    from server.shapes.core.state import DueBand, Entry, Fact, Rules, State
+    from server.shapes.core.step import StepStatus
     from server.shapes.core.words import Who
 
 
 # (begun, ended, skipped, all that it waits on is done) -> status. An end or a
 # begin outweighs a skip that another phone sent: what was done was done.
-STATUS = (
+STATUS: "tuple[tuple[StepStatus, Callable[[Fact], bool]], ...]" = (
     ("ended", lambda fact: fact["ended"] is not None),
     ("running", lambda fact: fact["begun"] is not None),
     ("skipped", lambda fact: fact["skipped"] is not None),
@@ -37,7 +39,7 @@ HANDS_ON_S = 7200.0
 
 # When a step is due is told by its figures, see `figures.due`; until it has begun
 # it is not.
-NOT_DUE = {"due_ms": None, "low_ms": None, "high_ms": None, "basis": None}
+NOT_DUE: "DueBand" = {"due_ms": None, "low_ms": None, "high_ms": None, "basis": None}
 
 
 def facts(
@@ -94,7 +96,7 @@ def _all(
     return found
 
 
-def _status(fact: "Fact") -> str:
+def _status(fact: "Fact") -> "StepStatus":
     for status, holds in STATUS[:-1]:
         if holds(fact):
             return status
@@ -152,7 +154,8 @@ def readings_in(state: "State", fact: "Fact", quantity: str) -> "list[Entry]":
         fact: Fact of the step.
         quantity: key of `quantities.QUANTITIES`.
     """
-    if fact["begun"] is None:
+    begun_ms = fact["begun_ms"]
+    if fact["begun"] is None or begun_ms is None:
         return []
     key = fact["begun"]["data"]["step"]
     found = []
@@ -161,7 +164,7 @@ def readings_in(state: "State", fact: "Fact", quantity: str) -> "list[Entry]":
         if named is not None:
             if named == key:
                 found.append(entry)
-        elif entry["t_ms"] >= fact["begun_ms"] and (
+        elif entry["t_ms"] >= begun_ms and (
             fact["ended_ms"] is None or entry["t_ms"] <= fact["ended_ms"]
         ):
             found.append(entry)

@@ -28,7 +28,7 @@ def timers(state: "State") -> "list[Timer]":
     for stop in run.entries(state, "timer_stopped"):
         if stop["ref"] not in stops:
             stops[stop["ref"]] = stop["t_ms"]
-    found = []
+    found: "list[Timer]" = []
     for entry in run.entries(state, "timer_started"):
         found.append(
             {

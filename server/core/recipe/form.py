@@ -262,7 +262,7 @@ def _one_row(
 ) -> "list[Problem]":
     if not isinstance(one, dict):
         return [problem(path, "not_a_mapping", None)]
-    key = one.get(row["label"])
+    key: "Any" = one.get(row["label"])
     if row["label"] is not None and is_text(key):
         path = field + "." + key
     return _fields(path + ".", one, row["of"])

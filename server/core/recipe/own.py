@@ -9,6 +9,8 @@ from .figures import scaled_figure
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from typing import Any
+
     from server.shapes.core.figures import OwnFigure
     from server.shapes.core.recipe import (
         Figure,
@@ -59,15 +61,15 @@ def figure_at(recipe: "Recipe", step: "RecipeStep", name: str) -> "Figure | None
     if kind == "lasts":
         return step.get("lasts")
     if kind == "end":
-        return step["end"].get(rest)
+        return step["end"].get("at_least" if rest == "at_least" else "at_most")
     if kind == "turn":
         return step["turns"][int(rest)]["every"]
     if kind == "dose":
         row = ingredient(recipe, rest)
         return None if row is None else row["dose"]["amount"]
-    for row in step.get("targets", []):
-        if target_name(row) == name:
-            return row["figure"]
+    for target in step.get("targets", []):
+        if target_name(target) == name:
+            return target["figure"]
     return None
 
 
@@ -112,9 +114,10 @@ def own_figure(
         return None if row is None else _dose(row, milk)
     # What was measured is judged by what the make was opened for.
     judged = name.startswith("target/milk_volume_l")
-    scaled = scaled_figure(figure, opened_l if judged else milk["milk_l"])
+    scaled: "Any" = scaled_figure(dict(figure), opened_l if judged else milk["milk_l"])
     wanted = ("value", "low", "high", "unit", "source", "status", "by")
-    return {part: scaled.get(part) for part in wanted}
+    own: "Any" = {part: scaled.get(part) for part in wanted}
+    return own
 
 
 def _dose(row: "Ingredient", milk: "Milk") -> "OwnFigure":

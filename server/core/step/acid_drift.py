@@ -10,7 +10,7 @@ from .step_alerts import alert, what_to_do
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from server.shapes.core.recipe import RecipeStep
-    from server.shapes.core.state import Context, Entry
+    from server.shapes.core.state import Entry, ViewContext
     from server.shapes.core.view import Alert
     from server.shapes.core.words import Words
 
@@ -20,7 +20,7 @@ FORM = {"slow": "acid_slow", "stalled": "acid_slow", "fast": "acid_fast"}
 LEVEL = {"slow": "check", "stalled": "act", "fast": "check"}
 
 
-def acid_alerts(context: "Context", of_steps: "list[Alert]") -> "list[Alert]":
+def acid_alerts(context: "ViewContext", of_steps: "list[Alert]") -> "list[Alert]":
     """Return the alert on the acid of a make, if there is one.
 
     Args:
@@ -77,7 +77,7 @@ def _is_told(of_steps: "list[Alert]", reading_id: str, state: str) -> bool:
     return any(row["id"].startswith("reading/" + reading_id) for row in of_steps)
 
 
-def _step_of(context: "Context", entry: "Entry") -> "RecipeStep":
+def _step_of(context: "ViewContext", entry: "Entry") -> "RecipeStep":
     steps = context["recipe"]["steps"]
     named = entry["data"].get("step")
     latest = steps[0]
@@ -90,7 +90,7 @@ def _step_of(context: "Context", entry: "Entry") -> "RecipeStep":
     return latest
 
 
-def _do(context: "Context", step: "RecipeStep", form: str) -> "Words | None":
+def _do(context: "ViewContext", step: "RecipeStep", form: str) -> "Words | None":
     """Return what the recipe says: in this step, else in the next that says it."""
     is_later = False
     for other in context["recipe"]["steps"]:

@@ -8,10 +8,17 @@ are asked for again every MOVING_MS while they move.
 
 from .step_alerts import ACT_OVERDUE_S, ACT_SHARE, OVERDUE_GRACE_S
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.step import Step
+
+
 MOVING_MS = 30000
 
 
-def next_change_ms(found: dict, now_ms: int) -> "int | None":
+def next_change_ms(found: "dict[str, Any]", now_ms: int) -> "int | None":
     """Return the next instant at which the View changes by itself, or None.
 
     Args:
@@ -34,13 +41,13 @@ def next_change_ms(found: dict, now_ms: int) -> "int | None":
     return min(ahead) if ahead else None
 
 
-def _is_moving(step, now_ms):
+def _is_moving(step: "Step", now_ms: int) -> bool:
     if step["due_ms"] is None or step["due_ms"] <= now_ms:
         return True
     return any(reading["overdue_s"] > 0 for reading in step["readings"])
 
 
-def _instants(step):
+def _instants(step: "Step") -> "list[int | None]":
     instants = _of_band(step)
     instants.append(step["due_ms"])
     if step["judge"]:
@@ -62,14 +69,14 @@ def _instants(step):
     return instants
 
 
-def _of_band(step):
+def _of_band(step: "Step") -> "list[int | None]":
     low_ms, high_ms = step["end_low_ms"], step["end_high_ms"]
-    if low_ms is None:
+    if low_ms is None or high_ms is None:
         return []
     lasts_s = step["lasts"]["value_s"] if step["lasts"] else 0.0
     return [low_ms, _past_ms(high_ms, 0.0), _past_ms(high_ms, ACT_SHARE * lasts_s)]
 
 
-def _past_ms(since_ms, by_s):
+def _past_ms(since_ms: int, by_s: float) -> int:
     """Return the first instant that lies more than a span after another."""
     return since_ms + int(by_s * 1000) + 1

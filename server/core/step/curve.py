@@ -20,11 +20,13 @@ if TYPE_CHECKING:
 
     from server.shapes.core.curve import (
         AcidCurve,
+        AcidPoint,
         Curve,
         CurveBand,
         CurvePoint,
         CurveSeries,
         CurveStep,
+        SpanName,
     )
     from server.shapes.core.state import Desk, Entry, State, ViewContext
 
@@ -68,7 +70,7 @@ def curve(
         return None
     acid = acid_line(context)
     wanted = bands(context)
-    series = []
+    series: "list[CurveSeries]" = []
     for quantity in TEMPERATURES + (ACID,):
         points = series_of(context, quantity, wanted, acid)
         if points:
@@ -105,7 +107,7 @@ def series_of(
         List of {"id", "at_ms", "value", "step", "low", "high", "verdict"};
         verdict None where nothing is wanted.
     """
-    found = []
+    found: "list[CurvePoint]" = []
     for entry in run.entries(context["state"], "reading_taken", quantity):
         step = _step_at(context, entry)
         value = entry["data"]["value"]
@@ -136,7 +138,7 @@ def bands(context: "ViewContext") -> "list[CurveBand]":
         "end_ms", "is_real"} in recipe order; one limit may be None; is_real
         once the step has begun.
     """
-    found = []
+    found: "list[CurveBand]" = []
     for step in context["recipe"]["steps"]:
         fact = context["facts"][step["key"]]
         if fact["status"] == "skipped":
@@ -173,7 +175,7 @@ def boundaries(context: "ViewContext") -> "list[CurveStep]":
         List of {"key", "title", "round", "rounds", "status", "planned_begin_ms",
         "planned_end_ms", "begin_ms", "end_ms"} in recipe order.
     """
-    found = []
+    found: "list[CurveStep]" = []
     for step in context["recipe"]["steps"]:
         key = step["key"]
         found.append(
@@ -209,11 +211,11 @@ def acid_line(context: "ViewContext") -> "AcidCurve | None":
     fact = context["facts"].get(line["start_step"])
     if fact is None or fact["status"] == "skipped":
         return None
-    is_real = fact["begun_ms"] is not None
     start_ms = fact["begun_ms"]
-    if not is_real:
+    is_real = start_ms is not None
+    if start_ms is None:
         start_ms = context["expected"][line["start_step"]]["begin_ms"]
-    points = []
+    points: "list[AcidPoint]" = []
     for place in range(len(line["times_s"])):
         ph = line["phs"][place]
         points.append(
@@ -227,7 +229,9 @@ def acid_line(context: "ViewContext") -> "AcidCurve | None":
     return {"start_ms": start_ms, "is_real": is_real, "points": points}
 
 
-def spans(context: "ViewContext", series: "list[CurveSeries]") -> "dict[str, Any]":
+def spans(
+    context: "ViewContext", series: "list[CurveSeries]"
+) -> "dict[SpanName, list[int]]":
     """Return the stretches of time that a person may ask to see.
 
     Args:

@@ -15,7 +15,7 @@ from .step_alerts import alert, what_to_do
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from server.shapes.core.state import Context, State
+    from server.shapes.core.state import State, ViewContext
     from server.shapes.core.view import Alert
 
 
@@ -23,7 +23,7 @@ LEVELS = ("act", "check")
 LASTING = ("alert.drug_test_positive",)  # stays for as long as it is true
 
 
-def alerts(context: "Context", of_steps: "list[Alert]") -> "list[Alert]":
+def alerts(context: "ViewContext", of_steps: "list[Alert]") -> "list[Alert]":
     """Return every alert of a make, most urgent first.
 
     Args:
@@ -52,7 +52,7 @@ def _is_told_by(of_test: "list[Alert]", row: "Alert") -> bool:
     return any(other["form"] == "record" for other in of_test)
 
 
-def _is_settled(context: "Context", row: "Alert") -> bool:
+def _is_settled(context: "ViewContext", row: "Alert") -> bool:
     if not row["acknowledged"] or row["key"] in LASTING:
         return False
     fact = context["facts"].get(row["step"] or "")
@@ -77,7 +77,7 @@ def _urgency(row: "Alert") -> "tuple[bool, int, int, str]":
     )
 
 
-def _drug_test_alerts(context: "Context") -> "list[Alert]":
+def _drug_test_alerts(context: "ViewContext") -> "list[Alert]":
     """Return what the drug-residue test says, from the first step after receiving."""
     asked = None
     moved_ms = None
@@ -121,7 +121,7 @@ def _drug_test_alerts(context: "Context") -> "list[Alert]":
     return []
 
 
-def _timer_alerts(context: "Context") -> "list[Alert]":
+def _timer_alerts(context: "ViewContext") -> "list[Alert]":
     found = []
     for timer in context["timers"]:
         if timer["stopped_ms"] is None and context["now_ms"] >= timer["due_ms"]:
@@ -140,7 +140,7 @@ def _timer_alerts(context: "Context") -> "list[Alert]":
     return found
 
 
-def _hold_alerts(context: "Context") -> "list[Alert]":
+def _hold_alerts(context: "ViewContext") -> "list[Alert]":
     return [
         alert(
             "hold/" + hold["id"],

@@ -2,13 +2,13 @@
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
+    from server.shapes.core.step import Step
 
 OUT_OF_PRESS = ("brine", "store")
 OPEN = ("waiting", "ready", "running")
 
 
-def store_step(state: str, steps: "list[dict[str, Any]]") -> "str | None":
+def store_step(state: str, steps: "list[Step]") -> "str | None":
     """Return the key of the step that a make's wheels ripen in.
 
     Args:
@@ -25,7 +25,7 @@ def store_step(state: str, steps: "list[dict[str, Any]]") -> "str | None":
     return ripening[-1] if state == "closed" or _is_out_of_press(steps) else None
 
 
-def _is_out_of_press(steps):
+def _is_out_of_press(steps: "list[Step]") -> bool:
     """Tell it by what was begun; what is ready alone may have lost a step before it."""
     after = [step["status"] for step in steps if step["place"] in OUT_OF_PRESS]
     if "running" in after or "ended" in after:

@@ -4,6 +4,8 @@ from ..figures.due import span_ms
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from typing import Any
+
     from server.shapes.core.recipe import RecipeStep
     from server.shapes.core.step import Step
     from server.shapes.core.view import Alert
@@ -65,16 +67,15 @@ def _time_alerts(step: "Step") -> "list[Alert]":
 
 def _band_s(step: "Step") -> "tuple[float, float]":
     """Return the band that the step is late against; of a setting, from the rennet."""
-    from_ms = step["begun"]["at_ms"]
-    if step["due_basis"] == "floc":
+    from_ms: "Any" = step["begun"] and step["begun"]["at_ms"]
+    if step["due_basis"] == "floc" and step["floc"]:
         from_ms = step["floc"]["added_ms"]
-    elif step["lasts"]:
+    elif step["lasts"] and step["due_ms"] is not None:
         # From the deadline, since a hold that began again runs from later.
         from_ms = step["due_ms"] - span_ms(step["lasts"]["value_s"])
-    return (
-        (step["end_low_ms"] - from_ms) / 1000.0,
-        (step["end_high_ms"] - from_ms) / 1000.0,
-    )
+    low_ms: "Any" = step["end_low_ms"]
+    high_ms: "Any" = step["end_high_ms"]
+    return (low_ms - from_ms) / 1000.0, (high_ms - from_ms) / 1000.0
 
 
 def _is_ramp(step: "Step", quantity: str, word: str) -> bool:
@@ -152,8 +153,8 @@ def _overdue_alerts(step: "Step") -> "list[Alert]":
 def _dose_alerts(step: "Step") -> "list[Alert]":
     found = []
     for add in step["adds"]:
-        rows = add["added"]
-        if not rows or rows[-1]["verdict"] not in ("below", "above"):
+        rows, planned = add["added"], add["planned"]
+        if planned is None or not rows or rows[-1]["verdict"] not in ("below", "above"):
             continue
         word = rows[-1]["verdict"]
         form = "quantity_low" if word == "below" else "quantity_high"
@@ -167,9 +168,9 @@ def _dose_alerts(step: "Step") -> "list[Alert]":
                 step=step["key"],
                 quantity=add["ingredient"],
                 value=add["total"],
-                low=add["planned"]["low"],
-                high=add["planned"]["high"],
-                unit=add["planned"]["unit"],
+                low=planned["low"],
+                high=planned["high"],
+                unit=planned["unit"],
                 do=what_to_do(step, form),
             )
         )
@@ -187,7 +188,7 @@ def _record_alerts(step: "Step") -> "list[Alert]":
                     "record",
                     "check",
                     "reading_missing",
-                    step["ended"]["at_ms"],
+                    step["ended"] and step["ended"]["at_ms"],
                     step=step["key"],
                     quantity=reading["quantity"],
                     do=what_to_do(step, "record_missing"),
@@ -248,7 +249,12 @@ def what_to_do(step: "Step | RecipeStep", form: str) -> "Words | None":
 
 
 def alert(
-    alert_id: str, form: str, level: str, key: str, since_ms: int, **rest: "object"
+    alert_id: str,
+    form: str,
+    level: str,
+    key: str,
+    since_ms: "int | None",
+    **rest: "object",
 ) -> "Alert":
     """Return an Alert; what is not given is None.
 
@@ -261,7 +267,7 @@ def alert(
         since_ms: since when it stands [ms].
         rest: other fields of Alert.
     """
-    found: "dict[str, object]" = {
+    found: "Any" = {
         "id": alert_id,
         "form": form,
         "level": level,

@@ -26,15 +26,25 @@ from .record import lines
 from .step_alerts import step_alerts
 from .steps import brief_view, step_view
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Desk, Entry, Rules, State, ViewContext
+    from server.shapes.core.step import Step
+    from server.shapes.core.view import Alert, Make, TimeSpan, ToJudge, View
+
+
 LOG_LINES = 10  # the record itself is asked for by desk.record
 
 
 def view(
-    state: dict,
+    state: "State",
     now_ms: int,
-    rules: "dict | None" = None,
-    desk: "dict | None" = None,
-) -> "dict | None":
+    rules: "Rules | None" = None,
+    desk: "Desk | None" = None,
+) -> "View | None":
     """Return the View of a make.
 
     Args:
@@ -53,7 +63,7 @@ def view(
     context = _context(state, opened_entry, now_ms, rules, desk)
     shown = [_shown(context, step) for step in context["recipe"]["steps"]]
     left_open = _left_open(shown)
-    found = {
+    found: "Any" = {
         "make": _make(context, opened_entry, shown),
         "now_ms": now_ms,
         "focus": _focus(shown, left_open, context["now_ms"]),
@@ -72,12 +82,12 @@ def view(
 
 
 def step(
-    state: dict,
+    state: "State",
     key: str,
     now_ms: int,
-    rules: "dict | None" = None,
-    desk: "dict | None" = None,
-) -> "dict | None":
+    rules: "Rules | None" = None,
+    desk: "Desk | None" = None,
+) -> "dict[str, Any] | None":
     """Return one Step in full, whatever its status; None when there is none.
 
     Args:
@@ -97,11 +107,11 @@ def step(
 
 
 def context_of(
-    state: dict,
+    state: "State",
     now_ms: int,
-    rules: "dict | None" = None,
-    desk: "dict | None" = None,
-) -> "dict | None":
+    rules: "Rules | None" = None,
+    desk: "Desk | None" = None,
+) -> "ViewContext | None":
     """Return what all answers about a make start from, or None before its opening.
 
     Args:
@@ -119,14 +129,14 @@ def context_of(
     return _context(state, opened_entry, now_ms, rules, desk)
 
 
-def _shown(context, row):
+def _shown(context: "ViewContext", row: "RecipeStep") -> "Any":
     """Return a step in full where work is at hand, in brief elsewhere."""
     if context["facts"][row["key"]]["status"] in ("running", "ready"):
         return step_view(context, row)
     return brief_view(context, row)
 
 
-def _step_alerts(context, shown):
+def _step_alerts(context: "ViewContext", shown: "list[Step]") -> "list[Alert]":
     """Return the alerts of all steps; those of steps that are over are kept."""
     found = []
     for place, row in enumerate(context["recipe"]["steps"]):
@@ -138,7 +148,7 @@ def _step_alerts(context, shown):
     return found
 
 
-def _kept_alerts(context, row):
+def _kept_alerts(context: "ViewContext", row: "RecipeStep") -> "list[Alert]":
     state, key = context["state"], row["key"]
     found = kept(state, "alerts", key)
     if found is None:
@@ -147,7 +157,7 @@ def _kept_alerts(context, row):
     return found
 
 
-def _rests_on(row):
+def _rests_on(row: "RecipeStep") -> "list[str]":
     """Return what the alerts of a step that is over rest on, see `touches`."""
     words = of_step(row["key"]) + [MILK, DOSES, EQUIPMENT]
     if row.get("heat_treatment"):
@@ -157,11 +167,17 @@ def _rests_on(row):
     return words
 
 
-def _context(state, opened_entry, now_ms, rules, desk):
+def _context(
+    state: "State",
+    opened_entry: "Entry",
+    now_ms: int,
+    rules: "Rules | None",
+    desk: "Desk | None",
+) -> "ViewContext":
     over = ending(state)
     if over is not None:  # a make that is over stands as it stood then
         now_ms = min(now_ms, over["t_ms"])
-    context = of_make(state, opened_entry, now_ms, rules, desk)
+    context: "Any" = of_make(state, opened_entry, now_ms, rules, desk)
     ordered = plan.in_order(context["recipe"]["steps"])
     start_ms, lasts = opened_entry["t_ms"], context["lasts"]
     context.update(
@@ -179,7 +195,7 @@ def _context(state, opened_entry, now_ms, rules, desk):
     return context
 
 
-def _make(context, opened_entry, shown):
+def _make(context: "ViewContext", opened_entry: "Entry", shown: "list[Step]") -> "Make":
     state = context["state"]
     opened = context["opened"]
     return {
@@ -206,14 +222,14 @@ def _make(context, opened_entry, shown):
     }
 
 
-def _to_judge(context):
+def _to_judge(context: "ViewContext") -> "list[ToJudge]":
     found = []
     for step in context["recipe"]["steps"]:
         found.extend(duplicates(context["state"], step))
     return found
 
 
-def _span(context, keys):
+def _span(context: "ViewContext", keys: "list[str]") -> "TimeSpan":
     planned_ms = max(context["planned"][key]["end_ms"] for key in keys)
     expected_ms = max(context["expected"][key]["end_ms"] for key in keys)
     return {
@@ -223,7 +239,7 @@ def _span(context, keys):
     }
 
 
-def next_thing_ms(step: dict, now_ms: int) -> int:
+def next_thing_ms(step: "dict[str, Any]", now_ms: int) -> int:
     """Return when a step next wants a hand: now, or the instant it will [ms].
 
     Args:
@@ -242,7 +258,7 @@ def next_thing_ms(step: dict, now_ms: int) -> int:
     return min(ahead) if ahead else now_ms
 
 
-def _is_due(step, now_ms):
+def _is_due(step: "dict[str, Any]", now_ms: int) -> bool:
     return any(
         reading["due_ms"] is not None and reading["due_ms"] <= now_ms
         for reading in step["readings"]
@@ -250,7 +266,7 @@ def _is_due(step, now_ms):
     )
 
 
-def _left_open(shown):
+def _left_open(shown: "list[Step]") -> "list[str]":
     """Return the keys of steps that could begin although a later one runs already."""
     running = [n for n, step in enumerate(shown) if step["status"] == "running"]
     if not running:
@@ -258,7 +274,7 @@ def _left_open(shown):
     return [step["key"] for step in shown[: running[-1]] if step["status"] == "ready"]
 
 
-def _focus(shown, left_open, now_ms):
+def _focus(shown: "list[Step]", left_open: "list[str]", now_ms: int) -> "str | None":
     """Return the step to open on: what wants a hand first, running before ready.
 
     What was left open behind a running step comes after all that runs: whoever

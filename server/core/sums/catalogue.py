@@ -149,7 +149,7 @@ def layout(topic: "str | None" = None) -> "list[SumRow]":
     Raises:
         ValueError: there is no such topic.
     """
-    told = []
+    told: "list[SumRow]" = []
     for asked in rows(topic):
         told.append(
             {

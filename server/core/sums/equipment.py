@@ -83,7 +83,7 @@ def layout() -> "list[EquipmentRow]":
 
 def _row(entry: "tuple[str, str, str | None]") -> "EquipmentRow":
     key, group, sum_key = entry
-    told = {
+    told: "Any" = {
         "name": key,
         "group": group,
         "kind": "text",
@@ -146,7 +146,7 @@ def read(key: str, given: "dict[str, Any]") -> "dict[str, Any]":
         problems = check_value(key, word)
         value = None if problems else word
         return {"value": value, "typed": None, "problems": problems, "ask": []}
-    return read_given(item, given)
+    return read_given(dict(item), given)
 
 
 def check_value(key: str, value: "Any") -> "list[Problem]":
@@ -165,7 +165,7 @@ def check_value(key: str, value: "Any") -> "list[Problem]":
     if item["kind"] == "text":
         return check_words(key, value)
     if item["kind"] == "choice":
-        if value in item["choices"]:
+        if value in (item["choices"] or []):
             return []
         return [{"field": key, "key": "not_a_choice", "limit": item["choices"]}]
     problems = check_number(key, value, item["low"], item["high"])

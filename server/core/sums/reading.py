@@ -15,11 +15,10 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-    from server.shapes.core.figures import Lasting
-    from server.shapes.core.words import Problem
+    from server.shapes.core.words import Problem, SumProblem
 
 
-def read_given(row: "dict[str, Any]", given: "Lasting") -> "dict[str, Any]":
+def read_given(row: "dict[str, Any]", given: "dict[str, Any]") -> "dict[str, Any]":
     """Return the value of one input as it was given.
 
     Args:
@@ -49,12 +48,12 @@ def _problem(
     key: str,
     limit: "float | list[str] | None",
     value: "float | str | None",
-) -> "dict[str, Any]":
+) -> "SumProblem":
     return problem(row["name"], key, value, limit, row["unit"])
 
 
 def _read_choice(
-    row: "dict[str, Any]", given: "Lasting", found: "dict[str, Any]"
+    row: "dict[str, Any]", given: "dict[str, Any]", found: "dict[str, Any]"
 ) -> None:
     word = given.get("value", given.get("typed"))
     if word in row["choices"]:
@@ -64,7 +63,7 @@ def _read_choice(
 
 
 def _read_number(
-    row: "dict[str, Any]", given: "Lasting", found: "dict[str, Any]"
+    row: "dict[str, Any]", given: "dict[str, Any]", found: "dict[str, Any]"
 ) -> None:
     raw = given.get("typed", given.get("value"))
     amount = parse(raw) if isinstance(raw, str) else raw
@@ -161,7 +160,7 @@ def _read_cells(
 
 def _not_rising(
     row: "dict[str, Any]", read: "list[dict[str, Any]]"
-) -> "list[dict[str, Any]]":
+) -> "list[SumProblem]":
     column = row["columns"][0]
     if not column["rises"]:
         return []

@@ -4,10 +4,10 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-    from server.shapes.core.sums import RestsOn, Standing
+    from server.shapes.core.sums import Basis, RestsOn, Standing
 
 # Weakest first. What was read in a source or worked out from one is not weak.
-WEAK = ("memory", "practice", "setting")
+WEAK: "tuple[Basis, ...]" = ("memory", "practice", "setting")
 # The creamery's own: typed now, or entered in a make or a tank before.
 OWN = ("typed", "make", "tank")
 

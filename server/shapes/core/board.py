@@ -29,6 +29,9 @@ class MakeSummary(TypedDict):
     unread: Unread
 
 
+BrokenWhy = Literal["fault", "newer", "unsound"]
+
+
 class Broken(TypedDict):
     """A make or tank that cannot be shown whole: what is missing and since when."""
 
@@ -40,10 +43,14 @@ class Broken(TypedDict):
     practice: bool
     opened_ms: int
     what: str
-    why: Literal["fault", "newer", "unsound"]
+    why: BrokenWhy
     since_ms: int | None
     problems: list[Problem]
     fault: str | None
+
+
+DueWhat = Literal["step_begin", "step_end", "reading", "turn", "timer", "unload"]
+DueLevel = Literal["later", "due", "check"]
 
 
 class Due(TypedDict):
@@ -56,7 +63,7 @@ class Due(TypedDict):
     title: Words
     round: int | None
     rounds: int | None
-    what: Literal["step_begin", "step_end", "reading", "turn", "timer", "unload"]
+    what: DueWhat
     timer: str | None
     label: str | None
     quantity: str | None
@@ -66,7 +73,7 @@ class Due(TypedDict):
     size: str | None
     due_ms: int
     late_ms: int | None
-    level: Literal["later", "due", "check"]
+    level: DueLevel
     task: Task | None
 
 

@@ -69,6 +69,9 @@ class AcidCurve(TypedDict):
     points: list[AcidPoint]
 
 
+SpanName = Literal["hour", "day", "all"]
+
+
 class Curve(TypedDict):
     """What `desk.curve` answers; `spans` are begin and end of what may be shown."""
 
@@ -78,4 +81,4 @@ class Curve(TypedDict):
     bands: list[CurveBand]
     steps: list[CurveStep]
     acid: AcidCurve | None
-    spans: dict[Literal["hour", "day", "all"], list[int]]
+    spans: dict[SpanName, list[int]]

@@ -46,6 +46,7 @@ class RecipeTarget(TypedDict):
     """What a quantity should be in a step."""
 
     quantity: str
+    size: NotRequired[str | None]
     figure: Figure
 
 

@@ -75,13 +75,16 @@ class Raw(TypedDict):
     problems: list[Problem]
 
 
+DueBasis = Literal["floc", "lasts"]
+
+
 class DueBand(TypedDict):
     """When a step should end, and the band round that instant."""
 
     due_ms: int | None
     low_ms: int | None
     high_ms: int | None
-    basis: Literal["floc", "lasts"] | None
+    basis: DueBasis | None
 
 
 class Fact(TypedDict):
@@ -138,6 +141,7 @@ class State(TypedDict):
     strikes: dict[str, list[Line]]
     judged: dict[str, list[Line]]
     kept: dict[str, Any]
+    asked: NotRequired[dict[str, Any]]
 
 
 class Context(TypedDict):

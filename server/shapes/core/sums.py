@@ -117,10 +117,13 @@ class Known(_From):
     unit: str
 
 
+Basis = Literal["memory", "practice", "setting", "typed", "published"]
+
+
 class Standing(TypedDict):
     """What an answer stands on, see `sums.standing`."""
 
-    basis: Literal["memory", "practice", "setting", "typed", "published"]
+    basis: Basis
     is_figure: bool
     names: list[str]
 

@@ -45,7 +45,7 @@ class ValueProblem(Problem):
 class Amount(TypedDict):
     """A number and its unit."""
 
-    value: float
+    value: Any
     unit: str
 
 

@@ -7,6 +7,12 @@ weakens together. The ledger carries mass and strength from load to load.
 from ...numbers.bounds import require_above, require_number, require_within
 from .brine import brine_density_kg_m3, require_brine
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.words import ValueProblem
+
 
 def tank_kg(volume_l: float, salt_frac: float, temp_c: float) -> float:
     """Return the mass of brine in a tank.
@@ -160,8 +166,8 @@ def ledger_step(
 
 
 def check_brine(
-    salt_frac: float, temp_c: float, limits: "dict[str, dict[str, object]]"
-) -> "list[dict[str, object]]":
+    salt_frac: float, temp_c: float, limits: "dict[str, dict[str, Any]]"
+) -> "list[ValueProblem]":
     """Return where a brine leaves the working limits of a rule table.
 
     Args:

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
     from typing import Any
 
-    from server.shapes.core.state import KnownValue, Scene
+    from server.shapes.core.state import KnownValue, Scene, State
 
 # One wheel shows no spread: a third either way stays open.
 LEAST_SPREAD = 1.33
@@ -62,7 +62,7 @@ def _water_salt_ratio(scene: "Scene") -> "KnownValue | None":
     return from_make(max(typed)[2]) if typed else None
 
 
-def _took_wheels(tank: "dict[str, Any]", make: str) -> bool:
+def _took_wheels(tank: "State", make: str) -> bool:
     loads = run.entries(tank, "tank_loaded")
     return any(entry["data"]["load_make"] == make for entry in loads)
 
@@ -80,7 +80,7 @@ def _diffusion_m2_s(scene: "Scene") -> "KnownValue | None":
     return from_make(taught["value"], low, high)
 
 
-def _taught_diffusion(scene: "Scene") -> "KnownValue | None":
+def _taught_diffusion(scene: "Scene") -> "dict[str, Any] | None":
     wheels = analysed_wheels(scene["desk"])
     if not wheels:
         return None
