@@ -44,17 +44,21 @@ def calendar(view: "View", step_key: "str | None" = None) -> "list[dict[str, Any
 
 
 def _is_long(timer: "Timer") -> bool:
-    return timer["due_ms"] - timer["start_ms"] >= LONG_S * 1000
+    return _is_far(timer["start_ms"], timer["due_ms"])
+
+
+def _is_far(from_ms: int, due_ms: int) -> bool:
+    return due_ms - from_ms >= LONG_S * 1000
 
 
 def _of_step(view: "View", step: "Step", asked: bool) -> "list[dict[str, Any]]":
-    begun = step["begun"]
-    if step["status"] == "running" and begun and step["due_ms"] is not None:
-        if asked or step["due_ms"] - begun["at_ms"] >= LONG_S * 1000:
-            row = _row("step_end/" + step["key"], "step_end", step["due_ms"])
-            row["title"] = step["title"]
-            row["late_ms"] = step["end_high_ms"]
-            return [row]
+    begun = step["begun"] if step["status"] == "running" else None
+    due_ms = step["due_ms"]
+    if (begun and due_ms is not None) and (asked or _is_far(begun["at_ms"], due_ms)):
+        row = _row("step_end/" + step["key"], "step_end", due_ms)
+        row["title"] = step["title"]
+        row["late_ms"] = step["end_high_ms"]
+        return [row]
     if step["status"] in ("waiting", "ready"):
         at_ms = step["expected_begin_ms"]
         # What begins after the day's hands-on work calls people back.

@@ -191,7 +191,7 @@ def check_brine(
     'below_working_range'
     """
     require_brine("salt_frac", salt_frac, temp_c)
-    problems: list[dict[str, object]] = []
+    problems: "list[ValueProblem]" = []
     for field, value, unit in (("salt", salt_frac, "frac"), ("temp", temp_c, "c")):
         low = _known(limits, field + "_min_" + unit)
         high = _known(limits, field + "_max_" + unit)
