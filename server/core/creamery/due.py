@@ -12,11 +12,10 @@ from ..step.view import next_thing_ms
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
-
-    from server.shapes.core.board import Due
+    from server.shapes.core.board import Due, DueLevel, DueWhat
     from server.shapes.core.state import Entry, State
-    from server.shapes.core.view import View
+    from server.shapes.core.step import Step
+    from server.shapes.core.view import Timer, View
 
 
 def dues(view: "View", now_ms: int) -> "list[Due]":
@@ -48,11 +47,11 @@ def dues(view: "View", now_ms: int) -> "list[Due]":
     return told
 
 
-def _is_late(step: "Any") -> bool:
+def _is_late(step: "Step") -> bool:
     return bool(step["timing"]["state"] == "late")
 
 
-def _of_end(view: "View", step: "Any", now_ms: int) -> "list[Due]":
+def _of_end(view: "View", step: "Step", now_ms: int) -> "list[Due]":
     ends_ms = step["due_ms"]
     if ends_ms is None and step["button"]["act"] == "end":
         ends_ms = next_thing_ms(step, now_ms)
@@ -63,7 +62,7 @@ def _of_end(view: "View", step: "Any", now_ms: int) -> "list[Due]":
     return [due]
 
 
-def _of_readings(view: "View", step: "Any", now_ms: int) -> "list[Due]":
+def _of_readings(view: "View", step: "Step", now_ms: int) -> "list[Due]":
     told = []
     for quantity, due_ms, overdue_s in _readings_due(step):
         is_over = _is_late(step) or overdue_s > OVERDUE_GRACE_S
@@ -73,7 +72,7 @@ def _of_readings(view: "View", step: "Any", now_ms: int) -> "list[Due]":
     return told
 
 
-def _of_turn(view: "View", step: "Any", now_ms: int) -> "list[Due]":
+def _of_turn(view: "View", step: "Step", now_ms: int) -> "list[Due]":
     turn = step["turn"]
     if turn is None:
         return []
@@ -82,7 +81,7 @@ def _of_turn(view: "View", step: "Any", now_ms: int) -> "list[Due]":
     return [_due(view, step, "turn", turn["due_ms"], now_ms, is_late)]
 
 
-def _of_timer(view: "View", timer: "Any", now_ms: int) -> "Due":
+def _of_timer(view: "View", timer: "Timer", now_ms: int) -> "Due":
     due = _due(view, None, "timer", timer["due_ms"], now_ms)
     due["label"] = timer["label"]
     due["timer"] = timer["id"]
@@ -153,9 +152,9 @@ def in_brine(view: "View") -> "list[tuple[str, str]]":
     ]
 
 
-def _readings_due(step: "dict[str, Any]") -> "list[tuple[str, int, float]]":
+def _readings_due(step: "Step") -> "list[tuple[str, int, float]]":
     """Return (quantity, instant, overdue) of what must be read, each once."""
-    due: "dict[str, tuple[Any, ...]]" = {}
+    due: "dict[str, tuple[str, int, float]]" = {}
     for reading in step["readings"]:
         if reading["due_ms"] is None or not (reading["required"] or reading["every_s"]):
             continue
@@ -167,13 +166,13 @@ def _readings_due(step: "dict[str, Any]") -> "list[tuple[str, int, float]]":
 
 def _due(
     view: "View | None",
-    step: "dict[str, Any] | None",
-    what: str,
+    step: "Step | None",
+    what: "DueWhat",
     due_ms: int,
     now_ms: int,
     is_late: bool = False,
 ) -> "Due":
-    level = "later"
+    level: "DueLevel" = "later"
     if due_ms <= now_ms:
         level = "check" if is_late else "due"
     return {
