@@ -73,6 +73,14 @@ test("a verdict tells what was read and its rule, in the unit that was read", ()
   page.format.setReads({ units: {} });
 });
 
+test("what was read in words stands in its sentence as any other word", () => {
+  const milk = { value: "meets", unit: "key", ends_unit: "key", role: "limit" };
+  assert.equal(
+    told({ ...milk, read: "raw", low: "raw_if_cured" }).detail,
+    "read not pasteurised; the rule: raw only if cured",
+  );
+});
+
 test("of a time against another the sign says later or earlier", () => {
   assert.match(told({ value: 300, sense: "later" }).main, /later$/);
   assert.match(told({ value: 300, sense: "earlier" }).main, /earlier$/);

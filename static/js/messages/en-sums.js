@@ -776,6 +776,7 @@ export const EN_SUMS = {
   "of.staphylococcus_aureus_whey": "Staphylococcus aureus, whey",
   "of.mass": "milk and water",
   "of.fat": "fat",
+  "of.grade_a_producer": "grade A producer",
   "of.nth_make": "make {n}",
   "of.nth_size": "size {n}",
   "of.nth_wash": "wash {n}",

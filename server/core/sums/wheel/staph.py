@@ -61,7 +61,7 @@ ROW = sum_row(
     ],
     [
         output("verdict", "key", "limit", headline=True, ends=""),
-        output("sample", "key", "limit", ends=""),
+        output("sample", "key", "limit", ends="", called="of"),
     ],
     _staph_counts,
     judges=True,

@@ -778,6 +778,7 @@ export const SUMS = {
   "of.staphylococcus_aureus_whey": "Staphylococcus aureus, suero",
   "of.mass": "leche y agua",
   "of.fat": "grasa",
+  "of.grade_a_producer": "productor de grado A",
   "of.nth_make": "elaboración {n}",
   "of.nth_size": "tamaño {n}",
   "of.nth_wash": "lavado {n}",

@@ -784,6 +784,7 @@ export const SUMS = {
   "of.staphylococcus_aureus_whey": "Staphylococcus aureus, petit-lait",
   "of.mass": "lait et eau",
   "of.fat": "gras",
+  "of.grade_a_producer": "producteur de grade A",
   "of.nth_make": "fabrication {n}",
   "of.nth_size": "taille {n}",
   "of.nth_wash": "lavage {n}",

@@ -22,7 +22,7 @@ import { isNothing, isWords, ofWords, outLabel, shown } from "./words.js";
  */
 function endWords(figure, { ends_unit: unit, as_read: isRule }) {
   if (isNothing(figure)) return "";
-  if (typeof figure !== "number") return isWords("figure", String(figure));
+  if (typeof figure !== "number") return inside(isWords("figure", String(figure)));
   if (isRule) return sumValue(figure, unit, nowMs());
   return unit || Number.isInteger(figure) ? shown(figure, unit) : plain(figure);
 }
