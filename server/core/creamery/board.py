@@ -31,18 +31,16 @@ def board(
         clashes of the day ahead and how many there are; what cannot be shown.
     """
     makes = desk["makes"]
-    running = [found for found in views if found["make"]["is_open"]]
+    running = [view for view in views if view["make"]["is_open"]]
     due = _due(desk, running, now_ms)
     changes = [
-        found["next_change_ms"]
-        for found in running
-        if found["next_change_ms"] is not None
+        view["next_change_ms"] for view in running if view["next_change_ms"] is not None
     ]
     # Of all else the View tells when it changes.
     changes.extend(
-        row["due_ms"]
-        for row in due
-        if row["what"] in ("turn", "unload") and row["due_ms"] > now_ms
+        prompt["due_ms"]
+        for prompt in due
+        if prompt["what"] in ("turn", "unload") and prompt["due_ms"] > now_ms
     )
     until_ms = now_ms + AHEAD_MS
     together = ask(desk, "", "clashes", now_ms, clashes, ahead, now_ms, until_ms) or []
@@ -50,7 +48,7 @@ def board(
     return {
         "now_ms": now_ms,
         "next_change_ms": min(changes) if changes else None,
-        "makes": sorted([_summary(found, last_words) for found in views], key=_rank),
+        "makes": sorted([_summary(view, last_words) for view in views], key=_rank),
         "due": sorted(due, key=_due_rank),
         "clashes": together[:MOST],
         "clash_count": len(together),
@@ -83,34 +81,40 @@ def _due_of(view: "View", now_ms: int) -> "tuple[list[Due], list[tuple[str, str]
 
 def _unread(makes: "dict[str, State]") -> "Unread":
     """Return how many entries of makes that are shown and not over cannot be."""
-    found: "Unread" = {"newer": 0, "unsound": 0}
+    count: "Unread" = {"newer": 0, "unsound": 0}
     for stream in makes:
         state = makes[stream]
         # Of a make whose opening is among them, that is told already.
         if state["raw"] and is_opened(state) and not is_over(state):
             told = run.unread(state)
-            found["newer"] += told["newer"]
-            found["unsound"] += told["unsound"]
-    return found
+            count["newer"] += told["newer"]
+            count["unsound"] += told["unsound"]
+    return count
 
 
-def _due_rank(row: "Due") -> "tuple[int, str, str, str, str]":
+def _due_rank(due: "Due") -> "tuple[int, str, str, str, str]":
     # Total, since the phone's sort shuffles what is equal.
-    about = row["timer"] or row["load"] or row["step"] or ""
-    return (row["due_ms"], row["make"], row["what"], about, row["quantity"] or "")
+    about = due["timer"] or due["load"] or due["step"] or ""
+    return (
+        due["due_ms"],
+        due["make"],
+        due["what"],
+        about,
+        due["quantity"] or "",
+    )
 
 
 def _rank(make: "MakeSummary") -> "tuple[bool, int, str]":
     return (not make["is_open"], -make["opened_ms"], make["id"])
 
 
-def _summary(found: "View", last_words: "dict[str, int]") -> "MakeSummary":
-    make = found["make"]
+def _summary(view: "View", last_words: "dict[str, int]") -> "MakeSummary":
+    make = view["make"]
     focus = None
-    for step in found["steps"]:
-        if step["key"] == found["focus"]:
+    for step in view["steps"]:
+        if step["key"] == view["focus"]:
             focus = _brief(step)
-    running = [_brief(step) for step in found["steps"] if step["status"] == "running"]
+    running = [_brief(step) for step in view["steps"] if step["status"] == "running"]
     return {
         "id": make["id"],
         "name": make["name"],
@@ -125,11 +129,11 @@ def _summary(found: "View", last_words: "dict[str, int]") -> "MakeSummary":
         "store_step": None if make["practice"] else make["store_step"],
         "focus": focus,
         "running": running,
-        "alerts": found["alerts"],
-        "day": found["day"],
-        "whole": found["whole"],
+        "alerts": view["alerts"],
+        "day": view["day"],
+        "whole": view["whole"],
         "last_word_ms": last_words.get(make["id"]),
-        "unread": found["unread"],
+        "unread": view["unread"],
     }
 
 

@@ -107,11 +107,11 @@ def view(desk: "Desk", make_id: str, now_ms: int) -> "View | None":
     if kept is not None and _is_fresh(kept, now_ms):
         return kept
     rules = desk.get("rules")
-    found = ask(desk, make_id, "view", now_ms, view_of, state, now_ms, rules, desk)
-    if found is not None:
-        desk["views"][make_id] = found
+    shown = ask(desk, make_id, "view", now_ms, view_of, state, now_ms, rules, desk)
+    if shown is not None:
+        desk["views"][make_id] = shown
         desk.setdefault("acts", {}).pop(make_id, None)
-    return found
+    return shown
 
 
 def _is_fresh(kept: "View", now_ms: int) -> bool:

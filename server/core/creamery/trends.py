@@ -54,7 +54,7 @@ def trends(
         values = of_one(state["make"], _figures, state, opened)
         if values is not None:
             rows.append((state, opened, values))
-    found: "list[Chart]" = []
+    charts: "list[Chart]" = []
     for key, unit, _ in FIGURES:
         points: "list[ChartPoint]" = []
         for state, opened, told in rows:
@@ -70,7 +70,7 @@ def trends(
                 )
         values = [point["value"] for point in points]
         chart = spc.control_chart(values) if points else None
-        found.append(
+        charts.append(
             {
                 "key": key,
                 "unit": unit,
@@ -79,7 +79,7 @@ def trends(
                 "average": _average(values, chart),
             }
         )
-    return found
+    return charts
 
 
 def _average(
@@ -151,8 +151,8 @@ def _yield_frac(state: "State", opened: "Entry") -> "float | None":
 
 
 def _salt_frac(state: "State", opened: "Entry") -> "float | None":
-    found = [entry["data"]["value"] for entry in every(state, "cheese_salt_frac")]
-    return sum(found) / len(found) if found else None
+    salts = [entry["data"]["value"] for entry in every(state, "cheese_salt_frac")]
+    return sum(salts) / len(salts) if salts else None
 
 
 FIGURES = (

@@ -53,26 +53,26 @@ def hold_start_ms(
 
 
 def _last_start_ms(
-    rows: "list[dict[str, Any]]", wanted: "dict[str, Any]", begun_ms: int
+    readings: "list[dict[str, Any]]", wanted: "dict[str, Any]", begun_ms: int
 ) -> int:
     start_ms = begun_ms
     is_low = False
     has_begun = False
-    for row in rows:
-        if _is_below(row, wanted):
-            start_ms = row["at_ms"]
+    for reading in readings:
+        if _is_below(reading, wanted):
+            start_ms = reading["at_ms"]
             is_low = True
-        elif row["temp"] is not None and (is_low or not has_begun):
-            start_ms = row["at_ms"]
+        elif reading["temp"] is not None and (is_low or not has_begun):
+            start_ms = reading["at_ms"]
             is_low = False
             has_begun = True
     return start_ms
 
 
-def _is_below(row: "dict[str, Any]", wanted: "dict[str, Any]") -> bool:
-    if row["temp"] is not None and row["temp"] < wanted["temp"]:
+def _is_below(reading: "dict[str, Any]", wanted: "dict[str, Any]") -> bool:
+    if reading["temp"] is not None and reading["temp"] < wanted["temp"]:
         return True
-    air = row["air_temp"]
+    air = reading["air_temp"]
     return (
         wanted["air_temp"] is not None and air is not None and air < wanted["air_temp"]
     )

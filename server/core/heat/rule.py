@@ -89,7 +89,7 @@ def gap_of(rule: "dict[str, Any]", equipment: "dict[str, Any]") -> "HeatGap":
         it is longer and nobody is named, else None.
     """
     usual_s = rule["gap_max_s"]["value"]
-    found: "HeatGap" = {
+    gap: "HeatGap" = {
         "gap_s": usual_s,
         "is_own": False,
         "agreed_with": None,
@@ -97,14 +97,14 @@ def gap_of(rule: "dict[str, Any]", equipment: "dict[str, Any]") -> "HeatGap":
     }
     own_s: "Any" = equipment.get("gap_max_s")
     if check_number("gap_max_s", own_s, 1, 3600):
-        return found
+        return gap
     who = equipment.get(AGREED["gap_max_s"])
     who = who.strip() if isinstance(who, str) else ""
     if own_s > usual_s and not who:
-        found["refused_s"] = own_s
-        return found
-    found["gap_s"], found["is_own"], found["agreed_with"] = own_s, True, who or None
-    return found
+        gap["refused_s"] = own_s
+        return gap
+    gap["gap_s"], gap["is_own"], gap["agreed_with"] = own_s, True, who or None
+    return gap
 
 
 def with_gap(rule: "dict[str, Any]", gap_max_s: "float | None") -> "dict[str, Any]":

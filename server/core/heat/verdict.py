@@ -102,23 +102,23 @@ def verdict(
     # Loaded when a hold is there to judge: the app starts without it.
     from ..formulas.heat.pasteurisation import heat_verdict
 
-    found = heat_verdict(readings, unit, product, chart, rule)
-    if not is_over and found["class"] == "heat_treated_only":
-        found["class"] = "not_assessed"
-        found["reasons"] = [{"key": "hold_not_over"}] + found["reasons"]
+    judged = heat_verdict(readings, unit, product, chart, rule)
+    if not is_over and judged["class"] == "heat_treated_only":
+        judged["class"] = "not_assessed"
+        judged["reasons"] = [{"key": "hold_not_over"}] + judged["reasons"]
     return {
         "rule": rule["id"],
         "unit": unit,
-        "class": found["class"],
-        "reasons": [with_units(row, unit) for row in found["reasons"]],
-        "warnings": [with_units(row, unit) for row in found["warnings"]],
-        "hold": found["hold"],
-        "if_not_met": found["if_not_met"],
+        "class": judged["class"],
+        "reasons": [with_units(row, unit) for row in judged["reasons"]],
+        "warnings": [with_units(row, unit) for row in judged["warnings"]],
+        "hold": judged["hold"],
+        "if_not_met": judged["if_not_met"],
         "meaning": {
             "reads_as_pasteurised": "counts_as_pasteurised",
             "heat_treated_only": "handle_as_unpasteurised",
             "not_assessed": "decide_before_use",
-        }[found["class"]],
+        }[judged["class"]],
     }
 
 

@@ -47,7 +47,7 @@ def floc(
     if step["end"]["by"] != "floc":
         return None
     factor = figures["floc_factor"]
-    found = {
+    floc_facts = {
         "added_ms": None,
         "floc_ms": None,
         "floc_s": None,
@@ -56,17 +56,17 @@ def floc(
     }
     begun = run.entries(state, "step_begun", step["end"]["from_step"])
     if not begun:
-        return found
-    found["added_ms"] = begun[0]["t_ms"]
-    sign = _first_floc(state, step["key"], found["added_ms"])
+        return floc_facts
+    floc_facts["added_ms"] = begun[0]["t_ms"]
+    sign = _first_floc(state, step["key"], floc_facts["added_ms"])
     if sign is None:
-        return found
-    floc_ms = sign["t_ms"] - found["added_ms"]
+        return floc_facts
+    floc_ms = sign["t_ms"] - floc_facts["added_ms"]
     floc_s = floc_ms / 1000.0
-    found["floc_ms"] = sign["t_ms"]
-    found["floc_s"] = floc_s
-    found["problem"] = _window_problem(floc_s)
-    return found
+    floc_facts["floc_ms"] = sign["t_ms"]
+    floc_facts["floc_s"] = floc_s
+    floc_facts["problem"] = _window_problem(floc_s)
+    return floc_facts
 
 
 def _window_problem(floc_s: float) -> "str | None":

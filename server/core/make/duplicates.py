@@ -37,13 +37,13 @@ def duplicates(state: "State", step: "RecipeStep") -> "list[ToJudge]":
     acts = [(kind, run.entries(state, kind, step_key)) for kind in STEP_KINDS]
     for name in step.get("adds", []):
         acts.append(("ingredient_added", _added(state, name, step_key)))
-    found: "list[ToJudge]" = []
+    unjudged: "list[ToJudge]" = []
     for kind, listed in acts:
         for later in listed[1:]:
             if later["device"] == listed[0]["device"]:
                 continue
             if verdict_on_duplicate(state, later["id"]) is None:
-                found.append(
+                unjudged.append(
                     {
                         "step": step_key,
                         "kind": kind,
@@ -51,7 +51,7 @@ def duplicates(state: "State", step: "RecipeStep") -> "list[ToJudge]":
                         "later": who(later),
                     }
                 )
-    return found
+    return unjudged
 
 
 def first_of(state: "State", event: "Event") -> "str | None":

@@ -84,9 +84,9 @@ def equipment_before(desk: "Desk", vat: str) -> "EquipmentBefore | None":
     best = None
     for make_id in sorted(desk["makes"]):
         state = desk["makes"][make_id]
-        found = ask(desk, make_id, "start", None, _equipment_of, state, vat)
-        if found is not None and (best is None or found[0] > best[0]):
-            best = found
+        earlier = ask(desk, make_id, "start", None, _equipment_of, state, vat)
+        if earlier is not None and (best is None or earlier[0] > best[0]):
+            best = earlier
     if best is None:
         return None
     # The limits are those of the sums, which the app starts without.
@@ -146,11 +146,11 @@ def _has_any(equipment: "dict[str, Any]") -> bool:
 def _taken_over(equipment: "dict[str, Any]", is_same: bool) -> "dict[str, Any]":
     if is_same:
         return equipment
-    found = {key: equipment[key] for key in equipment if key not in OF_VAT}
-    found["typed"] = {
-        key: found["typed"][key] for key in found["typed"] if key not in OF_VAT
+    carried = {key: equipment[key] for key in equipment if key not in OF_VAT}
+    carried["typed"] = {
+        key: carried["typed"][key] for key in carried["typed"] if key not in OF_VAT
     }
-    return found
+    return carried
 
 
 def _times(share: "float | None", milk_kg: float) -> "float | None":

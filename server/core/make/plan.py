@@ -1,7 +1,7 @@
 """Which step waits on which, which one closes the day, and the milk in the make."""
 
 from ..formulas.milk import milk as milk_formulas
-from ..log import run
+from ..log.readings import every, last
 from ..log.touches import WITH_VOLUME_MS
 
 TYPE_CHECKING = False
@@ -72,9 +72,9 @@ def milk_in(state: "State", opened: "dict[str, Any]") -> "Milk":
         {"milk_kg", "milk_l", "milk_from": "mass" | "volume" | "opened",
         "density_kg_l"}; density None when weighed without a volume.
     """
-    mass = run.last(state, "reading_taken", "milk_mass_kg")
-    volume = run.last(state, "reading_taken", "milk_volume_l")
-    temp = run.last(state, "reading_taken", "milk_temp_c")
+    mass = last(state, "milk_mass_kg")
+    volume = last(state, "milk_volume_l")
+    temp = last(state, "milk_temp_c")
     if mass is not None:
         return {
             "milk_kg": mass["data"]["value"],
@@ -100,7 +100,7 @@ def milk_in(state: "State", opened: "dict[str, Any]") -> "Milk":
 def _temp_at(state: "State", at_ms: int, otherwise: float) -> float:
     """Return the milk temperature read nearest to an instant, within an hour."""
     nearest = None
-    for entry in run.entries(state, "reading_taken", "milk_temp_c"):
+    for entry in every(state, "milk_temp_c"):
         gap = abs(entry["t_ms"] - at_ms)
         if gap <= WITH_VOLUME_MS and (nearest is None or gap < nearest[0]):
             nearest = (gap, entry["data"]["value"])

@@ -12,7 +12,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-    from server.shapes.core.state import State
+    from server.shapes.core.state import Entry, State
     from server.shapes.core.step import Holder, Task
 
 
@@ -42,37 +42,42 @@ def task_view(
     """
     if status in ("ended", "skipped"):
         return None
-    found = [_told(one, since_ms, now_ms) for one in _holders(state, key)]
-    if not found:
+    holders = [_told(holder, since_ms, now_ms) for holder in _holders(state, key)]
+    if not holders:
         return None
-    first: "Any" = dict(found[0])
-    first["others"] = found[1:]
+    first: "Any" = dict(holders[0])
+    first["others"] = holders[1:]
     return first
 
 
 def _holders(state: "State", key: str) -> "list[dict[str, Any]]":
-    rows = [
-        (sort_key(entry), kind, entry)
+    acts = [
+        (kind, entry)
         for kind in ("task_released", "task_taken")
         for entry in run.entries(state, kind, key)
     ]
     holders: "list[dict[str, Any]]" = []
-    for _, kind, entry in sorted(rows, key=lambda row: row[0]):
-        ref = entry["ref"]
-        gone = [one for one in holders if ref == one["id"] or one["by"] == entry["by"]]
-        holders = [one for one in holders if one not in gone]
+    for kind, entry in sorted(acts, key=lambda act: sort_key(act[1])):
+        gone = [holder for holder in holders if _lets_go(entry, holder)]
+        holders = [holder for holder in holders if holder not in gone]
         if kind == "task_taken":
-            before = [one for one in gone if one["by"] != entry["by"]]
-            was = before[0] if before else None
-            holders.append(
-                {
-                    "id": entry["id"],
-                    "by": entry["by"],
-                    "at_ms": entry["t_ms"],
-                    "from": was and {"by": was["by"], "at_ms": was["at_ms"]},
-                }
-            )
+            holders.append(_holder(entry, gone))
     return holders
+
+
+def _lets_go(entry: "Entry", holder: "dict[str, Any]") -> bool:
+    return bool(entry["ref"] == holder["id"] or entry["by"] == holder["by"])
+
+
+def _holder(entry: "Entry", gone: "list[dict[str, Any]]") -> "dict[str, Any]":
+    others = [holder for holder in gone if holder["by"] != entry["by"]]
+    was = others[0] if others else None
+    return {
+        "id": entry["id"],
+        "by": entry["by"],
+        "at_ms": entry["t_ms"],
+        "from": was and {"by": was["by"], "at_ms": was["at_ms"]},
+    }
 
 
 def _told(holder: "dict[str, Any]", since_ms: "int | None", now_ms: int) -> "Holder":

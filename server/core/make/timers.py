@@ -28,9 +28,9 @@ def timers(state: "State") -> "list[Timer]":
     for stop in run.entries(state, "timer_stopped"):
         if stop["ref"] not in stops:
             stops[stop["ref"]] = stop["t_ms"]
-    found: "list[Timer]" = []
+    told: "list[Timer]" = []
     for entry in run.entries(state, "timer_started"):
-        found.append(
+        told.append(
             {
                 "id": entry["id"],
                 "label": entry["data"]["label"],
@@ -41,4 +41,4 @@ def timers(state: "State") -> "list[Timer]":
                 "stopped_ms": stops.get(entry["id"]),
             }
         )
-    return sorted(found, key=lambda timer: (timer["due_ms"], timer["id"]))
+    return sorted(told, key=lambda timer: (timer["due_ms"], timer["id"]))

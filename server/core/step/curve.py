@@ -9,7 +9,7 @@ at which its first step really began. Loaded only when someone looks at it.
 from ..figures.figure import of_target
 from ..formulas.milk.acid_curve import curve_ph
 from ..formulas.milk.acid_watch import BAND_PH
-from ..log import run
+from ..log.readings import every
 from ..make.plan import closing_step
 from .step_parts import verdict
 from .view import context_of
@@ -108,7 +108,7 @@ def series_of(
         verdict None where nothing is wanted.
     """
     found: "list[CurvePoint]" = []
-    for entry in run.entries(context["state"], "reading_taken", quantity):
+    for entry in every(context["state"], quantity):
         step = _step_at(context, entry)
         value = entry["data"]["value"]
         low, high = _band_at(wanted, acid, step, quantity, entry["t_ms"])
