@@ -1,7 +1,6 @@
 import { useState } from "preact/hooks";
 import { html } from "../../parts/html.js";
 import { Keypad } from "../../parts/keypad.js";
-import { act } from "../../parts/acts.js";
 import { ask } from "../../parts/source.js";
 import {
   amount,
@@ -16,7 +15,7 @@ import {
 import { inside, t } from "../../messages/index.js";
 import { Units } from "../sums/pads.js";
 import { keepUnit, unitFor } from "../sums/units.js";
-import { CHOICES, UNITS } from "../../units/table.js";
+import { CHOICES } from "../../units/table.js";
 
 export const MASSES = CHOICES.mass_unit;
 export const VOLUMES = CHOICES.volume_unit;
@@ -148,33 +147,4 @@ export function StrengthPad({ start = "", onSave, onBack }) {
   return html`<div class="sheet"><${Keypad} isBare onBack=${onBack} title=${t("store.salt")} unit="%" decimals=${2} start=${start}
     read=${(/** @type {string} */ typed) => ask.readTyped({ quantity: "brine_salt_frac", typed, unit: "%" })} problemWords=${words}
     askText=${(/** @type {Problem} */ ask, /** @type {string} */ typed) => t("sums.ask", { value: typedValue(typed, "%"), side: inside(t("keypad." + ask.key)), limit: quantity("brine_salt_frac", ask.limit) })} save=${onSave} saveWord=${t("word.next")} /></div>`;
-}
-
-/**
- * Record that salt or water went into a tank; water by volume too.
- *
- * @param {object} props
- * @param {string} props.tank
- * @param {"salt_added" | "water_added_to_tank"} props.kind
- * @param {string} props.title
- * @param {() => void} props.onBack
- */
-export function AddPad({ tank, kind, title, onBack }) {
-  const isWater = kind === "water_added_to_tank";
-  const save = async (/** @type {number} */ value, /** @type {Typed} */ told) => {
-    const said = t("said." + kind, {
-      mass:
-        UNITS[told.unit].dimension === "mass"
-          ? amount(value, "kg")
-          : typedValue(told.typed, told.unit),
-    });
-    const event = await act(
-      kind,
-      { make: tank, data: { mass_kg: value, ...typedData(told) } },
-      said,
-    );
-    if (event) onBack();
-    return Boolean(event);
-  };
-  return html`<${AmountPad} kind=${kind} name=${kind} title=${title} units=${isWater ? [...MASSES, ...VOLUMES] : MASSES} onSave=${save} onBack=${onBack} />`;
 }

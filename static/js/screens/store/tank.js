@@ -17,7 +17,8 @@ import { noteWords } from "../sums/notes.js";
 import { useLedger } from "./asked.js";
 import { LoadSheet } from "./load.js";
 import { MeasureSheet } from "./measure.js";
-import { AddPad, AmountPad, typedData, typedMass } from "./pads.js";
+import { AddPad } from "./add-pad.js";
+import { AmountPad, typedData, typedMass } from "./pads.js";
 
 /** @import { Typed } from "./pads.js" */
 

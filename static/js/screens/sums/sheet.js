@@ -3,7 +3,8 @@ import { Row, Sheet } from "../../parts/sheet.js";
 import { inside, t } from "../../messages/index.js";
 import { Answer, RestsOn } from "./answer.js";
 import { draftOf } from "./given.js";
-import { ChoicePad, NumberPad, TablePad } from "./pads.js";
+import { ChoicePad, NumberPad } from "./pads.js";
+import { TablePad } from "./table-pad.js";
 import { sumProblem } from "./refusals.js";
 import {
   beginWords,
