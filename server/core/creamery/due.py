@@ -146,7 +146,7 @@ def in_brine(view: "View") -> "list[tuple[str, str]]":
         view: View of the make.
     """
     return [
-        (view["make"]["id"], step["size"])
+        (view["make"]["id"], step["size"] or "")
         for step in view["steps"]
         if step["status"] == "running" and step["place"] == "brine"
     ]

@@ -4,13 +4,14 @@ from ..recipe.own import own_figure
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Mapping
     from typing import Any
 
     from server.shapes.core.state import Scene
 
 
 def wanted(
-    scene: "Scene", name: str, step: "dict[str, Any] | None" = None
+    scene: "Scene", name: str, step: "Mapping[str, Any] | None" = None
 ) -> "dict[str, Any] | None":
     """Return a figure of a step, or None where nobody has one of that name.
 
@@ -25,11 +26,11 @@ def wanted(
     Returns:
         {"value", "low", "high", "unit", "status", "source"} at least.
     """
-    step = scene["step"] if step is None else step
+    asked: "Any" = scene["step"] if step is None else step
     context = scene["context"]
     if context.get("figure") is not None:
-        told = context["figure"](step, name)
+        told = context["figure"](asked, name)
     else:
         opened_l = scene["opened"]["milk_l"]
-        told = own_figure(scene["recipe"], step, name, context["milk"], opened_l)
+        told = own_figure(scene["recipe"], asked, name, context["milk"], opened_l)
     return None if told is None or told["value"] is None else dict(told)

@@ -61,7 +61,8 @@ def figure_at(recipe: "Recipe", step: "RecipeStep", name: str) -> "Figure | None
     if kind == "lasts":
         return step.get("lasts")
     if kind == "end":
-        return step["end"].get("at_least" if rest == "at_least" else "at_most")
+        end = step["end"]
+        return end.get("at_least") if rest == "at_least" else end.get("at_most")
     if kind == "turn":
         return step["turns"][int(rest)]["every"]
     if kind == "dose":

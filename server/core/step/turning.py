@@ -6,15 +6,12 @@ from ..log import run
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
-
-    from server.shapes.core.state import State
+    from server.shapes.core.recipe import RecipeStep, RecipeTurn
+    from server.shapes.core.state import Context, Fact, State
     from server.shapes.core.step import Turn
 
 
-def next_turn(
-    context: "dict[str, Any]", step: "dict[str, Any]", fact: "dict[str, Any]"
-) -> "Turn | None":
+def next_turn(context: "Context", step: "RecipeStep", fact: "Fact") -> "Turn | None":
     """Return when the wheels of a running step want turning again, or None.
 
     Args:
@@ -26,9 +23,9 @@ def next_turn(
         {"due_ms", "every_s"}; None where its recipe names no turns.
     """
     parts = step.get("turns")
-    if not parts or fact["status"] != "running":
-        return None
     begun_ms = fact["begun_ms"]
+    if not parts or fact["status"] != "running" or begun_ms is None:
+        return None
     last_ms = _last_turn_ms(context["state"], step["key"], begun_ms)
     index = _part_at(parts, last_ms - begun_ms)
     told = figure(context, step, "turn/" + str(index))
@@ -46,7 +43,7 @@ def _last_turn_ms(state: "State", step_key: str, begun_ms: int) -> int:
     return last_ms
 
 
-def _part_at(parts: "list[dict[str, Any]]", since_ms: int) -> int:
+def _part_at(parts: "list[RecipeTurn]", since_ms: int) -> int:
     """Return which part of the turning runs; the last one has no end."""
     for index in range(len(parts)):
         until = parts[index].get("until")

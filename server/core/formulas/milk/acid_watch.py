@@ -13,9 +13,8 @@ from .acid_curve import curve_ph, curve_time_s
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Mapping
     from typing import Any
-
-    from server.shapes.core.recipe import RecipeCurve
 
 
 BAND_PH = 0.1  # two published sources for one cheese differ by this much
@@ -28,7 +27,7 @@ STALL_WITHIN_S = 21600.0
 
 
 def acid_state(
-    times_s: "list[float]", phs: "list[float]", curve: "RecipeCurve"
+    times_s: "list[float]", phs: "list[float]", curve: "Mapping[str, Any]"
 ) -> "dict[str, Any]":
     """Return how the newest reading stands.
 
@@ -80,16 +79,16 @@ def acid_state(
     return found
 
 
-def _has_time(curve: "RecipeCurve", time_s: float) -> bool:
+def _has_time(curve: "Mapping[str, Any]", time_s: float) -> bool:
     return curve["times_s"][0] <= time_s <= curve["times_s"][-1]
 
 
-def _has_ph(curve: "RecipeCurve", ph: float) -> bool:
+def _has_ph(curve: "Mapping[str, Any]", ph: float) -> bool:
     return curve["phs"][-1] <= ph <= curve["phs"][0]
 
 
 def _is_stalled(
-    times_s: "list[float]", phs: "list[float]", curve: "RecipeCurve"
+    times_s: "list[float]", phs: "list[float]", curve: "Mapping[str, Any]"
 ) -> bool:
     for place in range(len(times_s) - 2, -1, -1):
         span_s = times_s[-1] - times_s[place]

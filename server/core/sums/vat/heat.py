@@ -7,6 +7,11 @@ from ...units.table import convert
 from ..outputs import note, output, result, value
 from ..rows import choice, default, number, series, sum_row, timed
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
 TEMP = number("value", "C", -2.0, 110.0, [0.0, 95.0])
 VAT_TEMPS = series("vat_temps", timed([TEMP]), 1)
 JACKET = number("jacket_temp_c", "C", -10.0, 160.0, [0.0, 100.0])
@@ -23,7 +28,7 @@ READING_SD = number(
 )
 
 
-def split(rows: "list[dict]", name: str) -> "tuple[list, list]":
+def split(rows: "list[dict[str, Any]]", name: str) -> "tuple[list[float], list[float]]":
     """Return times [s] and values of a table of readings.
 
     Args:
@@ -34,7 +39,7 @@ def split(rows: "list[dict]", name: str) -> "tuple[list, list]":
     return times_s, [row[name] for row in rows]
 
 
-def _heat_forecast(x):
+def _heat_forecast(x: "dict[str, Any]") -> "dict[str, Any] | None":
     times_s, temps_c = split(x["vat_temps"], "value")
     prior = _prior(x)
     notes = []
@@ -67,7 +72,7 @@ def _heat_forecast(x):
     return result(_reach_values(x, found, times_s, rate), notes)
 
 
-def _prior(x):
+def _prior(x: "dict[str, Any]") -> "dict[str, Any] | None":
     if x["tau_s"] is None:
         return None
     low, high = x["ranges"].get("tau_s") or [x["tau_s"] * 0.8, x["tau_s"] * 1.25]
@@ -76,7 +81,9 @@ def _prior(x):
     return {"tau_s": x["tau_s"], "tau_sd_s": sd_s}
 
 
-def _reach_values(x, found, times_s, rate):
+def _reach_values(
+    x: "dict[str, Any]", found: "dict[str, Any]", times_s: "list[float]", rate: float
+) -> "list[dict[str, Any]]":
     ends = [found["value_s"], found["low_s"], found["high_s"]]
     values = [value("reach_s", ends[0], ends[1], ends[2])]
     now_s = times_s[-1] if x["temps_now_min"] is None else x["temps_now_min"] * 60.0
@@ -98,7 +105,7 @@ def _reach_values(x, found, times_s, rate):
     return values
 
 
-def _heat_time(x):
+def _heat_time(x: "dict[str, Any]") -> "dict[str, Any] | None":
     start, target = x["vat_temp_c"], x["target_temp_c"]
     if x["heating"] == "power":
         lacking = [n for n in ("contents_kg", "power_kw") if x[n] is None]
@@ -133,7 +140,7 @@ def _heat_time(x):
     )
 
 
-def _jacket_needed(x):
+def _jacket_needed(x: "dict[str, Any]") -> "dict[str, Any]":
     jacket = heat.jacket_needed_c(
         x["vat_temp_c"], x["target_temp_c"], x["tau_s"], x["time_s"]
     )
@@ -143,7 +150,7 @@ def _jacket_needed(x):
     return result([value("jacket_temp_c", jacket)], notes)
 
 
-def _scald_rate(x):
+def _scald_rate(x: "dict[str, Any]") -> "dict[str, Any]":
     times_s, temps_c = split(x["vat_temps"], "value")
     found = heat_forecast.measured_rate(times_s, temps_c, x["reading_sd_k"])
     notes = [note(found["basis"])]
@@ -167,7 +174,7 @@ def _scald_rate(x):
     return result(values, notes)
 
 
-def _vat_time_constant(x):
+def _vat_time_constant(x: "dict[str, Any]") -> "dict[str, Any] | None":
     times_s, temps_c = split(x["vat_temps"], "value")
     jacket = x["jacket_temp_c"]
     found = heat_forecast.fit_tau_robust(times_s, temps_c, jacket)

@@ -30,7 +30,7 @@ def _milk_receipt(x: "dict[str, Any]") -> "dict[str, Any]":
     if rule is None:
         return no_rules()
     values: "list[dict[str, Any]]" = []
-    sources: "list[dict[str, Any]]" = []
+    sources: "list[RestsOn]" = []
     for first, second in TEMPS[word]:
         part = rule[first] if second is None else rule[first][second]
         figure, temp = _in_typed_unit(x, part["max_temp"])

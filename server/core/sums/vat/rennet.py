@@ -4,6 +4,11 @@ from ...formulas.milk import rennet
 from ..outputs import note, output, result, value
 from ..rows import choice, default, number, sum_row
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
 MILK_L = number("milk_l", "L", 0.0, 50000.0, [20.0, 20000.0])
 GOUDA = "guelph_gouda"
 SUPPLIER = "supplier_page"
@@ -15,7 +20,7 @@ UNUSED = {
 }
 
 
-def _rennet_dose(x):
+def _rennet_dose(x: "dict[str, Any]") -> "dict[str, Any]":
     unused = UNUSED[x["strength_kind"]]
     if x["strength_kind"] == "soxhlet":
         if x["strength_soxhlet"] is None:
@@ -50,7 +55,7 @@ def _rennet_dose(x):
     )
 
 
-def _cut_time(x):
+def _cut_time(x: "dict[str, Any]") -> "dict[str, Any]":
     floc, factor = x["floc_s"], x["floc_factor"]
     found = rennet.cut_time(floc, factor, x["tested_every_s"])
     first, last = x["ranges"].get("floc_factor") or [factor, factor]
@@ -63,7 +68,7 @@ def _cut_time(x):
     )
 
 
-def _rennet_next(x):
+def _rennet_next(x: "dict[str, Any]") -> "dict[str, Any]":
     factor = rennet.next_dose_factor(x["floc_s"], x["target_floc_s"], x["delay_s"])
     values = [value("dose_factor", factor)]
     if x["rennet_ml"] is not None:

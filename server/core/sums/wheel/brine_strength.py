@@ -87,7 +87,7 @@ def _unused(method: str) -> "list[str]":
 
 def _from_baume(
     x: "dict[str, Any]", baume: float, temp: float, notes: "list[Any]"
-) -> "tuple[float, float, float]":
+) -> "tuple[Any, Any, Any]":
     if x["brine_kind"] == "used":
         found = brine_scales.used_brine_range(baume, temp)
         notes.append(note("used_brine_reads_high"))
@@ -96,9 +96,7 @@ def _from_baume(
     return found["value"], found["low"], found["high"]
 
 
-def _from_density(
-    salt: float, temp: int, notes: "list[Any]"
-) -> "tuple[float, float, float]":
+def _from_density(salt: float, temp: int, notes: "list[Any]") -> "tuple[Any, Any, Any]":
     """A used brine floats any hydrometer too high, whatever its scale."""
     baume = brine_scales.baume_of_brine(salt, temp, brine_scales.BAUME_MODULUS)
     found = brine_scales.used_brine_range(baume, temp)
@@ -110,7 +108,7 @@ def _limits(x: "dict[str, Any]", salt: float, temp: float) -> "list[dict[str, An
     rule = x["rules"].get("brine")
     if rule is None:
         return []
-    wrong: "list[dict[str, Any]]" = brine_tank.check_brine(salt, temp, rule["limits"])
+    wrong: "list[Any]" = brine_tank.check_brine(salt, temp, rule["limits"])
     values = []
     for row in wrong:
         low, high = row["limit"], None

@@ -88,7 +88,9 @@ def _press_pressure(x: "dict[str, Any]") -> "dict[str, Any] | None":
     )
 
 
-def _gauge_kpa(x, cheese_kpa, diameter_m, beside):
+def _gauge_kpa(
+    x: "dict[str, Any]", cheese_kpa: float, diameter_m: float, beside: int
+) -> float:
     gauge_pa = press.gauge_for_pressure_pa(
         convert(cheese_kpa, "kPa", "Pa"),
         x["dead_weight_kg"],
@@ -102,7 +104,7 @@ def _gauge_kpa(x, cheese_kpa, diameter_m, beside):
     return convert(gauge_pa, "Pa", "kPa")
 
 
-def _press_gauge(x):
+def _press_gauge(x: "dict[str, Any]") -> "dict[str, Any] | None":
     gauge = _gauge_kpa(
         x,
         x["cheese_kpa"],
@@ -121,7 +123,7 @@ def _press_programme(x: "dict[str, Any]") -> "dict[str, Any]":
                 for end in (low, high)
             ]
             # Gauge and cheese pressure go in step, so their middles do too.
-            told = [
+            told: "list[tuple[str, Any, Any, Any]]" = [
                 ("gauge_kpa", (ends[0] + ends[1]) / 2.0, ends[0], ends[1]),
                 ("cheese_kpa", (low + high) / 2.0, low, high),
             ]

@@ -5,14 +5,19 @@ from ...units.table import convert
 from ..outputs import no_rules, note, output, rests, result, value
 from ..rows import choice, default, number, series, sum_row, timed
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
 DAY_MS = 86400000.0
 MAGNUS = "magnus_sprung_from_memory"
 OWN_LOW, OWN_HIGH = -40.0, 140.0
 
 
-def _humidity(x):
+def _humidity(x: "dict[str, Any]") -> "dict[str, Any] | None":
     pressure_pa = convert(x["air_pressure_kpa"], "kPa", "Pa")
-    found: dict = air.humidity_range(
+    found: "dict[str, Any]" = air.humidity_range(
         x["dry_c"], x["wet_c"], pressure_pa, x["bulb_error_k"]
     )
     dew = air.dew_point_c(x["dry_c"], found["value"])
@@ -31,7 +36,7 @@ def _humidity(x):
     )
 
 
-def _weight_loss(x):
+def _weight_loss(x: "dict[str, Any]") -> "dict[str, Any]":
     start, now = x["start_kg"], x["now_kg"]
     values = [value("loss_frac", ageing.weight_loss_frac(start, now))]
     if x["diameter_m"] is not None and x["height_m"] is not None:
@@ -54,7 +59,7 @@ def _weight_loss(x):
     return result(values, [note("between_coats_only")])
 
 
-def _loss_forecast(x):
+def _loss_forecast(x: "dict[str, Any]") -> "dict[str, Any] | None":
     pairs = [[row["at_day"], row["loss_frac"]] for row in x["weighings"]]
     found = ageing.loss_forecast(pairs, x["days"])
     notes = [note(str(found["basis"]))]
@@ -66,7 +71,7 @@ def _loss_forecast(x):
     )
 
 
-def _curing_days(x):
+def _curing_days(x: "dict[str, Any]") -> "dict[str, Any]":
     rule = x["rules"].get("us_curing")
     if rule is None:
         return no_rules()
@@ -82,7 +87,7 @@ def _curing_days(x):
         now_ms = base_ms + int(x["now_min"] * 60000 + 0.5)
     gap = rule["gap_max_s"]
     unit = x["store_thermometer"]
-    found: dict = curing.check_curing(
+    found: "dict[str, Any]" = curing.check_curing(
         readings,
         unit,
         start_ms,
@@ -125,7 +130,9 @@ def _curing_days(x):
     return result(values, notes, sources)
 
 
-def _first_day(found, now_ms, base_ms):
+def _first_day(
+    found: "dict[str, Any]", now_ms: int, base_ms: "int | None"
+) -> "list[dict[str, Any]]":
     """Return how long is to hold, and the first instant that the days may be met."""
     if found["verdict"] != "does_not_meet":
         return []
@@ -139,7 +146,7 @@ def _first_day(found, now_ms, base_ms):
     return values
 
 
-def _ripening_days(x):
+def _ripening_days(x: "dict[str, Any]") -> "dict[str, Any]":
     readings = [
         {"at_ms": int(row["at_min"] * 60000 + 0.5), "temp_c": row["value"]}
         for row in x["store_temps"]

@@ -13,7 +13,7 @@ if TYPE_CHECKING:
 
 def _control_chart(x: "dict[str, Any]") -> "dict[str, Any]":
     amounts = [row["value"] for row in x["makes"]]
-    found: "dict[str, Any]" = spc.control_chart(amounts)
+    found = spc.control_chart(amounts)
     values = [value("verdict", found["verdict"])]
     notes = []
     limits = found["limits"]
