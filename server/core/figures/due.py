@@ -4,6 +4,9 @@ from .figure import binding, figure
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Mapping
+    from typing import Any
+
     from server.shapes.core.figures import Lasting
     from server.shapes.core.recipe import RecipeStep
     from server.shapes.core.state import Context, DueBand, DueBasis, Fact
@@ -23,10 +26,10 @@ def lasts_of(context: "Context", step: "RecipeStep") -> "Lasting | None":
     return None if told is None or told["value"] is None else told
 
 
-def _is_asked(step: "RecipeStep", lasts: "Lasting | None") -> bool:
+def _is_asked(step: "RecipeStep", lasts: "Mapping[str, Any] | None") -> bool:
     # Most steps have but the recipe's word, and a View asks for all of them. In a
     # brine a person's word may stand.
-    if binding(step, "lasts", {"by": (lasts or {}).get("by")}) is not None:
+    if binding(step, "lasts", {"by": lasts and lasts.get("by")}) is not None:
         return True
     return step.get("place") == "brine"
 
