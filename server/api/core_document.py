@@ -3,6 +3,7 @@
 The first holds what Now and Make need to start; what is asked for later (the sums,
 trends, the course of a make) comes in quiet time, or when it is asked for. Which
 file goes where is read off the imports: what `FIRST` loads by being loaded is first.
+Of the rules, those that judge the hold of a make come first, all others with the sums.
 
 They are the second largest thing that a phone loads. Set-up squeezes them as small
 as can be, which takes seconds, and a stamp ties each copy to the very bytes that the
@@ -18,6 +19,7 @@ from pathlib import Path
 from typing import Any
 
 CORE, LATER = "core.json", "core-later.json"
+FIRST_TOPIC = "heat_treatment"  # of a rule
 # What a page asks at its start, and what the desk loads itself to lead a make.
 FIRST = (
     "desk",
@@ -96,11 +98,16 @@ def bodies_of(texts: dict[str, str], rules: dict[str, Any]) -> dict[str, bytes]:
         rules: as from `rules_of`.
     """
     version, first = version_of(texts, rules), first_files(texts)
-    parts = {
+    parts: dict[str, dict[str, Any]] = {
         CORE: {"files": {name: texts[name] for name in texts if name in first}},
         LATER: {"files": {name: texts[name] for name in texts if name not in first}},
     }
-    parts[CORE]["rules"] = rules
+    for name, part in parts.items():
+        part["rules"] = {
+            key: rules[key]
+            for key in rules
+            if (rules[key]["topic"] == FIRST_TOPIC) == (name == CORE)
+        }
     return {
         name: json.dumps({"version": version, **part}).encode()
         for name, part in parts.items()

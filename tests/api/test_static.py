@@ -110,10 +110,13 @@ def test_a_worker_without_the_line_to_fill_in_is_refused(http, folder):
     assert http.get("/sw.js").status_code == 500
 
 
-def test_core_json_holds_the_legal_figures_by_their_id(http):
+def test_the_core_s_two_parts_hold_the_legal_figures_by_their_id(http):
     folder = CORE_DIR.parent / "rules"
     on_disk = [json.loads(path.read_text("utf-8")) for path in folder.glob("*.json")]
-    rules = http.get("/core.json").json["rules"]
+    parts = [
+        http.get(name).json["rules"] for name in ("/core.json", "/core-later.json")
+    ]
+    rules = {**parts[0], **parts[1]}
     assert rules == {rule["id"]: rule for rule in on_disk}
     assert rules["us_heat_treatment"]["rows"][0]["min_temp"]["F"]["value"] == 145
 

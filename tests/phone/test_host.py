@@ -11,7 +11,7 @@ import server.core
 import server.core.desk
 
 ROOT = Path(__file__).resolve().parents[2]
-RULES = {"us_curing": {"id": "us_curing", "rows": []}}
+RULES = {"us_heat": {"id": "us_heat", "topic": "heat_treatment", "rows": []}}
 
 
 @pytest.fixture
@@ -36,6 +36,17 @@ def test_rules_that_come_later_reach_the_desk_and_its_views(host):
     desk["views"]["a"] = "worked out without them"
     host.take_rules(json.dumps(RULES))
     assert desk["rules"] == RULES
+    assert desk["views"] == {}
+
+
+def test_rules_that_judge_no_hold_come_beside_and_leave_the_views(host):
+    host.take_rules(json.dumps(RULES))
+    desk = host.kept_desk()
+    desk["views"]["a"] = "worked out with the rule of its hold"
+    host.take_rules('{"brine": {"topic": "brine"}}')
+    assert set(desk["rules"]) == {*RULES, "brine"}
+    assert desk["views"] != {}
+    host.take_rules('{"brine": {"topic": "brine", "edition": "newer"}}')
     assert desk["views"] == {}
 
 

@@ -61,13 +61,26 @@ def record(desk: "Desk", make_id: str) -> "list[LogLine]":
 
 
 def set_rules(desk: "Desk", rules: "Rules") -> None:
-    """Hand the legal figures to a desk; views that rest on them are worked out anew.
+    """Hand the legal figures to a desk; what was kept and rests on them is forgotten.
+
+    On a phone most rules come after the first views: those judge no hold, and what
+    was worked out without them stands.
 
     Args:
         desk: Desk; changed in place.
         rules: {rule id: the rule}, as the files of server/rules.
     """
+    known = desk.get("rules", {})
     desk["rules"] = rules
-    desk["views"] = {}
-    for state in desk["makes"].values():
-        forget(state)
+    if not _are_holds_judged_alike(known, rules):
+        desk["views"] = {}
+        for state in desk["makes"].values():
+            forget(state)
+
+
+def _are_holds_judged_alike(known, rules):
+    if any(rules.get(key) != known[key] for key in known):
+        return False
+    return all(
+        key in known or rules[key].get("topic") != "heat_treatment" for key in rules
+    )

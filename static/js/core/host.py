@@ -50,9 +50,11 @@ def take_rules(rules_text):
     """Keep the legal figures for the desk, which the core cannot read itself.
 
     Args:
-        rules_text: {rule id: the rule} as JSON.
+        rules_text: {rule id: the rule} as JSON; they come beside those of before.
     """
-    _kept["rules"] = json.loads(rules_text)
+    rules = dict(_kept.get("rules", {}))
+    rules.update(json.loads(rules_text))
+    _kept["rules"] = rules
     if "desk" in _kept:
         find("desk", "set_rules")(_kept["desk"], _kept["rules"])
 
