@@ -1,10 +1,10 @@
 """The core's files without their words and types, for the way to the phone.
 
 Half of what the core weighs is docstrings and comments, which the phone never
-reads, and it has no use for types. They are blanked and nothing else is touched:
-lines keep their numbers, so that an error on a phone points at the file in the
-checkout, and the program that remains is the same, which
-`tests/api/test_bare_python.py` proves by syntax tree for every file.
+reads, and it has no use for types. They are blanked, and blocks are set in by one
+space in place of four. Nothing else is touched: lines keep their numbers, so that an
+error on a phone points at the file in the checkout, and the program that remains is
+the same, which `tests/api/test_bare_python.py` proves by syntax tree for every file.
 """
 
 import ast
@@ -13,6 +13,7 @@ import tokenize
 from collections.abc import Iterator
 from typing import NamedTuple
 
+STEP = 4  # spaces of a block in the checkout
 DOCUMENTED = (ast.Module, ast.ClassDef, ast.FunctionDef)
 
 
@@ -42,7 +43,12 @@ def bare(source: str) -> str:
     # From the end, so that what is cut does not move what is still to be cut.
     for cut in sorted(cuts, reverse=True):
         _make(lines, cut)
-    return "".join(line.decode().rstrip() + "\n" for line in lines)
+    return "".join(_set_in_by_one(line.decode().rstrip()) + "\n" for line in lines)
+
+
+def _set_in_by_one(line: str) -> str:
+    text = line.lstrip(" ")
+    return " " * ((len(line) - len(text)) // STEP) + text
 
 
 def _of_tree(tree: ast.Module, lines: list[bytes]) -> Iterator[Cut]:

@@ -60,7 +60,7 @@ def test_lines_keep_their_numbers(file):
 
 def test_words_in_a_string_that_look_like_a_comment_stay():
     source = 'a = "# no comment"  # a comment\n\n\ndef b():\n    """Say é."""\n'
-    assert bare(source) == 'a = "# no comment"\n\n\ndef b():\n    ""\n'
+    assert bare(source) == 'a = "# no comment"\n\n\ndef b():\n ""\n'
 
 
 def test_types_stay_at_home():
@@ -82,7 +82,7 @@ A = ["é"]
 
 
 def b(c, *d, e = 2):
-    return f(c, "é: int")
+ return f(c, "é: int")
 """
     assert bare(source) == wanted
 
@@ -95,3 +95,8 @@ def test_what_follows_types_over_several_lines_is_kept():
 ): return 1
 """
     assert program(bare(source)) == program(source)
+
+
+def test_blocks_are_set_in_by_one_space():
+    source = "def b(c):\n    if c:\n        return [\n            1,\n        ]\n"
+    assert bare(source) == "def b(c):\n if c:\n  return [\n   1,\n  ]\n"
