@@ -1,4 +1,4 @@
-"""Pack the page's own modules and styles into one file each, with esbuild.
+"""Pack the page's own modules and styles into a few files, with esbuild.
 
 The modules stay what developers read and what the server sends from a checkout
 that has changed since; the pack is what phones load. Nothing is renamed beyond
@@ -6,6 +6,7 @@ what minifying does, and nothing third-party is committed.
 """
 
 import importlib.util
+import json
 import re
 import shutil
 import subprocess
@@ -66,37 +67,80 @@ def pack() -> None:
         return
     found = stamp.sources_stamp(STATIC)
     (STATIC / stamp.STAMP).unlink(missing_ok=True)
-    for source, target, extra in (
-        ("js/first.js", "lib/first.js", ["--format=esm"]),
-        ("js/app.js", "lib/page.js", ["--format=esm", *_apart(), *_aliases()]),
-        ("css/app.css", "lib/page.css", ["--external:/icons/*"]),
-        *(
-            (f"js/messages/{name[-5:-3]}/index.js", name, ["--format=esm"])
-            for name in stamp.LANGUAGES
-        ),
-    ):
-        packed = subprocess.run(
-            [
-                str(PACKER),
-                str(STATIC / source),
-                "--bundle",
-                "--minify",
-                f"--target={TARGET}",
-                "--legal-comments=none",  # licences are in THIRD_PARTY_NOTICES.txt
-                "--log-level=warning",
-                f"--outfile={STATIC / target}",
-                *extra,
-            ],
-            check=False,
-        )
-        if packed.returncode:
-            raise PackError(f"{source} could not be packed; the reason stands above.")
+    _pack_one("js/first.js", "lib/first.js", "--format=esm")
+    _pack_one("css/app.css", "lib/page.css", "--external:/icons/*")
+    for name in stamp.LANGUAGES:
+        _pack_one(f"js/messages/{name[-5:-3]}/index.js", name, "--format=esm")
+    first, later = _pack_screens()
     _squeeze(
         path
         for path in sorted((STATIC / "lib").iterdir())
         if path.suffix in (".js", ".mjs", ".css", ".wasm")
     )
-    (STATIC / stamp.STAMP).write_text(found, "utf-8")
+    (STATIC / stamp.STAMP).write_text(stamp.stamp_of(found, first, later), "utf-8")
+
+
+def _pack_one(source: str, target: str, *more: str) -> None:
+    _run_packer(source, f"--outfile={STATIC / target}", *more)
+
+
+def _pack_screens() -> tuple[list[str], list[str]]:
+    """Pack the page, and what it asks for later into parts of its own.
+
+    Returns:
+        Names of the parts that the page loads at once, and of those that come later.
+    """
+    for old in (STATIC / "lib").glob("page-*.js*"):
+        old.unlink()
+    with tempfile.TemporaryDirectory(prefix="vatside-pack-") as scratch:
+        told = Path(scratch) / "told.json"
+        _run_packer(
+            "js/app.js",
+            f"--outdir={STATIC / 'lib'}",
+            "--format=esm",
+            "--splitting",
+            "--entry-names=page",
+            "--chunk-names=page-[name]-[hash]",
+            f"--metafile={told}",
+            *_apart(),
+            *_aliases(),
+        )
+        return _parts(json.loads(told.read_text("utf-8"))["outputs"])
+
+
+def _parts(outputs: dict[str, Any]) -> tuple[list[str], list[str]]:
+    by_name = {f"lib/{Path(path).name}": outputs[path] for path in outputs}
+    first: list[str] = []
+    asked = ["lib/page.js"]
+    while asked:
+        for row in by_name[asked.pop()]["imports"]:
+            name = f"lib/{Path(row['path']).name}"
+            is_new = name in by_name and name not in first
+            if row["kind"] == "import-statement" and is_new:
+                first.append(name)
+                asked.append(name)
+    later = sorted(set(by_name) - {*first, "lib/page.js"})
+    return sorted(first), later
+
+
+def _run_packer(source: str, *more: str) -> None:
+    packed = subprocess.run(
+        [
+            str(PACKER),
+            str(STATIC / source),
+            "--bundle",
+            "--minify",
+            f"--target={TARGET}",
+            "--legal-comments=none",  # licences are in THIRD_PARTY_NOTICES.txt
+            "--log-level=warning",
+            "--tsconfig-raw={}",  # none that lies above the program's folder
+            *more,
+        ],
+        check=False,
+        cwd=STATIC,
+    )
+    if packed.returncode:
+        raise PackError(f"{source} could not be packed; the reason stands above.")
 
 
 def squeeze_core() -> None:

@@ -9,6 +9,7 @@ const SHELL = { version: "from disk", files: ["/"] };
 const PREFIX = "vatside-shell-";
 const NAME = PREFIX + SHELL.version;
 const LATER = /** @type {{later?: string[]}} */ (SHELL).later ?? [];
+const LARGE = "/icons/vatside-512.png"; // the browser's own, at the home screen
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 // Vary names the compression, which is undone by now.
 const SAME = { ignoreVary: true };
@@ -21,16 +22,24 @@ async function keep() {
   await cache.addAll(files.map((file) => new Request(file, { cache: "no-cache" })));
 }
 
-// A language or chart that this phone has must not be lost with the old version.
+// What the packer names after what is in it is the same part in every version.
+/** @param {string} file */
+const partOf = (file) => file.replace(/-[0-9A-Z]{8}(?=\.js$)/, "");
+
+// A screen, language or chart that this phone has must not be lost with the old version.
 async function keptLater() {
-  const held = await Promise.all(LATER.map((file) => caches.match(file, SAME)));
-  return LATER.filter((_, place) => held[place]);
+  const boxes = await Promise.all(
+    (await caches.keys()).map((name) => caches.open(name)),
+  );
+  const requests = (await Promise.all(boxes.map((box) => box.keys()))).flat();
+  const held = new Set(requests.map(({ url }) => partOf(new URL(url).pathname)));
+  return LATER.filter((file) => held.has(partOf(file)));
 }
 
 // The page says when there is time for what nobody has asked for yet.
 async function keepLater() {
   const cache = await caches.open(NAME);
-  for (const file of LATER.filter((one) => !one.startsWith("/icons/"))) {
+  for (const file of LATER.filter((one) => one !== LARGE)) {
     if (!(await cache.match(file, SAME))) await cache.add(file);
   }
 }

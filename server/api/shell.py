@@ -5,20 +5,19 @@ its installation fails, one too few and the page breaks when the network is
 gone. So the list is read from disk and never written by hand.
 """
 
-import base64
-import gzip
 import hashlib
 import json
 import re
 import threading
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from pathlib import Path
 from stat import S_ISREG
 
 from server.api import core_document
 from server.api.bare_python import bare
 from server.api.core_document import bodies_of, core_texts, squeezed, version_of
-from server.api.page_stamp import LANGUAGES, PACK, SOURCES, is_packed
+from server.api.page_file import MIME, Page, make_page
+from server.api.page_stamp import LANGUAGES, PACK, SOURCES, is_packed, parts_of
 from server.config import read_rules
 
 FOLDERS = ("js", "css", "lib", "icons")
@@ -26,23 +25,8 @@ FOLDERS = ("js", "css", "lib", "icons")
 SENT_FOLDERS = (*FOLDERS, "setup")
 # Other files at the top of the folder belong to the package manager.
 TOP = ("index.html", "sw.js", "manifest.webmanifest", "favicon.ico")
-MIME = {
-    ".html": "text/html; charset=utf-8",
-    ".js": "text/javascript; charset=utf-8",
-    ".mjs": "text/javascript; charset=utf-8",
-    ".css": "text/css; charset=utf-8",
-    ".json": "application/json",
-    ".webmanifest": "application/manifest+json",
-    ".wasm": "application/wasm",
-    ".svg": "image/svg+xml",
-    ".png": "image/png",
-    ".ico": "image/x-icon",
-    ".woff2": "font/woff2",
-    ".txt": "text/plain; charset=utf-8",
-}
 # Licences must be readable; a phone need not keep them.
 NOT_KEPT = (".txt",)
-PACKED = (".png", ".woff2", ".ico")  # already compressed
 # The interpreter, its worker and the plotting library are asked for by name when
 # they are needed, never packed.
 APART = (
@@ -50,15 +34,11 @@ APART = (
     "/lib/micropython.wasm",
     "/js/core/worker.js",
 )
-# Kept once they have been asked for, which the page does in quiet time: the
-# first load need not wait for what one screen alone shows. The large icon is the
-# browser's, for when the app is put on the home screen.
+# Kept once they have been asked for, which the page does in quiet time, after the
+# parts of the pack that come later: the first load need not wait for what one screen
+# alone shows. The icons are the browser's, for the home screen and pushes. Where the
+# rest of the core is kept, the page says that it works offline.
 LATER = (
-    "/" + core_document.LATER,
-    "/lib/uplot.js",
-    "/lib/uplot.css",
-    *("/" + name for name in LANGUAGES),
-    "/icons/vatside-512.png",
     "/js/parts/later/hands.js",
     "/js/parts/later/pedal.js",
     "/js/parts/later/pin.js",
@@ -67,48 +47,25 @@ LATER = (
     "/js/parts/later/seal.js",
     "/js/parts/later/voice.js",
     "/js/parts/later/wet-lock.js",
+    "/lib/lang-en.js",
+    "/" + core_document.LATER,
+    "/lib/uplot.js",
+    "/lib/uplot.css",
+    *("/" + name for name in LANGUAGES if name != "lib/lang-en.js"),
+    "/icons/vatside-180.png",
+    "/icons/vatside-192.png",
+    "/icons/vatside-512.png",
 )
 PLAIN_LINES = re.compile(rb"<!-- plain.*?<!-- end plain -->", re.DOTALL)
 PACKED_LINES = (
-    b'<link rel="stylesheet" href="/lib/page.css" />\n'
-    b'    <script type="module" async src="/lib/first.js"></script>\n'
-    b'    <script type="module" src="/lib/page.js"></script>'
+    '<link rel="stylesheet" href="/lib/page.css" />\n'
+    '    <script type="module" async src="/lib/first.js"></script>\n'
+    '    <script type="module" src="/lib/page.js"></script>'
 )
+# Asked for together with the page, not once it has been read.
+PART_LINE = '\n    <link rel="modulepreload" href="/{}" />'
+IS_PART = re.compile(r"^/lib/page-[^/]*\.js$")
 SHELL_LINE = re.compile(rb"^const SHELL = [^\n]*\n")
-IMPORT_MAP = re.compile(rb'<script type="importmap">(.*?)</script>', re.DOTALL)
-
-
-@dataclass(frozen=True)
-class Page:
-    """One file as it is sent.
-
-    Args:
-        body: its bytes.
-        packed: its bytes compressed with gzip, or None when that gains nothing.
-        brotli: its bytes compressed with brotli at set-up, or None.
-        mime: its content type.
-        etag: fingerprint of its bytes.
-    """
-
-    body: bytes
-    packed: bytes | None
-    mime: str
-    etag: str
-    brotli: bytes | None = None
-
-
-def make_page(body: bytes, suffix: str) -> Page:
-    """Make a page from its bytes.
-
-    Args:
-        body: its bytes.
-        suffix: ending of its name, such as ".js".
-    """
-    # mtime 0, so that two workers send the same bytes.
-    packed = None if suffix in PACKED else gzip.compress(body, 6, mtime=0)
-    if packed is not None and len(packed) >= len(body):
-        packed = None
-    return Page(body, packed, MIME[suffix], hashlib.sha256(body).hexdigest()[:32])
 
 
 def _is_sent(path: str) -> bool:
@@ -134,6 +91,7 @@ class Shell:
         self._bares: dict[Path, tuple[tuple[int, int], str]] = {}
         self._pack_mark: tuple[tuple[int, int], ...] | None = None
         self._is_packed = False
+        self._parts: tuple[list[str], list[str]] = ([], [])
 
     def files(self) -> list[str]:
         """Return the addresses of the files on disk that are sent, sorted."""
@@ -151,7 +109,7 @@ class Shell:
         """Return the addresses that a phone keeps, the page itself first."""
         kept = [name for name in self.files() if not name.endswith(NOT_KEPT)]
         if self.is_packed():
-            pack = ["/" + name for name in PACK]
+            pack = ["/" + name for name in (*PACK, *self._parts[0])]
             kept = [
                 name
                 for name in kept
@@ -161,8 +119,15 @@ class Shell:
             ]
         else:
             kept = [name for name in kept if name[1:] not in PACK]
+            kept = [name for name in kept if not IS_PART.match(name)]
         kept = [name for name in kept if name not in LATER]
         return ["/", *kept, "/" + core_document.CORE]
+
+    def later_files(self) -> list[str]:
+        """Return the addresses of what a phone keeps in quiet time, in that order."""
+        parts = self._parts[1] if self.is_packed() else []
+        held = {*self.files(), "/" + core_document.LATER}
+        return [*("/" + name for name in parts), *(one for one in LATER if one in held)]
 
     def is_packed(self) -> bool:
         """Tell whether phones get the packed page: it must match its sources."""
@@ -174,6 +139,7 @@ class Shell:
         )
         if self._pack_mark != mark:
             self._pack_mark, self._is_packed = mark, is_packed(self.static_dir)
+            self._parts = parts_of(self.static_dir)
         return self._is_packed
 
     def index(self) -> Page | None:
@@ -181,10 +147,12 @@ class Shell:
         page = self.file("index.html")
         if page is None or not self.is_packed():
             return page
-        body = PLAIN_LINES.sub(PACKED_LINES, page.body)
+        parts = "".join(PART_LINE.format(name) for name in self._parts[0])
+        mark = page.etag + parts
         made = self._made.get("index")
-        if made is None or made[0] != page.etag:
-            made = (page.etag, make_page(body, ".html"))
+        if made is None or made[0] != mark:
+            body = PLAIN_LINES.sub((PACKED_LINES + parts).encode(), page.body)
+            made = (mark, make_page(body, ".html"))
             self._made["index"] = made
         return made[1]
 
@@ -264,11 +232,9 @@ class Shell:
         file = self.file("sw.js")
         if file is None:
             return None
-        names = self.kept_files()
-        etags = [f"{name} {self._etag(name)}" for name in (*names, *LATER)]
+        names, later = self.kept_files(), self.later_files()
+        etags = [f"{name} {self._etag(name)}" for name in (*names, *later)]
         version = _fingerprint("\n".join([*etags, file.etag]))
-        held = {*self.files(), "/" + core_document.LATER}
-        later = [name for name in LATER if name in held]
         line = json.dumps({"version": version, "files": names, "later": later})
         made = self._made.get("worker")
         if made is None or made[0] != version:
@@ -285,18 +251,6 @@ class Shell:
             return self.core(name[1:]).etag
         page = self.index() if name == "/" else self.file(name[1:])
         return page.etag if page else "none"
-
-
-def import_map_hashes(html: bytes) -> list[str]:
-    """Return the policy's sources that let a page's inline import maps run.
-
-    Args:
-        html: the page; a browser takes an import map only from within it.
-    """
-    return [
-        f"'sha256-{base64.b64encode(hashlib.sha256(text).digest()).decode()}'"
-        for text in IMPORT_MAP.findall(html)
-    ]
 
 
 def _fingerprint(text: str) -> str:

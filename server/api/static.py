@@ -3,7 +3,8 @@
 from flask import Blueprint, Flask, Response, abort, current_app, request
 
 from server.api import core_document
-from server.api.shell import Page, Shell, import_map_hashes
+from server.api.page_file import Page, import_map_hashes
+from server.api.shell import Shell
 from server.config import CORE_DIR, Settings
 
 # `trusted-types` names the one policy that the page makes, for addresses of

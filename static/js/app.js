@@ -5,6 +5,7 @@ import { lookFirst } from "./data/live.js";
 import { begin, remember } from "./data/start.js";
 import { startHands } from "./parts/hands.js";
 import { startScreens } from "./screens/index.js";
+import { loadLate } from "./screens/late.js";
 import { stepShown } from "./parts/chosen.js";
 import { buttonWords } from "./screens/make/primary.js";
 
@@ -21,4 +22,9 @@ if (!isGuest()) startHands({ buttonWords, stepShown });
 // A guest's page needs neither core nor exchange, until it is left.
 if (isGuest()) addEventListener("hashchange", () => isGuest() || location.reload());
 else
-  requestAnimationFrame(() => setTimeout(() => (first ? first.then(begin) : begin())));
+  requestAnimationFrame(() =>
+    setTimeout(async () => {
+      await first;
+      begin(loadLate);
+    }),
+  );

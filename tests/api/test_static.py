@@ -11,7 +11,7 @@ import pytest
 
 from server.api import core_document
 from server.api.bare_python import bare
-from server.api.page_stamp import LANGUAGES, PACK, STAMP, sources_stamp
+from server.api.page_stamp import LANGUAGES, PACK, STAMP, sources_stamp, stamp_of
 from server.api.shell import Shell
 from server.app import create_app
 from server.config import CORE_DIR, RULES_DIR, Settings, read_rules
@@ -249,17 +249,23 @@ def test_the_page_in_this_checkout_can_be_kept_whole(tmp_path):
         assert http.get(path).status_code == 200, path
     html = http.get("/").text
     for address in re.findall(r'(?:src|href)="([^"]+)"', html):
-        assert address in listed["files"], address
+        assert address in listed["files"] + listed["later"], address
     close_app(app)
+
+
+FIRST_PARTS = ["lib/page-chunk-ABCD2345.js"]
+LATER_PARTS = ["lib/page-later-ZYXW6543.js"]
 
 
 def packed(folder):
     """Lay a pack beside the sources, and the stamp that says it is theirs."""
     lines = "<!-- plain -->\n<script src=/js/app.js></script>\n<!-- end plain -->"
     (folder / "index.html").write_text(f"<!doctype html>{lines}")
-    for name in (*PACK, *LANGUAGES, "lib/micropython.mjs", "js/core/worker.js"):
+    apart = ("lib/micropython.mjs", "js/core/worker.js")
+    for name in (*PACK, *LANGUAGES, *FIRST_PARTS, *LATER_PARTS, *apart):
         (folder / name).write_text("export {};\n")
-    (folder / STAMP).write_text(sources_stamp(folder))
+    stamp = stamp_of(sources_stamp(folder), FIRST_PARTS, LATER_PARTS)
+    (folder / STAMP).write_text(stamp)
 
 
 def test_a_pack_of_these_sources_stands_for_all_modules(http, folder):
@@ -267,6 +273,7 @@ def test_a_pack_of_these_sources_stands_for_all_modules(http, folder):
     html = http.get("/").text
     assert "/lib/page.js" in html
     assert "/js/app.js" not in html
+    assert '<link rel="modulepreload" href="/lib/page-chunk-ABCD2345.js" />' in html
     listed, _ = shell(http)
     assert listed["files"] == [
         "/",
@@ -274,6 +281,7 @@ def test_a_pack_of_these_sources_stands_for_all_modules(http, folder):
         "/js/core/worker.js",
         "/lib/first.js",
         "/lib/micropython.mjs",
+        "/lib/page-chunk-ABCD2345.js",
         "/lib/page.css",
         "/lib/page.js",
         "/manifest.webmanifest",
@@ -289,7 +297,36 @@ def test_a_pack_of_older_sources_is_not_sent(http, folder):
     after, _ = shell(http)
     assert "/js/app.js" in after["files"]
     assert "/lib/page.js" not in after["files"]
+    assert [name for name in after["files"] if "/page-" in name] == []
+    assert [name for name in after["later"] if "/page-" in name] == []
     assert after["version"] != before["version"]
+
+
+def test_the_rest_of_the_core_is_kept_after_what_an_offline_phone_needs(http, folder):
+    # The page says "ready for offline" once it finds that file kept.
+    (folder / "js" / "parts" / "later").mkdir(parents=True)
+    (folder / "js" / "parts" / "later" / "pin.js").write_text("export {};\n")
+    packed(folder)
+    listed, _ = shell(http)
+    assert listed["later"][:4] == [
+        "/lib/page-later-ZYXW6543.js",
+        "/js/parts/later/pin.js",
+        "/lib/lang-en.js",
+        "/core-later.json",
+    ]
+
+
+@pytest.mark.parametrize("name", [*FIRST_PARTS, *LATER_PARTS])
+def test_a_pack_without_one_of_its_parts_is_not_sent(http, folder, name):
+    packed(folder)
+    (folder / name).unlink()
+    assert "/js/app.js" in http.get("/").text
+
+
+def test_a_stamp_of_an_older_set_up_makes_no_pack(http, folder):
+    packed(folder)
+    (folder / STAMP).write_text(sources_stamp(folder))
+    assert "/js/app.js" in http.get("/").text
 
 
 def test_languages_are_kept_later_and_a_pack_without_one_is_none(http, folder):

@@ -4,6 +4,7 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 
 from deploy.pack_page import pack
+from server.api.page_stamp import parts_of
 from server.api.shell import LATER, Shell
 from server.config import CORE_DIR
 from tests.browser.conftest import ROOT, until
@@ -158,11 +159,14 @@ def test_the_tables_are_printed_whole(at_curve):
 
 def test_the_packed_page_leaves_the_plotting_library_out_and_a_phone_keeps_it():
     pack()
-    text = (ROOT / "static" / "lib" / "page.js").read_text("utf-8")
+    first, later = parts_of(ROOT / "static")
+    parts = ["lib/page.js", *first, *later]
+    text = "".join((ROOT / "static" / name).read_text("utf-8") for name in parts)
     assert 'import("/lib/uplot.js")' in text
     assert "uPlot" not in text.replace('import("/lib/uplot.js")', "")
     kept = Shell(ROOT / "static", CORE_DIR).kept_files()
-    assert "/lib/page.js" in kept
+    assert {"/lib/page.js", *("/" + name for name in first)} <= set(kept)
+    assert {"/" + name for name in later} & set(kept) == set()
     # Not with the page itself: in quiet time, see tests/web/sw.test.mjs.
     library = {"/lib/uplot.js", "/lib/uplot.css"}
     assert library <= set(LATER)

@@ -6,6 +6,7 @@ import vm from "node:vm";
 
 const SOURCE = readFileSync(new URL("../../static/sw.js", import.meta.url), "utf8");
 const LATER = [
+  "/lib/page-later-ABCD2345.js",
   "/lib/uplot.js",
   "/lib/lang-es.js",
   "/lib/lang-fr.js",
@@ -34,6 +35,8 @@ function fakeCaches(held) {
       addAll: async (requests) => requests.forEach((one) => box(name).add(path(one))),
       add: async (file) => box(name).add(path(file)),
       match: async (file) => box(name).has(path(file)) || undefined,
+      keys: async () =>
+        [...box(name)].map((one) => ({ url: "https://floor.creamery.org" + one })),
     }),
   };
 }
@@ -80,6 +83,16 @@ test("a new version brings the languages along that the old one had", async () =
   assert.deepEqual(await caches.keys(), ["vatside-shell-2"]);
 });
 
+test("a new version brings the screens along that the old one had, as they are now", async () => {
+  const old = ["/", "/lib/page.js", "/lib/page-later-ZYXW6543.js"];
+  const { caches, tell } = worker("2", { "vatside-shell-1": old });
+  await tell("install");
+  assert.deepEqual(
+    [...caches.boxes.get("vatside-shell-2")],
+    ["/", "/lib/page.js", "/lib/page-later-ABCD2345.js"],
+  );
+});
+
 test("a first visit installs without what comes later", async () => {
   const { caches, tell } = worker("1");
   await tell("install");
@@ -92,6 +105,7 @@ test("in quiet time every language is kept, and no large icon", async () => {
   await tell("message", { data: "later" });
   const kept = [...caches.boxes.get("vatside-shell-1")];
   assert.deepEqual(kept.slice(2), [
+    "/lib/page-later-ABCD2345.js",
     "/lib/uplot.js",
     "/lib/lang-es.js",
     "/lib/lang-fr.js",

@@ -124,8 +124,12 @@ function listenAround() {
   }, FRESHEN_MS);
 }
 
-/** Start the core, the exchange and the upkeep; call after the first painting. */
-export async function begin() {
+/**
+ * Start the core, the exchange and the upkeep; call after the first painting.
+ *
+ * @param {() => unknown} inQuietTime called when there is time for what no one needs yet
+ */
+export async function begin(inQuietTime) {
   afterRecord(kick);
   listenAround();
   startCore().then(setAppVersion, () => {});
@@ -139,5 +143,8 @@ export async function begin() {
   if (openMakeId.value) showMake(openMakeId.value).catch(() => {});
   await refresh();
   await prune(clock.nowMs(), board.value?.makes ?? []).catch(() => {});
-  keepLater(takeRest);
+  keepLater(() => {
+    takeRest();
+    inQuietTime();
+  });
 }

@@ -9,25 +9,13 @@ import { UndoBar } from "../parts/undo-bar.js";
 import { me, net, view } from "../parts/source.js";
 import { t } from "../messages/index.js";
 import { route } from "../router.js";
-import { AlarmsScreen } from "./alarms.js";
-import { DeviceScreen } from "./device.js";
-import { GuestScreen } from "./guest/guest.js";
+import { Late } from "./late.js";
 import { LiveScreen } from "./live.js";
 import { MakeScreen } from "./make.js";
 import { MenuScreen, SideNav } from "./menu.js";
-import { NeedsLookScreen } from "./needs-look.js";
-import { NewMakeScreen } from "./new-make.js";
 import { MakesScreen, NowScreen } from "./now.js";
 import { PairScreen } from "./pair.js";
-import { PinScreen } from "./pin.js";
-import { PeopleScreen } from "./people.js";
-import { RecipesScreen } from "./recipes.js";
-import { StoreScreen } from "./store/store.js";
-import { SumScreen, SumsScreen } from "./sums/sums.js";
-import { TrendsScreen } from "./trends.js";
-import { WallScreen } from "./wall.js";
 import { WhoScreen } from "./who.js";
-import { WordsScreen } from "./words.js";
 
 /** @type {Record<string, (rest: string[]) => any>} */
 const SCREENS = {
@@ -37,21 +25,22 @@ const SCREENS = {
       ? html`<${MakeScreen} key=${make} make=${make} rest=${rest} />`
       : html`<${NowScreen} />`,
   makes: () => html`<${MakesScreen} />`,
-  new: () => html`<${NewMakeScreen} />`,
+  new: () => html`<${Late} name="NewMakeScreen" />`,
   live: () => html`<${LiveScreen} />`,
-  recipes: ([id]) => html`<${RecipesScreen} id=${id} />`,
-  people: () => html`<${PeopleScreen} />`,
-  alarms: (rest) => html`<${AlarmsScreen} rest=${rest} />`,
-  wall: () => html`<${WallScreen} />`,
-  look: () => html`<${NeedsLookScreen} />`,
-  device: () => html`<${DeviceScreen} />`,
-  sums: ([topic]) => html`<${SumsScreen} topic=${topic} />`,
-  sum: ([name, input]) => html`<${SumScreen} name=${name} input=${input} />`,
-  store: (rest) => html`<${StoreScreen} rest=${rest} />`,
-  trends: ([recipe]) => html`<${TrendsScreen} recipe=${recipe} />`,
+  recipes: ([id]) => html`<${Late} name="RecipesScreen" id=${id} />`,
+  people: () => html`<${Late} name="PeopleScreen" />`,
+  alarms: (rest) => html`<${Late} name="AlarmsScreen" rest=${rest} />`,
+  wall: () => html`<${Late} name="WallScreen" />`,
+  look: () => html`<${Late} name="NeedsLookScreen" />`,
+  device: () => html`<${Late} name="DeviceScreen" />`,
+  sums: ([topic]) => html`<${Late} name="SumsScreen" topic=${topic} />`,
+  sum: ([name, input]) =>
+    html`<${Late} name="SumScreen" name=${name} input=${input} />`,
+  store: (rest) => html`<${Late} name="StoreScreen" rest=${rest} />`,
+  trends: ([recipe]) => html`<${Late} name="TrendsScreen" recipe=${recipe} />`,
   who: () => html`<${WhoScreen} />`,
-  words: () => html`<${WordsScreen} />`,
-  pin: () => html`<${PinScreen} />`,
+  words: () => html`<${Late} name="WordsScreen" />`,
+  pin: () => html`<${Late} name="PinScreen" />`,
   menu: () => html`<${MenuScreen} />`,
   pair: ([code]) => html`<${PairScreen} key=${code} code=${code} />`,
 };
@@ -77,11 +66,11 @@ function App() {
   const [asked = "now", ...rest] = route.value;
   // Behind a read-only link there is no phone, no person and no menu.
   if (asked === "guest")
-    return html`<div class="app"><div class="main"><main class="screen"><${GuestScreen} rest=${rest} /></main></div></div>`;
+    return html`<div class="app"><div class="main"><main class="screen"><${Late} name="GuestScreen" rest=${rest} /></main></div></div>`;
   const mustPair = me.value === null || net.value === "removed";
   const name =
     mustPair && asked !== "device" ? "pair" : asked in SCREENS ? asked : "now";
-  if (name === "wall") return html`<${WallScreen} />`;
+  if (name === "wall") return html`<${Late} name="WallScreen" />`;
   return html`<div class="app">
     ${mustPair ? null : html`<${SideNav} current=${name} />`}
     <div class="main">

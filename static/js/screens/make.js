@@ -13,7 +13,6 @@ import { may } from "../parts/people-names.js";
 import { clockDay, span } from "../format.js";
 import { own, t, tn } from "../messages/index.js";
 import { swap } from "../router.js";
-import { CurveScreen } from "./curve/curve-screen.js";
 import { AddSheet } from "./make/add-sheet.js";
 import { BatchSheet } from "./make/batch-sheet.js";
 import { Adds, Curd, Moulds, Readings, Timers } from "./make/blocks.js";
@@ -21,7 +20,6 @@ import { BrokenMake } from "./make/broken-make.js";
 import { Cautions, hasUnreadCautions } from "./make/cautions.js";
 import { chooseStep, leaveMake, stepShown } from "../parts/chosen.js";
 import { JudgeSheet } from "./make/curd.js";
-import { EquipmentSheet } from "./make/equipment-sheet.js";
 import { useFullStep } from "./make/full-step.js";
 import { HoldVerdict } from "./make/hold.js";
 import { JudgeDuplicates } from "./make/judge-duplicates.js";
@@ -32,10 +30,9 @@ import { LeftOpen, NextList } from "./make/next-list.js";
 import { OtherReading, TimerSheet } from "./make/other-sheets.js";
 import { PrimaryButton } from "./make/primary.js";
 import { ReadingSheet } from "./make/reading-sheet.js";
-import { StepSumPage, StepSums } from "./make/step-sums.js";
 import { WeighSheet } from "./make/weigh-sheet.js";
 import { BeginWhy, EndWhy, SkipWhy } from "./make/why-sheets.js";
-import { RecordScreen } from "./record.js";
+import { Late } from "./late.js";
 import { StepsScreen } from "./steps.js";
 
 // More than a few alerts at once are read by nobody; each one seen lets in the next.
@@ -53,13 +50,13 @@ function sheetFor(make, shown, rest, step) {
   if (name === "steps")
     return html`<${StepsScreen} make=${make} view=${shown} onBack=${onBack} />`;
   if (name === "record")
-    return html`<${RecordScreen} make=${make} view=${shown} entry=${key} onBack=${onBack} />`;
+    return html`<${Late} name="RecordScreen" make=${make} view=${shown} entry=${key} onBack=${onBack} />`;
   if (name === "curve")
-    return html`<${CurveScreen} make=${make} view=${shown} onBack=${onBack} />`;
+    return html`<${Late} name="CurveScreen" make=${make} view=${shown} onBack=${onBack} />`;
   if (name === "batch")
     return html`<${BatchSheet} make=${make} view=${shown} onBack=${onBack} />`;
   if (name === "equipment")
-    return html`<${EquipmentSheet} make=${make} shown=${shown} start=${key} onBack=${onBack} />`;
+    return html`<${Late} name="EquipmentSheet" make=${make} shown=${shown} start=${key} onBack=${onBack} />`;
   if (name === "lab")
     return html`<${LabSheet} make=${make} shown=${shown} onBack=${onBack} />`;
   if (name === "note")
@@ -82,7 +79,7 @@ function sheetFor(make, shown, rest, step) {
   if (name === "mould")
     return html`<${MouldSheet} make=${make} step=${step} size=${arg} onBack=${onBack} />`;
   if (name === "sum")
-    return html`<${StepSumPage} make=${make} shown=${shown} step=${step} rest=${rest.slice(2)} onBack=${onBack} />`;
+    return html`<${Late} name="StepSumPage" make=${make} shown=${shown} step=${step} rest=${rest.slice(2)} onBack=${onBack} />`;
   if (name === "begin")
     return html`<${BeginWhy} make=${make} view=${shown} step=${step} onBack=${onBack} />`;
   if (name === "end")
@@ -152,7 +149,7 @@ function MakePage({ make, rest, shown }) {
         <div class="column">
           ${shown.make.state !== "running" ? html`<p class="lead">${t("make_state." + shown.make.state)}</p>` : null}
           ${step ? null : first.map(line)}
-          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts}><${TaskLine} make=${make} step=${step} canAct=${canAct} />${first.map(line)}<${HoldVerdict} make=${make} step=${step} canAct=${canAct} /><${StepSums} key=${step.key} make=${make} shown=${shown} step=${step} /></${StepCard}>` : html`<p class="lead">${t("make.no_step")}</p>`}
+          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts}><${TaskLine} make=${make} step=${step} canAct=${canAct} />${first.map(line)}<${HoldVerdict} make=${make} step=${step} canAct=${canAct} /><${Late} name="StepSums" isPart key=${step.key} make=${make} shown=${shown} step=${step} /></${StepCard}>` : html`<p class="lead">${t("make.no_step")}</p>`}
           <${BrokenLines} rows=${board.value?.broken?.filter((one) => one.make === make)} nowMs=${shown.now_ms} />
           <${UnreadLines} unread=${shown.unread} />
           <${LeftOpen} make=${make} view=${shown} step=${step} />

@@ -252,6 +252,9 @@ export const SCREENS = {
   "new.not_set": "sin fijar",
   "new.open": "Empezar elaboración",
 
+  "late.missing":
+    "Esta pantalla aún no está en este teléfono. Llega en cuanto se alcanza el servidor.",
+  "late.again": "Cargar la aplicación de nuevo",
   "make.loading":
     "Abriendo la elaboración. Si se abrió en otro teléfono, conéctelo una vez.",
   "make.batch": "Lote {batch}",

@@ -260,6 +260,9 @@ export const SCREENS = {
   "new.not_set": "à choisir",
   "new.open": "Démarrer",
 
+  "late.missing":
+    "Cet écran n’est pas encore sur ce téléphone. Il arrive dès que le serveur répond.",
+  "late.again": "Recharger l’application",
   "make.loading":
     "Ouverture de la fabrication. Si elle a été ouverte sur un autre téléphone, connectez-vous une fois.",
   "make.batch": "Lot {batch}",

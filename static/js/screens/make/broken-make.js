@@ -4,7 +4,7 @@ import { Row } from "../../parts/sheet.js";
 import { may } from "../../parts/people-names.js";
 import { t } from "../../messages/index.js";
 import { swap } from "../../router.js";
-import { RecordScreen } from "../record.js";
+import { Late } from "../late.js";
 import { BatchSheet } from "./batch-sheet.js";
 
 /** @type {any[]} */
@@ -32,7 +32,7 @@ export function BrokenMake({ make, row, nowMs, rest: [name, entry] }) {
     },
   };
   if (name === "record")
-    return html`<${RecordScreen} make=${make} view=${view} entry=${entry} onBack=${onBack} />`;
+    return html`<${Late} name="RecordScreen" make=${make} view=${view} entry=${entry} onBack=${onBack} />`;
   if (name === "batch")
     return html`<${BatchSheet} make=${make} view=${view} onBack=${onBack} />`;
   return html`<div class="sheet"><div class="scroll narrow">

@@ -1,0 +1,60 @@
+import { signal } from "@preact/signals";
+import { useEffect } from "preact/hooks";
+import { html } from "../parts/html.js";
+import { Tap } from "../parts/tap.js";
+import { loadRest, t } from "../messages/index.js";
+
+/** @import { Signal } from "@preact/signals" */
+/** @typedef {typeof import("./later.js")} Screens */
+
+// What `later.js` holds is fetched when it is first asked for, or in quiet time. The
+// packer makes it a file that shares the modules of the page; its name changes with
+// what is in it, so that a page never takes the screens of another version.
+
+const AGAIN_MS = 5000;
+/** @type {Signal<Screens | null>} */
+const screens = signal(null);
+const isMissing = signal(false);
+/** @type {Promise<void> | null} */
+let coming = null;
+
+/** Fetch the later screens, unless they are here; never rejects. */
+export function loadLate() {
+  // Its English texts come apart from the page, too.
+  coming ??= Promise.all([import("./later.js"), loadRest()]).then(
+    ([found]) => {
+      screens.value = found;
+    },
+    () => {
+      coming = null;
+      isMissing.value = true;
+    },
+  );
+  return coming;
+}
+
+function Waiting() {
+  if (!isMissing.value) return null;
+  return html`<div class="scroll">
+    <p class="lead" role="status">${t("late.missing")}</p>
+    <${Tap} class="button" onTap=${() => location.reload()}>${t("late.again")}</${Tap}>
+  </div>`;
+}
+
+/**
+ * One of the later screens by its name, with its own properties.
+ *
+ * @param {{name: keyof Screens, isPart?: boolean} & Record<string, any>} props isPart of
+ *     what stands within another screen, which needs no words while it is missing
+ */
+export function Late({ name, isPart = false, ...rest }) {
+  useEffect(() => {
+    loadLate();
+    // A wall that nobody touches comes to life once its server answers.
+    const again = setInterval(() => screens.peek() || loadLate(), AGAIN_MS);
+    return () => clearInterval(again);
+  }, []);
+  const found = screens.value;
+  if (found) return html`<${found[name]} ...${rest} />`;
+  return isPart ? null : html`<${Waiting} />`;
+}
