@@ -1,6 +1,7 @@
 import pint
 import pytest
 
+from server.core.log.kinds.table import KINDS
 from server.core.recipe import figures
 from server.core.sums import catalogue
 from server.core.units.quantities import QUANTITIES
@@ -176,6 +177,8 @@ def units_named():
     """Yield each unit that quantities, recipes and sums are kept in."""
     yield from (row["unit"] for row in QUANTITIES.values() if "unit" in row)
     yield from figures.UNITS
+    for row in KINDS.values():
+        yield from (field["unit"] for field in row["fields"] if field["unit"])
     for row in catalogue.rows():
         for item in row["inputs"]:
             yield from item["units"]

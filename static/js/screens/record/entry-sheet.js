@@ -22,6 +22,7 @@ import {
   unitRead,
 } from "../../format.js";
 import { t, whyWords } from "../../messages/index.js";
+import { FIELD_UNITS } from "../../units/table.js";
 import { useForm } from "../make/reading-sheet.js";
 import { EquipmentPad } from "../new-make/equipment-pad.js";
 import { useRows } from "../new-make/equipment-words.js";
@@ -49,7 +50,7 @@ function NumberPad({ line, onValue, onBack }) {
   const form = useForm(name);
   const [field, decimals] = name ? ["value", form.decimals] : NUMBERS[line.kind];
   const before = line.data[field];
-  const kept = field === "mass_kg" ? "kg" : line.data.unit;
+  const kept = FIELD_UNITS[line.kind]?.[field] ?? line.data.unit;
   const [unit] = useState(unitRead(kept));
   const own = kept ? amount(before, kept) : plain(before);
   const save = async (/** @type {number} */ value, /** @type {string} */ typed) => {
