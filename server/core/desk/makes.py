@@ -78,7 +78,7 @@ def set_rules(desk: "Desk", rules: "Rules") -> None:
             forget(state)
 
 
-def _are_holds_judged_alike(known, rules):
+def _are_holds_judged_alike(known: "Rules", rules: "Rules") -> bool:
     if any(rules.get(key) != known[key] for key in known):
         return False
     return all(

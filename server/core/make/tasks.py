@@ -10,8 +10,6 @@ from ..log.order import sort_key
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
-
     from server.shapes.core.state import Entry, State
     from server.shapes.core.step import Holder, Task
 
@@ -42,21 +40,30 @@ def task_view(
     """
     if status in ("ended", "skipped"):
         return None
-    holders = [_told(holder, since_ms, now_ms) for holder in _holders(state, key)]
+    holders = _holders(state, key)
     if not holders:
         return None
-    first: "Any" = dict(holders[0])
-    first["others"] = holders[1:]
-    return first
+    for holder in holders:
+        _judge_age(holder, since_ms, now_ms)
+    first = holders[0]
+    return {
+        "id": first["id"],
+        "by": first["by"],
+        "at_ms": first["at_ms"],
+        "from": first["from"],
+        "stale": first["stale"],
+        "stale_ms": first["stale_ms"],
+        "others": holders[1:],
+    }
 
 
-def _holders(state: "State", key: str) -> "list[dict[str, Any]]":
+def _holders(state: "State", key: str) -> "list[Holder]":
     acts = [
         (kind, entry)
         for kind in ("task_released", "task_taken")
         for entry in run.entries(state, kind, key)
     ]
-    holders: "list[dict[str, Any]]" = []
+    holders: "list[Holder]" = []
     for kind, entry in sorted(acts, key=lambda act: sort_key(act[1])):
         gone = [holder for holder in holders if _lets_go(entry, holder)]
         holders = [holder for holder in holders if holder not in gone]
@@ -65,25 +72,25 @@ def _holders(state: "State", key: str) -> "list[dict[str, Any]]":
     return holders
 
 
-def _lets_go(entry: "Entry", holder: "dict[str, Any]") -> bool:
+def _lets_go(entry: "Entry", holder: "Holder") -> bool:
     return bool(entry["ref"] == holder["id"] or entry["by"] == holder["by"])
 
 
-def _holder(entry: "Entry", gone: "list[dict[str, Any]]") -> "dict[str, Any]":
+def _holder(entry: "Entry", gone: "list[Holder]") -> "Holder":
     others = [holder for holder in gone if holder["by"] != entry["by"]]
     was = others[0] if others else None
     return {
         "id": entry["id"],
         "by": entry["by"],
         "at_ms": entry["t_ms"],
-        "from": was and {"by": was["by"], "at_ms": was["at_ms"]},
+        "from": None if was is None else {"by": was["by"], "at_ms": was["at_ms"]},
+        "stale": None,
+        "stale_ms": entry["t_ms"],
     }
 
 
-def _told(holder: "dict[str, Any]", since_ms: "int | None", now_ms: int) -> "Holder":
-    told: "Any" = dict(holder)
+def _judge_age(holder: "Holder", since_ms: "int | None", now_ms: int) -> None:
     stale_ms = holder["at_ms"] + (IDLE_MS if since_ms is None else SHIFT_MS)
-    word = "idle" if since_ms is None else "shift"
-    told["stale_ms"] = stale_ms
-    told["stale"] = word if now_ms >= stale_ms else None
-    return told
+    holder["stale_ms"] = stale_ms
+    if now_ms >= stale_ms:
+        holder["stale"] = "idle" if since_ms is None else "shift"

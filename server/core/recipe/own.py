@@ -116,9 +116,15 @@ def own_figure(
     # What was measured is judged by what the make was opened for.
     judged = name.startswith("target/milk_volume_l")
     scaled: "Any" = scaled_figure(dict(figure), opened_l if judged else milk["milk_l"])
-    wanted = ("value", "low", "high", "unit", "source", "status", "by")
-    own: "Any" = {part: scaled.get(part) for part in wanted}
-    return own
+    return {
+        "value": scaled["value"],
+        "low": scaled.get("low"),
+        "high": scaled.get("high"),
+        "unit": scaled["unit"],
+        "source": scaled["source"],
+        "status": scaled["status"],
+        "by": scaled.get("by"),
+    }
 
 
 def _dose(row: "Ingredient", milk: "Milk") -> "OwnFigure":
