@@ -239,6 +239,15 @@ class Phone:
         self.page.reload()
         self.painted()
 
+    def begin_anew(self):
+        """Load the page as after a restart: what is left is what the phone keeps."""
+        self.page.goto("about:blank")
+        self.page.set_viewport_size(self.play.devices["Pixel 7"]["viewport"])
+        self.page.emulate_media(color_scheme="light")
+        self.page.goto(self.url)
+        self.painted()
+        self.until("state.unsent.value !== null", "what the phone holds")
+
     def painted(self):
         self.page.locator("#app > .app").wait_for(state="attached")
 
@@ -352,16 +361,39 @@ def pack(copy):
     subprocess.run([sys.executable, "-c", packing], cwd=copy, check=True)
 
 
-@pytest.fixture
-def creamery(tmp_path, program):
-    """A server that runs, with its owner paired."""
-    server = Creamery(tmp_path, program)
+@contextlib.contextmanager
+def owned(server):
+    """Let a server run, with its owner paired."""
     try:
         server.start()
         server.own()
         yield server
     finally:
         server.kill()
+
+
+@pytest.fixture
+def creamery(tmp_path, program):
+    """A server that runs, with its owner paired."""
+    with owned(Creamery(tmp_path, program)) as server:
+        yield server
+
+
+@pytest.fixture(scope="module")
+def phone_of_the_day(play, tmp_path_factory, program):
+    """A maker's phone that keeps the app, for all tests of a file that ask for it.
+
+    What a test looks at is a make of its own. One that stops the server, fills the
+    phone or counts entries asks for `creamery` and `new_phone`.
+    """
+    folder = tmp_path_factory.mktemp("day")
+    with owned(Creamery(folder, program)) as server:
+        phone = Phone(play, folder / "phone", server.url)
+        phone.open()
+        phone.pair(server.invite("Mara", "maker"))
+        phone.kept_offline()
+        yield phone
+        phone.close()
 
 
 @pytest.fixture
