@@ -7,6 +7,7 @@ the wheel's size, else not at all, and then it says so.
 from ..formulas.salt import salting
 from ..formulas.usual import PRESSED_MOISTURE_FRAC
 from ..log.opening import recipe_of
+from ..recipe.parts import mould_of
 from .account import change
 
 TYPE_CHECKING = False
@@ -14,7 +15,6 @@ if TYPE_CHECKING:
     from typing import Any
 
     from server.shapes.core.brine import Tank, TankLoad
-    from server.shapes.core.recipe import RecipeMould
     from server.shapes.core.state import State
 
 # A wheel that gives up hardly more water than it takes salt loses nothing on the
@@ -87,7 +87,7 @@ def book_inside(account: "Tank", makes: "dict[str, State]", at_ms: int) -> None:
 def _by_model(
     account: "Tank", makes: "dict[str, State]", load: "TankLoad", at_ms: int
 ) -> None:
-    size = _size(makes, load)
+    size = mould_of(recipe_of(makes.get(load["make"])), load["size"])
     if size is None or not 0.0 < account["salt_frac"] <= 0.27:
         load["basis"] = "tank.not_known"
         return
@@ -112,11 +112,3 @@ def _book_load(
     load["basis"] = basis
     load["salt_kg"] = salt_kg
     load["water_kg"] = water_kg
-
-
-def _size(makes: "dict[str, State]", load: "TankLoad") -> "RecipeMould | None":
-    recipe = recipe_of(makes.get(load["make"]))
-    for mould in recipe.get("moulds", []) if recipe else []:
-        if mould["size"] == load["size"]:
-            return mould
-    return None

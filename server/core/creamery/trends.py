@@ -7,7 +7,7 @@ average of late, which feels a small shift that lasts sooner than they do.
 
 from ..log.opening import opening
 from ..log.readings import every
-from ..make import curd
+from ..make.curd import floc_s
 from ..make.plan import milk_in
 from ..make.practice import is_practice
 from ..make.standing import make_state
@@ -135,12 +135,7 @@ def _ph_at_drain(state: "State", opened: "Entry") -> "float | None":
 
 
 def _floc_s(state: "State", opened: "Entry") -> "float | None":
-    recipe = opened["data"]["recipe"]
-    for step in recipe["steps"]:
-        floc = curd.floc(state, step, recipe.get("figures", {}))
-        if floc is not None and floc["floc_s"] is not None:
-            return floc["floc_s"]
-    return None
+    return floc_s(state, opened["data"]["recipe"])
 
 
 def _yield_frac(state: "State", opened: "Entry") -> "float | None":

@@ -5,6 +5,7 @@ A sum about a wheel is answered once for each size that the step is about.
 
 from ..log.opening import opening
 from ..make.wheels import sizes_used
+from ..recipe.parts import step_of
 from ..sums import catalogue
 from .ask import answer_at
 from .context import of_make
@@ -58,10 +59,8 @@ def step_sums(
     context = None if state is None else _context(desk, state, now_ms)
     if context is None:
         return []
-    for step in context["recipe"]["steps"]:
-        if step["key"] == step_key:
-            return _of_step(context, step, given or {})
-    return []
+    step = step_of(context["recipe"], step_key)
+    return [] if step is None else _of_step(context, step, given or {})
 
 
 def _context(desk: "Desk", state: "State", now_ms: int) -> "Context | None":

@@ -19,6 +19,15 @@ if TYPE_CHECKING:
 RULE = "us_heat_treatment"
 
 
+def hold_steps(recipe: "dict[str, Any]") -> "list[dict[str, Any]]":
+    """Return the steps of a recipe that hold the milk hot by a rule.
+
+    Args:
+        recipe: a sound recipe.
+    """
+    return [step for step in recipe["steps"] if step.get("heat_treatment")]
+
+
 def hold_rule(step: "RecipeStep", rules: "Rules") -> "dict[str, Any] | None":
     """Return the rule by which a step's hold is judged, or None.
 

@@ -13,7 +13,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-    from server.shapes.core.recipe import RecipeJudge, RecipeStep
+    from server.shapes.core.recipe import Recipe, RecipeJudge, RecipeStep
     from server.shapes.core.state import Entry, State
 
 
@@ -67,6 +67,20 @@ def floc(
     floc_facts["floc_s"] = floc_s
     floc_facts["problem"] = _window_problem(floc_s)
     return floc_facts
+
+
+def floc_s(state: "State", recipe: "Recipe") -> "float | None":
+    """Return the time from rennet to flocculation of a make, or None while unseen [s].
+
+    Args:
+        state: State of the make.
+        recipe: its recipe.
+    """
+    for step in recipe["steps"]:
+        seen = floc(state, step, recipe.get("figures", {}))
+        if seen is not None and seen["floc_s"] is not None:
+            return float(seen["floc_s"])
+    return None
 
 
 def _window_problem(floc_s: float) -> "str | None":

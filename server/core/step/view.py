@@ -19,6 +19,7 @@ from ..make.practice import is_practice
 from ..make.standing import holds, make_state
 from ..make.timers import timers
 from ..make.wheels import sizes_used, wheels
+from ..recipe.parts import step_of
 from .changes import next_change_ms
 from .drift import alerts
 from .in_store import store_step
@@ -100,10 +101,8 @@ def step(
     context = context_of(state, now_ms, rules, desk)
     if context is None:
         return None
-    for row in context["recipe"]["steps"]:
-        if row["key"] == key:
-            return step_view(context, row)
-    return None
+    row = step_of(context["recipe"], key)
+    return None if row is None else step_view(context, row)
 
 
 def context_of(

@@ -1,6 +1,7 @@
 """What a make knows of its heat treatment: readings in the hold, and the chart."""
 
 from ...heat.readings import hold_readings
+from ...heat.rule import hold_steps
 from ...heat.verdict import CHART, hold_chart
 from ..origins import from_make
 from .temps import minutes
@@ -15,11 +16,9 @@ if TYPE_CHECKING:
 
 def _fact(scene: "Scene") -> "dict[str, Any]":
     """Return the Fact of the step that holds the milk, else of the one that asks."""
+    steps = hold_steps(scene["recipe"])
     facts = scene["context"]["facts"]
-    for step in scene["recipe"]["steps"]:
-        if step.get("heat_treatment"):
-            return dict(facts[step["key"]])
-    return dict(scene["fact"])
+    return dict(facts[steps[0]["key"]] if steps else scene["fact"])
 
 
 def _hold(scene: "Scene") -> "dict[str, Any] | None":

@@ -1,7 +1,7 @@
 """What a make knows of its milk: how much, how rich, tested, by whose rules."""
 
 from ...heat.milk import phosphatase
-from ...heat.rule import gap_of, hold_rule
+from ...heat.rule import gap_of, hold_rule, hold_steps
 from ...log.readings import last, within
 from ...units.readings import parse
 from ..origins import from_equipment, from_make, from_recipe, of_figure
@@ -85,7 +85,7 @@ def _jurisdiction(scene: "Scene") -> "KnownValue | None":
 
 
 def _hold_rule(scene: "Scene") -> "dict[str, Any] | None":
-    for step in scene["recipe"]["steps"]:
+    for step in hold_steps(scene["recipe"]):
         rule = hold_rule(step, scene["context"]["rules"])
         if rule is not None:
             return rule

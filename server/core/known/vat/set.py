@@ -1,6 +1,8 @@
 """What a make knows of its set: flocculation, rennet, and the recipe's doses."""
 
 from ...log import run
+from ...make.curd import floc_s
+from ...recipe.own import ingredient
 from ...units.table import UNITS, convert
 from ..origins import from_make, from_recipe, of_figure
 
@@ -12,11 +14,8 @@ if TYPE_CHECKING:
 
 
 def _floc_s(scene: "Scene") -> "KnownValue | None":
-    for step in scene["recipe"]["steps"]:
-        floc = scene["context"]["facts"][step["key"]]["floc"]
-        if floc is not None and floc["floc_s"] is not None:
-            return from_make(floc["floc_s"])
-    return None
+    seen_s = floc_s(scene["state"], scene["recipe"])
+    return None if seen_s is None else from_make(seen_s)
 
 
 def recipe_figure(name: str) -> "Callable[[Scene], KnownValue | None]":
@@ -62,16 +61,16 @@ def _rennet_ml(scene: "Scene") -> "KnownValue | None":
     return from_make(entry["data"]["amount"])
 
 
-def _dose(ingredient: str, unit: str) -> "Callable[[Scene], KnownValue | None]":
+def _dose(name: str, unit: str) -> "Callable[[Scene], KnownValue | None]":
     """Look up the recipe's dose of an ingredient in a unit; another cannot serve."""
 
     def look_up(scene: "Scene") -> "KnownValue | None":
-        for row in scene["recipe"]["ingredients"]:
-            if row["key"] == ingredient:
-                figure = row["dose"]["amount"]
-                times = _times(scene, figure["unit"], unit)
-                return None if times is None else of_figure(figure, times)
-        return None
+        row = ingredient(scene["recipe"], name)
+        if row is None:
+            return None
+        figure = row["dose"]["amount"]
+        times = _times(scene, figure["unit"], unit)
+        return None if times is None else of_figure(figure, times)
 
     return look_up
 

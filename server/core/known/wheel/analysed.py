@@ -6,6 +6,7 @@ from ...log.apart import ask
 from ...log.opening import recipe_of
 from ...log.readings import every, last_value
 from ...make.practice import is_practice
+from ...recipe.parts import mould_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -48,7 +49,7 @@ def _analysed(
     state: "State", recipe: "Recipe", entry: "Entry"
 ) -> "dict[str, Any] | None":
     size = entry["data"].get("place")
-    mould = _mould(recipe, size)
+    mould = mould_of(recipe, size)
     brined = _brined(state, recipe, size)
     if mould is None or brined is None or entry["data"]["value"] <= 0.0:
         return None
@@ -60,13 +61,6 @@ def _analysed(
         "moisture_frac": PRESSED_MOISTURE_FRAC,
         "brine_frac": brined["brine_frac"],
     }
-
-
-def _mould(recipe: "Recipe", size: "str | None") -> "Any":
-    for mould in recipe.get("moulds", []):
-        if mould["size"] == size:
-            return mould
-    return None
 
 
 def _brined(

@@ -1,5 +1,6 @@
 """What a make knows of its cheese: weighed, and as the laboratory found it."""
 
+from ...heat.rule import hold_steps
 from ...heat.verdict import hold_verdict
 from ...log.readings import every, last_value
 from ...make.wheels import cheese_kg, weighings
@@ -70,7 +71,7 @@ MILK_WAS = {"reads_as_pasteurised": "pasteurised", "heat_treated_only": "raw"}
 def _milk_was(scene: "Scene") -> "KnownValue | None":
     """Return what the legal table says of the milk; open where it says nothing."""
     rules = scene["context"]["rules"]
-    for step in scene["recipe"]["steps"]:
+    for step in hold_steps(scene["recipe"]):
         fact = scene["context"]["facts"][step["key"]]
         told = hold_verdict(scene["state"], step, fact, rules)
         if told is not None and told["class"] in MILK_WAS:
