@@ -127,7 +127,10 @@ interface SentVerdict {
 /** A row of a table that was typed: a cell left out is undefined. */
 type SumCells = Record<string, string | number | undefined>;
 
-/** What was typed for one input of a sum: a number, a choice or a table. */
+/**
+ * What was typed for one input of a sum: a number, a choice or a table; `sure` once the
+ * maker stands by an unlikely one.
+ */
 type SumGiven =
   | { typed: string; unit: string; sure?: boolean; value?: undefined; rows?: undefined }
   | { value: string; typed?: undefined; unit?: undefined; rows?: undefined }
