@@ -29,7 +29,7 @@ function endWords(figure, { ends_unit: unit, as_read: isRule }) {
 
 /** @param {SumValue} value */
 function pair({ low, high, ends_unit: unit }) {
-  const [from, to] = [low, high].map((one) => asUsed(one, unit));
+  const [from, to] = [low, high].map((end) => asUsed(end, unit));
   const [first, last] = sumRange(from.value, to.value, from.unit, nowMs());
   return {
     ends: { low: first, high: last },
@@ -162,10 +162,10 @@ export function valueWords(value, names = {}, how = {}) {
  * @param {SumValue[]} values
  */
 export function inOrder(values) {
-  const rest = values.filter((one) => !one.repeats);
+  const rest = values.filter((value) => !value.repeats);
   return [
-    ...rest.filter((one) => one.headline),
-    ...rest.filter((one) => !one.headline),
+    ...rest.filter((value) => value.headline),
+    ...rest.filter((value) => !value.headline),
   ];
 }
 
@@ -176,6 +176,6 @@ export function inOrder(values) {
  */
 export function headlines(values) {
   const ordered = inOrder(values);
-  const chosen = ordered.filter((one) => one.headline);
+  const chosen = ordered.filter((value) => value.headline);
   return chosen.length ? chosen : ordered.slice(0, 1);
 }
