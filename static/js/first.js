@@ -9,7 +9,6 @@ import { EN_FIRST } from "./messages/en-first.js";
 import { FIRST as ES_FIRST } from "./messages/es/first.js";
 import { FIRST as FR_FIRST } from "./messages/fr/first.js";
 
-const LATE_S = 60;
 // A dozen lines each: a language's whole pack would come after the page.
 /** @type {Record<string, Record<string, string>>} */
 const TEXTS = { en: EN_FIRST, es: ES_FIRST, fr: FR_FIRST };
@@ -62,11 +61,11 @@ function own(title) {
 }
 
 /** @param {TimeSpan} day @param {number} nowMs */
-function endText({ expected_end_ms: endMs, late_s: lateS }, nowMs) {
+function endText({ expected_end_ms: endMs, late_s: lateS, state }, nowMs) {
   const end = say(endMs > nowMs ? "first.end" : "first.ended", {
     at: clockDay(endMs, nowMs),
   });
-  return lateS > LATE_S ? say("first.end_late", { end, by: span(lateS) }) : end;
+  return state === "late" ? say("first.end_late", { end, by: span(lateS) }) : end;
 }
 
 /** @param {Element} parent @param {MakeSummary} make @param {number} nowMs */

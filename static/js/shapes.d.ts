@@ -144,6 +144,13 @@ interface AsRead {
 
 type Basis = "memory" | "practice" | "setting" | "typed" | "published";
 
+/** The choice that a row makes sense with: beside its word, or beside all others. */
+interface Beside {
+  name: string;
+  word: string;
+  must_be: boolean;
+}
+
 /** A start that has fewer clashes. */
 interface BetterStart {
   start_ms: number;
@@ -465,6 +472,7 @@ interface EquipmentRow {
   sum: string | null;
   agreed: boolean;
   longest: number | null;
+  beside: Beside | null;
 }
 
 /** A figure of a recipe with its band, and how well it is known. */
@@ -1134,6 +1142,7 @@ interface TimeSpan {
   planned_end_ms: number;
   expected_end_ms: number;
   late_s: number;
+  state: "late" | "early" | "on_time";
 }
 
 /** A stand-alone timer. */

@@ -228,13 +228,21 @@ def _to_judge(context: "ViewContext") -> "list[ToJudge]":
     return found
 
 
+# What nobody would call late. Our own judgement, no source.
+DAY_OFF_S = 60.0
+
+
 def _span(context: "ViewContext", keys: "list[str]") -> "TimeSpan":
     planned_ms = max(context["planned"][key]["end_ms"] for key in keys)
     expected_ms = max(context["expected"][key]["end_ms"] for key in keys)
+    late_s = (expected_ms - planned_ms) / 1000.0
     return {
         "planned_end_ms": planned_ms,
         "expected_end_ms": expected_ms,
-        "late_s": (expected_ms - planned_ms) / 1000.0,
+        "late_s": late_s,
+        "state": "on_time"
+        if abs(late_s) <= DAY_OFF_S
+        else ("late" if late_s > 0 else "early"),
     }
 
 

@@ -12,7 +12,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-    from server.shapes.core.equipment import EquipmentRow
+    from server.shapes.core.equipment import Beside, EquipmentRow
     from server.shapes.core.state import Event
     from server.shapes.core.words import Problem
 
@@ -68,15 +68,27 @@ TABLE: "tuple[tuple[str, str, str | None], ...]" = (
     ("air_pressure_kpa", "store", "humidity"),
 )
 
+# A row that makes sense beside one word of a choice alone, or beside all but one:
+# (row of the choice, its word, whether it must be that word).
+BESIDE = {
+    "power_kw": ("heating", "power", True),
+    "strength_soxhlet": ("strength_kind", "soxhlet", True),
+    "strength_imcu_per_ml": ("strength_kind", "soxhlet", False),
+    "solution_frac": ("form", "solution", True),
+    "solution_density_kg_l": ("form", "solution", True),
+    "silver_mol_l": ("method", "titration", True),
+}
+
 
 def layout() -> "list[EquipmentRow]":
     """Return every row that can be entered, in the order of its groups.
 
     Returns:
         List of {"name", "group", "kind", "unit", "units", "low", "high",
-        "ask_low", "ask_high", "choices", "sum", "agreed", "longest"}; kind is
-        "number", "count", "choice" or "text"; agreed tells whether it only
-        counts with the name of who agreed.
+        "ask_low", "ask_high", "choices", "sum", "agreed", "longest", "beside"};
+        kind is "number", "count", "choice" or "text"; agreed tells whether it only
+        counts with the name of who agreed; beside is {"name", "word", "must_be"} of the
+        choice that it makes sense with, or None.
     """
     return [_row(entry) for entry in TABLE]
 
@@ -103,6 +115,7 @@ def _row(entry: "tuple[str, str, str | None]") -> "EquipmentRow":
         told["ask_high"] = item["ask_high"]
     told["sum"] = sum_key
     told["agreed"] = key in AGREED
+    told["beside"] = _beside(key)
     told["longest"] = LONGEST if sum_key is None else None
     return told
 
@@ -117,6 +130,13 @@ def _input(key: str, sum_key: str) -> "dict[str, Any]":
         if item["name"] == key:
             return item
     raise ValueError("key %r is no input of %r" % (key, sum_key))
+
+
+def _beside(key: str) -> "Beside | None":
+    if key not in BESIDE:
+        return None
+    name, word, must_be = BESIDE[key]
+    return {"name": name, "word": word, "must_be": must_be}
 
 
 def _find(key: str) -> "EquipmentRow | None":

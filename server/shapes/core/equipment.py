@@ -6,6 +6,14 @@ from typing import Any, Literal, TypedDict
 Equipment = dict[str, Any]
 
 
+class Beside(TypedDict):
+    """The choice that a row makes sense with: beside its word, or beside all others."""
+
+    name: str
+    word: str
+    must_be: bool
+
+
 class EquipmentRow(TypedDict):
     """A row of what can be entered as equipment."""
 
@@ -22,6 +30,7 @@ class EquipmentRow(TypedDict):
     sum: str | None
     agreed: bool
     longest: int | None
+    beside: Beside | None
 
 
 class LeftOut(TypedDict):

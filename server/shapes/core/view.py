@@ -78,6 +78,7 @@ class TimeSpan(TypedDict):
     planned_end_ms: int
     expected_end_ms: int
     late_s: float
+    state: Literal["late", "early", "on_time"]
 
 
 class ToJudge(TypedDict):

@@ -1,5 +1,6 @@
 import { useEffect } from "preact/hooks";
 import { html } from "../parts/html.js";
+import { dayEndWords } from "../parts/day-end.js";
 import { alertText } from "../parts/alert-line.js";
 import { BrokenLines } from "../parts/broken-lines.js";
 import { CountdownWords } from "../parts/countdown.js";
@@ -41,7 +42,6 @@ function StepLine({ step }) {
 /** @param {{make: MakeSummary, nowMs: number, isStale: boolean}} props */
 function LiveCard({ make, nowMs, isStale }) {
   const steps = make.running?.length ? make.running : make.focus ? [make.focus] : [];
-  const late = make.day.late_s;
   const state = make.alerts[0]?.level ?? "ok";
   return html`<article class="card live-card">
     <header class="card-head"><b>${make.name}</b> <${PracticeMark} of=${make} /><span>${t("make.batch", { batch: make.batch })}${make.vat ? " · " + make.vat : ""}</span></header>
@@ -49,7 +49,7 @@ function LiveCard({ make, nowMs, isStale }) {
     ${make.alerts.length === 0 ? html`<${StateMark} state="ok" />` : null}
     ${make.alerts.slice(0, 3).map((one) => html`<p key=${one.id} class="card-state"><${StateMark} state=${one.level} /> ${alertText(one, steps)}${one.acknowledged ? " " + t("alert.seen_short") : ""}</p>`)}
     ${steps.map((step) => html`<${StepLine} key=${step.key} step=${step} />`)}
-    <p>${t(make.day.expected_end_ms > nowMs ? "make.day_end" : "make.day_ended", { at: clockDay(make.day.expected_end_ms, nowMs) })}${late > 60 ? ", " + t("make.late", { by: span(late) }) : late < -60 ? ", " + t("make.early", { by: span(late) }) : ""}</p>
+    <p>${dayEndWords(make.day, nowMs)}</p>
     ${make.whole.expected_end_ms > make.day.expected_end_ms ? html`<p>${t("live.whole_end", { at: clockDay(make.whole.expected_end_ms, nowMs) })}</p>` : null}
     <p class="quiet" data-state=${state}>${make.last_word_ms ? t("live.last_entry", { age: age(secondMs.value - make.last_word_ms) }) : t("live.no_entry")}</p>
     <${Tap} class="second" onTap=${() => go("make", make.id)}>${t("live.open")}</${Tap}>

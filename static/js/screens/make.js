@@ -1,5 +1,6 @@
 import { useEffect } from "preact/hooks";
 import { html } from "../parts/html.js";
+import { dayEndWords } from "../parts/day-end.js";
 import { AlertLine } from "../parts/alert-line.js";
 import { NotePad } from "../parts/note-pad.js";
 import { StepCard } from "../parts/step-card.js";
@@ -10,7 +11,6 @@ import { ClashLines } from "../parts/clash-lines.js";
 import { Whose, whoseOf } from "../parts/whose.js";
 import { board, keepAwake, openMake, view } from "../parts/source.js";
 import { may } from "../parts/people-names.js";
-import { clockDay, span } from "../format.js";
 import { own, t, tn } from "../messages/index.js";
 import { swap } from "../router.js";
 import { AddSheet } from "./make/add-sheet.js";
@@ -92,16 +92,11 @@ function sheetFor(make, shown, rest, step) {
 /** @param {{shown: View}} props */
 function MakeHead({ shown }) {
   const { make, day } = shown;
-  const late = day.late_s;
-  const words = t(
-    day.expected_end_ms > shown.now_ms ? "make.day_end" : "make.day_ended",
-    { at: clockDay(day.expected_end_ms, shown.now_ms) },
-  );
   return html`<div class="make-head">
     <b class="make-whose">${whoseOf(make)}</b>
     ${make.vat ? html`<span class="make-name make-more">${make.name}</span>` : null}
     <span class="make-more">${t("make.batch", { batch: make.batch })}</span>
-    <span class="make-more">${words}${late > 60 ? ", " + t("make.late", { by: span(late) }) : late < -60 ? ", " + t("make.early", { by: span(late) }) : ""}</span>
+    <span class="make-more">${dayEndWords(day, shown.now_ms)}</span>
   </div>`;
 }
 

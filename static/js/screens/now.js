@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import { html } from "../parts/html.js";
+import { dayEndWords } from "../parts/day-end.js";
 import { act } from "../parts/acts.js";
 import { BrokenLines, UnreadLines } from "../parts/broken-lines.js";
 import { ClashLines } from "../parts/clash-lines.js";
@@ -14,7 +15,7 @@ import { sharesWork, TaskButton, TaskWords } from "../parts/task-line.js";
 import { PracticeMark } from "../parts/practice-mark.js";
 import { board } from "../parts/source.js";
 import { may } from "../parts/people-names.js";
-import { clockDay, count, span } from "../format.js";
+import { clockDay, count } from "../format.js";
 import { inside, own, t, tn } from "../messages/index.js";
 import { go } from "../router.js";
 import { chooseStep } from "../parts/chosen.js";
@@ -139,7 +140,6 @@ function firstOfSteps(rows) {
 function MakeCard({ make, nowMs }) {
   const waiting = make.alerts.filter((one) => !one.acknowledged);
   const worst = waiting[0];
-  const late = make.day.late_s;
   return html`<${Tap} class="card" onTap=${() => go("make", make.id)}>
     <span class="card-head"><b>${make.name}</b> <${PracticeMark} of=${make} /><span>${t("make.batch", { batch: make.batch })}${make.vat ? " · " + make.vat : ""}</span></span>
     <span class="card-step">${make.focus ? own(make.focus.title) : t("make_state." + (make.state === "running" ? "no_step" : make.state))}</span>
@@ -150,7 +150,7 @@ function MakeCard({ make, nowMs }) {
         : html`<span class="card-state"><${StateMark} state="ok" /></span>`
     }
     ${waiting.length > 1 ? html`<span>${tn("now.more_alerts", waiting.length - 1)}</span>` : null}
-    <span class="quiet">${t(make.day.expected_end_ms > nowMs ? "make.day_end" : "make.day_ended", { at: clockDay(make.day.expected_end_ms, nowMs) })}${late > 60 ? ", " + t("make.late", { by: span(late) }) : ""}</span>
+    <span class="quiet">${dayEndWords(make.day, nowMs)}</span>
   </${Tap}>`;
 }
 

@@ -316,3 +316,13 @@ def test_a_desk_tells_the_equipment_of_its_makes(core, ask):
 
 def test_the_recipe_of_the_builder_is_left_alone():
     assert "equipment" not in recipe()
+
+
+def test_a_row_stands_beside_a_word_of_a_choice_that_there_is(core):
+    rows = {row["name"]: row for row in core("sums.equipment", "layout")}
+    beside = {name: row["beside"] for name, row in rows.items() if row["beside"]}
+    assert beside["power_kw"] == {"name": "heating", "word": "power", "must_be": True}
+    # Rennet told in Soxhlet units has no strength in IMCU to be asked for.
+    assert beside["strength_imcu_per_ml"]["must_be"] is False
+    for told in beside.values():
+        assert told["word"] in rows[told["name"]]["choices"]

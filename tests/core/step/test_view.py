@@ -181,6 +181,22 @@ def test_when_all_is_done_there_is_nothing_to_open_on(ask):
     assert focus(ask, 6, events) is None
 
 
+def test_a_day_is_late_or_early_by_more_than_a_minute_alone(ask):
+    opened = [Phone().opened()]
+    assert ask.view(opened, 0)["day"]["state"] == "on_time"
+    assert ask.view(opened, 1)["day"]["state"] == "on_time"
+    assert ask.view(opened, 1.1)["day"]["state"] == "late"
+    phone = Phone()
+    taken = [phone.opened(), phone.event("step_begun", 0, step="receive")]
+    early = [
+        phone.event("step_ended", 1, step="receive"),
+        phone.event("step_begun", 1, step="heat"),
+        phone.event("step_ended", 10, step="heat"),
+        phone.event("step_begun", 10, step="hold"),
+    ]
+    assert ask.view(taken + early, 10)["day"]["state"] == "early"
+
+
 def test_the_day_and_the_whole_say_how_late_they_are(ask):
     found = ask.view([Phone().opened()], 30)
     # receive 0, heat 60, hold 30, fans, rennet 0, set 30, cut 9, fill 0: 129 min.
@@ -188,6 +204,7 @@ def test_the_day_and_the_whole_say_how_late_they_are(ask):
         "planned_end_ms": at(129),
         "expected_end_ms": at(159),
         "late_s": 1800.0,
+        "state": "late",
     }
     assert found["whole"]["planned_end_ms"] == at(129 + 28 * 24 * 60)
 

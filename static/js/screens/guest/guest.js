@@ -3,6 +3,7 @@
 
 import { useEffect, useState } from "preact/hooks";
 import { html } from "../../parts/html.js";
+import { dayEndWords } from "../../parts/day-end.js";
 import { alertText } from "../../parts/alert-line.js";
 import { BrokenLines } from "../../parts/broken-lines.js";
 import { StateMark } from "../../parts/state-mark.js";
@@ -11,7 +12,7 @@ import { PracticeMark } from "../../parts/practice-mark.js";
 import { Tap } from "../../parts/tap.js";
 import { whyOf } from "../../parts/acts.js";
 import { get, post } from "../../parts/source.js";
-import { clockDay, span } from "../../format.js";
+import { clockDay } from "../../format.js";
 import { own, t, tFirst } from "../../messages/index.js";
 import { go, swap } from "../../router.js";
 import { GuestMake } from "./guest-make.js";
@@ -68,14 +69,13 @@ function Problem({ words }) {
 
 /** @param {{make: MakeSummary, nowMs: number}} props */
 function Card({ make, nowMs }) {
-  const late = make.day.late_s;
   const steps = make.running;
   return html`<${Tap} class="card" onTap=${() => go("guest", "make", make.id)}>
     <span class="card-head"><b>${make.name}</b> <${PracticeMark} of=${make} /><span>${t("make.batch", { batch: make.batch })}</span></span>
     <span>${own(make.recipe_title)} · ${t("make_state.short_" + make.state)}</span>
     ${steps.map((step) => html`<span class="card-step" key=${step.key}>${own(step.title)}${step.task ? " · " + t("task.by", { name: tFirst(["role." + step.task.by, "guest.no_role"]) }) : ""}</span>`)}
     ${make.alerts.slice(0, 3).map((one) => html`<span class="card-state" key=${one.id}><${StateMark} state=${one.level} /> ${alertText(one, steps)}</span>`)}
-    <span>${t(make.day.expected_end_ms > nowMs ? "make.day_end" : "make.day_ended", { at: clockDay(make.day.expected_end_ms, nowMs) })}${late > 60 ? ", " + t("make.late", { by: span(late) }) : ""}</span>
+    <span>${dayEndWords(make.day, nowMs)}</span>
   </${Tap}>`;
 }
 

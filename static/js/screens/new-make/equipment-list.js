@@ -5,24 +5,13 @@ import { t } from "../../messages/index.js";
 import { EquipmentPad } from "./equipment-pad.js";
 import { rowLabel, rowValue, useRows } from "./equipment-words.js";
 
-// Rows that only make sense beside one word of a choice: [row, choice, word].
-const BESIDE = [
-  ["power_kw", "heating", "power"],
-  ["strength_soxhlet", "strength_kind", "soxhlet"],
-  ["solution_frac", "form", "solution"],
-  ["solution_density_kg_l", "form", "solution"],
-  ["silver_mol_l", "method", "titration"],
-];
-
 /**
  * @param {EquipmentRow} row
  * @param {Equipment} equipment
  */
-function isShown(row, equipment) {
-  const rule = BESIDE.find(([name]) => name === row.name);
-  if (row.name === "strength_imcu_per_ml" && equipment.strength_kind === "soxhlet")
-    return false;
-  return !rule || equipment[row.name] !== undefined || equipment[rule[1]] === rule[2];
+function isShown({ name, beside }, equipment) {
+  if (!beside || equipment[name] !== undefined) return true;
+  return (equipment[beside.name] === beside.word) === beside.must_be;
 }
 
 /**
