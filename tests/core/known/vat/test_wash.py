@@ -1,0 +1,56 @@
+"""What a make knows of its whey and water."""
+
+import pytest
+
+from tests.core.known.making import Make
+
+
+def test_washes_are_read_off_the_make(ask):
+    make = Make("stir_2", "lactose_left").run("stir_2", 200)
+    make.read("milk_mass_kg", 1000.0, 1)
+    make.read("whey_drained_l", 300.0, 100).read("water_added_l", 200.0, 120)
+    make.read("whey_drained_l", 300.0, 140).read("water_added_l", 250.0, 160)
+    washes = make.known(ask, 201)["washes"]
+    # Whey 1.025 kg/L, water at 60 °C 0.9832 kg/L (steam tables).
+    assert washes[0]["drained_kg"] == pytest.approx(307.5)
+    assert washes[1]["water_kg"] == pytest.approx(250 * 0.9832)
+    got = make.value(ask, 201, "lactose_left_frac", "wash_1")
+    full = (940 - 307.5) / (940 - 307.5 + 196.64)
+    assert got == pytest.approx(1 - 0.9 * (1 - full))
+
+
+def test_whey_to_draw_off_follows_the_recipes_litres(ask):
+    make = Make("drain_2", "wash_drain").run("drain_2", 150)
+    make.read("milk_mass_kg", 1000.0, 1).read("milk_volume_l", 1000.0, 2)
+    make.read("whey_drained_l", 300.0, 100).read("water_added_l", 100.0, 120)
+    make.read("curd_temp_c", 34.0, 130)
+    known = make.known(ask, 151)
+    assert known["drained_before_kg"] == pytest.approx(307.5)
+    assert known["water_in_kg"] == pytest.approx(98.32)
+    # The second wash of the recipe: 37 °C with water of 50 °C.
+    assert known["target_temp_c"] == 37
+    assert known["water_planned_c"] == 50
+    assert make.value(ask, 151, "drain_l") == pytest.approx(300)
+
+
+def test_water_at_hand_must_be_so_warm(ask):
+    make = Make("wash_1", "wash_temp").run("wash_1", 150)
+    make.read("milk_mass_kg", 1000.0, 1).read("milk_volume_l", 1000.0, 2)
+    make.read("curd_temp_c", 31.0, 149)
+    # 100 L by the recipe, to 34.5 °C: T = 34.5 + m c 3.5 / (w 4180).
+    water_kg = 100 * 0.9832
+    wanted = 34.5 + 1000 * 3900 * 3.5 / (water_kg * 4180)
+    assert make.value(ask, 151, "water_temp_c") == pytest.approx(wanted)
+
+
+def test_a_wash_that_is_over_counts_the_vat_as_it_was_then(ask):
+    make = Make("wash_1", "wash_temp").run("wash_1", 150, 160)
+    make.read("milk_mass_kg", 1000.0, 1).read("milk_volume_l", 1000.0, 2)
+    make.read("curd_temp_c", 31.0, 149).read("curd_temp_c", 37.2, 190)
+    assert make.known(ask, 200)["vat_temp_c"] == 31.0
+    (row,) = make.answers(ask, 200)
+    assert row["problems"] == []
+    # A step that still runs goes by the newest.
+    running = Make("wash_1", "wash_temp").run("wash_1", 150)
+    running.read("curd_temp_c", 31.0, 149).read("curd_temp_c", 33.0, 155)
+    assert running.known(ask, 156)["vat_temp_c"] == 33.0
