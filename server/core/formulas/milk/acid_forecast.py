@@ -15,14 +15,12 @@ from ...numbers.bounds import require_above, require_at_least
 from ...numbers.lines import (
     PRIOR_READINGS,
     SET_ASIDE_SD,
-    median,
     pooled_var,
-    robust_line,
     t90,
 )
 from ...numbers.readings import require_series
-from ...numbers.refused import require
 from .acid import gompertz_ph, gompertz_time_s
+from .acid_fit import fit_gompertz, fit_near, inside, slopes
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -39,77 +37,6 @@ SHAPE_SCATTER = 5 / 6
 SHAPE_LASTING = 2 / 3
 NORMAL_90 = 1.6448536  # Standard deviations that span 90 % of a normal spread.
 WIDEST_SHARE = 2.0  # A latest time over e² = 7 times the likely one says nothing.
-MOST_ROUNDS = 60  # Rounds of fitting; five to ten are usual.
-
-
-def fit_gompertz(
-    times_s: list[float], phs: list[float], start_ph: float, end_ph: float
-) -> "dict[str, Any]":
-    """Return the curve that runs nearest to readings, between two known ends.
-
-    Args:
-        times_s: time of each reading since the starter [s]; rising, two or more.
-        phs: pH read.
-        start_ph: pH far before the fall; above `end_ph`.
-        end_ph: pH far after it.
-
-    Returns:
-        {"fall_ph_s", "lag_s"} as `gompertz_ph` takes them; {"pair"}: ln of the fall
-        and the lag, as fitted; {"square_sum"} of the residuals; {"worst"}: largest
-        residual, read less curve; {"settled"}: false when the fit still moved, so
-        that its numbers mean nothing.
-
-    Raises:
-        Refused: readings that do not pair or rise, an end not below the start,
-            or no reading between the two ends.
-
-    Source: Gauss-Newton with Marquardt's damping, on the logarithm of the fall.
-    Check: the published Gouda points 6.60, 6.55, 6.45, 6.35, 5.40 at 0, 1, 1.5,
-        3, 8 h: 0.22266 per hour, lag 1.6796 h.
-
-    >>> times_s = [0, 3600, 5400, 10800, 28800]
-    >>> found = fit_gompertz(times_s, [6.60, 6.55, 6.45, 6.35, 5.40], 6.6, 5.2)
-    >>> found["fall_ph_s"] * 3600
-    0.22266
-    """
-    require_series(times_s, "phs", phs, 2)
-    gompertz_ph(0.0, start_ph, end_ph, 1.0, 0.0)  # refuses ends that make no curve
-    pair = _first_guess(times_s, phs, start_ph, end_ph)
-    return _fit(times_s, phs, start_ph, end_ph, pair)
-
-
-def _fit(
-    times_s: list[float],
-    phs: list[float],
-    start_ph: float,
-    end_ph: float,
-    pair: tuple[float, float],
-) -> "dict[str, Any]":
-    """Return as fit_gompertz, begun at ln of the fall and lag of a fit near by."""
-    rows, damping, settled = _rows(times_s, phs, start_ph, end_ph, pair), 1e-3, False
-    square_sum = _square_sum(rows)
-    for _ in range(MOST_ROUNDS):
-        step = _step(rows, damping)
-        # A step over e² in speed leaves where the slopes still mean anything.
-        tried = (pair[0] + max(-2.0, min(2.0, step[0])), pair[1] + step[1])
-        tried_rows = _rows(times_s, phs, start_ph, end_ph, tried)
-        tried_sum = _square_sum(tried_rows)
-        better = tried_sum <= square_sum
-        settled = abs(step[0]) < 1e-7 and abs(step[1]) < 1e-7 * (1 + abs(pair[1]))
-        if better:
-            pair, rows, square_sum = tried, tried_rows, tried_sum
-        damping = damping / 10 if better else damping * 10
-        if settled:
-            break
-    misses = [row[0] for row in rows]
-    return {
-        "fall_ph_s": math.exp(pair[0]),
-        "lag_s": pair[1],
-        "pair": pair,
-        "square_sum": square_sum,
-        "worst": max(misses, key=abs),
-        "settled": settled,
-    }
 
 
 def forecast(
@@ -167,7 +94,7 @@ def forecast(
         return _no_forecast("acid.not_enough_readings")
     if start_ph - phs[-1] < ENOUGH_DROP:
         return _no_forecast("acid.not_enough_drop")
-    if not _inside(phs, start_ph, end_ph):
+    if not inside(phs, start_ph, end_ph):
         return _no_forecast("acid.no_curve")
     scatter_ph = SHAPE_SCATTER * shape_sd_ph
     stray_ph = math.sqrt(reading_sd_ph * reading_sd_ph + scatter_ph * scatter_ph)
@@ -185,11 +112,11 @@ def forecast(
     late_s: "float | None" = value_s
     if end_sd_ph > 0:
         end = end_ph - end_sd_ph
-        early = _fit(times_s, phs, start_ph, end, pair)
+        early = fit_near(times_s, phs, start_ph, end, pair)
         early_s = _reach_s(target_ph, start_ph, end, early)
         end, late_s = end_ph + end_sd_ph, None
         if target_ph > end:
-            late = _fit(times_s, phs, start_ph, end, pair)
+            late = fit_near(times_s, phs, start_ph, end, pair)
             late_s = _reach_s(target_ph, start_ph, end, late)
     end_s = value_s - early_s if late_s is None else (late_s - early_s) / 2
     shape_s = (
@@ -226,7 +153,7 @@ def _kept(
     for i in every:
         others = [j for j in every if j != i]
         xs, ys = [times_s[j] for j in others], [phs[j] for j in others]
-        if not _inside(ys, start_ph, end_ph):
+        if not inside(ys, start_ph, end_ph):
             continue
         found = fit_gompertz(xs, ys, start_ph, end_ph)
         pair = (found["fall_ph_s"], found["lag_s"])
@@ -257,7 +184,7 @@ def _fit_width_s(
     stray_ph: float,
 ) -> float:
     pair = (math.log(found["fall_ph_s"]), found["lag_s"])
-    rows = _rows(times_s, phs, start_ph, end_ph, pair)
+    rows = slopes(times_s, phs, start_ph, end_ph, pair)
     aa = sum([a * a for _, a, _ in rows])
     bb = sum([b * b for _, _, b in rows])
     ab = sum([a * b for _, a, b in rows])
@@ -292,64 +219,3 @@ def _no_forecast(basis: str) -> "dict[str, Any]":
         "set_aside": [],
         "basis": basis,
     }
-
-
-def _first_guess(
-    times_s: list[float], phs: list[float], start_ph: float, end_ph: float
-) -> tuple[float, float]:
-    drop = start_ph - end_ph
-    inside = _inside(phs, start_ph, end_ph)
-    require(len(inside) > 0, "none_between", "phs", phs, [end_ph, start_ph])
-    # ln(-ln(part)) is straight in time, and 1 where the lag ends.
-    xs = [times_s[i] for i in inside]
-    ys = [math.log(-math.log((start_ph - phs[i]) / drop)) for i in inside]
-    slope = robust_line(xs, ys)[1] if len(xs) > 1 else 0.0
-    if slope >= 0:
-        slope = -1.0 / (1 + abs(xs[-1]))  # a fall over the time so far
-    middle = median(xs)
-    height = median([y - slope * (x - middle) for x, y in zip(xs, ys)])
-    return math.log(-slope * drop / math.e), middle + (1 - height) / slope
-
-
-def _inside(phs: list[float], start_ph: float, end_ph: float) -> list[int]:
-    margin = 0.001 * (start_ph - end_ph)
-    return [i for i in range(len(phs)) if end_ph + margin < phs[i] < start_ph - margin]
-
-
-def _rows(
-    times_s: list[float],
-    phs: list[float],
-    start_ph: float,
-    end_ph: float,
-    pair: tuple[float, float],
-) -> list[tuple[float, float, float]]:
-    # Residual, and slope of the curve in ln(fall) and in lag.
-    fall_ph_s, lag_s = math.exp(pair[0]), pair[1]
-    drop = start_ph - end_ph
-    rate = fall_ph_s * math.e / drop
-    rows = []
-    for time_s, ph in zip(times_s, phs):
-        power = rate * (lag_s - time_s) + 1
-        inner = math.exp(min(power, 700.0))
-        slope = drop * inner * math.exp(-inner) if inner < 700.0 else 0.0
-        miss = ph - (start_ph - drop * math.exp(-inner))
-        rows.append((miss, slope * (power - 1), slope * rate))
-    return rows
-
-
-def _step(
-    rows: list[tuple[float, float, float]], damping: float
-) -> tuple[float, float]:
-    aa = sum([a * a for _, a, _ in rows]) * (1 + damping)
-    bb = sum([b * b for _, _, b in rows]) * (1 + damping)
-    ab = sum([a * b for _, a, b in rows])
-    ar = sum([a * r for r, a, _ in rows])
-    br = sum([b * r for r, _, b in rows])
-    det = aa * bb - ab * ab
-    if det <= 0:
-        return 0.0, 0.0
-    return (ar * bb - br * ab) / det, (br * aa - ar * ab) / det
-
-
-def _square_sum(rows: list[tuple[float, float, float]]) -> float:
-    return sum([row[0] * row[0] for row in rows])

@@ -41,6 +41,9 @@ def acid_state(
         "not_known", "on_curve", "slow", "fast" or "stalled"; behind_s is how
         long ago the curve had this pH [s], None off the curve.
 
+    Source: BAND_PH either side of the recipe's curve; practice, no source.
+    Check: a reading on the curve is on it.
+
     >>> curve = {"times_s": [0, 10800, 28800], "phs": [6.60, 6.35, 5.40]}
     >>> acid_state([14400], [6.35], curve)["state"]
     'slow'

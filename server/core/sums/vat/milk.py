@@ -1,6 +1,6 @@
 """Milk: its mass, what is asked on receipt, its acidity, and standardising it."""
 
-from ...formulas.milk import milk
+from ...formulas.milk import milk, standardise
 from ...units.table import convert
 from ...units.titration import lactic_frac
 from ..outputs import note, output, rests, result, value
@@ -88,14 +88,14 @@ def _standardise_fat(x: "dict[str, Any]") -> "dict[str, Any] | None":
     other = x["added_fat_frac"]
     values = []
     if x["way"] == "take_cream_off":
-        off = milk.cream_off_kg(kg, fat, other, wanted)
+        off = standardise.cream_off_kg(kg, fat, other, wanted)
         values.append(value("cream_off_kg", off))
         values.append(value("milk_after_kg", kg - off))
         return result(values)
-    more = milk.added_kg(kg, fat, other, wanted)
+    more = standardise.added_kg(kg, fat, other, wanted)
     values.append(value("added_kg", more))
     values.append(value("milk_after_kg", kg + more))
-    share = milk.blend_share(fat, other, wanted)
+    share = standardise.blend_share(fat, other, wanted)
     values.append(value("milk_share_frac", share))
     return result(values)
 
@@ -103,11 +103,11 @@ def _standardise_fat(x: "dict[str, Any]") -> "dict[str, Any] | None":
 def _standardise_ratio(x: "dict[str, Any]") -> "dict[str, Any] | None":
     kg, protein, fat = x["milk_kg"], x["protein_frac"], x["fat_frac"]
     wanted = x["protein_fat_ratio"]
-    values = [value("target_fat_frac", milk.fat_for_ratio_frac(protein, wanted))]
+    values = [value("target_fat_frac", standardise.fat_for_ratio_frac(protein, wanted))]
     if fat > 0:
         values.append(value("protein_fat_ratio_now", protein / fat))
     if x["added_fat_frac"] is not None and x["added_protein_frac"] is not None:
-        more = milk.added_for_ratio_kg(
+        more = standardise.added_for_ratio_kg(
             kg, protein, fat, x["added_protein_frac"], x["added_fat_frac"], wanted
         )
         values.append(value("added_kg", more))

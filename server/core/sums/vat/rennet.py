@@ -1,6 +1,6 @@
 """Rennet: the dose, the cut, and the dose of the next make."""
 
-from ...formulas.milk import rennet
+from ...formulas.milk import rennet, setting
 from ..outputs import note, output, result, value
 from ..rows import choice, default, number, sum_row
 
@@ -57,19 +57,19 @@ def _rennet_dose(x: "dict[str, Any]") -> "dict[str, Any]":
 
 def _cut_time(x: "dict[str, Any]") -> "dict[str, Any]":
     floc, factor = x["floc_s"], x["floc_factor"]
-    found = rennet.cut_time(floc, factor, x["tested_every_s"])
+    found = setting.cut_time(floc, factor, x["tested_every_s"])
     first, last = x["ranges"].get("floc_factor") or [factor, factor]
     # It may have flocculated as early as at the look before. Outside its window the
     # point is doubtful, and still the only one that the cut can go by.
     low = first * (floc - x["tested_every_s"])
     return result(
         [value("cut_s", factor * floc, low, last * floc)],
-        [note(found["basis"], low=rennet.FLOC_EARLIEST_S, high=rennet.FLOC_LATEST_S)],
+        [note(found["basis"], low=setting.FLOC_EARLIEST_S, high=setting.FLOC_LATEST_S)],
     )
 
 
 def _rennet_next(x: "dict[str, Any]") -> "dict[str, Any]":
-    factor = rennet.next_dose_factor(x["floc_s"], x["target_floc_s"], x["delay_s"])
+    factor = setting.next_dose_factor(x["floc_s"], x["target_floc_s"], x["delay_s"])
     values = [value("dose_factor", factor)]
     if x["rennet_ml"] is not None:
         values.append(value("next_rennet_ml", x["rennet_ml"] * factor))

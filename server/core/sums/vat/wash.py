@@ -1,6 +1,6 @@
 """The wash: whey off, water in, and how much milk sugar is left."""
 
-from ...formulas.curd import wash
+from ...formulas.curd import lactose, wash
 from ...formulas.milk import milk
 from ...formulas.usual import WHEY_FRAC
 from ...numbers.refused import Refused
@@ -172,7 +172,7 @@ def _lactose_left(x: "dict[str, Any]") -> "dict[str, Any] | None":
     steps = [[row["drained_kg"], row["water_kg"]] for row in x["washes"]]
     values = []
     for count in range(1, len(steps) + 1):
-        found = wash.lactose_left(x["aqueous_kg"], steps[:count])
+        found = lactose.lactose_left(x["aqueous_kg"], steps[:count])
         values.append(
             value(
                 "lactose_left_frac",
@@ -184,7 +184,7 @@ def _lactose_left(x: "dict[str, Any]") -> "dict[str, Any] | None":
             )
         )
     source = rests(
-        "exchange_frac", wash.EXCHANGE_USUAL, "fraction", "memory", "trade_knowledge"
+        "exchange_frac", lactose.EXCHANGE_USUAL, "fraction", "memory", "trade_knowledge"
     )
     return result(values, [note("lactose.learn_from_own_makes")], [source])
 

@@ -1,6 +1,6 @@
 """What the cheese is made of, and what its figures meet."""
 
-from ...formulas.curd import composition
+from ...formulas.curd import composition, identity
 from ...numbers.refused import Refused
 from ..outputs import no_rules, note, output, rests, result, value
 from ..rows import choice, default, number, sum_row
@@ -48,7 +48,7 @@ STANDARDS = (
 )
 
 # In what each limit of a standard is read.
-ENDS = {key: "fraction" for key, _, _ in composition.LIMITS}
+ENDS = {key: "fraction" for key, _, _ in identity.LIMITS}
 ENDS.update({"dry_matter_min_frac": "fraction", "cured_days": "d", "milk": "key"})
 
 MOISTURE = number("cheese_moisture_frac", "fraction", 0.0, 0.9, [0.28, 0.6])
@@ -106,7 +106,7 @@ def _identity(x: "dict[str, Any]") -> "dict[str, Any]":
         else x["milk_was"] == "pasteurised",
         "cured_days": x["cured_days"],
     }
-    found = composition.check_identity(cheese, row)
+    found = identity.check_identity(cheese, row)
     values = [value("verdict", found["verdict"], of=row["key"])]
     sources = []
     for figure in found["figures"]:

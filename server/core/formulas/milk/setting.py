@@ -1,0 +1,218 @@
+"""When milk sets: the time to cut, how firm it is, and what the next dose should be.
+
+Cutting at a multiple of the flocculation time is the practice of the trade, not a
+law; what speaks for it is that a gel which firms at first order, as fast as it
+flocculated, has the same share of its final firmness at the same multiple.
+"""
+
+import math
+
+from ...numbers.bounds import require_above, require_at_least, require_within
+from ...numbers.lines import weighted_line
+from ...numbers.readings import require_series
+from ...numbers.refused import require
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+
+# Outside these a flocculation point does not tell the cut (practice, no source):
+# earlier the dose or the pH was wrong, later the gel forms while it is awaited.
+FLOC_EARLIEST_S = 360.0
+FLOC_LATEST_S = 1500.0
+
+# Setting gets this many times faster per 10 K; low, usual, high. From memory
+# (overall figure, 28 to 36 °C), so it shifts an expectation and decides nothing.
+Q10_LOW, Q10_USUAL, Q10_HIGH = 2.0, 2.5, 3.0
+
+
+def cut_time(floc_s: float, multiple: float, tested_every_s: float) -> "dict[str, Any]":
+    """Return when to cut, from the flocculation time, counted from the rennet.
+
+    Milk that had not flocculated at one test and had at the next did so between
+    the two, so the range reaches back one test.
+
+    Args:
+        floc_s: time from adding rennet to the test that showed floc [s]; above 0.
+        multiple: of the flocculation time, from the recipe; 1 or more.
+        tested_every_s: time between the last two tests [s]; 0 or more.
+
+    Returns:
+        {"value_s", "low_s", "high_s"}: from adding rennet; None when the point
+        does not tell. {"basis"}: "cut.floc_multiple", "cut.floc_too_early" or
+        "cut.floc_too_late".
+
+    Raises:
+        Refused: a time out of range, tests further apart than the floc time, or
+            a multiple below 1.
+
+    Source: practice of the trade; no science behind any one multiple.
+    Valid: floc from 6 to 25 min.
+    Check: floc at 12 min, multiple 3: cut at 36 min.
+
+    >>> cut_time(720, 3, 30)["value_s"] / 60
+    36.0
+    """
+    require_above("floc_s", floc_s, 0)
+    require_at_least("multiple", multiple, 1)
+    require_within("tested_every_s", tested_every_s, 0, floc_s)
+    if floc_s < FLOC_EARLIEST_S:
+        return _no_cut("cut.floc_too_early")
+    if floc_s > FLOC_LATEST_S:
+        return _no_cut("cut.floc_too_late")
+    return {
+        "value_s": multiple * floc_s,
+        "low_s": multiple * (floc_s - tested_every_s),
+        "high_s": multiple * floc_s,
+        "basis": "cut.floc_multiple",
+    }
+
+
+def firmness_share(floc_s: float, elapsed_s: float, rate: float) -> float:
+    """Return the share of its final firmness that a gel has reached.
+
+    Args:
+        floc_s: flocculation time, when the gel begins [s]; above 0.
+        elapsed_s: time since adding rennet [s]; at least `floc_s`.
+        rate: firming over one flocculation time, as an exponent; above 0.
+
+    Returns:
+        Share of the final firmness [0..1].
+
+    Raises:
+        Refused: an argument out of range.
+
+    Source: first-order firming after the gel point, its rate going with the
+        enzyme as one over the gel time does (Tokita 1982, abstract).
+    Check: a rate of ln 2 and twice the floc time: half.
+
+    >>> firmness_share(720, 1440, 0.693147)
+    0.500
+    """
+    require_above("floc_s", floc_s, 0)
+    require_at_least("elapsed_s", elapsed_s, floc_s)
+    require_above("rate", rate, 0)
+    return -math.expm1(-rate * (elapsed_s - floc_s) / floc_s)
+
+
+def setting_s(dose_imcu_per_l: float, work: float, delay_s: float) -> float:
+    """Return the setting time that a dose gives.
+
+    Args:
+        dose_imcu_per_l: rennet in the milk [IMCU/L]; above 0.
+        work: dose times time that sets this milk [IMCU s/L]; above 0.
+        delay_s: time that no dose can save [s]; 0 or more.
+
+    Returns:
+        Setting time [s].
+
+    Raises:
+        Refused: dose or work not above 0, or delay below 0.
+
+    Source: McMahon & Brown, J Dairy Sci, time linear in the inverse of activity
+        (Foltmann's form); with no delay it is Storch and Segelcke's.
+    Valid: activities over a range of 1 to 140; without the delay, over 1 to 4.
+    Check: work 240, delay 2, dose 20: 14.
+
+    >>> setting_s(20, 240, 2)
+    14.0
+    """
+    require_above("dose_imcu_per_l", dose_imcu_per_l, 0)
+    require_above("work", work, 0)
+    require_at_least("delay_s", delay_s, 0)
+    return work / dose_imcu_per_l + delay_s
+
+
+def fit_setting(
+    doses_imcu_per_l: list[float], settings_s: list[float]
+) -> dict[str, float]:
+    """Return the work and delay that a creamery's own settings show.
+
+    Args:
+        doses_imcu_per_l: rennet in the milk of each make [IMCU/L]; above 0, rising.
+        settings_s: setting time of each make [s]; two or more.
+
+    Returns:
+        {"work", "delay_s"}: as `setting_s` takes them.
+
+    Raises:
+        Refused: doses do not rise or pair, or more rennet did not set faster.
+
+    Source: least squares of time on one over dose.
+    Check: doses 10, 15, 20, 30, 40 with times 26, 18, 14, 10, 8: 240 and 2.
+
+    >>> fit_setting([10, 15, 20, 30, 40], [26, 18, 14, 10, 8])["work"]
+    240.0
+    """
+    count = len(doses_imcu_per_l)
+    require(count > 0, "too_few", "doses_imcu_per_l", count, 2)
+    require_above("doses_imcu_per_l", doses_imcu_per_l[0], 0)
+    require_series(doses_imcu_per_l, "settings_s", settings_s, 2)
+    inverses = [1 / dose for dose in doses_imcu_per_l]
+    line = weighted_line(inverses, settings_s, [1] * len(inverses), 0, 0)
+    require(line["slope"] > 0, "not_falling", "settings_s", settings_s)
+    return {"work": line["slope"], "delay_s": line["y"] - line["slope"] * line["x"]}
+
+
+def next_dose_factor(set_s: float, target_s: float, delay_s: float) -> float:
+    """Return what to multiply the dose by so that the next make sets on time.
+
+    Args:
+        set_s: setting or flocculation time of this make [s]; above `delay_s`.
+        target_s: time wanted [s]; above `delay_s`.
+        delay_s: time that no dose can save [s]; 0 or more.
+
+    Returns:
+        Factor on the dose.
+
+    Raises:
+        Refused: a time not above the delay, or delay below 0.
+
+    Source: as `setting_s`.
+    Valid: same milk, temperature and pH; factors from 0.5 to 2.
+    Check: 16 min, wanted 13, delay 2: 14/11 = 1.273.
+
+    >>> next_dose_factor(960, 780, 120)
+    1.273
+    """
+    require_at_least("delay_s", delay_s, 0)
+    require_above("set_s", set_s, delay_s)
+    require_above("target_s", target_s, delay_s)
+    return (set_s - delay_s) / (target_s - delay_s)
+
+
+def setting_time_factor(from_c: float, to_c: float) -> "dict[str, Any]":
+    """Return what another temperature multiplies the setting time by.
+
+    Args:
+        from_c: temperature of the known setting time [°C]; 28 to 36.
+        to_c: temperature asked about [°C]; 28 to 36.
+
+    Returns:
+        {"value", "low", "high"}: factor on the time; {"basis"}: "rennet.q10", a
+        figure from memory.
+
+    Raises:
+        Refused: a temperature outside 28 to 36 °C.
+
+    Source: Q10 of 2 to 3 for setting (from memory).
+    Check: 30 to 32 °C: 0.871 with 2, 0.833 with 2.5, 0.803 with 3.
+
+    >>> setting_time_factor(30, 32)["value"]
+    0.833
+    """
+    require_within("from_c", from_c, 28, 36)
+    require_within("to_c", to_c, 28, 36)
+    power = (from_c - to_c) / 10
+    ends = sorted([Q10_LOW**power, Q10_HIGH**power])
+    return {
+        "value": Q10_USUAL**power,
+        "low": ends[0],
+        "high": ends[1],
+        "basis": "rennet.q10",
+    }
+
+
+def _no_cut(basis: str) -> "dict[str, Any]":
+    return {"value_s": None, "low_s": None, "high_s": None, "basis": basis}
