@@ -24,7 +24,7 @@ def new() -> "Desk":
     return {"makes": {}, "views": {}, "last_words": {}}
 
 
-def take(desk: "Desk", events: "list[dict[str, Any]]") -> "dict[str, Any]":
+def take(desk: "Desk", events: "list[Any]") -> "dict[str, Any]":
     """File events of any makes, in any order; doubles are harmless.
 
     Args:
