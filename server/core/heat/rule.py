@@ -12,14 +12,14 @@ if TYPE_CHECKING:
     from typing import Any
 
     from server.shapes.core.heat import HeatGap
-    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.recipe import Recipe, RecipeStep
     from server.shapes.core.state import Rules
 
 
 RULE = "us_heat_treatment"
 
 
-def hold_steps(recipe: "dict[str, Any]") -> "list[dict[str, Any]]":
+def hold_steps(recipe: "Recipe") -> "list[RecipeStep]":
     """Return the steps of a recipe that hold the milk hot by a rule.
 
     Args:
