@@ -5,7 +5,7 @@
 // late they are; the page takes the same answer over when it has come.
 
 import { age, clockDay, setReads, span } from "./format.js";
-import { EN_FIRST } from "./messages/en-first.js";
+import { FIRST as EN_FIRST } from "./messages/en/first.js";
 import { FIRST as ES_FIRST } from "./messages/es/first.js";
 import { FIRST as FR_FIRST } from "./messages/fr/first.js";
 

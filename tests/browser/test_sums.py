@@ -825,9 +825,16 @@ def wanted_texts():
     return found
 
 
+ENGLISH = """
+const { TEXTS } = await import("/js/messages/en/index.js");
+const { PAGE } = await import("/js/messages/en/page.js");
+return { ...TEXTS, ...PAGE };
+"""
+
+
 def test_every_input_choice_and_note_of_the_sums_has_words(new_phone):
     phone = new_phone()
-    texts = phone.run('return (await import("/js/messages/en.js")).EN')
+    texts = phone.run(ENGLISH)
     wanted = wanted_texts()
     assert len(wanted) > 400
     assert [keys for keys in wanted if not any(key in texts for key in keys)] == []

@@ -6,7 +6,7 @@ import re
 from tests.conftest import ROOT
 
 CORE = ROOT / "server" / "core"
-ENGLISH = ROOT / "static" / "js" / "messages" / "en-sums.js"
+ENGLISH = ROOT / "static" / "js" / "messages" / "en" / "sums.js"
 SENTENCE = re.compile(r'^  "refused\.(\w+)":\s+"([^"]+)"', re.M)
 # Where the key and what follows it stand among the arguments.
 CALLS = {"Refused": 0, "require": 1, "problem": 1, "_problem": 1, "_not_answered": 2}

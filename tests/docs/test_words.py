@@ -29,7 +29,7 @@ UNTOLD = ["rennet.q10", "wet_bulb_error", "accounted"]
 def texts():
     """Return every key that has an English text."""
     found = set()
-    for path in sorted(MESSAGES.glob("en*.js")):
+    for path in sorted(MESSAGES.glob("en/*.js")):
         for one in ENTRY.finditer(path.read_text("utf-8")):
             found.add(one[1] or one[2])
     return found

@@ -3,14 +3,14 @@ import assert from "node:assert/strict";
 import { readdirSync, readFileSync } from "node:fs";
 import { test } from "node:test";
 
-import { EN } from "../../static/js/messages/en.js";
-import { EN_FIRST } from "../../static/js/messages/en-first.js";
+import { TEXTS } from "../../static/js/messages/en/index.js";
+import { PAGE } from "../../static/js/messages/en/page.js";
 import { capital, within } from "../../static/js/messages/inside.js";
 import { WHY } from "../../static/js/messages/why.js";
 import * as es from "../../static/js/messages/es/index.js";
 import * as fr from "../../static/js/messages/fr/index.js";
 
-const ENGLISH = { ...EN_FIRST, ...EN };
+const ENGLISH = { ...TEXTS, ...PAGE };
 const PACKS = { es, fr };
 // Alike in every language: signs, figures, and what has one name everywhere.
 const SAME =

@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { before, test } from "node:test";
 
-import { EN } from "../../static/js/messages/en.js";
+import { TEXTS } from "../../static/js/messages/en/index.js";
 import { phone } from "./page.mjs";
 
 const NB = "\u00a0";
@@ -114,7 +114,7 @@ test("a note's numbers are told in the units that it carries", () => {
   const units = { value: "s", limit: "s" };
   assert.equal(
     page.notes.noteWords({ ...note, units, as_read: false }),
-    EN["note.hold_too_short"]
+    TEXTS["note.hold_too_short"]
       .replace("{value}", `20${NB}min`)
       .replace("{limit}", `30${NB}min`),
   );

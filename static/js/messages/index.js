@@ -1,5 +1,5 @@
 import { signal } from "@preact/signals";
-import { EN_PAGE } from "./en.js";
+import { PAGE } from "./en/page.js";
 import { capital as atHead, within } from "./inside.js";
 
 /** @import { Signal } from "@preact/signals" */
@@ -22,7 +22,7 @@ import { capital as atHead, within } from "./inside.js";
  */
 export const LANGUAGES = { en: "English", es: "Español", fr: "Français" };
 /** @type {Record<string, Pack>} */
-const packs = { en: { TEXTS: EN_PAGE, RECIPE: {} } };
+const packs = { en: { TEXTS: PAGE, RECIPE: {} } };
 // Phones load one packed file of each; a checkout has the plain modules.
 const isPacked = import.meta.url.includes("/lib/");
 let wanted = "en";

@@ -1,6 +1,6 @@
 // English texts of the screens that come after the page, see screens/later.js.
 
-export const EN_SCREENS = {
+export const SCREENS = {
   "rung.title": "Where it can ring",
   "rung.lead": "No single way is sure. Arm as many as you can.",
   "rung.armed": "ARMED",

@@ -1,4 +1,4 @@
-// What alarms say in Spanish: the keys of en-alarm.js, in its order.
+// What alarms say in Spanish: the keys of en/alarm.js, in its order.
 
 export const ALARM = {
   "nav.alarms": "Alarmas",

@@ -1,4 +1,4 @@
-// What cannot be shown in Spanish: the keys of en-apart.js, in its order.
+// What cannot be shown in Spanish: the keys of en/apart.js, in its order.
 
 export const APART = {
   "broken.mark": "No se muestra",

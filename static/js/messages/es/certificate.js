@@ -1,4 +1,4 @@
-// en-certificate.js, in its order.
+// en/certificate.js, in its order.
 
 export const CERTIFICATE = {
   "certificate.title": "https en la quesería",

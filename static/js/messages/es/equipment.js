@@ -1,4 +1,4 @@
-// Spanish texts of what the creamery has: the keys of en-equipment.js, in its order.
+// Spanish texts of what the creamery has: the keys of en/equipment.js, in its order.
 
 export const EQUIPMENT = {
   "kind.equipment_set": "equipo",

@@ -1,4 +1,4 @@
-// The few Spanish texts of the first picture: the keys of en-first.js.
+// The few Spanish texts of the first picture: the keys of en/first.js.
 
 export const FIRST = {
   "first.title": "En vivo",

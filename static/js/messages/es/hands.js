@@ -1,5 +1,5 @@
 // The wet lock, a pedal or clicker, and the voice in Spanish: the keys of
-// en-hands.js, in its order.
+// en/hands.js, in its order.
 
 export const HANDS = {
   "lock.button": "Fijar",

@@ -1,5 +1,5 @@
 // Spanish texts of the curve, the live view and read-only links: the keys of
-// en-live.js, in its order.
+// en/live.js, in its order.
 
 export const LIVE = {
   "curve.title": "Curva",

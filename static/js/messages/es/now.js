@@ -1,5 +1,5 @@
 // What is due, what falls together, and who has which task in Spanish: the keys
-// of en-now.js, in its order.
+// of en/now.js, in its order.
 
 export const NOW = {
   "now.late": "Con retraso",

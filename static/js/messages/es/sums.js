@@ -1,5 +1,5 @@
 // Texts of the sums, the store and the makes over time in Spanish: the keys of
-// en-sums.js, in its order.
+// en/sums.js, in its order.
 
 export const SUMS = {
   "topic.milk": "Leche",

@@ -1,4 +1,4 @@
-// The trade's own words in Spanish: the keys of en-trade.js, in its order.
+// The trade's own words in Spanish: the keys of en/trade.js, in its order.
 
 export const TRADE = {
   "quantity.milk_volume_l": "Volumen de leche",

@@ -1,4 +1,4 @@
-// What cannot be shown in French: the keys of en-apart.js, in its order.
+// What cannot be shown in French: the keys of en/apart.js, in its order.
 
 export const APART = {
   "broken.mark": "Pas montrée",

@@ -1,4 +1,4 @@
-// PINs and proofs in French: the keys of en-pin.js, in its order.
+// PINs and proofs in French: the keys of en/pin.js, in its order.
 
 export const PIN = {
   "nav.pin": "Code PIN",

@@ -1,9 +1,9 @@
 // English texts of the curve, the live view and read-only links.
 
-import { EN_FIRST } from "./en-first.js";
+import { FIRST } from "./first.js";
 
-export const EN_LIVE = {
-  ...EN_FIRST,
+export const LIVE = {
+  ...FIRST,
   "curve.row": "Curve",
   "curve.row_detail": "Temperature and acid against the recipe",
 

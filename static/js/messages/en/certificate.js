@@ -1,7 +1,7 @@
 // What the owner reads of the server's certificate. Comes after the page, with the
 // texts of the sums.
 
-export const EN_CERTIFICATE = {
+export const CERTIFICATE = {
   "certificate.title": "https in the room",
   "certificate.ends_soon":
     "The server's certificate ends on {day} and was not renewed. After that day phones reach the server no more; what they enter stays on them. On the box, run: vatside tls",

@@ -1,6 +1,6 @@
 // PINs, and how an act was proved. Not brought with the page: see en/index.js.
 
-export const EN_PIN = {
+export const PIN = {
   "nav.pin": "PIN",
   "nav_detail.pin": "For signing and for holds",
   "pin.opening": "One moment…",

@@ -1,6 +1,6 @@
 // The wet lock, a pedal or clicker, and the voice.
 
-export const EN_HANDS = {
+export const HANDS = {
   "lock.button": "Lock",
   "lock.button_label": "Lock the screen against water",
   "lock.title": "Locked: touches do nothing",

@@ -1,29 +1,22 @@
-// Every English text of the screens. Plain words; figures come in as {names},
-// already written by format.js.
+// The English texts that come with the page; the rest is index.js. Plain words;
+// figures come in as {names}, already written by format.js.
 
-import { EN_ALARM } from "./en-alarm.js";
-import { EN_APART } from "./en-apart.js";
-import { EN_EQUIPMENT } from "./en-equipment.js";
-import { EN_HANDS } from "./en-hands.js";
-import { EN_CERTIFICATE } from "./en-certificate.js";
-import { EN_SUMS } from "./en-sums.js";
-import { EN_LIVE } from "./en-live.js";
-import { EN_NOW } from "./en-now.js";
-import { EN_PIN } from "./en-pin.js";
-import { EN_TRADE } from "./en-trade.js";
-import { EN_WORDS } from "./en-words.js";
-import { EN_SCREENS } from "./en/screens.js";
-import { SOURCES } from "./en/sources.js";
+import { ALARM } from "./alarm.js";
+import { EQUIPMENT } from "./equipment.js";
+import { HANDS } from "./hands.js";
+import { LIVE } from "./live.js";
+import { NOW } from "./now.js";
+import { TRADE } from "./trade.js";
+import { WORDS } from "./words.js";
 
-/** What comes with the page; the rest follows it, see index.js. */
-export const EN_PAGE = {
-  ...EN_TRADE,
-  ...EN_ALARM,
-  ...EN_EQUIPMENT,
-  ...EN_HANDS,
-  ...EN_LIVE,
-  ...EN_NOW,
-  ...EN_WORDS,
+export const PAGE = {
+  ...TRADE,
+  ...ALARM,
+  ...EQUIPMENT,
+  ...HANDS,
+  ...LIVE,
+  ...NOW,
+  ...WORDS,
   "word.back": "Back",
   "word.change": "Change",
   "word.done": "Done",
@@ -443,15 +436,3 @@ export const EN_PAGE = {
   "install.locked":
     "A locked phone cannot ring from this app. For a time that must not be missed, set the phone's own timer too.",
 };
-
-// Marked, so that the packer leaves it and the sums out of the page.
-export const EN = /* @__PURE__ */ Object.assign(
-  {},
-  EN_SUMS,
-  SOURCES,
-  EN_APART,
-  EN_CERTIFICATE,
-  EN_PIN,
-  EN_SCREENS,
-  EN_PAGE,
-);

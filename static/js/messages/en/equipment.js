@@ -1,7 +1,7 @@
 // English texts of what the creamery has. Labels of single rows are those of the
 // sums ("in."), but where those say too little ("equip.").
 
-export const EN_EQUIPMENT = {
+export const EQUIPMENT = {
   "kind.equipment_set": "equipment",
   "line.equipment_set": "Equipment: {what} {value}",
   "line.equipment_agreed": "Equipment: {what} {value}, agreed with {name}",

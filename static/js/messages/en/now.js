@@ -1,6 +1,6 @@
 // What is due, what falls together, and who has which task.
 
-export const EN_NOW = {
+export const NOW = {
   "now.late": "Late",
   "now.now": "Now",
   "now.hour": "Within the hour",

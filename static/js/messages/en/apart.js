@@ -1,6 +1,6 @@
 // What cannot be shown, and since when. It follows once the page is painted.
 
-export const EN_APART = {
+export const APART = {
   "broken.mark": "Not shown",
   "broken.name": "{name}, batch {batch}",
   "broken.tank_name": "Brine tank {name}",

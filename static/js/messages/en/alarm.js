@@ -1,6 +1,6 @@
 // What alarms say, and how each way of ringing stands.
 
-export const EN_ALARM = {
+export const ALARM = {
   "nav.alarms": "Alarms",
   "nav.wall": "Wall",
   "nav_detail.alarms": "What rings, and whether it can ring here",

@@ -2,7 +2,7 @@
 // own names: "in.*" what is asked, "out.*" what comes out, "pick.*" a choice,
 // "is.*" a word that the core answers with, "of.*" what a value is of.
 
-export const EN_SUMS = {
+export const SUMS = {
   "topic.milk": "Milk",
   "topic.heat": "Heating and cooling",
   "topic.heat_treatment": "Heat treatment",

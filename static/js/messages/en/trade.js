@@ -1,6 +1,6 @@
 // The trade's own words: quantities, judgements, alerts, cautions, entries.
 
-export const EN_TRADE = {
+export const TRADE = {
   "quantity.milk_volume_l": "Milk volume",
   "quantity.milk_mass_kg": "Milk mass",
   "quantity.milk_age_h": "Age of the milk",

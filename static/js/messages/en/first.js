@@ -1,7 +1,7 @@
 // The few English texts of the first picture, apart from the catalogue: they come
 // over a thin link before anything else.
 
-export const EN_FIRST = {
+export const FIRST = {
   "first.title": "Live",
   "first.as_of": "As the server sees it at {at}. The rest is on its way.",
   "first.batch": "Batch {batch}",
