@@ -69,9 +69,9 @@ def require_brine(field: str, salt_frac: float, temp_c: float) -> None:
     Source: saturation_frac.
     Check: 27 % is refused at any temperature.
 
-    >>> require_brine("salt_frac", 0.27, 21.11)
+    >>> require_brine("salt_frac", 0.27, 0.1)
     Traceback (most recent call last):
-    server.core.numbers.refused.Refused: salt_frac 0.27 above_saturation 0.2645 at_c 21.11
+    server.core.numbers.refused.Refused: salt_frac 0.27 above_saturation 0.2631 at_c 0.1
     """
     require_within("temp_c", temp_c, 0, 30)
     require_number(field, salt_frac)
