@@ -10,14 +10,13 @@ from ..step.view import step as step_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
-
     from server.shapes.core.curve import Curve
     from server.shapes.core.record import LogLine
     from server.shapes.core.state import Desk, Rules
+    from server.shapes.core.step import Step
 
 
-def step(desk: "Desk", make_id: str, key: str, now_ms: int) -> "dict[str, Any] | None":
+def step(desk: "Desk", make_id: str, key: str, now_ms: int) -> "Step | None":
     """Return one Step in full, whatever its status; None when it is not known.
 
     Args:

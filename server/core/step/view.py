@@ -64,9 +64,10 @@ def view(
     context = _context(state, opened_entry, now_ms, rules, desk)
     shown = [_shown(context, step) for step in context["recipe"]["steps"]]
     left_open = _left_open(shown)
-    found: "Any" = {
+    found: "View" = {
         "make": _make(context, opened_entry, shown),
         "now_ms": now_ms,
+        "next_change_ms": None,
         "focus": _focus(shown, left_open, context["now_ms"]),
         "left_open": left_open,
         "steps": shown,
@@ -78,7 +79,8 @@ def view(
         "log": list(reversed(lines(state, LOG_LINES))),
         "unread": run.unread(state),
     }
-    found["next_change_ms"] = None if context["over"] else next_change_ms(found, now_ms)
+    if not context["over"]:
+        found["next_change_ms"] = next_change_ms(found, now_ms)
     return found
 
 
@@ -88,7 +90,7 @@ def step(
     now_ms: int,
     rules: "Rules | None" = None,
     desk: "Desk | None" = None,
-) -> "dict[str, Any] | None":
+) -> "Step | None":
     """Return one Step in full, whatever its status; None when there is none.
 
     Args:
@@ -246,7 +248,7 @@ def _span(context: "ViewContext", keys: "list[str]") -> "TimeSpan":
     }
 
 
-def next_thing_ms(step: "dict[str, Any]", now_ms: int) -> int:
+def next_thing_ms(step: "Step", now_ms: int) -> int:
     """Return when a step next wants a hand: now, or the instant it will [ms].
 
     Args:
