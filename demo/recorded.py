@@ -369,8 +369,8 @@ class Recorder:
 
     def _goal(self, step, quantity):
         for target in step["targets"]:
-            if target["quantity"] != quantity:
-                continue
+            if target["quantity"] != quantity or target["value"] is None:
+                continue  # what its sum cannot tell yet is as usual
             low, high = target["low"], target["high"]
             spread = 0.0 if low is None or high is None else (high - low) / 8
             value = target["value"] + self.chance.uniform(-spread, spread)

@@ -702,6 +702,18 @@ interface Move {
   clears: boolean;
 }
 
+/** A figure that the recipe leaves to the sum that it names. */
+interface OpenFigure {
+  value: null;
+  unit: string;
+  low?: null;
+  high?: null;
+  source: string;
+  status: string;
+  note?: string;
+  by: Binding;
+}
+
 /**
  * Where a figure comes from that is not the recipe's plain word.
  *
@@ -868,7 +880,7 @@ interface RecipeStep {
 interface RecipeTarget {
   quantity: string;
   size?: string | null;
-  figure: Figure;
+  figure: Figure | OpenFigure;
 }
 
 /** How often wheels are turned, and until when. */
@@ -1118,11 +1130,15 @@ interface TankMeasured {
   typed_unit: string | null;
 }
 
-/** What a quantity should be, and what it was last. */
+/**
+ * What a quantity should be, and what it was last.
+ *
+ * `value` None where only a sum could tell it and cannot yet: see `origin`.
+ */
 interface Target {
   quantity: string;
   size: string | null;
-  value: number;
+  value: number | null;
   low: number | null;
   high: number | null;
   unit: string;

@@ -197,7 +197,7 @@ ASKED = {
     "wash_rest": {
         "vat_kg": 700,
         "added_kg": 150,
-        "vat_temp_c": 36,
+        "vat_now_c": 36,
         "target_temp_c": 37,
         "water_temp_c": 60,
     },

@@ -33,7 +33,7 @@ def parts(item, path=""):
 FIGURES = [
     (path, part)
     for path, part in parts(RECIPE)
-    if "value" in part and not path.startswith("/sources")
+    if "value" in part and not path.startswith("/sources") and not path.endswith("/by")
 ]
 TEXTS = [(path, part["en"]) for path, part in parts(RECIPE) if "en" in part]
 

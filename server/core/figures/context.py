@@ -30,13 +30,14 @@ def of_make(
 
     Returns:
         {"state", "desk", "recipe", "opened", "facts", "lasts", "milk", "rules",
-        "now_ms"}, and for `figure` alone "figures", "asking", "cut" and "scenes".
+        "now_ms"}, and for `figure` alone "figures", "asking", "cut", "round" and
+        "scenes".
     """
     recipe = opened["data"]["recipe"]
     rules = {} if rules is None else rules
     context: "Any" = {
         "state": state,
-        "desk": {"makes": {state["make"]: state}} if desk is None else desk,
+        "desk": _alone(state) if desk is None else desk,
         "recipe": recipe,
         "opened": opened["data"],
         "facts": facts(state, recipe["steps"], recipe.get("figures", {}), rules),
@@ -46,6 +47,7 @@ def of_make(
         "figures": {},
         "asking": [],
         "cut": [],
+        "round": [],
         "scenes": {},
     }
     # The look-ups of `known` lie below figures, so they are handed the way to ask.
@@ -53,3 +55,7 @@ def of_make(
     context["lasts"] = due.all_lasts(context)
     context["facts"] = due.with_due(context, context["facts"], context["lasts"])
     return context
+
+
+def _alone(state):
+    return {"makes": {state["make"]: state}, "last_words": {}}

@@ -7,8 +7,9 @@ Rules first.
 2. A sum that cannot answer is said to: the recipe's own figure stands with why.
 3. A sum may ask for figures itself. Where that leads back to the figure that is
    being asked, the recipe's own figure goes in there: `fell_back` "circle". What
-   was worked out with a figure cut short above it is not kept, so the answer does
-   not depend on which figure is asked for first.
+   was worked out with a figure cut short above it is not kept, and one that goes
+   round is worked out anew within another ("round"), so no answer depends on which
+   figure was asked for first.
 """
 
 from ..recipe import own as recipes
@@ -44,7 +45,9 @@ def figure(context: dict, step: dict, name: str) -> "dict | None":
         Figure, see `told`; not to be changed.
     """
     key = step["key"] + "/" + name
-    if key in context["figures"]:
+    if key in context["figures"] and not (
+        context["asking"] and key in context["round"]
+    ):
         return context["figures"][key]
     own = recipes.own_figure(
         context["recipe"],
@@ -105,9 +108,15 @@ def _told(context, step, name, own, key):
         return _by_sum(context, step, name, own)
     finally:
         context["asking"].pop()
-        here = len(context["asking"])
-        # What was cut short at this very figure concerns nobody above it.
-        context["cut"] = [place for place in context["cut"] if place < here]
+        _leave(context, key)
+
+
+def _leave(context, key):
+    """Note what was cut short at this very figure: it concerns nobody above it."""
+    here = len(context["asking"])
+    if here in context["cut"]:
+        context["round"].append(key)
+    context["cut"] = [place for place in context["cut"] if place < here]
 
 
 def _by_sum(context, step, name, own):
@@ -155,8 +164,10 @@ def _why_not(name, own, value):
 
 
 def _is_unit(name, unit, told):
-    # A dose may be weighed or measured: dry, or as a solution.
-    return told == unit or (name.startswith("dose/") and told in ("g", "kg", "mL"))
+    if told == unit or not name.startswith("dose/"):
+        return bool(told == unit)
+    # A dose may be weighed or measured: dry, or as a solution. Packs are counted.
+    return told in ("g", "kg", "mL") or (unit == "pack" and told == "")
 
 
 def _limits(name):

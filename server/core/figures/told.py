@@ -67,7 +67,7 @@ def of_sum(step: str, name: str, own: dict, answer: dict, value: dict) -> dict:
     told.update(
         {
             "value": value["value"],
-            "unit": value["unit"],
+            "unit": value["unit"] or own["unit"],
             "role": role,
             "from": "sum",
             "status": answer["status"],

@@ -5,7 +5,8 @@ tell a published value from common practice, memory or this project's own sums.
 """
 
 from ..units.quantities import check_number
-from .sum_keys import SUM_KEYS
+from .bindings import check_by
+from .words import is_text as is_text
 
 # "L/L" and "kg/L" are per litre of the make's milk: see `scaled_figure`.
 UNITS = (
@@ -79,6 +80,7 @@ def check_figure(
     units: "list | None",
     low: "float | None" = None,
     high: "float | None" = None,
+    may_be_open: bool = False,
 ) -> "list[dict]":
     """Return everything that is wrong with one figure.
 
@@ -89,6 +91,7 @@ def check_figure(
         units: units that make sense here, or None when any known unit does.
         low: smallest that its value and its band may be, or None.
         high: largest, or None.
+        may_be_open: whether it may leave its value to the sum that it names.
 
     Returns:
         List of {"field", "key", "limit"}.
@@ -97,7 +100,8 @@ def check_figure(
         return [{"field": field, "key": "missing", "limit": None}]
     low = -MOST if low is None else low
     high = MOST if high is None else high
-    problems = _check_numbers(field, figure, low, high)
+    is_open = may_be_open and figure.get("by") and figure.get("value") is None
+    problems = [] if is_open else _check_numbers(field, figure, low, high)
     note = figure.get("note")
     if note is not None and not isinstance(note, str):
         problems.append({"field": field + ".note", "key": "not_text", "limit": None})
@@ -110,32 +114,7 @@ def check_figure(
             {"field": field + ".source", "key": "unknown_source", "limit": source}
         )
     problems.extend(check_status(field + ".status", figure.get("status")))
-    return problems + _check_by(field + ".by", figure.get("by"))
-
-
-def _check_by(field, by):
-    """Return what is wrong with the sum that a figure is answered by, if one is."""
-    if by is None:
-        return []
-    if not isinstance(by, dict):
-        return [{"field": field, "key": "not_a_mapping", "limit": None}]
-    problems = []
-    if by.get("sum") not in SUM_KEYS:
-        problems.append(
-            {"field": field + ".sum", "key": "unknown_sum", "limit": by.get("sum")}
-        )
-    values = by.get("value")
-    for value in values if isinstance(values, list) and values else [values]:
-        if not is_text(value):
-            problems.append(
-                {"field": field + ".value", "key": "missing", "limit": None}
-            )
-    for name in ("of", "size"):
-        if by.get(name) is not None and not is_text(by[name]):
-            problems.append(
-                {"field": field + "." + name, "key": "not_text", "limit": None}
-            )
-    return problems
+    return problems + check_by(field + ".by", figure.get("by"))
 
 
 def check_status(field: str, status: object) -> "list[dict]":
@@ -153,11 +132,6 @@ def check_status(field: str, status: object) -> "list[dict]":
     if status not in STATUSES:
         return [{"field": field, "key": "unknown_status", "limit": list(STATUSES)}]
     return []
-
-
-def is_text(value: object) -> bool:
-    """Tell whether a value is text with something to read in it."""
-    return isinstance(value, str) and value.strip() != ""
 
 
 def _check_unit(field, unit, units):

@@ -155,7 +155,11 @@ def _check_lasts(
     lasts = step.get("lasts")
     if lasts is None:
         return []
-    return check_figure(field, lasts, sources, ["s"], 0, LONGEST_S)
+    problems = check_figure(field, lasts, sources, ["s"], 0, LONGEST_S)
+    if step.get("heat_treatment") and isinstance(lasts, dict) and lasts.get("by"):
+        # How long a hold lasts is the rule's and the recipe's word, no sum's.
+        problems.append(problem(field + ".by", "unknown_field", None))
+    return problems
 
 
 def _check_end(
@@ -234,7 +238,13 @@ def _check_targets(
         units = None if found else _target_units(quantity)
         problems.extend(found)
         problems.extend(
-            check_figure(field + ".figure", target.get("figure"), sources, units)
+            check_figure(
+                field + ".figure",
+                target.get("figure"),
+                sources,
+                units,
+                may_be_open=True,
+            )
         )
     return problems
 

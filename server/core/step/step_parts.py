@@ -1,85 +1,13 @@
 """What belongs to a step: targets, readings wanted, doses, wheels."""
 
-from ..figures.figure import figure, of_target
+from ..figures.figure import figure
 from ..log import run
 from ..make.duplicates import verdict_on_duplicate
 from ..make.facts import readings_in
-from ..make.wheels import sizes_used
 from ..recipe.own import ingredient
+from .origin import origin
 
 END_SLACK_MS = 120000  # a reading this long before the end counts; practice
-
-
-def target_views(context: dict, step: dict, fact: dict) -> "list[dict]":
-    """Return the targets of a step, each with its band and the last reading.
-
-    One of a size of wheel that this make does not have is left out.
-
-    Args:
-        context: as for `steps.step_view`.
-        step: step of the recipe.
-        fact: its Fact.
-
-    Returns:
-        List of {"quantity", "size", "value", "low", "high", "unit", "source",
-        "status", "origin", "last"}, see `origin`.
-    """
-    rows = step.get("targets", [])
-    if any(row.get("size") for row in rows):
-        sizes = sizes_used(context["state"])
-        rows = [row for row in rows if row.get("size") in [None] + sizes]
-    return [_target_view(context, step, fact, row) for row in rows]
-
-
-def _target_view(context, step, fact, row):
-    wanted = of_target(context, step, row)
-    last = _last_of(context["state"], fact, row)
-    return {
-        "quantity": row["quantity"],
-        "size": row.get("size"),
-        "value": wanted["value"],
-        "low": wanted["low"],
-        "high": wanted["high"],
-        "unit": wanted["unit"],
-        "source": wanted["source"],
-        "status": wanted["status"],
-        "origin": origin(wanted),
-        "last": None
-        if last is None
-        else {
-            "id": last["id"],
-            "value": last["data"]["value"],
-            "at_ms": last["t_ms"],
-            "verdict": verdict(last["data"]["value"], wanted["low"], wanted["high"]),
-        },
-    }
-
-
-def _last_of(state, fact, row):
-    """Return the newest reading of a target; of a size, one that names no other."""
-    entries = readings_in(state, fact, row["quantity"])
-    size = row.get("size")
-    if size is not None:
-        named = [entry["data"].get("place") for entry in entries]
-        # One gauge for all sizes, or one reading for each: who names none means all.
-        entries = [e for e, place in zip(entries, named) if place in (None, size)]
-    return entries[-1] if entries else None
-
-
-def origin(wanted: dict) -> "dict | None":
-    """Return where a figure comes from, or None for the recipe's plain word.
-
-    Args:
-        wanted: Figure, see `figures.told`; or a figure as the recipe has it.
-
-    Returns:
-        {"from", "sum", "status", "estimate", "needs", "fell_back", "own"}; own is
-        the recipe's own value where it is another.
-    """
-    if wanted.get("sum") is None and wanted.get("from") in (None, "recipe"):
-        return None
-    names = ("from", "sum", "status", "estimate", "needs", "fell_back", "own")
-    return {name: wanted[name] for name in names}
 
 
 def verdict(value: float, low: "float | None", high: "float | None") -> str:

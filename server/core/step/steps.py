@@ -13,7 +13,9 @@ from ..make.facts import is_hands_on, who
 from ..make.tasks import task_view
 from ..make.wheels import wheels
 from ..recipe.turns import TURNED_AT
-from .step_parts import add_view, origin, readings_view, target_views
+from .origin import origin
+from .step_parts import add_view, readings_view
+from .targets import target_views
 from .turning import next_turn
 
 

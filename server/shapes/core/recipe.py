@@ -31,6 +31,19 @@ class Figure(TypedDict):
     by: NotRequired[Binding]
 
 
+class OpenFigure(TypedDict):
+    """A figure that the recipe leaves to the sum that it names."""
+
+    value: None
+    unit: str
+    low: NotRequired[None]
+    high: NotRequired[None]
+    source: str
+    status: str
+    note: NotRequired[str]
+    by: Binding
+
+
 class RecipeEnd(TypedDict):
     """What ends a step: time, a person, a reading, the floc test, or the curd."""
 
@@ -47,7 +60,7 @@ class RecipeTarget(TypedDict):
 
     quantity: str
     size: NotRequired[str | None]
-    figure: Figure
+    figure: Figure | OpenFigure
 
 
 class RecipeReading(TypedDict):

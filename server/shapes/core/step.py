@@ -126,11 +126,14 @@ class JudgedReading(ReadingLast):
 
 
 class Target(TypedDict):
-    """What a quantity should be, and what it was last."""
+    """What a quantity should be, and what it was last.
+
+    `value` None where only a sum could tell it and cannot yet: see `origin`.
+    """
 
     quantity: str
     size: str | None
-    value: float
+    value: float | None
     low: float | None
     high: float | None
     unit: str

@@ -1,5 +1,7 @@
 import { html } from "./html.js";
 import { Countdown, widthOf } from "./countdown.js";
+import { OriginLine, originWords } from "./origin-line.js";
+import { sizeTitle } from "./size-title.js";
 import { StateMark } from "./state-mark.js";
 import {
   amount,
@@ -11,7 +13,7 @@ import {
   quantity,
   span,
 } from "../format.js";
-import { own, t } from "../messages/index.js";
+import { inside, own, t } from "../messages/index.js";
 
 /**
  * Which of the four states a step is in for the person beside it.
@@ -70,7 +72,8 @@ function TargetFigure({ target, off }) {
 export function MainFigure({ step, alerts = [] }) {
   const main = step.main ?? { kind: /** @type {const} */ ("instruction") };
   if (main.kind === "countdown") {
-    return html`<${Countdown} dueMs=${main.due_ms} lowMs=${step.floc?.low_ms} />`;
+    return html`<${Countdown} dueMs=${main.due_ms} lowMs=${step.floc?.low_ms} />
+      <${OriginLine} origin=${step.lasts?.origin} own=${span} />`;
   }
   if (main.kind === "target") {
     const target = step.targets.find((one) => one.quantity === main.quantity) ?? main;
@@ -82,10 +85,31 @@ export function MainFigure({ step, alerts = [] }) {
       <div class="figure-label">${t("dose.label", { what: own(add?.title) })}</div>
       <${FigureValue} text=${amount(main.value, main.unit)} />
       <div class="figure-band">${amountBand(add?.planned?.low, add?.planned?.high, main.unit)}</div>
+      <${OriginLine} origin=${add?.planned?.origin} own=${ownDose(add)} />
     </div>`;
   }
   return null;
 }
+
+// The recipe's own dose is in the ingredient's unit, even where a sum measures it.
+/** @type {(add: Add | undefined) => (value: number) => string} */
+const ownDose = (add) => (value) =>
+  amount(value, add?.planned?.basis.amount_unit.split("/")[0] ?? "");
+
+/** @type {(one: Target) => string} */
+function targetOrigin(one) {
+  const own = one.origin?.own ?? null;
+  return originWords(one.origin, own === null ? null : quantity(one.quantity, own));
+}
+
+/** @type {(one: Target) => string} */
+const targetName = (one) =>
+  one.size
+    ? t("target.of_size", {
+        what: t("quantity." + one.quantity),
+        size: inside(sizeTitle(one.size)),
+      })
+    : t("quantity." + one.quantity);
 
 /** @param {{step: Step}} props */
 function OtherTargets({ step }) {
@@ -94,10 +118,11 @@ function OtherTargets({ step }) {
   const rest = step.targets.filter((one) => one.quantity !== shown);
   if (rest.length === 0) return null;
   return html`<ul class="facts">${rest.map(
-    (one) => html`<li key=${one.quantity}>
-    <span>${t("quantity." + one.quantity)}</span>
-    <b>${quantity(one.quantity, one.value)}</b>
-    <span>${one.last ? t("target.last", { value: quantity(one.quantity, one.last.value), at: clock(one.last.at_ms) }) : band(one.quantity, one.low, one.high)}</span>
+    (one) => html`<li key=${one.quantity + (one.size ?? "")}>
+    <span>${targetName(one)}</span>
+    ${one.value === null ? null : html`<b>${quantity(one.quantity, one.value)}</b>`}
+    ${one.value === null ? null : html`<span>${one.last ? t("target.last", { value: quantity(one.quantity, one.last.value), at: clock(one.last.at_ms) }) : band(one.quantity, one.low, one.high)}</span>`}
+    ${one.origin ? html`<small class="quiet">${targetOrigin(one)}</small>` : null}
   </li>`,
   )}</ul>`;
 }

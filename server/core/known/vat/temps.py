@@ -122,9 +122,24 @@ def _temps_now_min(scene: "Scene") -> "KnownValue | None":
 
 
 def _vat_temp_c(scene: "Scene") -> "KnownValue | None":
+    """Return the vat's temperature as this step begins.
+
+    What a step is planned by must not follow what it brings about: that is
+    `vat_now_c`. Before all that it waits on is over nobody knows.
+    """
+    fact = scene["fact"]
+    if fact["begun_ms"] is None and fact["waits_on"]:
+        return None
+    before = together(scene["state"], IN_VAT, None, fact["begun_ms"])
+    if before:
+        return from_make(before[-1]["data"]["value"])
+    first = together(scene["state"], IN_VAT, fact["begun_ms"], fact["ended_ms"])
+    return from_make(first[0]["data"]["value"]) if first else None
+
+
+def _vat_now_c(scene: "Scene") -> "KnownValue | None":
     """Return the vat's temperature as of this step: what is warmed later is not."""
-    ended_ms = scene["fact"]["ended_ms"]
-    entries = together(scene["state"], IN_VAT, None, ended_ms)
+    entries = together(scene["state"], IN_VAT, None, scene["fact"]["ended_ms"])
     return from_make(entries[-1]["data"]["value"]) if entries else None
 
 
@@ -147,6 +162,7 @@ KNOWN = {
     "temps_start_ms": _temps_start_ms,
     "temps_now_min": _temps_now_min,
     "vat_temp_c": _vat_temp_c,
+    "vat_now_c": _vat_now_c,
     "target_temp_c": _target_temp_c,
     "due_s": _due_s,
 }

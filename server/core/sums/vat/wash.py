@@ -23,6 +23,7 @@ FIRST_FRAC = 0.9
 
 VAT_KG = number("vat_kg", "kg", 1.0, 52000.0, [10.0, 21000.0])
 VAT_TEMP = number("vat_temp_c", "C", 0.0, 60.0, [25.0, 45.0])
+VAT_NOW = number("vat_now_c", "C", 0.0, 60.0, [25.0, 45.0])
 TARGET = number("target_temp_c", "C", 0.0, 60.0, [30.0, 45.0])
 WATER_TEMP = number("water_temp_c", "C", 0.0, 100.0, [2.0, 90.0])
 MOST = number(
@@ -85,7 +86,7 @@ def _wash_rest(x: "dict[str, Any]") -> "dict[str, Any] | None":
         x["vat_kg"],
         VAT_CP_J_KG_K,
         x["added_kg"],
-        x["vat_temp_c"],
+        x["vat_now_c"],
         x["target_temp_c"],
         x["water_temp_c"],
     )
@@ -253,7 +254,7 @@ ROWS = [
         [
             VAT_KG,
             number("added_kg", "kg", 0.0, 52000.0),
-            VAT_TEMP,
+            VAT_NOW,
             TARGET,
             WATER_TEMP,
             MOST,
@@ -264,7 +265,7 @@ ROWS = [
             "most_c": "water_most_c",
             "target_c": "target_temp_c",
             "temp_c": "water_temp_c",
-            "vat_c": "vat_temp_c",
+            "vat_c": "vat_now_c",
             "water_c": "water_temp_c",
         },
     ),

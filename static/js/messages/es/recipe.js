@@ -9,7 +9,14 @@ export const RECIPE = {
   "Starter, direct, deep-frozen": "Fermento directo, ultracongelado",
   "Bulk starter, if used in place of packs":
     "Fermento cultivado, si se usa en vez de sobres",
-  "Calcium chloride, counted without water": "Cloruro de calcio, contado sin agua",
+  "Calcium chloride": "Cloruro de calcio",
+  "Lay more weight on, spread evenly.": "Ponga más peso, bien repartido.",
+  "Take weight off, so that the whey still runs out of the bed.":
+    "Quite peso, para que el suero siga saliendo de la cuajada.",
+  "Raise the pressure slowly to the figure, and look whether whey runs clear.":
+    "Suba la presión despacio hasta la cifra y mire si el suero sale claro.",
+  "Let the pressure down to the figure: a skin that closes early keeps whey in.":
+    "Baje la presión hasta la cifra: una corteza que se cierra pronto retiene suero.",
   "Annatto colour": "Colorante achiote",
   "Rennet, single strength": "Cuajo, fuerza simple",
 

@@ -8,7 +8,14 @@ export const RECIPE = {
   "Large wheel": "Grande meule",
   "Starter, direct, deep-frozen": "Ferment direct surgelé",
   "Bulk starter, if used in place of packs": "Levain, à la place des sachets",
-  "Calcium chloride, counted without water": "Chlorure de calcium, compté sans eau",
+  "Calcium chloride": "Chlorure de calcium",
+  "Lay more weight on, spread evenly.": "Ajoutez du poids, bien réparti.",
+  "Take weight off, so that the whey still runs out of the bed.":
+    "Enlevez du poids, pour que le lactosérum s’écoule encore du gâteau.",
+  "Raise the pressure slowly to the figure, and look whether whey runs clear.":
+    "Montez la pression lentement jusqu’au chiffre, et regardez si le lactosérum sort clair.",
+  "Let the pressure down to the figure: a skin that closes early keeps whey in.":
+    "Baissez la pression jusqu’au chiffre : une croûte qui se ferme tôt retient du lactosérum.",
   "Annatto colour": "Colorant rocou",
   "Rennet, single strength": "Présure, force simple",
 

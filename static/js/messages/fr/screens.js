@@ -292,6 +292,15 @@ export const SCREENS = {
   "step.round": "{n} sur {total}",
   "step.title_round": "{title} ({n} sur {total})",
   "target.label": "{what}, cible",
+  "origin.sum": "Calculé pour cette fabrication. La recette seule dit {own}.",
+  "origin.sum_alone": "Calculé pour cette fabrication.",
+  "origin.missing":
+    "Le chiffre de la recette. Il sera calculé pour cette fabrication dès que ceci est connu : {list}.",
+  "origin.open": "Calculé dès que ceci est connu : {list}.",
+  "origin.fell_back":
+    "Le chiffre de la recette : aucun autre ne peut être calculé ici.",
+  "origin.person": "Comme dit dans cette fabrication.",
+  "target.of_size": "{what}, {size}",
   "target.last": "Dernière\u00a0: {value} à {at}",
   "dose.label": "{what}, à mettre",
   "verdict.below": "TROP BAS",

@@ -12,6 +12,7 @@ function isFigure(value) {
     value !== null &&
     typeof value === "object" &&
     "value" in value &&
+    value.value !== null && // it is its sum's alone: nothing to change here
     "unit" in value &&
     "source" in value
   );

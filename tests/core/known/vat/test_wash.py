@@ -37,10 +37,11 @@ def test_water_at_hand_must_be_so_warm(ask):
     make = Make("wash_1", "wash_temp").run("wash_1", 150)
     make.read("milk_mass_kg", 1000.0, 1).read("milk_volume_l", 1000.0, 2)
     make.read("curd_temp_c", 31.0, 149)
-    # 100 L by the recipe, to 34.5 °C: T = 34.5 + m c 3.5 / (w 4180).
-    water_kg = 100 * 0.9832
-    wanted = 34.5 + 1000 * 3900 * 3.5 / (water_kg * 4180)
+    # So much as this step takes of water at the recipe's 60 °C, so at 60 °C.
+    known = make.known(ask, 151)
+    wanted = 34.5 + 1000 * 3900 * 3.5 / (known["water_kg"] * 4180)
     assert make.value(ask, 151, "water_temp_c") == pytest.approx(wanted)
+    assert wanted == pytest.approx(60.0, rel=0.001)
 
 
 def test_a_wash_that_is_over_counts_the_vat_as_it_was_then(ask):
@@ -50,7 +51,16 @@ def test_a_wash_that_is_over_counts_the_vat_as_it_was_then(ask):
     assert make.known(ask, 200)["vat_temp_c"] == 31.0
     (row,) = make.answers(ask, 200)
     assert row["problems"] == []
-    # A step that still runs goes by the newest.
+    # What a step is planned by stays while it warms the curd; the rest goes by now.
     running = Make("wash_1", "wash_temp").run("wash_1", 150)
     running.read("curd_temp_c", 31.0, 149).read("curd_temp_c", 33.0, 155)
-    assert running.known(ask, 156)["vat_temp_c"] == 33.0
+    assert running.known(ask, 156)["vat_temp_c"] == 31.0
+    rest = Make("wash_1", "wash_rest").run("wash_1", 150)
+    rest.read("curd_temp_c", 31.0, 149).read("curd_temp_c", 33.0, 155)
+    assert rest.known(ask, 156)["vat_now_c"] == 33.0
+
+
+def test_before_its_turn_nobody_knows_how_warm_a_step_begins(ask):
+    waiting = Make("wash_1", "wash_temp").run("hold", 10)
+    waiting.read("milk_temp_c", 63.9, 20)
+    assert "vat_temp_c" not in waiting.known(ask, 25)

@@ -23,6 +23,7 @@ def test_litres_of_water_are_as_heavy_as_its_own_heat_makes_them(core):
         for end in ("value", "low", "high"):
             assert kg[end] / litres[end] == pytest.approx(kg_l, abs=1e-4)
         given = {**VAT, "added_kg": 5, "water_temp_c": water_c}
+        given["vat_now_c"] = given.pop("vat_temp_c")
         rest = values(core, "wash_rest", given)
         ratio = rest[("rest_kg", None)]["value"] / rest[("rest_l", None)]["value"]
         assert ratio == pytest.approx(kg_l, abs=1e-4)
@@ -34,7 +35,7 @@ def test_first_and_rest_make_up_the_whole(core):
     given = {
         "vat_kg": 70.3,
         "added_kg": first_kg,
-        "vat_temp_c": found[("after_first_c", None)]["value"],
+        "vat_now_c": found[("after_first_c", None)]["value"],
         "target_temp_c": 37,
         "water_temp_c": 60,
     }

@@ -1,0 +1,29 @@
+import { html } from "./html.js";
+import { t } from "../messages/index.js";
+
+/**
+ * Where a figure comes from, in one plain sentence; "" for the recipe's plain word.
+ *
+ * @param {Origin | null | undefined} origin
+ * @param {string | null} own the recipe's own figure, as text
+ */
+export function originWords(origin, own) {
+  if (!origin) return "";
+  if (origin.from === "person") return t("origin.person");
+  if (origin.from === "sum")
+    return own === null ? t("origin.sum_alone") : t("origin.sum", { own });
+  const list = origin.needs.map((name) => t("in." + name)).join(", ");
+  if (list) return t(own === null ? "origin.open" : "origin.missing", { list });
+  return t("origin.fell_back");
+}
+
+/**
+ * The same as a quiet line.
+ *
+ * @param {{origin: Origin | null | undefined, own: (value: number) => string}} props
+ */
+export function OriginLine({ origin, own }) {
+  const value = origin?.own ?? null;
+  const words = originWords(origin, value === null ? null : own(value));
+  return words ? html`<p class="quiet figure-origin">${words}</p>` : null;
+}
