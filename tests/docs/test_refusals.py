@@ -9,11 +9,11 @@ CORE = ROOT / "server" / "core"
 ENGLISH = ROOT / "static" / "js" / "messages" / "en" / "sums.js"
 SENTENCE = re.compile(r'^  "refused\.(\w+)":\s+"([^"]+)"', re.M)
 # Where the key and what follows it stand among the arguments.
-CALLS = {"Refused": 0, "require": 1, "problem": 1, "_problem": 1, "_not_answered": 2}
-# Chosen by a loop or a check of limits; `look_at` follows another sentence.
-CHOSEN = {"too_few", "too_many", "below", "above", "look_at"}
+CALLS = {"Refused": 0, "require": 1, "problem": 1, "_refused": 1, "_not_answered": 2}
+# Chosen by a check of limits; `look_at` follows another sentence.
+CHOSEN = {"below", "above", "look_at"}
 # Of these, value and limit are those of an input, put in by the reader.
-READ = {"_problem", "problem", "_not_answered"}
+READ = {"_refused", "problem", "_not_answered"}
 
 
 def sentences():

@@ -54,7 +54,7 @@ def answer(
         {"key", "values", "rests_on", "status", "standing", "notes", "problems",
         "ask", "missing"}; values empty with problems or where something is missing.
     """
-    found: "Answer" = {
+    reply: "Answer" = {
         "key": row["key"],
         "values": [],
         "rests_on": [],
@@ -65,16 +65,16 @@ def answer(
         "ask": [],
         "missing": [],
     }
-    taken = _gather(row, given, known, found)
-    if found["missing"] or found["problems"]:
-        return found
+    taken = _gather(row, given, known, reply)
+    if reply["missing"] or reply["problems"]:
+        return reply
     if row["judges"]:
         taken["rules"] = rules
-    _work(row, taken, found)
-    if found["values"]:
-        found["status"] = weakest(found["rests_on"])
-        found["standing"] = standing(row, found["rests_on"])
-    return found
+    _work(row, taken, reply)
+    if reply["values"]:
+        reply["status"] = weakest(reply["rests_on"])
+        reply["standing"] = standing(row, reply["rests_on"])
+    return reply
 
 
 def weakest(rows: "list[RestsOn]") -> str:
@@ -96,7 +96,7 @@ def _gather(
     row: "dict[str, Any]",
     given: "dict[str, dict[str, Any]]",
     known: "dict[str, KnownValue]",
-    found: "Answer",
+    reply: "Answer",
 ) -> "dict[str, Any]":
     taken: "dict[str, Any]" = {"ranges": {}, "typed": {}, "from": {}}
     for item in row["inputs"]:
@@ -104,25 +104,25 @@ def _gather(
         taken[name] = None
         if given.get(name) is not None and not item["hidden"]:
             read = read_given(item, given[name])
-            found["problems"].extend(read["problems"])
-            found["ask"].extend(read["ask"])
+            reply["problems"].extend(read["problems"])
+            reply["ask"].extend(read["ask"])
             source = {"from": "typed", "status": "measured", "source": None}
-            _take(taken, found, item, read["value"], source)
+            _take(taken, reply, item, read["value"], source)
             taken["typed"][name] = read["typed"]
         elif known.get(name) is not None:
-            _take(taken, found, item, known[name]["value"], known[name])
+            _take(taken, reply, item, known[name]["value"], known[name])
         elif item["default"] is not None:
             source = {"from": "default"}
             source.update(item["default"])
-            _take(taken, found, item, source["value"], source)
+            _take(taken, reply, item, source["value"], source)
         elif not item["optional"]:
-            found["missing"].append(name)
+            reply["missing"].append(name)
     return taken
 
 
 def _take(
     taken: "dict[str, Any]",
-    found: "Answer",
+    reply: "Answer",
     item: "dict[str, Any]",
     value: "Any",
     source: "Mapping[str, Any]",
@@ -137,7 +137,7 @@ def _take(
     if source.get("low") is not None and source.get("high") is not None:
         taken["ranges"][name] = [source["low"], source["high"]]
     if not item["hidden"]:
-        found["rests_on"].append(
+        reply["rests_on"].append(
             {
                 "name": name,
                 "value": value,
@@ -149,22 +149,22 @@ def _take(
         )
 
 
-def _work(row: "dict[str, Any]", taken: "dict[str, Any]", found: "Answer") -> None:
+def _work(row: "dict[str, Any]", taken: "dict[str, Any]", reply: "Answer") -> None:
     try:
         done = row["work"](taken)
     except Refused as refusal:
-        found["problems"].append(problem_of(row, refusal))
+        reply["problems"].append(problem_of(row, refusal))
         return
     except ArithmeticError:
         # A divisor of nothing, or a number past all measure: say it plainly.
-        found["problems"].append(problem(row["key"], "not_computable"))
+        reply["problems"].append(problem(row["key"], "not_computable"))
         return
-    found["values"] = declared(done["values"], row["outputs"], taken)
-    found["notes"] = done["notes"]
-    found["missing"] = done["missing"]
+    reply["values"] = declared(done["values"], row["outputs"], taken)
+    reply["notes"] = done["notes"]
+    reply["missing"] = done["missing"]
     # What nobody typed and the chosen way does without is nothing to rest on.
     kept = []
-    for told in found["rests_on"]:
+    for told in reply["rests_on"]:
         if told["from"] == "typed" or told["name"] not in done["unused"]:
             kept.append(told)
-    found["rests_on"] = kept + done["rests"]
+    reply["rests_on"] = kept + done["rests"]
