@@ -115,17 +115,17 @@ def _strips(
     block_kg: float, kg_m: float, width_m: float, aspect_max: float
 ) -> "list[tuple[int, float]]":
     """Return the (blocks across, strip length) that keep the blocks in shape."""
-    found = [(0, 0.0)]
+    strips = [(0, 0.0)]
     across = 1
     while block_kg > 0 and across <= 1000:
         long_m = across * block_kg / kg_m
         wide_m = width_m / across
         if max(long_m / wide_m, wide_m / long_m) <= aspect_max * (1 + _SAME_M):
-            found.append((across, long_m))
+            strips.append((across, long_m))
         across += 1
         if long_m / wide_m > aspect_max:
             break
-    return found
+    return strips
 
 
 def _fill(

@@ -58,24 +58,24 @@ def check_identity(
     'does_not_meet'
     """
     measured = _measured(cheese)
-    found = []
+    figures = []
     for key, quantity, sense in LIMITS:
         if key in rule["figures"]:
             limit = rule["figures"][key]
-            found.append(_compare(key, measured[quantity], limit, sense))
+            figures.append(_compare(key, measured[quantity], limit, sense))
     if rule.get("dry_matter"):
-        found.append(_dry_matter(measured, rule["dry_matter"]))
+        figures.append(_dry_matter(measured, rule["dry_matter"]))
     if rule.get("milk"):
-        found.append(_milk(cheese.get("is_pasteurised"), rule["milk"]))
+        figures.append(_milk(cheese.get("is_pasteurised"), rule["milk"]))
     if rule.get("cure"):
-        found.append(_cure(cheese, rule["cure"]))
-    verdicts = [figure["verdict"] for figure in found]
+        figures.append(_cure(cheese, rule["cure"]))
+    verdicts = [figure["verdict"] for figure in figures]
     verdict = "meets"
     if "does_not_meet" in verdicts:
         verdict = "does_not_meet"
     elif "not_assessed" in verdicts or not verdicts:
         verdict = "not_assessed"
-    return {"verdict": verdict, "figures": found}
+    return {"verdict": verdict, "figures": figures}
 
 
 def _measured(cheese: "dict[str, Any]") -> "dict[str, Any]":

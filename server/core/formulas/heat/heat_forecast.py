@@ -73,8 +73,8 @@ def fit_tau_robust(
         40 min, where `fit_tau` says 38.1.
 
     >>> temps_c = [32.0, 33.4, 34.7, 37.9, 37.1, 38.2]
-    >>> found = fit_tau_robust([0, 120, 240, 360, 480, 600], temps_c, 60)
-    >>> abs(found["tau_s"] / 60 - 40) < 0.3
+    >>> fit = fit_tau_robust([0, 120, 240, 360, 480, 600], temps_c, 60)
+    >>> abs(fit["tau_s"] / 60 - 40) < 0.3
     True
     """
     gaps = _log_gaps(times_s, temps_c, jacket_c, 2)
@@ -132,16 +132,16 @@ def forecast(
     # An error in T is an error in ln(gap) that grows as the gap closes.
     sds = [reading_sd_k / abs(jacket_c - temp_c) for temp_c in temps_c]
     level = math.log(abs(jacket_c - target_c))
-    found = reach(times_s, gaps, sds, _prior_slope(prior), level)
-    if found["slope"] >= 0:
+    line = reach(times_s, gaps, sds, _prior_slope(prior), level)
+    if line["slope"] >= 0:
         return _no_forecast("heat.not_moving")
     basis = "heat.readings" if prior is None else "heat.readings_and_prior"
     return {
-        "value_s": found["value"],
-        "low_s": found["low"],
-        "high_s": found["high"],
-        "tau_s": -1 / found["slope"],
-        "set_aside": found["set_aside"],
+        "value_s": line["value"],
+        "low_s": line["low"],
+        "high_s": line["high"],
+        "tau_s": -1 / line["slope"],
+        "set_aside": line["set_aside"],
         "basis": basis if len(gaps) > 1 else "heat.prior",
     }
 
@@ -173,19 +173,19 @@ def forecast_line(
     """
     require_above("reading_sd_k", reading_sd_k, 0)
     require_series(times_s, "temps_c", temps_c, 1)
-    basis, found = "heat.not_enough_readings", None
+    basis, line = "heat.not_enough_readings", None
     if len(temps_c) > 1:
         sds = [reading_sd_k] * len(temps_c)
-        found = reach(times_s, temps_c, sds, (0, 0), target_c)
+        line = reach(times_s, temps_c, sds, (0, 0), target_c)
         basis = "heat.straight_line"
-        if found["slope"] * (target_c - temps_c[0]) <= 0 and target_c != temps_c[0]:
-            basis, found = "heat.not_moving", None
+        if line["slope"] * (target_c - temps_c[0]) <= 0 and target_c != temps_c[0]:
+            basis, line = "heat.not_moving", None
     return {
-        "value_s": found["value"] if found else None,
-        "low_s": found["low"] if found else None,
-        "high_s": found["high"] if found else None,
-        "rate_k_s": found["slope"] if found else None,
-        "set_aside": found["set_aside"] if found else [],
+        "value_s": line["value"] if line else None,
+        "low_s": line["low"] if line else None,
+        "high_s": line["high"] if line else None,
+        "rate_k_s": line["slope"] if line else None,
+        "set_aside": line["set_aside"] if line else [],
         "basis": basis,
     }
 
@@ -225,12 +225,12 @@ def measured_rate(
             "basis": "heat.not_enough_readings",
         }
     sds = [reading_sd_k] * len(temps_c)
-    found = reach(times_s, temps_c, sds, (0, 0), temps_c[-1])
+    line = reach(times_s, temps_c, sds, (0, 0), temps_c[-1])
     return {
-        "value_k_s": found["slope"],
-        "low_k_s": found["slope"] - found["slope_width"],
-        "high_k_s": found["slope"] + found["slope_width"],
-        "set_aside": found["set_aside"],
+        "value_k_s": line["slope"],
+        "low_k_s": line["slope"] - line["slope_width"],
+        "high_k_s": line["slope"] + line["slope_width"],
+        "set_aside": line["set_aside"],
         "basis": "heat.straight_line",
     }
 

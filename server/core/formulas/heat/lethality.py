@@ -120,12 +120,12 @@ def log_reduction(
     3.333
     """
     require_above("d_s", d_s, 0)
-    found = near_lethality_s(times_s, temps_c, reference_c, z_k)
-    logs = None if found["value_s"] is None else found["value_s"] / d_s
+    near = near_lethality_s(times_s, temps_c, reference_c, z_k)
+    logs = None if near["value_s"] is None else near["value_s"] / d_s
     return {
         "value": None if logs is None else min(logs, MOST_LOGS),
-        "at_least": found["at_least"] or (logs is not None and logs > MOST_LOGS),
-        "left_out_s": found["left_out_s"],
+        "at_least": near["at_least"] or (logs is not None and logs > MOST_LOGS),
+        "left_out_s": near["left_out_s"],
         "basis": "lethality.information_only",
     }
 

@@ -73,7 +73,7 @@ def heat_verdict(
     _require_input(readings, unit, product)
     kind = product.get("kind", "milk")
     rows = [row for row in rule["rows"] if row["kind"] == kind]
-    found = {
+    verdict = {
         "class": "not_assessed",
         "reasons": [],
         "warnings": _warnings(readings),
@@ -81,14 +81,14 @@ def heat_verdict(
         "if_not_met": rule.get("if_not_met"),
     }
     if all(reading.get("temp") is None for reading in readings):
-        found["reasons"] = [{"key": "no_readings"}]
+        verdict["reasons"] = [{"key": "no_readings"}]
     elif not rows:
-        found["reasons"] = [{"key": "no_row_for_product", "kind": kind}]
+        verdict["reasons"] = [{"key": "no_row_for_product", "kind": kind}]
     else:
         # Only now: without a single reading there is nothing to try a row against.
         results = [judge_row(row, readings, unit, product, rule) for row in rows]
-        _settle(found, results, readings, product, chart, rule, unit)
-    return found
+        _settle(verdict, results, readings, product, chart, rule, unit)
+    return verdict
 
 
 def _require_input(
@@ -115,7 +115,7 @@ def _require_input(
 
 
 def _settle(
-    found: "dict[str, Any]",
+    verdict: "dict[str, Any]",
     results: "list[dict[str, Any]]",
     readings: "list[dict[str, Any]]",
     product: "dict[str, Any]",
@@ -129,29 +129,29 @@ def _settle(
     missing = _missing_fields(chart, product, rule)
     phosphatase = _phosphatase_reason(product, rule, bool(met))
     if met:
-        found["hold"] = met[0]["hold"]
+        verdict["hold"] = met[0]["hold"]
         if missing:
-            found["reasons"].append({"key": "record_incomplete", "missing": missing})
+            verdict["reasons"].append({"key": "record_incomplete", "missing": missing})
         if phosphatase:
-            found["reasons"].append(phosphatase)
-        if not found["reasons"]:
-            found["class"] = "reads_as_pasteurised"
-            found["if_not_met"] = None
+            verdict["reasons"].append(phosphatase)
+        if not verdict["reasons"]:
+            verdict["class"] = "reads_as_pasteurised"
+            verdict["if_not_met"] = None
         elif phosphatase and phosphatase["key"] == "phosphatase_positive":
-            found["class"] = "heat_treated_only"
+            verdict["class"] = "heat_treated_only"
         return
     if unknown:
         for result in unknown:
-            found["reasons"] += result["reasons"]
+            verdict["reasons"] += result["reasons"]
         return
-    found["class"] = "heat_treated_only"
+    verdict["class"] = "heat_treated_only"
     if missing:
-        found["warnings"].append({"key": "record_incomplete", "missing": missing})
+        verdict["warnings"].append({"key": "record_incomplete", "missing": missing})
     for result in results:
-        found["reasons"] += result["reasons"]
-    if not found["reasons"]:
-        found["reasons"].append(_never_reached(results, readings))
-    found["reasons"] += _thermised(readings, unit, product, rule)
+        verdict["reasons"] += result["reasons"]
+    if not verdict["reasons"]:
+        verdict["reasons"].append(_never_reached(results, readings))
+    verdict["reasons"] += _thermised(readings, unit, product, rule)
 
 
 def _never_reached(

@@ -81,8 +81,8 @@ def forecast(
         a range that holds the published 8 h.
 
     >>> times_s, phs = [0, 3600, 5400, 10800], [6.60, 6.55, 6.45, 6.35]
-    >>> found = forecast(times_s, phs, 5.4, 6.6, 5.2, 0.02, SHAPE_SD_PH, 0.05)
-    >>> found["low_s"] < 8 * 3600 < found["high_s"]
+    >>> told = forecast(times_s, phs, 5.4, 6.6, 5.2, 0.02, SHAPE_SD_PH, 0.05)
+    >>> told["low_s"] < 8 * 3600 < told["high_s"]
     True
     """
     require_series(times_s, "phs", phs, 0)
@@ -98,16 +98,16 @@ def forecast(
         return _no_forecast("acid.no_curve")
     scatter_ph = SHAPE_SCATTER * shape_sd_ph
     stray_ph = math.sqrt(reading_sd_ph * reading_sd_ph + scatter_ph * scatter_ph)
-    found = fit_gompertz(times_s, phs, start_ph, end_ph)
-    kept, far = _kept(times_s, phs, start_ph, end_ph, stray_ph, found)
+    fit = fit_gompertz(times_s, phs, start_ph, end_ph)
+    kept, far = _kept(times_s, phs, start_ph, end_ph, stray_ph, fit)
     if far:
         times_s, phs = [times_s[i] for i in kept], [phs[i] for i in kept]
-        found = fit_gompertz(times_s, phs, start_ph, end_ph)
-    pair = found["pair"]
-    value_s = _reach_s(target_ph, start_ph, end_ph, found)
-    if value_s <= 0 or not found["settled"]:
+        fit = fit_gompertz(times_s, phs, start_ph, end_ph)
+    pair = fit["pair"]
+    value_s = _reach_s(target_ph, start_ph, end_ph, fit)
+    if value_s <= 0 or not fit["settled"]:
         return _no_forecast("acid.no_curve")
-    width_s = _fit_width_s(times_s, phs, start_ph, end_ph, found, value_s, stray_ph)
+    width_s = _fit_width_s(times_s, phs, start_ph, end_ph, fit, value_s, stray_ph)
     early_s = value_s
     late_s: "float | None" = value_s
     if end_sd_ph > 0:
@@ -120,7 +120,7 @@ def forecast(
             late_s = _reach_s(target_ph, start_ph, end, late)
     end_s = value_s - early_s if late_s is None else (late_s - early_s) / 2
     shape_s = (
-        SHAPE_LASTING * shape_sd_ph / _slope_ph_s(target_ph, start_ph, end_ph, found)
+        SHAPE_LASTING * shape_sd_ph / _slope_ph_s(target_ph, start_ph, end_ph, fit)
     )
     doubt_s = NORMAL_90 * math.sqrt(end_s * end_s + shape_s * shape_s)
     share = math.sqrt(width_s * width_s + doubt_s * doubt_s) / value_s
@@ -130,8 +130,8 @@ def forecast(
         "value_s": value_s,
         "low_s": value_s * math.exp(-share),
         "high_s": value_s * math.exp(share) if late_s is not None else None,
-        "fall_ph_s": found["fall_ph_s"],
-        "lag_s": found["lag_s"],
+        "fall_ph_s": fit["fall_ph_s"],
+        "lag_s": fit["lag_s"],
         "set_aside": far,
         "basis": "acid.readings",
     }
@@ -155,11 +155,11 @@ def _kept(
         xs, ys = [times_s[j] for j in others], [phs[j] for j in others]
         if not inside(ys, start_ph, end_ph):
             continue
-        found = fit_gompertz(xs, ys, start_ph, end_ph)
-        pair = (found["fall_ph_s"], found["lag_s"])
+        fit = fit_gompertz(xs, ys, start_ph, end_ph)
+        pair = (fit["fall_ph_s"], fit["lag_s"])
         miss = abs(phs[i] - gompertz_ph(times_s[i], start_ph, end_ph, pair[0], pair[1]))
-        fits.append((found["square_sum"], miss, i, others))
-    best = min(fits, key=lambda fit: fit[0])
+        fits.append((fit["square_sum"], miss, i, others))
+    best = min(fits, key=lambda one: one[0])
     spread = math.sqrt(pooled_var(best[0], freedom - 1, stray_ph))
     if best[1] > SET_ASIDE_SD * spread:
         return best[3], [best[2]]
@@ -167,11 +167,9 @@ def _kept(
 
 
 def _reach_s(
-    target_ph: float, start_ph: float, end_ph: float, found: "dict[str, Any]"
+    target_ph: float, start_ph: float, end_ph: float, fit: "dict[str, Any]"
 ) -> float:
-    return gompertz_time_s(
-        target_ph, start_ph, end_ph, found["fall_ph_s"], found["lag_s"]
-    )
+    return gompertz_time_s(target_ph, start_ph, end_ph, fit["fall_ph_s"], fit["lag_s"])
 
 
 def _fit_width_s(
@@ -179,11 +177,11 @@ def _fit_width_s(
     phs: list[float],
     start_ph: float,
     end_ph: float,
-    found: "dict[str, Any]",
+    fit: "dict[str, Any]",
     value_s: float,
     stray_ph: float,
 ) -> float:
-    pair = (math.log(found["fall_ph_s"]), found["lag_s"])
+    pair = (math.log(fit["fall_ph_s"]), fit["lag_s"])
     rows = slopes(times_s, phs, start_ph, end_ph, pair)
     aa = sum([a * a for _, a, _ in rows])
     bb = sum([b * b for _, _, b in rows])
@@ -192,21 +190,21 @@ def _fit_width_s(
     if det <= 0:
         return math.inf
     freedom = len(phs) - 2
-    variance = pooled_var(found["square_sum"], freedom, stray_ph)
+    variance = pooled_var(fit["square_sum"], freedom, stray_ph)
     # Slopes of the time in ln(fall) and in lag are -(time - lag) and 1.
-    gap_s = value_s - found["lag_s"]
+    gap_s = value_s - fit["lag_s"]
     time_var = variance * (gap_s * gap_s * bb + 2 * gap_s * ab + aa) / det
     return t90(freedom + PRIOR_READINGS) * math.sqrt(time_var)
 
 
 def _slope_ph_s(
-    ph: float, start_ph: float, end_ph: float, found: "dict[str, Any]"
+    ph: float, start_ph: float, end_ph: float, fit: "dict[str, Any]"
 ) -> float:
     """Return how fast the fitted curve falls where it has a pH [pH/s]."""
     drop = start_ph - end_ph
     part = (start_ph - ph) / drop
     # Of the curve's own form: d(part)/dt is its rate times part times -ln(part).
-    return found["fall_ph_s"] * math.e * part * -math.log(part)
+    return fit["fall_ph_s"] * math.e * part * -math.log(part)
 
 
 def _no_forecast(basis: str) -> "dict[str, Any]":

@@ -48,7 +48,7 @@ def acid_state(
     >>> acid_state([14400], [6.35], curve)["state"]
     'slow'
     """
-    found: "dict[str, Any]" = {
+    standing: "dict[str, Any]" = {
         "state": "not_known",
         "ph": None,
         "curve_ph": None,
@@ -57,10 +57,10 @@ def acid_state(
         "behind_s": None,
     }
     if not times_s or not _has_time(curve, times_s[-1]):
-        return found
+        return standing
     wanted_ph = curve_ph(times_s[-1], curve["times_s"], curve["phs"])
     ph = phs[-1]
-    found.update(
+    standing.update(
         {
             "state": "on_curve",
             "ph": ph,
@@ -70,16 +70,16 @@ def acid_state(
         }
     )
     if _has_ph(curve, ph):
-        found["behind_s"] = times_s[-1] - curve_time_s(
+        standing["behind_s"] = times_s[-1] - curve_time_s(
             ph, curve["times_s"], curve["phs"]
         )
     if _is_stalled(times_s, phs, curve):
-        found["state"] = "stalled"
-    elif ph > found["high_ph"] + 1e-9:
-        found["state"] = "slow"
-    elif ph < found["low_ph"] - 1e-9:
-        found["state"] = "fast"
-    return found
+        standing["state"] = "stalled"
+    elif ph > standing["high_ph"] + 1e-9:
+        standing["state"] = "slow"
+    elif ph < standing["low_ph"] - 1e-9:
+        standing["state"] = "fast"
+    return standing
 
 
 def _has_time(curve: "Mapping[str, Any]", time_s: float) -> bool:

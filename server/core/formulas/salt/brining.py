@@ -176,7 +176,7 @@ def calibrated_diffusion(
     2.3
     """
     require_count("wheels", len(wheels), 1, 200)
-    found = []
+    diffusions = []
     for wheel in wheels:
         require_above("brined_s", wheel["brined_s"], 0)
         require_above("salt_frac", wheel["salt_frac"], 0)
@@ -188,14 +188,18 @@ def calibrated_diffusion(
             wheel["brine_frac"],
             water_salt_ratio,
         )
-        found.append(spread_m2 / wheel["brined_s"])
-    found.sort()
-    half = len(found) // 2
-    middle = found[half] if len(found) % 2 else (found[half - 1] + found[half]) / 2
+        diffusions.append(spread_m2 / wheel["brined_s"])
+    diffusions.sort()
+    half = len(diffusions) // 2
+    middle = (
+        diffusions[half]
+        if len(diffusions) % 2
+        else (diffusions[half - 1] + diffusions[half]) / 2
+    )
     return {
         "value": middle,
-        "low": found[0],
-        "high": found[-1],
-        "basis": "own_wheels" if len(found) > 1 else "one_wheel",
-        "count": len(found),
+        "low": diffusions[0],
+        "high": diffusions[-1],
+        "basis": "own_wheels" if len(diffusions) > 1 else "one_wheel",
+        "count": len(diffusions),
     }
