@@ -3,6 +3,7 @@
 import ast
 import re
 
+from server.core.brine.account import CALLED
 from tests.conftest import ROOT
 
 CORE = ROOT / "server" / "core"
@@ -52,3 +53,13 @@ def test_a_refusal_gives_every_number_that_its_sentence_speaks_of():
         given = {"field", "value"} | figures
         given |= {"limit", "low", "high"} if len(rest) > 2 else set()
         assert set(re.findall(r"\{(\w+)\}", told[key])) <= given, key
+
+
+def test_whatever_a_tank_cannot_hold_is_named_in_words():
+    text = (CORE / "formulas" / "salt" / "brine_tank.py").read_text("utf-8")
+    fields = {CALLED.get(one, one) for one in re.findall(r'require\w*\("(\w+)"', text)}
+    assert {"salt_out_kg", "brine_salt_frac"} <= fields
+    known = ENGLISH.read_text("utf-8")
+    starts = ("in.", "out.", "of.")
+    named = {one for one in fields if any(f'"{s}{one}"' in known for s in starts)}
+    assert sorted(fields - named) == []

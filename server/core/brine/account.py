@@ -9,6 +9,13 @@ if TYPE_CHECKING:
     from server.shapes.core.brine import Tank
     from server.shapes.core.words import Keyed
 
+# What the formulas call what the sums on brine ask for.
+CALLED = {
+    "salt_frac": "brine_salt_frac",
+    "temp_c": "brine_temp_c",
+    "wanted_frac": "wanted_salt_frac",
+}
+
 
 def change(account: "Tank", salt_kg: float, water_kg: float) -> None:
     """Book salt and water that come into a tank, or leave it where negative.
@@ -43,4 +50,6 @@ def cannot_be(refusal: Refused) -> "Keyed":
     Args:
         refusal: why the formula refused them.
     """
-    return {"key": "note.tank.cannot_be", "refused": told(refusal)}
+    refused = told(refusal)
+    refused["field"] = CALLED.get(refusal.field, refusal.field)
+    return {"key": "note.tank.cannot_be", "refused": refused}

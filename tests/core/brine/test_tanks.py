@@ -158,7 +158,16 @@ def test_more_salt_out_than_there_was_is_told_and_changes_nothing(ask):
     load = tank.load(1, 400.0)
     tank.add("tank_unloaded", DAY, load=load["id"], mass_kg=250.0)
     found = tank_of(ask, tank.events, DAY + 1)
-    assert [row["key"] for row in found["notes"]] == ["note.tank.cannot_be"]
+    (note,) = found["notes"]
+    assert note["key"] == "note.tank.cannot_be"
+    # 150 kg of salt into the wheels, and the tank has 100.
+    refused = note["refused"]
+    assert (refused["field"], refused["key"], refused["unit"]) == (
+        "salt_out_kg",
+        "above",
+        "kg",
+    )
+    assert refused["limit"] == pytest.approx(100)
     assert found["salt_kg"] == pytest.approx(100)
 
 
@@ -211,6 +220,8 @@ def test_a_brine_too_cold_to_reckon_with_is_told(ask):
     tank.add("reading_taken", 5, quantity="brine_temp_c", value=-5.0)
     found = tank_of(ask, tank.events, 10)
     assert [row["key"] for row in found["notes"]] == ["note.tank.cannot_be"]
+    refused = found["notes"][0]["refused"]
+    assert (refused["field"], refused["key"]) == ("brine_temp_c", "below")
 
 
 def test_wheels_weighed_heavier_after_the_brine_go_by_the_model(ask):

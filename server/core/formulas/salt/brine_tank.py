@@ -160,7 +160,7 @@ def ledger_step(
     require_within("salt_out_kg", salt_out_kg, 0, salt_kg)
     salt_kg += salt_added_kg - salt_out_kg
     water_kg += water_in_kg + water_added_kg
-    require_above("water left in the tank", water_kg, 0)
+    require_above("water_left_kg", water_kg, 0)
     total_kg = salt_kg + water_kg
     return {"brine_kg": total_kg, "salt_frac": salt_kg / total_kg, "salt_kg": salt_kg}
 

@@ -1154,6 +1154,9 @@ export const SUMS = {
   "of.area_m2": "area",
   "of.curd_frac": "share left for fat and casein",
   "of.sample_salt_frac": "salt of the sample",
+  "of.salt_out_kg": "salt that left the brine",
+  "of.salt_added_kg": "salt added",
+  "of.water_left_kg": "water left in the brine",
 
   "figure_name.air_space_rise": "Air above the milk, warmer by",
   "figure_name.calcium_chloride_limit": "Calcium chloride, at most",

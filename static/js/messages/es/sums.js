@@ -1159,6 +1159,9 @@ export const SUMS = {
   "of.area_m2": "superficie",
   "of.curd_frac": "parte que queda para grasa y caseína",
   "of.sample_salt_frac": "sal de la muestra",
+  "of.salt_out_kg": "sal que salió de la salmuera",
+  "of.salt_added_kg": "sal añadida",
+  "of.water_left_kg": "agua que queda en la salmuera",
 
   "figure_name.air_space_rise": "Aire sobre la leche, más caliente en",
   "figure_name.calcium_chloride_limit": "Cloruro de calcio, como mucho",

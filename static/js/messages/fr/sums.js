@@ -1185,6 +1185,9 @@ export const SUMS = {
   "of.area_m2": "surface",
   "of.curd_frac": "part qui reste pour le gras et la caséine",
   "of.sample_salt_frac": "sel de l’échantillon",
+  "of.salt_out_kg": "sel sorti de la saumure",
+  "of.salt_added_kg": "sel ajouté",
+  "of.water_left_kg": "eau qui reste dans la saumure",
 
   "figure_name.air_space_rise": "Air au-dessus du lait, plus chaud de",
   "figure_name.calcium_chloride_limit": "Chlorure de calcium, au plus",
