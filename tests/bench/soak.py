@@ -23,7 +23,7 @@ from demo.recorded import MIN_MS, Crew, Recorder
 from demo.recorded import Phone as Crewman
 from tests.bench.phone import join, push
 from tests.bench.table import Row, print_table
-from tests.browser.conftest import ROOT, Creamery, Phone
+from tests.browser.conftest import Creamery, Phone, copy_unpacked
 
 SAMPLES = 16
 LATE_S = 6.0  # the wall asks each 5 s
@@ -56,9 +56,7 @@ HIDE = """
 def plain_program(folder):
     """Return a copy of the program that serves its modules one by one."""
     copy = folder / "program"
-    leave = shutil.ignore_patterns("__pycache__", "node_modules", "page.js")
-    for name in ("server", "static"):
-        shutil.copytree(ROOT / name, copy / name, ignore=leave)
+    copy_unpacked(copy, "server", "static")
     return copy
 
 

@@ -335,25 +335,28 @@ def program(tmp_path_factory):
     copy = tmp_path_factory.mktemp("program")
     # Without the pack: tests ask the modules that the screens use, one by one.
     # test_whole_make.py runs the packed page.
-    leave = shutil.ignore_patterns("__pycache__", "node_modules", "page.js")
-    for name in ("server", "static"):
-        shutil.copytree(ROOT / name, copy / name, ignore=leave)
+    copy_unpacked(copy, "server", "static")
     return copy
+
+
+def copy_unpacked(copy, *names):
+    """Copy folders of the program, but for what was made of them here."""
+    for name in names:
+        shutil.copytree(ROOT / name, copy / name, ignore=_made_here)
+
+
+def _made_here(folder, names):
+    made = {"__pycache__", "node_modules"}
+    return made | {"page.js"} if folder == str(ROOT / "static" / "lib") else made
 
 
 @pytest.fixture(scope="session")
 def packed_program(tmp_path_factory):
     """A copy of the program with the page packed, as it is installed."""
     copy = tmp_path_factory.mktemp("packed")
-    copy_to_pack(copy)
+    copy_unpacked(copy, "server", "static", "deploy")
     pack(copy)
     return copy
-
-
-def copy_to_pack(copy):
-    leave = shutil.ignore_patterns("__pycache__", "node_modules", "page.js")
-    for name in ("server", "static", "deploy"):
-        shutil.copytree(ROOT / name, copy / name, ignore=leave)
 
 
 def pack(copy):

@@ -10,7 +10,7 @@ from collections import Counter
 
 import pytest
 
-from tests.browser.conftest import ROOT, Creamery, copy_to_pack, pack, until
+from tests.browser.conftest import ROOT, Creamery, copy_unpacked, pack, until
 from tests.browser.hand import PlaywrightHand
 from tests.browser.maker import Maker
 
@@ -34,7 +34,7 @@ WORDS.update({"DONE": "ended", "SKIPPED": "skipped"})
 def quick_program(tmp_path_factory):
     """The packed program, whose buttons keep up with the server's fast clock."""
     copy = tmp_path_factory.mktemp("quick")
-    copy_to_pack(copy)
+    copy_unpacked(copy, "server", "static", "deploy")
     for name, (whole, short) in QUICK_HANDS.items():
         path = copy / "static" / "js" / "parts" / name
         text = path.read_text("utf-8")
