@@ -20,8 +20,10 @@ def _wanted(account: "Tank", makes: "dict[str, State]") -> float:
         recipe = recipe_of(makes.get(load["make"]))
         for step in recipe["steps"] if recipe else []:
             for target in step.get("targets", []):
-                if target["quantity"] == "brine_salt_frac":
-                    return target["figure"]["value"]
+                wanted = target["figure"]["value"]
+                # Where the recipe leaves it to a sum there is none to go by.
+                if target["quantity"] == "brine_salt_frac" and wanted is not None:
+                    return wanted
     return USUAL_SALT_FRAC
 
 

@@ -206,6 +206,23 @@ def test_a_strong_brine_is_thinned_with_water(ask):
     assert found["salt_to_add_kg"] is None
 
 
+def test_a_recipe_that_leaves_the_strength_to_a_sum_asks_for_the_usual_one(ask):
+    recipe = json.loads(
+        (ROOT / "server" / "recipes" / "washed-wheel.json").read_text("utf-8")
+    )
+    for step in recipe["steps"]:
+        for target in step.get("targets", []):
+            if target["quantity"] == "brine_salt_frac":
+                target["figure"].update(value=None, low=None, high=None)
+                target["figure"]["by"] = {"sum": "brine_time", "value": "salt_frac"}
+    maker = Phone()
+    opened = maker.opened(recipe=recipe)
+    tank = Tank()
+    tank.load(1, 100.0)
+    found = tank_of(ask, [opened, *tank.events], 10)
+    assert found["wanted_frac"] == 0.2
+
+
 def test_a_tank_keeps_its_own_temperature(ask):
     tank = Tank()
     tank.add("reading_taken", 5, quantity="brine_temp_c", value=18.0)
