@@ -753,7 +753,7 @@ interface ReadingLast extends LastValue {
 /** A reading that a step wants; `due_ms` None while nothing is wanted. */
 interface ReadingWanted {
   quantity: string;
-  when: "begin" | "during" | "end";
+  when: When;
   every_s: number | null;
   required: boolean;
   due_ms: number | null;
@@ -845,7 +845,7 @@ interface RecipeMould {
 /** A reading that a step wants: at its begin, during it or at its end. */
 interface RecipeReading {
   quantity: string;
-  when: string;
+  when: When;
   every_s?: number | null;
   required?: boolean;
 }
@@ -1258,6 +1258,8 @@ interface WaterSaltRatio {
   high: number;
   status: string;
 }
+
+type When = "begin" | "during" | "end";
 
 /** Which entry, when, and whose. */
 interface Who extends Said {

@@ -57,5 +57,5 @@ def of_make(
     return context
 
 
-def _alone(state):
+def _alone(state: "State") -> "Any":
     return {"makes": {state["make"]: state}, "last_words": {}}

@@ -22,7 +22,7 @@ def lasts_of(context: "Context", step: "RecipeStep") -> "Lasting | None":
     lasts = step.get("lasts")
     if not _is_asked(step, lasts):
         return lasts
-    told = figure(context, step, "lasts")
+    told: "Any" = figure(context, step, "lasts")
     return None if told is None or told["value"] is None else told
 
 

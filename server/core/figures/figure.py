@@ -18,11 +18,22 @@ from ..units.quantities import QUANTITIES, check_number
 from .person import word_of
 from .told import of_person, of_recipe, of_sum
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+    from typing import Any
+
+    from server.shapes.core.figures import OwnFigure, StepFigure
+    from server.shapes.core.recipe import Binding, RecipeStep, RecipeTarget
+    from server.shapes.core.state import Context
+    from server.shapes.core.sums import Answer, SumValue
+
+
 MOST_DOSE = 1000000.0
 # Of a step that ends by flocculation, where the recipe names no other sum.
-BY_FLOC = {"sum": "cut_time", "value": "cut_s"}
+BY_FLOC: "Binding" = {"sum": "cut_time", "value": "cut_s"}
 # A setting may have no time of its own.
-NO_TIME = {
+NO_TIME: "OwnFigure" = {
     "value": None,
     "low": None,
     "high": None,
@@ -33,7 +44,7 @@ NO_TIME = {
 }
 
 
-def figure(context: dict, step: dict, name: str) -> "dict | None":
+def figure(context: "Context", step: "RecipeStep", name: str) -> "StepFigure | None":
     """Return a figure of a step, or None where the recipe has none of that name.
 
     Args:
@@ -57,7 +68,7 @@ def figure(context: dict, step: dict, name: str) -> "dict | None":
         context["opened"]["milk_l"],
     )
     if own is None and name == "lasts" and step["end"]["by"] == "floc":
-        own = dict(NO_TIME)
+        own = NO_TIME.copy()
     if own is None:
         return None
     own["by"] = binding(step, name, own)
@@ -70,7 +81,9 @@ def figure(context: dict, step: dict, name: str) -> "dict | None":
     return told
 
 
-def of_target(context: dict, step: dict, row: dict) -> dict:
+def of_target(
+    context: "Context", step: "RecipeStep", row: "RecipeTarget"
+) -> "StepFigure":
     """Return the figure of a target.
 
     Args:
@@ -84,7 +97,9 @@ def of_target(context: dict, step: dict, row: dict) -> dict:
     return told
 
 
-def binding(step: dict, name: str, own: dict) -> "dict | None":
+def binding(
+    step: "RecipeStep", name: str, own: "Mapping[str, Any]"
+) -> "Binding | None":
     """Return which value of which sum answers a figure, or None.
 
     Args:
@@ -97,7 +112,9 @@ def binding(step: dict, name: str, own: dict) -> "dict | None":
     return own["by"]
 
 
-def _told(context, step, name, own, key):
+def _told(
+    context: "Context", step: "RecipeStep", name: str, own: "OwnFigure", key: str
+) -> "Any":
     said = word_of(context, step, name)
     if said is not None:
         return of_person(step["key"], name, own, said)
@@ -105,13 +122,13 @@ def _told(context, step, name, own, key):
         return of_recipe(step["key"], name, own)
     context["asking"].append(key)
     try:
-        return _by_sum(context, step, name, own)
+        return _by_sum(context, step, name, own, own["by"])
     finally:
         context["asking"].pop()
         _leave(context, key)
 
 
-def _leave(context, key):
+def _leave(context: "Context", key: str) -> None:
     """Note what was cut short at this very figure: it concerns nobody above it."""
     here = len(context["asking"])
     if here in context["cut"]:
@@ -119,11 +136,16 @@ def _leave(context, key):
     context["cut"] = [place for place in context["cut"] if place < here]
 
 
-def _by_sum(context, step, name, own):
+def _by_sum(
+    context: "Context",
+    step: "RecipeStep",
+    name: str,
+    own: "OwnFigure",
+    by: "Binding",
+) -> "StepFigure":
     # Loaded with the first figure that a sum answers.
     from .ask import asked
 
-    by = own["by"]
     answer = asked(context, step, by["sum"], by.get("size") or step.get("size"))
     if answer is None:
         return of_recipe(step["key"], name, own, "unknown_sum")
@@ -133,12 +155,12 @@ def _by_sum(context, step, name, own):
         return of_recipe(step["key"], name, own, "refused")
     value = _value_of(answer, by)
     why = _why_not(name, own, value)
-    if why is not None:
+    if why is not None or value is None:
         return of_recipe(step["key"], name, own, why)
     return of_sum(step["key"], name, own, answer, value)
 
 
-def _value_of(answer, by):
+def _value_of(answer: "Answer", by: "Binding") -> "SumValue | None":
     """Return the first value of the binding's names that the answer has, or None."""
     names = by["value"] if isinstance(by["value"], list) else [by["value"]]
     for name in names:
@@ -148,11 +170,11 @@ def _value_of(answer, by):
     return None
 
 
-def _is_of(told, wanted):
+def _is_of(told: object, wanted: object) -> bool:
     return wanted is None or told == wanted
 
 
-def _why_not(name, own, value):
+def _why_not(name: str, own: "OwnFigure", value: "SumValue | None") -> "str | None":
     if value is None or value["value"] is None:
         return "not_told"
     if not _is_unit(name, own["unit"], value["unit"]):
@@ -163,14 +185,14 @@ def _why_not(name, own, value):
     return None
 
 
-def _is_unit(name, unit, told):
+def _is_unit(name: str, unit: str, told: str) -> bool:
     if told == unit or not name.startswith("dose/"):
         return bool(told == unit)
     # A dose may be weighed or measured: dry, or as a solution. Packs are counted.
     return told in ("g", "kg", "mL") or (unit == "pack" and told == "")
 
 
-def _limits(name):
+def _limits(name: str) -> "tuple[float | None, float | None]":
     if name == "lasts" or name.startswith("turn/"):
         return 1.0, LONGEST_S
     if name.startswith("dose/"):

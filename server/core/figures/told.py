@@ -11,6 +11,16 @@ no such value), "unit", "out_of_range", "circle" (the sum itself asks for this
 figure) or "unknown_sum".
 """
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Mapping, Sequence
+    from typing import Any
+
+    from server.shapes.core.figures import OwnFigure, StepFigure
+    from server.shapes.core.step import Uncertain
+    from server.shapes.core.sums import Answer, SumValue
+
+
 # Of these a band is a distance; of all others a share of the value.
 BY_DISTANCE = ("C", "pH")
 
@@ -18,10 +28,10 @@ BY_DISTANCE = ("C", "pH")
 def of_recipe(
     step: str,
     name: str,
-    own: dict,
+    own: "OwnFigure",
     fell_back: "str | None" = None,
-    needs: "list[str] | tuple" = (),
-) -> dict:
+    needs: "Sequence[str]" = (),
+) -> "StepFigure":
     """Return the recipe's own figure.
 
     Args:
@@ -31,7 +41,7 @@ def of_recipe(
         fell_back: why no sum answers though one is named, or None.
         needs: inputs that its sum lacks.
     """
-    by = own["by"] or {}
+    by: "Mapping[str, Any]" = own["by"] or {}
     return {
         "name": name,
         "step": step,
@@ -52,7 +62,9 @@ def of_recipe(
     }
 
 
-def of_sum(step: str, name: str, own: dict, answer: dict, value: dict) -> dict:
+def of_sum(
+    step: str, name: str, own: "OwnFigure", answer: "Answer", value: "SumValue"
+) -> "StepFigure":
     """Return a figure that a sum has answered.
 
     Args:
@@ -70,7 +82,7 @@ def of_sum(step: str, name: str, own: dict, answer: dict, value: dict) -> dict:
             "unit": value["unit"] or own["unit"],
             "role": role,
             "from": "sum",
-            "status": answer["status"],
+            "status": answer["status"] or own["status"],
             "source": None,
             "sum": answer["key"],
         }
@@ -83,7 +95,7 @@ def of_sum(step: str, name: str, own: dict, answer: dict, value: dict) -> dict:
     return told
 
 
-def of_person(step: str, name: str, own: dict, value: float) -> dict:
+def of_person(step: str, name: str, own: "OwnFigure", value: float) -> "StepFigure":
     """Return a figure that a person has said, with the recipe's band round it.
 
     Args:
@@ -99,7 +111,7 @@ def of_person(step: str, name: str, own: dict, value: float) -> dict:
     return told
 
 
-def moved_band(own: dict, value: float) -> "tuple":
+def moved_band(own: "OwnFigure", value: float) -> "tuple[float | None, float | None]":
     """Return the recipe's band round another value than the recipe's own.
 
     What the recipe tolerates stays: of a temperature or a pH as far either way, of
@@ -112,10 +124,10 @@ def moved_band(own: dict, value: float) -> "tuple":
     Returns:
         (low, high); None each where the recipe leaves that side open.
     """
-    return tuple([_moved_end(own, own[side], value) for side in ("low", "high")])
+    return _moved_end(own, own["low"], value), _moved_end(own, own["high"], value)
 
 
-def _moved_end(own, end, value):
+def _moved_end(own: "OwnFigure", end: "float | None", value: float) -> "float | None":
     if end is None or own["value"] is None:
         return None
     if own["unit"] in BY_DISTANCE or not own["value"]:
@@ -123,7 +135,7 @@ def _moved_end(own, end, value):
     return value * (end / own["value"])
 
 
-def _ends(value):
+def _ends(value: "SumValue") -> "Uncertain | None":
     if value["low"] is None and value["high"] is None:
         return None
     return {"low": value["low"], "high": value["high"]}

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from typing import Any
 
     from server.shapes.core.recipe import Recipe, RecipeJudge, RecipeStep
-    from server.shapes.core.state import Entry, State
+    from server.shapes.core.state import Entry, Judging, State
 
 
 FLOC_TEST_FROM_FRAC = 0.6  # share of the expected floc time; practice, no source
@@ -104,7 +104,7 @@ def judging(
     begun_ms: "int | None",
     curd: "dict[str, Any] | None",
     lasts_s: float,
-) -> "dict[str, Any] | None":
+) -> "Judging | None":
     """Return what to judge in a step, from when, and the last word on it.
 
     A step that ends by flocculation first asks for the floc test alone; once

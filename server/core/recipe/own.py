@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from server.shapes.core.recipe import (
         Figure,
         Ingredient,
+        OpenFigure,
         Recipe,
         RecipeStep,
         RecipeTarget,
@@ -49,7 +50,9 @@ def names(step: "RecipeStep") -> "list[str]":
     return told
 
 
-def figure_at(recipe: "Recipe", step: "RecipeStep", name: str) -> "Figure | None":
+def figure_at(
+    recipe: "Recipe", step: "RecipeStep", name: str
+) -> "Figure | OpenFigure | None":
     """Return the figure of that name as it stands in the recipe, or None.
 
     Args:

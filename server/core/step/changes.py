@@ -10,25 +10,23 @@ from .step_alerts import ACT_OVERDUE_S, ACT_SHARE, OVERDUE_GRACE_S
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
-
     from server.shapes.core.step import Step
+    from server.shapes.core.view import View
 
 
 MOVING_MS = 30000
 
 
-def next_change_ms(found: "dict[str, Any]", now_ms: int) -> "int | None":
+def next_change_ms(found: "View", now_ms: int) -> "int | None":
     """Return the next instant at which the View changes by itself, or None.
 
     Args:
         found: View without its next_change_ms.
         now_ms: now [ms].
     """
-    instants = [
-        timer["due_ms"] for timer in found["timers"] if timer["stopped_ms"] is None
-    ]
-    moving = any(due_ms <= now_ms for due_ms in instants)
+    timers = [row["due_ms"] for row in found["timers"] if row["stopped_ms"] is None]
+    moving = any(due_ms <= now_ms for due_ms in timers)
+    instants: "list[int | None]" = list(timers)
     for step in found["steps"]:
         if step["status"] == "running":
             instants.extend(_instants(step))

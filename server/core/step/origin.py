@@ -1,7 +1,14 @@
 """Where a figure of a step comes from, as a View says it."""
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+    from typing import Any
 
-def origin(wanted: dict) -> "dict | None":
+    from server.shapes.core.step import Origin
+
+
+def origin(wanted: "Mapping[str, Any]") -> "Origin | None":
     """Return where a figure comes from, or None for the recipe's plain word.
 
     Args:
@@ -14,4 +21,5 @@ def origin(wanted: dict) -> "dict | None":
     if wanted.get("sum") is None and wanted.get("from") in (None, "recipe"):
         return None
     names = ("from", "sum", "status", "estimate", "needs", "fell_back", "own")
-    return {name: wanted[name] for name in names}
+    told: "Any" = {name: wanted[name] for name in names}
+    return told

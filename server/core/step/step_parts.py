@@ -7,10 +7,19 @@ from ..make.facts import readings_in
 from ..recipe.own import ingredient
 from .origin import origin
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.recipe import RecipeReading, RecipeStep
+    from server.shapes.core.state import Entry, Fact, ViewContext
+    from server.shapes.core.step import Dose, InBand, ReadingWanted
+
+
 END_SLACK_MS = 120000  # a reading this long before the end counts; practice
 
 
-def verdict(value: float, low: "float | None", high: "float | None") -> str:
+def verdict(value: float, low: "float | None", high: "float | None") -> "InBand":
     """Return "below", "above" or "in_band" of a value against inclusive limits.
 
     Args:
@@ -26,8 +35,8 @@ def verdict(value: float, low: "float | None", high: "float | None") -> str:
 
 
 def readings_view(
-    context: dict, step: dict, fact: dict, met_ms: "int | None"
-) -> "list[dict]":
+    context: "ViewContext", step: "RecipeStep", fact: "Fact", met_ms: "int | None"
+) -> "list[ReadingWanted]":
     """Return the readings that a step wants, when each is due and how late it is.
 
     One quantity may be wanted at the begin, during and at the end. A reading at
@@ -44,7 +53,7 @@ def readings_view(
         List of {"quantity", "when", "every_s", "required", "due_ms",
         "overdue_s", "count", "last"}; due_ms None while nothing is wanted [ms].
     """
-    found = []
+    found: "list[ReadingWanted]" = []
     for row in step.get("readings", []):
         taken = readings_in(context["state"], fact, row["quantity"])
         counted = taken
@@ -75,7 +84,9 @@ def readings_view(
     return found
 
 
-def _at_the_end(step, row, taken, met_ms):
+def _at_the_end(
+    step: "RecipeStep", row: "RecipeReading", taken: "list[Entry]", met_ms: "int | None"
+) -> "list[Entry]":
     if met_ms is None:
         return []
     if step["end"]["by"] != "person":
@@ -87,14 +98,22 @@ def _at_the_end(step, row, taken, met_ms):
     return taken
 
 
-def _reading_due_ms(row, fact, step, taken, counted, met_ms):
+def _reading_due_ms(
+    row: "RecipeReading",
+    fact: "Fact",
+    step: "RecipeStep",
+    taken: "list[Entry]",
+    counted: "list[Entry]",
+    met_ms: "int | None",
+) -> "int | None":
     if row["when"] == "begin":
         return None if taken else fact["begun_ms"]
     if row["when"] == "during":
-        if not row.get("every_s"):
-            return None
+        every_s = row.get("every_s")
         since_ms = taken[-1]["t_ms"] if taken else fact["begun_ms"]
-        return since_ms + int(row["every_s"] * 1000)
+        if not every_s or since_ms is None:
+            return None
+        return since_ms + int(every_s * 1000)
     if counted:
         return None
     # Only a clock says beforehand when the end will come. A step that may end at
@@ -104,7 +123,9 @@ def _reading_due_ms(row, fact, step, taken, counted, met_ms):
     return fact["due_ms"]
 
 
-def add_view(context: dict, step: dict, name: str, fact: dict) -> dict:
+def add_view(
+    context: "ViewContext", step: "RecipeStep", name: str, fact: "Fact"
+) -> "dict[str, Any]":
     """Return what a step adds: the dose asked for and what was really added.
 
     Args:
@@ -122,7 +143,7 @@ def add_view(context: dict, step: dict, name: str, fact: dict) -> dict:
     title = {"en": name} if goes_in is None else goes_in["title"]
     optional = goes_in is not None and bool(goes_in.get("optional"))
     added = run.entries(state, "ingredient_added", name)
-    rows = []
+    rows: "list[Any]" = []
     counted = []
     for entry in added:
         same = verdict_on_duplicate(state, entry["id"]) is True
@@ -156,7 +177,7 @@ def add_view(context: dict, step: dict, name: str, fact: dict) -> dict:
     }
 
 
-def _dose(context, step, name):
+def _dose(context: "ViewContext", step: "RecipeStep", name: str) -> "Dose | None":
     """Return what is asked of an ingredient, and the recipe's rule behind it."""
     wanted = figure(context, step, "dose/" + name)
     row = ingredient(context["recipe"], name)

@@ -18,8 +18,25 @@ from .step_parts import add_view, readings_view
 from .targets import target_views
 from .turning import next_turn
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
-def brief_view(context: dict, step: dict) -> dict:
+    from server.shapes.core.figures import Lasting
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Entry, Fact, Judging, ViewContext
+    from server.shapes.core.step import (
+        EndBlocker,
+        Step,
+        StepButton,
+        StepEnd,
+        Target,
+        Timing,
+    )
+    from server.shapes.core.words import Reasoned
+
+
+def brief_view(context: "ViewContext", step: "RecipeStep") -> "dict[str, Any]":
     """Return a Step of the View without what only a step at hand needs.
 
     Args:
@@ -56,7 +73,9 @@ def brief_view(context: dict, step: dict) -> dict:
     }
 
 
-def _end_band_ms(context, fact, key):
+def _end_band_ms(
+    context: "ViewContext", fact: "Fact", key: str
+) -> "tuple[int | None, int | None]":
     """Return the band round the instant at which a step ends, real or expected."""
     if fact["due_ms"] is not None:
         return fact["due"]["low_ms"], fact["due"]["high_ms"]
@@ -67,7 +86,7 @@ def _end_band_ms(context, fact, key):
     return begin_ms + span_ms(low_s(lasts)), begin_ms + span_ms(high_s(lasts))
 
 
-def step_view(context: dict, step: dict) -> dict:
+def step_view(context: "ViewContext", step: "RecipeStep") -> "Step":
     """Return one Step of the View in full.
 
     Args:
@@ -94,7 +113,7 @@ def step_view(context: dict, step: dict) -> dict:
     readings = readings_view(context, step, fact, met_ms)
     adds = [add_view(context, step, name, fact) for name in step.get("adds", [])]
     moulds = wheels(state) if step.get("mould") else None
-    found = brief_view(context, step)
+    found: "Any" = brief_view(context, step)
     found.update(
         {
             "full": True,
@@ -126,7 +145,9 @@ def step_view(context: dict, step: dict) -> dict:
     return found
 
 
-def _judge_as_typed(context, step, fact, targets):
+def _judge_as_typed(
+    context: "ViewContext", step: "RecipeStep", fact: "Fact", targets: "list[Target]"
+) -> None:
     for target in targets:
         last = target["last"]
         if last is None or last["verdict"] != "below" or not step.get("lasts"):
@@ -135,7 +156,7 @@ def _judge_as_typed(context, step, fact, targets):
             last["verdict"] = "in_band"
 
 
-def timing(fact: dict, met: bool, now_ms: int) -> dict:
+def timing(fact: "Fact", met: bool, now_ms: int) -> "Timing":
     """Return how a step stands against its own band of time.
 
     Args:
@@ -150,26 +171,29 @@ def timing(fact: dict, met: bool, now_ms: int) -> dict:
     """
     if fact["begun_ms"] is None:
         return {"state": "not_begun", "by_s": 0.0}
-    due = fact["due"]
-    if due["due_ms"] is None:
+    low_ms, high_ms = fact["due"]["low_ms"], fact["due"]["high_ms"]
+    if low_ms is None or high_ms is None:
         return {"state": "on_time", "by_s": 0.0}
     at_ms = now_ms if fact["ended_ms"] is None else fact["ended_ms"]
-    if at_ms > due["high_ms"]:
-        return {"state": "late", "by_s": (at_ms - due["high_ms"]) / 1000.0}
-    if at_ms < due["low_ms"] and (met or fact["ended_ms"] is not None):
-        return {"state": "early", "by_s": (due["low_ms"] - at_ms) / 1000.0}
+    if at_ms > high_ms:
+        return {"state": "late", "by_s": (at_ms - high_ms) / 1000.0}
+    if at_ms < low_ms and (met or fact["ended_ms"] is not None):
+        return {"state": "early", "by_s": (low_ms - at_ms) / 1000.0}
     return {"state": "on_time", "by_s": 0.0}
 
 
-def _with_why(entry):
+def _with_why(entry: "Entry | None") -> "Reasoned | None":
     if entry is None:
         return None
-    found = who(entry)
-    found["why"] = entry["data"].get("why")
-    return found
+    return {
+        "id": entry["id"],
+        "at_ms": entry["t_ms"],
+        "by": entry["by"],
+        "why": entry["data"].get("why"),
+    }
 
 
-def _lasts(lasts):
+def _lasts(lasts: "Lasting | None") -> "Any":
     if not lasts:
         return None
     return {
@@ -180,9 +204,9 @@ def _lasts(lasts):
     }
 
 
-def _end(context, step, fact):
+def _end(context: "ViewContext", step: "RecipeStep", fact: "Fact") -> "StepEnd":
     end = step["end"]
-    found = {"by": end["by"]}
+    found: "Any" = {"by": end["by"]}
     if end["by"] == "reading":
         found["quantity"] = end["quantity"]
         found["at_least"], found["at_most"] = ends_of(context, step)
@@ -193,12 +217,18 @@ def _end(context, step, fact):
     return found
 
 
-def _end_blockers(step, fact, found, judge, met):
+def _end_blockers(
+    step: "RecipeStep",
+    fact: "Fact",
+    found: "dict[str, Any]",
+    judge: "Judging | None",
+    met: bool,
+) -> "list[EndBlocker]":
     if fact["status"] != "running":
         return []
-    blockers = []
+    blockers: "list[EndBlocker]" = []
     for reading in found["readings"]:
-        blocker = {"key": "reading_missing", "arg": reading["quantity"]}
+        blocker: "EndBlocker" = {"key": "reading_missing", "arg": reading["quantity"]}
         if reading["required"] and not reading["count"] and blocker not in blockers:
             blockers.append(blocker)
     for add in found["adds"]:
@@ -215,7 +245,13 @@ def _end_blockers(step, fact, found, judge, met):
     return blockers
 
 
-def _button(step, found, judge, met, now_ms):
+def _button(
+    step: "RecipeStep",
+    found: "dict[str, Any]",
+    judge: "Judging | None",
+    met: bool,
+    now_ms: int,
+) -> "StepButton":
     """Return the one thing to do next in this step."""
     if found["status"] in ("ready", "waiting"):
         return {"act": "begin", "arg": None}
@@ -231,7 +267,11 @@ def _button(step, found, judge, met, now_ms):
         for mould in found["moulds"]:
             if mould["planned"] and mould["moulded"] < mould["planned"]:
                 return {"act": "mould", "arg": mould["size"]}
-    if judge is not None and not judge["met"] and now_ms >= judge["from_ms"]:
+    if (
+        judge is not None
+        and not judge["met"]
+        and now_ms >= (judge["from_ms"] or now_ms)
+    ):
         return {"act": "judge", "arg": None}
     is_over = met and step["end"]["by"] != "person"
     for reading in found["readings"]:
@@ -251,7 +291,7 @@ def _button(step, found, judge, met, now_ms):
     return {"act": "none", "arg": None}
 
 
-def _missing_at_end(step, found):
+def _missing_at_end(step: "RecipeStep", found: "dict[str, Any]") -> "str | None":
     """Return a reading that the end wants first, where the end is near for sure.
 
     A long step that a person ends (a rest overnight) may have met its end for
@@ -265,7 +305,7 @@ def _missing_at_end(step, found):
     return None
 
 
-def _main(step, found):
+def _main(step: "RecipeStep", found: "dict[str, Any]") -> "dict[str, Any]":
     """Return the one number that matters now."""
     if found["button"]["act"] == "add":
         name = found["button"]["arg"]

@@ -6,8 +6,16 @@ from ..make.wheels import sizes_used
 from .origin import origin
 from .step_parts import verdict
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from server.shapes.core.recipe import RecipeStep, RecipeTarget
+    from server.shapes.core.state import Entry, Fact, State, ViewContext
+    from server.shapes.core.step import Target
 
-def target_views(context: dict, step: dict, fact: dict) -> "list[dict]":
+
+def target_views(
+    context: "ViewContext", step: "RecipeStep", fact: "Fact"
+) -> "list[Target]":
     """Return the targets of a step, each with its band and the last reading.
 
     One of a size of wheel that this make does not have is left out.
@@ -26,14 +34,22 @@ def target_views(context: dict, step: dict, fact: dict) -> "list[dict]":
     return [_target_view(context, step, fact, row, rows) for row in rows]
 
 
-def _of_this_make(context, rows):
+def _of_this_make(
+    context: "ViewContext", rows: "list[RecipeTarget]"
+) -> "list[RecipeTarget]":
     if not any(row.get("size") for row in rows):
         return rows
     sizes = sizes_used(context["state"])
     return [row for row in rows if row.get("size") in [None] + sizes]
 
 
-def _target_view(context, step, fact, row, rows):
+def _target_view(
+    context: "ViewContext",
+    step: "RecipeStep",
+    fact: "Fact",
+    row: "RecipeTarget",
+    rows: "list[RecipeTarget]",
+) -> "Target":
     wanted = of_target(context, step, row)
     last = None
     # What is known from memory alone is shown, and judges nothing.
@@ -60,7 +76,9 @@ def _target_view(context, step, fact, row, rows):
     }
 
 
-def _last_of(state, fact, row, rows):
+def _last_of(
+    state: "State", fact: "Fact", row: "RecipeTarget", rows: "list[RecipeTarget]"
+) -> "Entry | None":
     """Return the newest reading that a target judges, or None.
 
     Where two sizes want a figure each, a reading that names no size belongs to

@@ -267,7 +267,7 @@ def next_thing_ms(step: "Step", now_ms: int) -> int:
     return min(ahead) if ahead else now_ms
 
 
-def _is_due(step: "dict[str, Any]", now_ms: int) -> bool:
+def _is_due(step: "Step", now_ms: int) -> bool:
     return any(
         reading["due_ms"] is not None and reading["due_ms"] <= now_ms
         for reading in step["readings"]

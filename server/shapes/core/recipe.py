@@ -4,7 +4,7 @@ Most fields may be left out. What is not named here belongs to newer apps or to 
 author, is read by nobody and stays as it is.
 """
 
-from typing import Any, NotRequired, TypedDict
+from typing import Any, Literal, NotRequired, TypedDict
 
 from server.shapes.core.words import Words
 
@@ -63,11 +63,14 @@ class RecipeTarget(TypedDict):
     figure: Figure | OpenFigure
 
 
+When = Literal["begin", "during", "end"]
+
+
 class RecipeReading(TypedDict):
     """A reading that a step wants: at its begin, during it or at its end."""
 
     quantity: str
-    when: str
+    when: When
     every_s: NotRequired[float | None]
     required: NotRequired[bool]
 

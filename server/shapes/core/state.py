@@ -147,8 +147,8 @@ class State(TypedDict):
 class Context(TypedDict):
     """What all answers about one make at one instant start from.
 
-    `figures`, `asking`, `cut` and `scenes` are for `figures.figure` alone; `figure`
-    is the way to ask it, handed to the wings below.
+    `figures`, `asking`, `cut`, `round` and `scenes` are for `figures.figure` alone;
+    `figure` is the way to ask it, handed to the wings below.
     """
 
     state: State
@@ -163,6 +163,7 @@ class Context(TypedDict):
     figures: dict[str, StepFigure]
     asking: list[str]
     cut: list[int]
+    round: list[str]
     scenes: "dict[str, Scene]"
     figure: NotRequired[Callable[..., Any]]
 

@@ -3,7 +3,7 @@
 from typing import Any, Literal, NotRequired, TypedDict
 
 from server.shapes.core.heat import Verdict
-from server.shapes.core.recipe import RecipeDrift
+from server.shapes.core.recipe import RecipeDrift, When
 from server.shapes.core.words import ReadingLast, Reasoned, Said, Who, Words
 
 StepStatus = Literal["waiting", "ready", "running", "ended", "skipped"]
@@ -147,7 +147,7 @@ class ReadingWanted(TypedDict):
     """A reading that a step wants; `due_ms` None while nothing is wanted."""
 
     quantity: str
-    when: Literal["begin", "during", "end"]
+    when: When
     every_s: float | None
     required: bool
     due_ms: int | None

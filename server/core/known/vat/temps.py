@@ -13,6 +13,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.recipe import RecipeStep
     from server.shapes.core.state import Entry, Fact, KnownValue, Scene, State
 
 
@@ -20,7 +21,7 @@ TEMPS = ("milk_temp_c", "curd_temp_c", "water_temp_c")
 IN_VAT = TEMPS[:2]
 
 
-def _temp_quantity(step: "dict[str, Any]") -> "str | None":
+def _temp_quantity(step: "RecipeStep") -> "str | None":
     if step["end"]["by"] == "reading" and step["end"]["quantity"] in TEMPS:
         return str(step["end"]["quantity"])
     for row in step.get("targets", []) + step.get("readings", []):
@@ -31,7 +32,7 @@ def _temp_quantity(step: "dict[str, Any]") -> "str | None":
 
 def temp_entries(
     scene: "Scene", fact: "Fact | None" = None, state: "State | None" = None
-) -> "list[dict[str, Any]]":
+) -> "list[Entry]":
     """Return the step's readings of the temperature it is about, oldest first.
 
     Args:
@@ -71,7 +72,7 @@ def minutes(at_ms: int, start_ms: int) -> float:
     return (at_ms - start_ms) / 60000.0
 
 
-def next_wash(scene: "Scene") -> "KnownValue | None":
+def next_wash(scene: "Scene") -> "RecipeStep | None":
     """Return the step from this one on that warms the curd, or None.
 
     Args:
@@ -82,11 +83,11 @@ def next_wash(scene: "Scene") -> "KnownValue | None":
         is_later = is_later or step["key"] == scene["step"]["key"]
         end = step["end"]
         if is_later and end["by"] == "reading" and end["quantity"] == "curd_temp_c":
-            return dict(step)
+            return step
     return None
 
 
-def _wanted_of(scene: "Scene", step: "dict[str, Any]") -> "KnownValue | None":
+def _wanted_of(scene: "Scene", step: "RecipeStep") -> "KnownValue | None":
     end = step["end"]
     names = ["target/" + quantity for quantity in IN_VAT]
     if end["by"] == "reading" and end["quantity"] in TEMPS:
