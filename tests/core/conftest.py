@@ -17,7 +17,8 @@ from . import desk
 from .alarm import alarms
 from .creamery import board
 from .figures import context, due as figures_due, ends, figure, plan as days
-from .log import amends, apart, equipment, order, readings as log_readings, run, touches
+from .log import amends, apart, equipment, opening, order, readings as log_readings
+from .log import run, touches
 from .make import curd, duplicates, facts, plan, timers, wheels
 from .step import drift, record, step_alerts, step_parts, steps, view
 from .units import quantities, readings
@@ -36,6 +37,7 @@ MODULES = {
     "log.touches": touches,
     "make.facts": facts,
     "log.order": order,
+    "log.opening": opening,
     "log.readings": log_readings,
     "make.plan": plan,
     "units.quantities": quantities,

@@ -49,37 +49,34 @@ def trends(
         each point, "low", "high", "beyond": indices}, or None where the chart has
         no limits or the points no spread.
     """
-    rows = []
+    told = []
     for state, opened in _makes(makes, recipe_id):
-        values = of_one(state["make"], _figures, state, opened)
-        if values is not None:
-            rows.append((state, opened, values))
-    charts: "list[Chart]" = []
-    for key, unit, _ in FIGURES:
-        points: "list[ChartPoint]" = []
-        for state, opened, told in rows:
-            value = told[key]
-            if value is not None:
-                points.append(
-                    {
-                        "make": state["make"],
-                        "batch": opened["data"]["batch"],
-                        "at_ms": opened["t_ms"],
-                        "value": value,
-                    }
-                )
-        values = [point["value"] for point in points]
-        chart = spc.control_chart(values) if points else None
-        charts.append(
-            {
-                "key": key,
-                "unit": unit,
-                "points": points,
-                "chart": chart,
-                "average": _average(values, chart),
-            }
-        )
-    return charts
+        figures = of_one(state["make"], _figures, state, opened)
+        if figures is not None:
+            told.append((state["make"], opened, figures))
+    return [_chart(told, key, unit) for key, unit, _ in FIGURES]
+
+
+def _chart(told: "list[tuple[str, Entry, Any]]", key: str, unit: str) -> "Chart":
+    points: "list[ChartPoint]" = [
+        {
+            "make": make,
+            "batch": opened["data"]["batch"],
+            "at_ms": opened["t_ms"],
+            "value": figures[key],
+        }
+        for make, opened, figures in told
+        if figures[key] is not None
+    ]
+    values = [point["value"] for point in points]
+    chart = spc.control_chart(values) if points else None
+    return {
+        "key": key,
+        "unit": unit,
+        "points": points,
+        "chart": chart,
+        "average": _average(values, chart),
+    }
 
 
 def _average(
