@@ -25,11 +25,11 @@ async function fetched(address) {
 
 /** @param {any} python @param {Record<string, string>} files */
 function putIn(python, files) {
-  for (const [path, text] of Object.entries(files)) {
-    const place = `/lib/${path}`;
-    python.FS.mkdirTree(folderOf(place));
-    python.FS.writeFile(place, text);
+  const paths = Object.keys(files);
+  for (const folder of new Set(paths.map(folderOf))) {
+    python.FS.mkdirTree(`/lib/${folder}`);
   }
+  for (const path of paths) python.FS.writeFile(`/lib/${path}`, files[path]);
 }
 
 async function boot() {
