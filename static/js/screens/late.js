@@ -1,6 +1,7 @@
 import { signal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import { html } from "../parts/html.js";
+import { Sheet } from "../parts/sheet.js";
 import { Tap } from "../parts/tap.js";
 import { loadRest, t } from "../messages/index.js";
 
@@ -33,12 +34,13 @@ export function loadLate() {
   return coming;
 }
 
-function Waiting() {
+/** @param {{onBack?: () => unknown}} props */
+function Waiting({ onBack }) {
   if (!isMissing.value) return null;
-  return html`<div class="scroll">
-    <p class="lead" role="status">${t("late.missing")}</p>
-    <${Tap} class="button" onTap=${() => location.reload()}>${t("late.again")}</${Tap}>
-  </div>`;
+  const words = html`<p class="lead" role="status">${t("late.missing")}</p>
+    <${Tap} class="second" onTap=${() => location.reload()}>${t("late.again")}</${Tap}>`;
+  if (!onBack) return html`<div class="scroll narrow">${words}</div>`;
+  return html`<${Sheet} title="" onBack=${onBack}>${words}</${Sheet}>`;
 }
 
 /**
@@ -56,5 +58,5 @@ export function Late({ name, isPart = false, ...rest }) {
   }, []);
   const found = screens.value;
   if (found) return html`<${found[name]} ...${rest} />`;
-  return isPart ? null : html`<${Waiting} />`;
+  return isPart ? null : html`<${Waiting} onBack=${rest.onBack} />`;
 }
