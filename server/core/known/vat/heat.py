@@ -75,11 +75,11 @@ def _earlier(scene: "Scene", stream: str) -> "dict[str, Any] | None":
 def _tau_s(scene: "Scene") -> "KnownValue | None":
     """Return the time constant that this vat showed before, for this much milk."""
     # Loaded when a step first heats: other steps answer sooner without.
-    from ...formulas.heat import heat
+    from ...formulas.heat import vat_pace
 
     contents_kg = vat_kg_now(scene)
     fitted = [
-        heat.tau_at_fill(tau_s, fill_kg, contents_kg)
+        vat_pace.tau_at_fill(tau_s, fill_kg, contents_kg)
         for tau_s, fill_kg in _shown_before(scene)
     ]
     # What another fill says is a guess while this one has been measured.

@@ -1,6 +1,6 @@
 """Warming and cooling the vat: how long, how fast, and whether in time."""
 
-from ...formulas.heat import heat, heat_forecast
+from ...formulas.heat import heat, heat_forecast, vat_pace
 from ...formulas.heat.lateness import lateness
 from ...formulas.milk import milk
 from ...units.table import convert
@@ -111,7 +111,7 @@ def _heat_time(x: "dict[str, Any]") -> "dict[str, Any] | None":
         lacking = [n for n in ("contents_kg", "power_kw") if x[n] is None]
         if lacking:
             return result([], [], [], lacking)
-        time_s = heat.time_at_power_s(
+        time_s = vat_pace.time_at_power_s(
             start,
             target,
             x["contents_kg"],
@@ -180,7 +180,7 @@ def _vat_time_constant(x: "dict[str, Any]") -> "dict[str, Any] | None":
     found = heat_forecast.fit_tau_robust(times_s, temps_c, jacket)
     values = [value("tau_s", found["tau_s"])]
     if x["contents_kg"] is not None and x["other_contents_kg"] is not None:
-        other = heat.tau_at_fill(
+        other = vat_pace.tau_at_fill(
             found["tau_s"], x["contents_kg"], x["other_contents_kg"]
         )
         values.append(

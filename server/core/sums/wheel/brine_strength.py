@@ -1,6 +1,6 @@
 """How strong a brine is, whatever it was read by."""
 
-from ...formulas.salt import brine, brine_scales, brine_tank
+from ...formulas.salt import brine, brine_scales, brine_tank, hydrometers
 from ..outputs import note, output, result, value
 from ..rows import choice, default, number, sum_row
 
@@ -48,7 +48,7 @@ def _brine_strength(x: "dict[str, Any]") -> "dict[str, Any] | None":
     elif x["method"] == "baume":
         salt, low, high = _from_baume(x, x["baume"], temp, notes)
     elif x["method"] == "salometer":
-        salt = brine_scales.salt_frac_from_salometer(x["salometer"], temp)
+        salt = hydrometers.salt_frac_from_salometer(x["salometer"], temp)
     elif x["method"] == "g_l":
         salt = brine.salt_frac_from_g_l(x["salt_g_l"], temp)
     elif x["method"] == "g_kg_water":
@@ -65,10 +65,10 @@ def _brine_strength(x: "dict[str, Any]") -> "dict[str, Any] | None":
     values.append(
         value(
             "baume",
-            brine_scales.baume_of_brine(salt, temp, brine_scales.BAUME_MODULUS),
+            hydrometers.baume_of_brine(salt, temp, hydrometers.BAUME_MODULUS),
         )
     )
-    values.append(value("salometer", brine_scales.salometer_of_brine(salt, temp)))
+    values.append(value("salometer", hydrometers.salometer_of_brine(salt, temp)))
     values.append(value("salt_g_l", brine_scales.salt_g_l_of_brine(salt, temp)))
     values.append(value("salt_g_kg_water", brine_scales.salt_g_kg_of_water(salt, temp)))
     values.extend(_limits(x, salt, temp))
@@ -89,17 +89,17 @@ def _from_baume(
     x: "dict[str, Any]", baume: float, temp: float, notes: "list[Any]"
 ) -> "tuple[Any, Any, Any]":
     if x["brine_kind"] == "used":
-        found = brine_scales.used_brine_range(baume, temp)
+        found = hydrometers.used_brine_range(baume, temp)
         notes.append(note("used_brine_reads_high"))
     else:
-        found = brine_scales.clean_brine_range(baume, temp)
+        found = hydrometers.clean_brine_range(baume, temp)
     return found["value"], found["low"], found["high"]
 
 
 def _from_density(salt: float, temp: int, notes: "list[Any]") -> "tuple[Any, Any, Any]":
     """A used brine floats any hydrometer too high, whatever its scale."""
-    baume = brine_scales.baume_of_brine(salt, temp, brine_scales.BAUME_MODULUS)
-    found = brine_scales.used_brine_range(baume, temp)
+    baume = hydrometers.baume_of_brine(salt, temp, hydrometers.BAUME_MODULUS)
+    found = hydrometers.used_brine_range(baume, temp)
     notes.append(note("used_brine_reads_high"))
     return found["value"], found["low"], found["high"]
 
