@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 
     from server.shapes.core.state import KnownValue, Rules
     from server.shapes.core.sums import Answer, RestsOn
+    from server.shapes.core.worked import Inputs
 
 
 # Strongest first. "secondary" is read in a source that quotes the first one,
@@ -98,7 +99,7 @@ def _gather(
     known: "dict[str, KnownValue]",
     reply: "Answer",
 ) -> "dict[str, Any]":
-    taken: "dict[str, Any]" = {"ranges": {}, "typed": {}, "from": {}}
+    taken: "Inputs" = {"ranges": {}, "typed": {}, "from": {}}
     for item in row["inputs"]:
         name = item["name"]
         taken[name] = None
@@ -121,7 +122,7 @@ def _gather(
 
 
 def _take(
-    taken: "dict[str, Any]",
+    taken: "Inputs",
     reply: "Answer",
     item: "dict[str, Any]",
     value: "Any",
@@ -149,7 +150,7 @@ def _take(
         )
 
 
-def _work(row: "dict[str, Any]", taken: "dict[str, Any]", reply: "Answer") -> None:
+def _work(row: "dict[str, Any]", taken: "Inputs", reply: "Answer") -> None:
     try:
         done = row["work"](taken)
     except Refused as refusal:

@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 
     from server.shapes.core.sums import RestsOn, SumValue
     from server.shapes.core.words import Keyed
+    from server.shapes.core.worked import Inputs, Worked, WorkedValue
 
 
 ROLES = ("estimate", "limit", "band")
@@ -81,7 +82,7 @@ def value(
     read: "object" = None,
     nth: "int | None" = None,
     across_m: "float | None" = None,
-) -> "dict[str, Any]":
+) -> "WorkedValue":
     """Return one value of an answer, before its output is known.
 
     Args:
@@ -109,7 +110,7 @@ def value(
 def declared(
     values: "list[Any]",
     outputs: "list[dict[str, Any]]",
-    taken: "dict[str, Any]",
+    taken: "Inputs",
 ) -> "list[SumValue]":
     """Return values with what their outputs say of them.
 
@@ -143,9 +144,7 @@ def declared(
     return values
 
 
-def _unit(
-    unit: "str | dict[str, str]", of: "str | None", taken: "dict[str, Any]"
-) -> str:
+def _unit(unit: "str | dict[str, str]", of: "str | None", taken: "Inputs") -> str:
     if not isinstance(unit, dict):
         return unit
     name = unit.get("as_read")
@@ -193,12 +192,12 @@ def rests(
 
 
 def result(
-    values: "list[dict[str, Any]]",
+    values: "list[WorkedValue]",
     notes: "Sequence[Keyed]" = (),
     rests_on: "Sequence[RestsOn]" = (),
     missing: "Sequence[str]" = (),
     unused: "Sequence[str]" = (),
-) -> "dict[str, Any]":
+) -> "Worked":
     """Return what the work of a sum comes to.
 
     Args:
@@ -217,6 +216,6 @@ def result(
     }
 
 
-def no_rules() -> "dict[str, Any]":
+def no_rules() -> "Worked":
     """Return what a sum that judges comes to where its rule is not at hand."""
     return result([], [note("rules_not_here")], [], ["rules"])

@@ -11,6 +11,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.worked import Inputs, Worked, WorkedValue
+
 
 EBOOK = "hill_ferrer_gouda_process_table"
 # Minutes from the starter, pH: as printed.
@@ -36,7 +38,7 @@ CURVE = series(
 STARTERS = {"mixed": acid.MIXED_STARTER, "mesophilic": acid.MESOPHILIC_STARTER}
 
 
-def _acid_forecast(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _acid_forecast(x: "Inputs") -> "Worked | None":
     times_s, phs = split(x["ph_readings"] or [], "ph")
     curve_s, curve_phs = split(x["curve"], "ph")
     curve = {"times_s": curve_s, "phs": curve_phs}
@@ -64,12 +66,12 @@ def _acid_forecast(x: "dict[str, Any]") -> "dict[str, Any] | None":
 
 
 def _reach(
-    x: "dict[str, Any]",
+    x: "Inputs",
     target: "dict[str, Any]",
     found: "dict[str, Any]",
     curve: "dict[str, Any]",
     times_s: "list[float]",
-) -> "list[dict[str, Any]]":
+) -> "list[WorkedValue]":
     ends = [found["value_s"], found["low_s"], found["high_s"]]
     of = target["of"]
     own_s = acid_curve.curve_time_s(target["ph"], curve["times_s"], curve["phs"])
@@ -90,7 +92,7 @@ def _reach(
     return values
 
 
-def _acid_band(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _acid_band(x: "Inputs") -> "Worked | None":
     times_s, phs = split(x["ph_readings"], "ph")
     curve_s, curve_phs = split(x["curve"], "ph")
     found = acid_state(times_s, phs, {"times_s": curve_s, "phs": curve_phs})
@@ -106,7 +108,7 @@ def _acid_band(x: "dict[str, Any]") -> "dict[str, Any] | None":
     return result(values, notes, [source])
 
 
-def _acid_temperature(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _acid_temperature(x: "Inputs") -> "Worked | None":
     times_s, temps_c = split(x["curd_temps"], "value")
     starter = STARTERS[x["starter_kind"]]
     reference_c = x["reference_temp_c"]

@@ -11,13 +11,13 @@ from .heat import split
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
+    from server.shapes.core.worked import Inputs, Worked
 
 
 EBOOK = "hill_ferrer_gouda"
 
 
-def _acid_ends(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _acid_ends(x: "Inputs") -> "Worked | None":
     times_s, phs = split(x["ph_readings"], "ph")
     found = acid_forecast.forecast(
         times_s,

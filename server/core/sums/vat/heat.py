@@ -11,6 +11,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.worked import Inputs, Worked, WorkedValue
+
 
 TEMP = number("value", "C", -2.0, 110.0, [0.0, 95.0])
 VAT_TEMPS = series("vat_temps", timed([TEMP]), 1)
@@ -39,7 +41,7 @@ def split(rows: "list[dict[str, Any]]", name: str) -> "tuple[list[float], list[f
     return times_s, [row[name] for row in rows]
 
 
-def _heat_forecast(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _heat_forecast(x: "Inputs") -> "Worked | None":
     times_s, temps_c = split(x["vat_temps"], "value")
     prior = _prior(x)
     notes = []
@@ -72,7 +74,7 @@ def _heat_forecast(x: "dict[str, Any]") -> "dict[str, Any] | None":
     return result(_reach_values(x, found, times_s, rate), notes)
 
 
-def _prior(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _prior(x: "Inputs") -> "dict[str, Any] | None":
     if x["tau_s"] is None:
         return None
     low, high = x["ranges"].get("tau_s") or [x["tau_s"] * 0.8, x["tau_s"] * 1.25]
@@ -82,8 +84,8 @@ def _prior(x: "dict[str, Any]") -> "dict[str, Any] | None":
 
 
 def _reach_values(
-    x: "dict[str, Any]", found: "dict[str, Any]", times_s: "list[float]", rate: float
-) -> "list[dict[str, Any]]":
+    x: "Inputs", found: "dict[str, Any]", times_s: "list[float]", rate: float
+) -> "list[WorkedValue]":
     ends = [found["value_s"], found["low_s"], found["high_s"]]
     values = [value("reach_s", ends[0], ends[1], ends[2])]
     now_s = times_s[-1] if x["temps_now_min"] is None else x["temps_now_min"] * 60.0
@@ -105,7 +107,7 @@ def _reach_values(
     return values
 
 
-def _heat_time(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _heat_time(x: "Inputs") -> "Worked | None":
     start, target = x["vat_temp_c"], x["target_temp_c"]
     if x["heating"] == "power":
         lacking = [n for n in ("contents_kg", "power_kw") if x[n] is None]
@@ -140,7 +142,7 @@ def _heat_time(x: "dict[str, Any]") -> "dict[str, Any] | None":
     )
 
 
-def _jacket_needed(x: "dict[str, Any]") -> "dict[str, Any]":
+def _jacket_needed(x: "Inputs") -> "Worked":
     jacket = heat.jacket_needed_c(
         x["vat_temp_c"], x["target_temp_c"], x["tau_s"], x["time_s"]
     )
@@ -150,7 +152,7 @@ def _jacket_needed(x: "dict[str, Any]") -> "dict[str, Any]":
     return result([value("jacket_temp_c", jacket)], notes)
 
 
-def _scald_rate(x: "dict[str, Any]") -> "dict[str, Any]":
+def _scald_rate(x: "Inputs") -> "Worked":
     times_s, temps_c = split(x["vat_temps"], "value")
     found = heat_forecast.measured_rate(times_s, temps_c, x["reading_sd_k"])
     notes = [note(found["basis"])]
@@ -174,7 +176,7 @@ def _scald_rate(x: "dict[str, Any]") -> "dict[str, Any]":
     return result(values, notes)
 
 
-def _vat_time_constant(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _vat_time_constant(x: "Inputs") -> "Worked | None":
     times_s, temps_c = split(x["vat_temps"], "value")
     jacket = x["jacket_temp_c"]
     found = heat_forecast.fit_tau_robust(times_s, temps_c, jacket)

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from typing import Any
 
     from server.shapes.core.sums import RestsOn
+    from server.shapes.core.worked import Inputs, Worked, WorkedValue
 
 
 RULE = {"us": "us_heat_treatment", "eu_uk": "eu_uk_heat_treatment"}
@@ -27,7 +28,7 @@ FAT_TESTED = number(
 )
 
 
-def _heat_treatment(x: "dict[str, Any]") -> "dict[str, Any]":
+def _heat_treatment(x: "Inputs") -> "Worked":
     rule = x["rules"].get(RULE[x["jurisdiction"]])
     if rule is None:
         return no_rules()
@@ -66,7 +67,7 @@ def _heat_treatment(x: "dict[str, Any]") -> "dict[str, Any]":
     return result(_values(found), notes, _figures(rule, found))
 
 
-def _values(found: "dict[str, Any]") -> "list[dict[str, Any]]":
+def _values(found: "dict[str, Any]") -> "list[WorkedValue]":
     hold = found["hold"] or {}
     values = [
         value("class", found["class"], of=found["rule"]),
@@ -114,7 +115,7 @@ def _figures(rule: "dict[str, Any]", found: "dict[str, Any]") -> "list[RestsOn]"
     return figures
 
 
-def _lethality(x: "dict[str, Any]") -> "dict[str, Any]":
+def _lethality(x: "Inputs") -> "Worked":
     times_s, temps_c = split(x["vat_temps"], "value")
     notes = [note("lethality_is_no_verdict")]
     values, sources = [], []

@@ -11,15 +11,17 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.worked import Inputs, Worked
 
-def _starter_packs(x: "dict[str, Any]") -> "dict[str, Any]":
+
+def _starter_packs(x: "Inputs") -> "Worked":
     packs = ingredients.starter_packs(
         x["milk_l"], x["dose_units_per_l"], x["pack_units"]
     )
     return result([value("packs", packs)], [note("part_packs_are_yours_to_judge")])
 
 
-def _starter_bulk(x: "dict[str, Any]") -> "dict[str, Any]":
+def _starter_bulk(x: "Inputs") -> "Worked":
     low, high = x["ranges"].get("starter_frac") or [None, None]
     kg = x["milk_kg"]
     ends = [
@@ -30,7 +32,7 @@ def _starter_bulk(x: "dict[str, Any]") -> "dict[str, Any]":
     return result([value("starter_kg", amount, ends[0], ends[1])])
 
 
-def _starter_change(x: "dict[str, Any]") -> "dict[str, Any]":
+def _starter_change(x: "Inputs") -> "Worked":
     low, high = x["ranges"].get("growth_per_h") or [None, None]
     ratio = x["dose_ratio"]
     shifts = [
@@ -41,7 +43,7 @@ def _starter_change(x: "dict[str, Any]") -> "dict[str, Any]":
     return result([value("earlier_s", shifts[0], ends[0], ends[-1])])
 
 
-def _calcium_chloride(x: "dict[str, Any]") -> "dict[str, Any]":
+def _calcium_chloride(x: "Inputs") -> "Worked":
     dose_g = x["milk_kg"] * x["dose_g_per_kg"]
     low, high = x["ranges"].get("dose_g_per_kg") or [None, None]
     ends = [None if end is None else x["milk_kg"] * end for end in (low, high)]
@@ -83,7 +85,7 @@ def _calcium_chloride(x: "dict[str, Any]") -> "dict[str, Any]":
     return result(values, notes, [source])
 
 
-def _colour(x: "dict[str, Any]") -> "dict[str, Any]":
+def _colour(x: "Inputs") -> "Worked":
     low, high = x["ranges"].get("dose_ml_per_t") or [None, None]
     amounts = [
         None if dose is None else ingredients.colour_ml(x["milk_kg"], dose)

@@ -9,7 +9,7 @@ from . import receipt
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
+    from server.shapes.core.worked import Inputs, Worked, WorkedValue
 
 
 GOFF = "guelph_density_table"
@@ -36,7 +36,7 @@ SCALES = [
 PROTEIN = number("protein_frac", "fraction", 0.0, 0.2, [0.024, 0.06])
 
 
-def _milk_mass(x: "dict[str, Any]") -> "dict[str, Any]":
+def _milk_mass(x: "Inputs") -> "Worked":
     density = milk.density_kg_l(x["fat_frac"], x["snf_frac"], x["milk_temp_c"])
     low, high = density - DENSITY_ERROR_KG_L, density + DENSITY_ERROR_KG_L
     values = [value("density_kg_l", density, low, high)]
@@ -67,23 +67,23 @@ def _milk_mass(x: "dict[str, Any]") -> "dict[str, Any]":
     )
 
 
-def _acidity_titration(x: "dict[str, Any]") -> "dict[str, Any]":
+def _acidity_titration(x: "Inputs") -> "Worked":
     frac = lactic_frac(x["alkali_ml"], x["alkali_mol_l"], x["sample_ml"])
     return result(_scales(frac), [note("acidity_never_ph")])
 
 
-def _acidity_units(x: "dict[str, Any]") -> "dict[str, Any]":
+def _acidity_units(x: "Inputs") -> "Worked":
     return result(_scales(x["acidity_frac"]), [note("acidity_never_ph")])
 
 
-def _scales(frac: float) -> "list[dict[str, Any]]":
+def _scales(frac: float) -> "list[WorkedValue]":
     found = [value("acidity_frac", frac)]
     for name in ("lactic_percent", "dornic", "thorner", "soxhlet_henkel"):
         found.append(value(name, convert(frac, "fraction lactic", name)))
     return found
 
 
-def _standardise_fat(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _standardise_fat(x: "Inputs") -> "Worked | None":
     kg, fat, wanted = x["milk_kg"], x["fat_frac"], x["target_fat_frac"]
     other = x["added_fat_frac"]
     values = []
@@ -100,7 +100,7 @@ def _standardise_fat(x: "dict[str, Any]") -> "dict[str, Any] | None":
     return result(values)
 
 
-def _standardise_ratio(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _standardise_ratio(x: "Inputs") -> "Worked | None":
     kg, protein, fat = x["milk_kg"], x["protein_frac"], x["fat_frac"]
     wanted = x["protein_fat_ratio"]
     values = [value("target_fat_frac", standardise.fat_for_ratio_frac(protein, wanted))]

@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from typing import Any
 
     from server.shapes.core.sums import RestsOn
+    from server.shapes.core.worked import Inputs, Worked, WorkedValue
 
 
 RULE = {"us": "us_milk_receiving", "eu_uk": "eu_uk_milk_receiving"}
@@ -24,12 +25,12 @@ TEMPS: "dict[str, Any]" = {
 }
 
 
-def _milk_receipt(x: "dict[str, Any]") -> "dict[str, Any]":
+def _milk_receipt(x: "Inputs") -> "Worked":
     word = x["jurisdiction"]
     rule = x["rules"].get(RULE[word])
     if rule is None:
         return no_rules()
-    values: "list[dict[str, Any]]" = []
+    values: "list[WorkedValue]" = []
     sources: "list[RestsOn]" = []
     for first, second in TEMPS[word]:
         part = rule[first] if second is None else rule[first][second]
@@ -50,14 +51,14 @@ def _milk_receipt(x: "dict[str, Any]") -> "dict[str, Any]":
 
 
 def _in_typed_unit(
-    x: "dict[str, Any]", figures: "dict[str, dict[str, Any]]"
+    x: "Inputs", figures: "dict[str, dict[str, Any]]"
 ) -> "tuple[dict[str, Any] | None, float]":
     typed = x["typed"].get("milk_temp_c") or [x["milk_temp_c"], "C"]
     return figures.get(typed[1]), typed[0]
 
 
 def _check(
-    values: "list[dict[str, Any]]",
+    values: "list[WorkedValue]",
     sources: "list[RestsOn]",
     name: str,
     of: str,
@@ -86,9 +87,9 @@ def _check(
 
 
 def _cells(
-    values: "list[dict[str, Any]]",
+    values: "list[WorkedValue]",
     sources: "list[RestsOn]",
-    x: "dict[str, Any]",
+    x: "Inputs",
     rule: "dict[str, Any]",
 ) -> None:
     species = x["species"]
@@ -104,9 +105,9 @@ def _cells(
 
 
 def _drug_test(
-    values: "list[dict[str, Any]]",
+    values: "list[WorkedValue]",
     sources: "list[RestsOn]",
-    x: "dict[str, Any]",
+    x: "Inputs",
     rule: "dict[str, Any]",
 ) -> None:
     """Positive never meets; missing is not assessed, and the make waits for it."""
@@ -122,9 +123,9 @@ def _drug_test(
 
 
 def _age(
-    values: "list[dict[str, Any]]",
+    values: "list[WorkedValue]",
     sources: "list[RestsOn]",
-    x: "dict[str, Any]",
+    x: "Inputs",
     rule: "dict[str, Any]",
 ) -> None:
     table = rule["make_begins_within"]
@@ -140,9 +141,9 @@ def _age(
 
 
 def _cooling(
-    values: "list[dict[str, Any]]",
+    values: "list[WorkedValue]",
     sources: "list[RestsOn]",
-    x: "dict[str, Any]",
+    x: "Inputs",
     rule: "dict[str, Any]",
 ) -> None:
     """Judge how soon the milk was cold: by the tank's log, else by what is read now.
@@ -170,7 +171,7 @@ def _cooling(
             )
 
 
-def _told_by_age(x: "dict[str, Any]", part: "dict[str, Any]") -> "float | None":
+def _told_by_age(x: "Inputs", part: "dict[str, Any]") -> "float | None":
     """Return the milk's age where that alone tells whether it was cold in time."""
     figure, temp = _in_typed_unit(x, part["max_temp"])
     if x["milk_age_h"] is None or figure is None:

@@ -6,7 +6,7 @@ from ..rows import choice, default, number, sum_row
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
+    from server.shapes.core.worked import Inputs, Worked
 
 
 MILK_L = number("milk_l", "L", 0.0, 50000.0, [20.0, 20000.0])
@@ -20,7 +20,7 @@ UNUSED = {
 }
 
 
-def _rennet_dose(x: "dict[str, Any]") -> "dict[str, Any]":
+def _rennet_dose(x: "Inputs") -> "Worked":
     unused = UNUSED[x["strength_kind"]]
     if x["strength_kind"] == "soxhlet":
         if x["strength_soxhlet"] is None:
@@ -55,7 +55,7 @@ def _rennet_dose(x: "dict[str, Any]") -> "dict[str, Any]":
     )
 
 
-def _cut_time(x: "dict[str, Any]") -> "dict[str, Any]":
+def _cut_time(x: "Inputs") -> "Worked":
     floc, factor = x["floc_s"], x["floc_factor"]
     found = setting.cut_time(floc, factor, x["tested_every_s"])
     first, last = x["ranges"].get("floc_factor") or [factor, factor]
@@ -68,7 +68,7 @@ def _cut_time(x: "dict[str, Any]") -> "dict[str, Any]":
     )
 
 
-def _rennet_next(x: "dict[str, Any]") -> "dict[str, Any]":
+def _rennet_next(x: "Inputs") -> "Worked":
     factor = setting.next_dose_factor(x["floc_s"], x["target_floc_s"], x["delay_s"])
     values = [value("dose_factor", factor)]
     if x["rennet_ml"] is not None:

@@ -12,6 +12,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.worked import Inputs, Worked
+
 
 # In what a mark is read; "other" has none.
 ENDS = {
@@ -24,7 +26,7 @@ ENDS = {
 MARKS = ("ph_at_6_h_washed", "ph_at_6_h_salers", "cheddar_milling", "washed_draining")
 
 
-def _slow_make(x: "dict[str, Any]") -> "dict[str, Any]":
+def _slow_make(x: "Inputs") -> "Worked":
     rule = x["rules"].get("slow_make")
     if rule is None:
         return no_rules()
@@ -38,9 +40,7 @@ def _slow_make(x: "dict[str, Any]") -> "dict[str, Any]":
     return _by_acidity(x, row)
 
 
-def _by_ph(
-    x: "dict[str, Any]", row: "dict[str, Any]", window_s: float
-) -> "dict[str, Any]":
+def _by_ph(x: "Inputs", row: "dict[str, Any]", window_s: float) -> "Worked":
     lacking = [name for name in ("ph", "at_h") if x[name] is None]
     if lacking:
         return result([], [], [], lacking)
@@ -52,7 +52,7 @@ def _by_ph(
     return _told(row["key"], x["ph"], x["ph"] > figure["value"], figure, "ph_most")
 
 
-def _by_acidity(x: "dict[str, Any]", row: "dict[str, Any]") -> "dict[str, Any]":
+def _by_acidity(x: "Inputs", row: "dict[str, Any]") -> "Worked":
     acidity = x["acidity_frac"]
     if acidity is None:
         return result([], [], [], ["acidity_frac"])
@@ -67,7 +67,7 @@ def _by_acidity(x: "dict[str, Any]", row: "dict[str, Any]") -> "dict[str, Any]":
 
 def _told(
     mark: str, amount: float, is_slow: bool, figure: "dict[str, Any]", name: str
-) -> "dict[str, Any]":
+) -> "Worked":
     word = "does_not_meet" if is_slow else "meets"
     source = rests(
         name, figure["value"], ENDS[mark], figure["status"], figure["source"]

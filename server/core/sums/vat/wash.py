@@ -13,6 +13,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.worked import Inputs, Worked, WorkedValue
+
 
 GOUDA = "guelph_gouda"
 # Curd and whey together, as formulas.md's worked washes count them.
@@ -39,7 +41,7 @@ CP = rests(
 )
 
 
-def _hot_notes(x: "dict[str, Any]") -> "list[dict[str, Any]]":
+def _hot_notes(x: "Inputs") -> "list[dict[str, Any]]":
     if wash.check_water_temp(x["water_temp_c"], x["water_most_c"]):
         return [
             note(
@@ -51,7 +53,7 @@ def _hot_notes(x: "dict[str, Any]") -> "list[dict[str, Any]]":
     return []
 
 
-def _wash_water(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _wash_water(x: "Inputs") -> "Worked | None":
     vat = [x["vat_kg"], VAT_CP_J_KG_K, x["vat_temp_c"]]
     plan = wash.wash_plan(*(vat + [x["target_temp_c"], x["water_temp_c"], FIRST_FRAC]))
     # With the usual loss the water must do a kelvin more: the upper end.
@@ -81,7 +83,7 @@ def _wash_water(x: "dict[str, Any]") -> "dict[str, Any] | None":
     return result(values, notes, [CP])
 
 
-def _wash_rest(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _wash_rest(x: "Inputs") -> "Worked | None":
     rest = wash.rest_kg(
         x["vat_kg"],
         VAT_CP_J_KG_K,
@@ -98,7 +100,7 @@ def _wash_rest(x: "dict[str, Any]") -> "dict[str, Any] | None":
     )
 
 
-def _wash_temp(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _wash_temp(x: "Inputs") -> "Worked | None":
     water = x["water_kg"]
     temp_c = wash.water_temp_c(
         x["vat_kg"], VAT_CP_J_KG_K, x["vat_temp_c"], x["target_temp_c"], water
@@ -114,7 +116,7 @@ def _wash_temp(x: "dict[str, Any]") -> "dict[str, Any] | None":
     return result([value("water_temp_c", temp_c, temp_c, high)], notes, [CP])
 
 
-def _wash_drain(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _wash_drain(x: "Inputs") -> "Worked | None":
     """Whey to run off so that the water at hand warms the rest to the target."""
     milk_kg = x["milk_kg"]
     off = x["drain_frac"] * milk_kg * x["whey_share_frac"]
@@ -141,8 +143,8 @@ def _wash_drain(x: "dict[str, Any]") -> "dict[str, Any] | None":
 
 
 def _for_water(
-    x: "dict[str, Any]", start: float, most: float, values: "list[dict[str, Any]]"
-) -> "dict[str, Any] | None":
+    x: "Inputs", start: float, most: float, values: "list[WorkedValue]"
+) -> "Worked | None":
     """Add what to run off so that the water at hand warms the rest to the target."""
     lacking = [
         n for n in ("vat_temp_c", "target_temp_c", "water_planned_c") if x[n] is None
@@ -169,7 +171,7 @@ def _for_water(
     return result(values, notes, [CP])
 
 
-def _lactose_left(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _lactose_left(x: "Inputs") -> "Worked | None":
     steps = [[row["drained_kg"], row["water_kg"]] for row in x["washes"]]
     values = []
     for count in range(1, len(steps) + 1):

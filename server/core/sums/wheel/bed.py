@@ -7,14 +7,14 @@ from ..rows import default, number, sum_row
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
+    from server.shapes.core.worked import Inputs, Worked
 
 
 LENGTH = number("length_m", "m", 0.05, 20.0, [0.2, 6.0])
 WIDTH = number("width_m", "m", 0.05, 5.0, [0.2, 2.0])
 
 
-def _bed_weights(x: "dict[str, Any]") -> "dict[str, Any]":
+def _bed_weights(x: "Inputs") -> "Worked":
     area = x["length_m"] * x["width_m"]
     values = []
     if x["wanted_kpa"] is not None:
@@ -37,7 +37,7 @@ def _bed_weights(x: "dict[str, Any]") -> "dict[str, Any]":
     return result(values)
 
 
-def _block_plan(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _block_plan(x: "Inputs") -> "Worked | None":
     plan = curd_bed.cutting_plan(
         x["curd_kg"],
         x["length_m"],

@@ -15,6 +15,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.worked import Inputs, Worked, WorkedValue
+
 
 FLOURY = "floury_2010_start_of_ours"
 # A typed diffusivity carries no range of its own: a quarter of the salt either
@@ -69,7 +71,7 @@ WANTED = number(
 )
 
 
-def _brine_make_up(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _brine_make_up(x: "Inputs") -> "Worked | None":
     found = brine_tank.make_up(x["volume_l"], x["brine_salt_frac"], x["brine_temp_c"])
     return result(
         [
@@ -81,7 +83,7 @@ def _brine_make_up(x: "dict[str, Any]") -> "dict[str, Any] | None":
     )
 
 
-def _brine_top_up(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _brine_top_up(x: "Inputs") -> "Worked | None":
     kg = x["brine_kg"]
     if kg is None:
         if x["volume_l"] is None:
@@ -97,10 +99,15 @@ def _brine_top_up(x: "dict[str, Any]") -> "dict[str, Any] | None":
     return result(values, [note("dissolve_and_stir")])
 
 
-def _brine_time(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _brine_time(x: "Inputs") -> "Worked | None":
     own = x["diffusion_m2_s"]
     low, high = x["ranges"].get("diffusion_m2_s") or [own / DOUBT, own * DOUBT]
-    wheel = [x["diameter_m"], x["height_m"], x["moisture_frac"], x["brine_salt_frac"]]
+    wheel: "list[Any]" = [
+        x["diameter_m"],
+        x["height_m"],
+        x["moisture_frac"],
+        x["brine_salt_frac"],
+    ]
     found = brining.brining_range_s(
         *(
             [x["wanted_salt_frac"]]
@@ -123,8 +130,8 @@ def _brine_time(x: "dict[str, Any]") -> "dict[str, Any] | None":
 
 
 def _salt_after(
-    x: "dict[str, Any]", wheel: "list[float]", low: float, high: float
-) -> "dict[str, Any]":
+    x: "Inputs", wheel: "list[float]", low: float, high: float
+) -> "WorkedValue":
     salts = [
         salting.wheel_salting(*([x["brined_s"]] + wheel + [d, x["water_salt_ratio"]]))
         for d in (x["diffusion_m2_s"], low, high)
@@ -137,7 +144,7 @@ def _salt_after(
     )
 
 
-def _brine_factor(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _brine_factor(x: "Inputs") -> "Worked | None":
     found: "dict[str, Any]" = brining.calibrated_diffusion(
         [
             {
@@ -161,7 +168,7 @@ def _brine_factor(x: "dict[str, Any]") -> "dict[str, Any] | None":
     )
 
 
-def _brine_check(x: "dict[str, Any]") -> "dict[str, Any]":
+def _brine_check(x: "Inputs") -> "Worked":
     values, sources = [], []
     rule = x["rules"].get("brine")
     if rule is None:

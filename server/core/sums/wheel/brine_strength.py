@@ -8,6 +8,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.worked import Inputs, Worked, WorkedValue
+
 
 SALT = number("brine_salt_frac", "fraction", 0.0, 0.2660, [0.15, 0.264])
 TEMP = number(
@@ -32,7 +34,7 @@ TITRATED = ("blank_ml", "silver_mol_l", "sample_g")
 FLOATED = ("density", "baume", "salometer")
 
 
-def _brine_strength(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _brine_strength(x: "Inputs") -> "Worked | None":
     name = READS[x["method"]]
     lacking = [n for n in [name] if x[n] is None]
     if x["method"] == "titration" and x["sample_g"] is None:
@@ -86,7 +88,7 @@ def _unused(method: str) -> "list[str]":
 
 
 def _from_baume(
-    x: "dict[str, Any]", baume: float, temp: float, notes: "list[Any]"
+    x: "Inputs", baume: float, temp: float, notes: "list[Any]"
 ) -> "tuple[Any, Any, Any]":
     if x["brine_kind"] == "used":
         found = hydrometers.used_brine_range(baume, temp)
@@ -104,7 +106,7 @@ def _from_density(salt: float, temp: int, notes: "list[Any]") -> "tuple[Any, Any
     return found["value"], found["low"], found["high"]
 
 
-def _limits(x: "dict[str, Any]", salt: float, temp: float) -> "list[dict[str, Any]]":
+def _limits(x: "Inputs", salt: float, temp: float) -> "list[WorkedValue]":
     rule = x["rules"].get("brine")
     if rule is None:
         return []

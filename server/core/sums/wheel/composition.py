@@ -10,6 +10,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.worked import Inputs, Worked, WorkedValue
+
 
 RULE = {"us": "us_identity", "codex": "codex"}
 STANDARDS = (
@@ -55,7 +57,7 @@ MOISTURE = number("cheese_moisture_frac", "fraction", 0.0, 0.9, [0.28, 0.6])
 FAT = number("cheese_fat_frac", "fraction", 0.0, 0.6, [0.1, 0.45])
 
 
-def _composition(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _composition(x: "Inputs") -> "Worked | None":
     moisture, fat = x["cheese_moisture_frac"], x["cheese_fat_frac"]
     if moisture + fat >= 1.0:
         raise Refused("more_than_cheese", "cheese_fat_frac", fat, 1 - moisture)
@@ -85,7 +87,7 @@ def _composition(x: "dict[str, Any]") -> "dict[str, Any] | None":
     return result(values, [note("classes_overlap")], sources)
 
 
-def _identity(x: "dict[str, Any]") -> "dict[str, Any]":
+def _identity(x: "Inputs") -> "Worked":
     rule = x["rules"].get(RULE[x["standard_jurisdiction"]])
     if rule is None:
         return no_rules()
@@ -127,7 +129,7 @@ def _identity(x: "dict[str, Any]") -> "dict[str, Any]":
     return result(values, notes, sources)
 
 
-def _figure(figure: "dict[str, Any]", milk_was: "str | None") -> "dict[str, Any]":
+def _figure(figure: "dict[str, Any]", milk_was: "str | None") -> "WorkedValue":
     low, high = figure["limit"], None
     if figure["sense"] in ("max", "below"):
         low, high = high, low

@@ -10,6 +10,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.worked import Inputs, Worked
+
 
 # Farmhouse programme for a washed-curd wheel: pressure on the cheese [kPa], from and
 # to, and for how long [s]; from memory.
@@ -66,7 +68,7 @@ BESIDE = number(
 )
 
 
-def _force(x: "dict[str, Any]") -> float:
+def _force(x: "Inputs") -> float:
     return press.cylinder_force_n(
         convert(x["gauge_kpa"], "kPa", "Pa"),
         x["bore_m"],
@@ -76,7 +78,7 @@ def _force(x: "dict[str, Any]") -> float:
     )
 
 
-def _press_pressure(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _press_pressure(x: "Inputs") -> "Worked | None":
     force = _force(x)
     area = press.circle_area_m2(x["diameter_m"])
     on_cheese = press.cheese_pressure_pa(
@@ -88,9 +90,7 @@ def _press_pressure(x: "dict[str, Any]") -> "dict[str, Any] | None":
     )
 
 
-def _gauge_kpa(
-    x: "dict[str, Any]", cheese_kpa: float, diameter_m: float, beside: int
-) -> float:
+def _gauge_kpa(x: "Inputs", cheese_kpa: float, diameter_m: float, beside: int) -> float:
     gauge_pa = press.gauge_for_pressure_pa(
         convert(cheese_kpa, "kPa", "Pa"),
         x["dead_weight_kg"],
@@ -104,7 +104,7 @@ def _gauge_kpa(
     return convert(gauge_pa, "Pa", "kPa")
 
 
-def _press_gauge(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _press_gauge(x: "Inputs") -> "Worked | None":
     gauge = _gauge_kpa(
         x,
         x["cheese_kpa"],
@@ -114,7 +114,7 @@ def _press_gauge(x: "dict[str, Any]") -> "dict[str, Any] | None":
     return result([value("gauge_kpa", gauge)])
 
 
-def _press_programme(x: "dict[str, Any]") -> "dict[str, Any]":
+def _press_programme(x: "Inputs") -> "Worked":
     values, sources = [], []
     for mould in x["moulds"]:
         for key, low, high, time_s in PROGRAMME:
@@ -145,7 +145,7 @@ def _press_programme(x: "dict[str, Any]") -> "dict[str, Any]":
     return result(values, [note("press_programme_from_memory")], sources)
 
 
-def _press_lever(x: "dict[str, Any]") -> "dict[str, Any]":
+def _press_lever(x: "Inputs") -> "Worked":
     force = press.lever_force_n(x["weight_kg"], x["weight_arm_m"], x["plate_arm_m"])
     on_cheese = press.cheese_pressure_pa(
         force,
@@ -158,7 +158,7 @@ def _press_lever(x: "dict[str, Any]") -> "dict[str, Any]":
     )
 
 
-def _press_stack(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _press_stack(x: "Inputs") -> "Worked | None":
     wheels = [row["wheel_kg"] for row in x["wheels"]]
     found = press.stack_pressures_pa(
         _force(x), x["plate_kg"], wheels, press.circle_area_m2(x["diameter_m"])

@@ -10,10 +10,10 @@ from ..rows import choice, number, series, sum_row
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
+    from server.shapes.core.worked import Inputs, Worked
 
 
-def _staph_counts(x: "dict[str, Any]") -> "dict[str, Any]":
+def _staph_counts(x: "Inputs") -> "Worked":
     rule = x["rules"].get("staph")
     if rule is None:
         return no_rules()

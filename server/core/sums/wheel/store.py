@@ -9,13 +9,15 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.worked import Inputs, Worked, WorkedValue
+
 
 DAY_MS = 86400000.0
 MAGNUS = "magnus_sprung_from_memory"
 OWN_LOW, OWN_HIGH = -40.0, 140.0
 
 
-def _humidity(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _humidity(x: "Inputs") -> "Worked | None":
     pressure_pa = convert(x["air_pressure_kpa"], "kPa", "Pa")
     found: "dict[str, Any]" = air.humidity_range(
         x["dry_c"], x["wet_c"], pressure_pa, x["bulb_error_k"]
@@ -36,7 +38,7 @@ def _humidity(x: "dict[str, Any]") -> "dict[str, Any] | None":
     )
 
 
-def _weight_loss(x: "dict[str, Any]") -> "dict[str, Any]":
+def _weight_loss(x: "Inputs") -> "Worked":
     start, now = x["start_kg"], x["now_kg"]
     values = [value("loss_frac", ageing.weight_loss_frac(start, now))]
     if x["diameter_m"] is not None and x["height_m"] is not None:
@@ -59,7 +61,7 @@ def _weight_loss(x: "dict[str, Any]") -> "dict[str, Any]":
     return result(values, [note("between_coats_only")])
 
 
-def _loss_forecast(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _loss_forecast(x: "Inputs") -> "Worked | None":
     pairs = [[row["at_day"], row["loss_frac"]] for row in x["weighings"]]
     found = ageing.loss_forecast(pairs, x["days"])
     notes = [note(str(found["basis"]))]
@@ -71,7 +73,7 @@ def _loss_forecast(x: "dict[str, Any]") -> "dict[str, Any] | None":
     )
 
 
-def _curing_days(x: "dict[str, Any]") -> "dict[str, Any]":
+def _curing_days(x: "Inputs") -> "Worked":
     rule = x["rules"].get("us_curing")
     if rule is None:
         return no_rules()
@@ -132,7 +134,7 @@ def _curing_days(x: "dict[str, Any]") -> "dict[str, Any]":
 
 def _first_day(
     found: "dict[str, Any]", now_ms: int, base_ms: "int | None"
-) -> "list[dict[str, Any]]":
+) -> "list[WorkedValue]":
     """Return how long is to hold, and the first instant that the days may be met."""
     if found["verdict"] != "does_not_meet":
         return []
@@ -146,7 +148,7 @@ def _first_day(
     return values
 
 
-def _ripening_days(x: "dict[str, Any]") -> "dict[str, Any]":
+def _ripening_days(x: "Inputs") -> "Worked":
     readings = [
         {"at_ms": int(row["at_min"] * 60000 + 0.5), "temp_c": row["value"]}
         for row in x["store_temps"]

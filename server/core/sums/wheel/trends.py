@@ -9,9 +9,10 @@ if TYPE_CHECKING:
     from typing import Any
 
     from server.shapes.core.trends import ChartLimits
+    from server.shapes.core.worked import Inputs, Worked, WorkedValue
 
 
-def _control_chart(x: "dict[str, Any]") -> "dict[str, Any]":
+def _control_chart(x: "Inputs") -> "Worked":
     amounts = [row["value"] for row in x["makes"]]
     found = spc.control_chart(amounts)
     values = [value("verdict", found["verdict"])]
@@ -32,10 +33,10 @@ def _control_chart(x: "dict[str, Any]") -> "dict[str, Any]":
 
 
 def _average(
-    x: "dict[str, Any]",
+    x: "Inputs",
     amounts: "list[float]",
     limits: "ChartLimits",
-    values: "list[dict[str, Any]]",
+    values: "list[WorkedValue]",
 ) -> "list[dict[str, Any]]":
     """Add the weighted average of late, which feels a small lasting shift sooner."""
     if limits["spread"] == 0:

@@ -8,8 +8,10 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.worked import Inputs, Worked, WorkedValue
 
-def _wheel_plan(x: "dict[str, Any]") -> "dict[str, Any]":
+
+def _wheel_plan(x: "Inputs") -> "Worked":
     sizes = [row["wheel_kg"] for row in x["sizes"]]
     names = x["size_names"] or []
     low, high = x["ranges"].get("curd_kg") or [x["curd_low_kg"], x["curd_high_kg"]]
@@ -43,8 +45,8 @@ def _size(names: "list[str]", place: int) -> "tuple[str, int | None]":
 
 
 def _by_share(
-    x: "dict[str, Any]", curd: float, sizes: "list[float]", names: "list[str]"
-) -> "list[dict[str, Any]]":
+    x: "Inputs", curd: float, sizes: "list[float]", names: "list[str]"
+) -> "list[WorkedValue]":
     """Wheels when the curd is shared out as the recipe says, small ones last."""
     large = 0 if sizes[0] >= sizes[1] else 1
     count = int(curd * x["share_large_frac"] / sizes[large] + 1e-9)
@@ -60,7 +62,7 @@ def _by_share(
     return found
 
 
-def _fill_mass(x: "dict[str, Any]") -> "dict[str, Any]":
+def _fill_mass(x: "Inputs") -> "Worked":
     fill = wheels.fill_kg(x["ripe_kg"], x["brine_loss_frac"], x["store_loss_frac"])
     values = [value("fill_kg", fill)]
     if x["filled_kg"] is not None:

@@ -11,6 +11,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.worked import Inputs, Worked, WorkedValue
+
 
 FORMS = "general_yield_from_memory"
 # The expected scatter of the figures themselves, standard deviations.
@@ -27,7 +29,7 @@ FAT = number("fat_frac", "fraction", 0.0, 0.2, [0.015, 0.09])
 WATER_IN = number("water_added_kg", "kg", 0.0, 52000.0, optional=True)
 
 
-def _casein(x: "dict[str, Any]") -> "float | None":
+def _casein(x: "Inputs") -> "float | None":
     if x["casein_frac"] is not None:
         return x["casein_frac"]
     if x["protein_frac"] is None:
@@ -35,7 +37,7 @@ def _casein(x: "dict[str, Any]") -> "float | None":
     return yields.casein_frac(x["protein_frac"], x["casein_number"])
 
 
-def _expected_yield(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _expected_yield(x: "Inputs") -> "Worked | None":
     casein = _casein(x)
     if casein is None:
         return result([], [], [], ["protein_frac"])
@@ -60,7 +62,7 @@ def _expected_yield(x: "dict[str, Any]") -> "dict[str, Any] | None":
     )
 
 
-def _actual_yield(x: "dict[str, Any]") -> "dict[str, Any] | None":
+def _actual_yield(x: "Inputs") -> "Worked | None":
     kg, cheese = x["milk_kg"], x["cheese_kg"]
     require_above("milk_kg", kg, 0)
     share = cheese / kg
@@ -80,7 +82,7 @@ def _actual_yield(x: "dict[str, Any]") -> "dict[str, Any] | None":
     return result(values, notes)
 
 
-def _adjusted(x: "dict[str, Any]", share: float) -> "dict[str, Any]":
+def _adjusted(x: "Inputs", share: float) -> "WorkedValue":
     if x["cheese_salt_frac"] is None:
         adjusted = yields.moisture_adjusted_frac(
             share, x["cheese_moisture_frac"], x["standard_moisture_frac"]
@@ -96,13 +98,11 @@ def _adjusted(x: "dict[str, Any]", share: float) -> "dict[str, Any]":
     return value("adjusted_yield_frac", adjusted)
 
 
-def _account(of: str, found: "dict[str, Any]") -> "dict[str, Any]":
+def _account(of: str, found: "dict[str, Any]") -> "WorkedValue":
     return value("accounted_ratio", found["value"], found["low"], found["high"], of)
 
 
-def _fat_account(
-    x: "dict[str, Any]", values: "list[dict[str, Any]]"
-) -> "list[dict[str, Any]]":
+def _fat_account(x: "Inputs", values: "list[WorkedValue]") -> "list[dict[str, Any]]":
     if x["fat_frac"] is None or x["cheese_fat_frac"] is None:
         return []
     kept = mass_balance.kept_frac(
