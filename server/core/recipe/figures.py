@@ -5,6 +5,7 @@ tell a published value from common practice, memory or this project's own sums.
 """
 
 from ..units.quantities import check_number
+from ..units.table import OF_ALL_MILK
 from .bindings import check_by
 from .words import is_text as is_text
 
@@ -41,8 +42,6 @@ STATUSES = ("read", "abstract", "practice", "memory", "derived")
 
 MOST = 1000000000.0  # of a figure in any unit
 
-_PER_LITRE = {"L/L": "L", "kg/L": "kg"}
-
 
 def scaled_figure(figure: dict, milk_l: float) -> dict:
     """Return a figure given per litre of milk as one for a whole make.
@@ -63,7 +62,7 @@ def scaled_figure(figure: dict, milk_l: float) -> dict:
     scaled = {}
     for name in figure:
         scaled[name] = figure[name]
-    unit = _PER_LITRE.get(figure["unit"])
+    unit = OF_ALL_MILK.get(figure["unit"])
     if unit is None:
         return scaled
     scaled["unit"] = unit

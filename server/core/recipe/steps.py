@@ -1,6 +1,7 @@
 """The check of a recipe's steps: what each asks for, and how it ends."""
 
 from ..units.quantities import QUANTITIES, check_number
+from ..units.table import OF_ALL_MILK
 from .checks import check_choice, check_count, check_keys, check_text, mappings, problem
 from .figures import check_figure, is_text
 from .sum_keys import SUM_KEYS
@@ -51,8 +52,6 @@ JUDGEMENTS = (
     "not_knitted",
     "knitted",
 )
-# A target per litre of milk is scaled to the make: see `scaled_figure`.
-PER_LITRE = {"L": "L/L", "kg": "kg/L"}
 
 
 def check_steps(recipe: "dict[str, Any]", ingredients: "list[str]") -> "list[Problem]":
@@ -223,7 +222,8 @@ def _check_quantity(field: str, quantity: "Any") -> "list[Problem]":
 
 def _target_units(quantity: "Any") -> "list[str]":
     unit = QUANTITIES[quantity].get("unit") or ""
-    return [unit, PER_LITRE[unit]] if unit in PER_LITRE else [unit]
+    # A target per litre of milk is scaled to the make: see `scaled_figure`.
+    return [unit] + [dose for dose in OF_ALL_MILK if OF_ALL_MILK[dose] == unit]
 
 
 def _check_targets(

@@ -161,6 +161,9 @@ TYPED_IN = {
     "m": ("mm", "cm", "in", "m"),
 }
 
+# The unit of an amount, by that of a dose to the litre of the make's milk.
+OF_ALL_MILK = {"L/L": "L", "kg/L": "kg"}
+
 
 def typed_in(unit: str) -> "list[str]":
     """Return the units that a figure kept in a unit may be typed in, usual first.
