@@ -34,6 +34,17 @@ def refusals():
                 yield name, key.value, rest, {one.arg for one in call.keywords}
 
 
+def test_no_formula_says_in_words_of_its_own_why_it_refuses():
+    raised = {
+        getattr(getattr(node.exc, "func", None), "id", "")
+        for wing in ("formulas", "numbers", "units")
+        for path in sorted((CORE / wing).rglob("*.py"))
+        for node in ast.walk(ast.parse(path.read_text("utf-8")))
+        if isinstance(node, ast.Raise)
+    }
+    assert raised == {"Refused"}
+
+
 def test_every_refusal_has_its_sentence():
     keys = {key for _, key, _, _ in refusals()}
     assert len(keys) > 40
