@@ -45,11 +45,11 @@ def standing_amends(state: "State", event_id: str) -> "list[Event]":
     Returns:
         List of the correcting events.
     """
-    found = []
+    standing = []
     for line in state["amends"].get(event_id, []):
         if not _is_struck(state, line["id"], 0):
-            found.append(state["events"][line["id"]])
-    return found
+            standing.append(state["events"][line["id"]])
+    return standing
 
 
 def effective(state: "State", event: "Event") -> "Effective":
@@ -65,10 +65,10 @@ def effective(state: "State", event: "Event") -> "Effective":
     Returns:
         {"t_ms", "data"}: corrected instant [ms] and body.
     """
-    found: "Effective" = {"t_ms": corrected_ms(event), "data": event["data"]}
+    now: "Effective" = {"t_ms": corrected_ms(event), "data": event["data"]}
     for amend in standing_amends(state, event["id"]):
-        found = corrected(event["kind"], found, amend["data"].get("set", {}))
-    return found
+        now = corrected(event["kind"], now, amend["data"].get("set", {}))
+    return now
 
 
 def corrected(kind: str, before: "Effective", changes: "dict[str, Any]") -> "Effective":

@@ -104,20 +104,20 @@ def broken(desk: "Desk") -> "list[Broken]":
         one a make, in the order of their opening. make is "" and name None where no
         make is known to be the cause.
     """
-    found = []
+    rows = []
     for stream in desk.get("broken", {}):
         told = desk["broken"][stream]
         for what in WHATS + ("clashes",):
             if what in told:
-                found.append(_row(desk, stream, what, "fault", told[what]))
+                rows.append(_row(desk, stream, what, "fault", told[what]))
                 break
     for stream in desk["makes"]:
         raw = _raw_opening(desk["makes"][stream])
         if raw is not None:
-            found.append(_row(desk, stream, "opening", raw["why"], _of_raw(raw)))
+            rows.append(_row(desk, stream, "opening", raw["why"], _of_raw(raw)))
     makes = desk["makes"]
-    found = [row for row in found if not (row["make"] and is_over(makes[row["make"]]))]
-    return sorted(found, key=lambda row: (row["opened_ms"], row["make"]))
+    rows = [row for row in rows if not (row["make"] and is_over(makes[row["make"]]))]
+    return sorted(rows, key=lambda row: (row["opened_ms"], row["make"]))
 
 
 def without_alarms(desk: "Desk") -> "list[Broken]":

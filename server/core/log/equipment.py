@@ -46,29 +46,29 @@ def in_effect(state: "State") -> "dict[str, Any]":
     Returns:
         {key: value} with "typed" and the keys of AGREED; see the module's rules.
     """
-    found: "dict[str, Any]" = {"typed": {}}
+    equipment: "dict[str, Any]" = {"typed": {}}
     opened = opening(state)
     base = None if opened is None else opened["data"].get("equipment")
     base = base or {}
     for key in base:
-        found[key] = base[key]
-    typed = found["typed"]
-    found["typed"] = dict(typed) if isinstance(typed, dict) else {}
+        equipment[key] = base[key]
+    typed = equipment["typed"]
+    equipment["typed"] = dict(typed) if isinstance(typed, dict) else {}
     for entry in run.entries(state, "equipment_set"):
-        _set(found, entry["data"])
-    return found
+        _set(equipment, entry["data"])
+    return equipment
 
 
-def _set(found: "dict[str, Any]", data: "dict[str, Any]") -> None:
+def _set(equipment: "dict[str, Any]", data: "dict[str, Any]") -> None:
     key = data["key"]
-    found[key] = data["value"]
-    found["typed"].pop(key, None)
+    equipment[key] = data["value"]
+    equipment["typed"].pop(key, None)
     if data.get("typed") is not None:
-        found["typed"][key] = [data["typed"], data.get("typed_unit") or ""]
+        equipment["typed"][key] = [data["typed"], data.get("typed_unit") or ""]
     if key in AGREED:
-        found.pop(AGREED[key], None)
+        equipment.pop(AGREED[key], None)
         if data.get("agreed_with"):
-            found[AGREED[key]] = data["agreed_with"]
+            equipment[AGREED[key]] = data["agreed_with"]
 
 
 def of_make(desk: "Desk", make_id: str) -> "dict[str, Any]":

@@ -35,10 +35,10 @@ def insert(entries: "list[Filed]", entry: "Filed") -> None:
         entry: dict with t_ms, device, seq and id.
     """
     key = sort_key(entry)
-    place = len(entries)
-    while place > 0 and sort_key(entries[place - 1]) > key:
-        place -= 1
-    entries.insert(place, entry)
+    index = len(entries)
+    while index > 0 and sort_key(entries[index - 1]) > key:
+        index -= 1
+    entries.insert(index, entry)
 
 
 def remove(entries: "list[Entry]", entry_id: str) -> None:
@@ -48,7 +48,7 @@ def remove(entries: "list[Entry]", entry_id: str) -> None:
         entries: list of entries; changed in place.
         entry_id: id of the entry.
     """
-    for place in range(len(entries) - 1, -1, -1):
-        if entries[place]["id"] == entry_id:
-            entries.pop(place)
+    for index in range(len(entries) - 1, -1, -1):
+        if entries[index]["id"] == entry_id:
+            entries.pop(index)
             return

@@ -19,7 +19,7 @@ def check_pin(pin: str) -> "list[Problem]":
     Returns:
         List of {"field", "key", "limit"}, at most one problem.
     """
-    if not isinstance(pin, str) or [one for one in pin if one not in DIGITS]:
+    if not isinstance(pin, str) or [letter for letter in pin if letter not in DIGITS]:
         return [_problem("pin_not_digits", None)]
     if len(pin) < SHORTEST:
         return [_problem("pin_too_short", SHORTEST)]

@@ -116,10 +116,10 @@ def unread(state: "State") -> "Unread":
     Returns:
         {"newer", "unsound"}: of a newer app, and all others.
     """
-    found: "Unread" = {"newer": 0, "unsound": 0}
+    counts: "Unread" = {"newer": 0, "unsound": 0}
     for event_id in state["raw"]:
-        found[state["raw"][event_id]["why"]] += 1
-    return found
+        counts[state["raw"][event_id]["why"]] += 1
+    return counts
 
 
 def entries(state: "State", kind: str, name: "str | None" = None) -> "list[Entry]":
@@ -148,8 +148,8 @@ def last(state: "State", kind: str, name: "str | None" = None) -> "Entry | None"
         kind: key of `kinds.table.KINDS`.
         name: as for `entries`.
     """
-    found = entries(state, kind, name)
-    return found[-1] if found else None
+    standing = entries(state, kind, name)
+    return standing[-1] if standing else None
 
 
 def _line(event: "Event") -> "Line":

@@ -77,8 +77,8 @@ def kept(state: "State", name: str, key: str) -> "Any":
         name: as for `keep`.
         key: as for `keep`.
     """
-    found = state["kept"].get(name, {}).get(key)
-    return None if found is None else found["answer"]
+    held = state["kept"].get(name, {}).get(key)
+    return None if held is None else held["answer"]
 
 
 def forget(state: "State") -> None:

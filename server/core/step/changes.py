@@ -17,17 +17,17 @@ if TYPE_CHECKING:
 MOVING_MS = 30000
 
 
-def next_change_ms(found: "View", now_ms: int) -> "int | None":
+def next_change_ms(view: "View", now_ms: int) -> "int | None":
     """Return the next instant at which the View changes by itself, or None.
 
     Args:
-        found: View without its next_change_ms.
+        view: View without its next_change_ms.
         now_ms: now [ms].
     """
-    timers = [row["due_ms"] for row in found["timers"] if row["stopped_ms"] is None]
+    timers = [row["due_ms"] for row in view["timers"] if row["stopped_ms"] is None]
     moving = any(due_ms <= now_ms for due_ms in timers)
     instants: "list[int | None]" = list(timers)
-    for step in found["steps"]:
+    for step in view["steps"]:
         if step["status"] == "running":
             instants.extend(_instants(step))
             moving = moving or _is_moving(step, now_ms)
