@@ -9,6 +9,13 @@ from ..units.table import OF_ALL_MILK
 from .bindings import check_by
 from .words import is_text as is_text
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.words import Problem
+
+
 # "L/L" and "kg/L" are per litre of the make's milk: see `scaled_figure`.
 UNITS = (
     "C",
@@ -43,7 +50,7 @@ STATUSES = ("read", "abstract", "practice", "memory", "derived")
 MOST = 1000000000.0  # of a figure in any unit
 
 
-def scaled_figure(figure: dict, milk_l: float) -> dict:
+def scaled_figure(figure: "dict[str, Any]", milk_l: float) -> "dict[str, Any]":
     """Return a figure given per litre of milk as one for a whole make.
 
     Args:
@@ -75,12 +82,12 @@ def scaled_figure(figure: dict, milk_l: float) -> dict:
 def check_figure(
     field: str,
     figure: object,
-    sources: dict,
-    units: "list | None",
+    sources: "dict[str, Any]",
+    units: "list[str] | None",
     low: "float | None" = None,
     high: "float | None" = None,
     may_be_open: bool = False,
-) -> "list[dict]":
+) -> "list[Problem]":
     """Return everything that is wrong with one figure.
 
     Args:
@@ -116,7 +123,7 @@ def check_figure(
     return problems + check_by(field + ".by", figure.get("by"))
 
 
-def check_status(field: str, status: object) -> "list[dict]":
+def check_status(field: str, status: object) -> "list[Problem]":
     """Return what is wrong with the status of a figure or a source.
 
     Args:
@@ -133,7 +140,7 @@ def check_status(field: str, status: object) -> "list[dict]":
     return []
 
 
-def _check_unit(field, unit, units):
+def _check_unit(field: str, unit: "Any", units: "list[str] | None") -> "list[Problem]":
     if not is_text(unit):
         return [{"field": field, "key": "missing", "limit": None}]
     if unit not in UNITS:
@@ -143,7 +150,9 @@ def _check_unit(field, unit, units):
     return []
 
 
-def _check_numbers(field, figure, least, most):
+def _check_numbers(
+    field: str, figure: "dict[str, Any]", least: float, most: float
+) -> "list[Problem]":
     problems = check_number(field + ".value", figure.get("value"), least, most)
     for name in ("low", "high"):
         if figure.get(name) is not None:
