@@ -4,10 +4,12 @@ A desk is one plain dict; views are kept in it until an event or the clock makes
 them stale, since a tap must not pay for the makes that it does not touch.
 """
 
+from ..known.learnt import taught
 from ..log import run
 from ..log.apart import ask
 from ..log.kinds.event import can_be_kept, check_event, is_newer
 from ..log.order import corrected_ms
+from ..log.touches import forget
 from ..step.view import view as view_of
 
 TYPE_CHECKING = False
@@ -85,6 +87,9 @@ def _state_of(desk: "Desk", make_id: str) -> "State":
 def _heard(desk: "Desk", event: "Event") -> None:
     make_id = event["make"]
     desk["views"].pop(make_id, None)
+    for other in taught(desk, event):
+        forget(desk["makes"][other])
+        desk["views"].pop(other, None)
     at_ms = corrected_ms(event)
     if at_ms > desk["last_words"].get(make_id, 0):
         desk["last_words"][make_id] = at_ms

@@ -30,8 +30,8 @@ def of_make(
 
     Returns:
         {"state", "desk", "recipe", "opened", "facts", "lasts", "milk", "rules",
-        "now_ms"}, and for `figure` alone "figures", "asking", "cut", "round" and
-        "scenes".
+        "now_ms"}, and for `figure` alone "figures", "asking", "cut", "round",
+        "nested" and "scenes".
     """
     recipe = opened["data"]["recipe"]
     rules = {} if rules is None else rules
@@ -48,6 +48,7 @@ def of_make(
         "asking": [],
         "cut": [],
         "round": [],
+        "nested": [],
         "scenes": {},
     }
     # The look-ups of `known` lie below figures, so they are handed the way to ask.

@@ -1,6 +1,9 @@
 """When each step is due, and what that rests on: its figure, from when it counts."""
 
+from ..log.kinds.columns import EQUIPMENT, FACTS, HEAT, MILK
+from ..log.touches import keep, kept
 from .figure import binding, figure
+from .rests import rests_on
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -53,12 +56,51 @@ def with_due(
         {step key: Fact} with "due" and "due_ms", and with "cut_ms", "low_ms",
         "high_ms" and "factor" in "floc".
     """
+    over = _of_ended(context, facts, lasts)
     told = dict(facts)
     for step in context["recipe"]["steps"]:
         key = step["key"]
-        if facts[key]["from_ms"] is not None or facts[key]["floc"] is not None:
+        if key in over:
+            told[key] = over[key]
+        elif facts[key]["from_ms"] is not None or facts[key]["floc"] is not None:
             told[key] = _with_due(facts[key], step, lasts[key])
     return told
+
+
+def _of_ended(
+    context: "Context", facts: "dict[str, Fact]", lasts: "dict[str, Lasting | None]"
+) -> "dict[str, Fact]":
+    """Return the facts of the steps that are over, kept until one is touched."""
+    state = context["state"]
+    over: "dict[str, Fact] | None" = kept(state, "due", "ended")
+    if over is not None:
+        return over
+    ended = [
+        step
+        for step in context["recipe"]["steps"]
+        if facts[step["key"]]["ended_ms"] is not None
+    ]
+    over = {
+        step["key"]: _with_due(facts[step["key"]], step, lasts[step["key"]])
+        for step in ended
+    }
+    words = _words_of(ended)
+    if words is not None:
+        keep(state, "due", "ended", over, words)
+    return over
+
+
+def _words_of(steps: "list[RecipeStep]") -> "list[str] | None":
+    words = [FACTS, MILK, HEAT, EQUIPMENT]
+    for step in steps:
+        lasts = step.get("lasts")
+        if _is_asked(step, lasts):
+            by = lasts.get("by") if lasts else None
+            more = rests_on(binding(step, "lasts", {"by": by}))
+            if more is None:
+                return None
+            words.extend(word for word in more if word not in words)
+    return words
 
 
 def _with_due(fact: "Fact", step: "RecipeStep", lasts: "Lasting | None") -> "Fact":

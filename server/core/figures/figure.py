@@ -12,10 +12,12 @@ Rules first.
    figure was asked for first.
 """
 
+from ..log.touches import keep, kept
 from ..recipe import own as recipes
 from ..recipe.turns import LONGEST_S
 from ..units.quantities import QUANTITIES, check_number
 from .person import word_of
+from .rests import rests_on
 from .told import of_person, of_recipe, of_sum
 
 TYPE_CHECKING = False
@@ -60,6 +62,10 @@ def figure(context: "Context", step: "RecipeStep", name: str) -> "StepFigure | N
         context["asking"] and key in context["round"]
     ):
         return context["figures"][key]
+    before: "StepFigure | None" = kept(context["state"], "figures", key)
+    if before is not None:
+        context["figures"][key] = before
+        return before
     own = recipes.own_figure(
         context["recipe"],
         step,
@@ -75,10 +81,25 @@ def figure(context: "Context", step: "RecipeStep", name: str) -> "StepFigure | N
     if key in context["asking"]:
         context["cut"].append(context["asking"].index(key))
         return of_recipe(step["key"], name, own, "circle")
+    if own["by"] is not None and context["asking"]:
+        context["nested"].append(key)
     told = _told(context, step, name, own, key)
-    if not any(place < len(context["asking"]) for place in context["cut"]):
+    if not context["cut"]:
         context["figures"][key] = told
+        if not context["asking"]:
+            _keep(context, key, own["by"], told)
     return told
+
+
+def _keep(
+    context: "Context", key: str, by: "Binding | None", told: "StepFigure"
+) -> None:
+    """Keep a figure for the Views to come, where its own sum alone answers it."""
+    words = rests_on(by)
+    # What a person has said stands in another stream than the make's own.
+    if words is not None and not context["nested"] and told["from"] != "person":
+        keep(context["state"], "figures", key, told, words)
+    context["nested"] = []
 
 
 def of_target(

@@ -7,6 +7,7 @@ due, a band that ends.
 """
 
 from ..figures import plan as days
+from ..figures import rests
 from ..figures.context import of_make
 from ..log import run
 from ..log.kinds.columns import DOSES, EQUIPMENT, HEAT, MILK
@@ -154,7 +155,8 @@ def _kept_alerts(context: "ViewContext", row: "RecipeStep") -> "list[Alert]":
     found = kept(state, "alerts", key)
     if found is None:
         found = step_alerts(step_view(context, row))
-        keep(state, "alerts", key, found, _rests_on(row))
+        words = _rests_on(row) + rests.of_step(context["recipe"], row)
+        keep(state, "alerts", key, found, words)
     return found
 
 

@@ -147,8 +147,8 @@ class State(TypedDict):
 class Context(TypedDict):
     """What all answers about one make at one instant start from.
 
-    `figures`, `asking`, `cut`, `round` and `scenes` are for `figures.figure` alone;
-    `figure` is the way to ask it, handed to the wings below.
+    `figures`, `asking`, `cut`, `round`, `nested` and `scenes` are for `figures.figure`
+    alone; `figure` is the way to ask it, handed to the wings below.
     """
 
     state: State
@@ -164,6 +164,7 @@ class Context(TypedDict):
     asking: list[str]
     cut: list[int]
     round: list[str]
+    nested: list[str]
     scenes: "dict[str, Scene]"
     figure: NotRequired[Callable[..., Any]]
 
