@@ -30,7 +30,8 @@ RESTS_ON = {
     "press_programme": [EQUIPMENT],
     "heat_time": _OF_VAT + _read("jacket_temp_c"),
     "wash_water": _OF_VAT + _read("water_temp_c"),
-    "brine_time": [EQUIPMENT, FACTS] + _read("brine_salt_frac", "water_salt_ratio"),
+    "brine_time": [EQUIPMENT, FACTS]
+    + _read("brine_salt_frac", "water_salt_ratio", "cheese_salt_frac"),
 }
 
 

@@ -35,6 +35,8 @@ def taught(desk: "Desk", event: "Event") -> "list[str]":
         event: the event.
     """
     source = desk["makes"][event["make"]]
+    if event["id"] not in source["events"]:
+        return []  # it cannot be read here, and changes nothing but the log
     words = touched(source, event)
     if tank_opening(source) is not None or event["kind"] == "tank_opened":
         return _of_tank(desk, source, event, words)

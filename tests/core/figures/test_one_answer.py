@@ -261,3 +261,21 @@ def test_a_reading_put_right_moves_the_water_that_is_wanted():
     assert water[0] == water[1]
     assert water[2] == water[3]
     assert water[2]["value"] < water[0]["value"]
+
+
+def test_a_make_that_is_over_learns_nothing_from_what_came_later():
+    phone, other = Phone(), Phone(make=OTHER)
+    events = [
+        phone.opened(recipe=HOUSE, milk_l=600.0, moulds=SIZES),
+        phone.event("step_begun", 1, step="brine_small", why="Test."),
+        phone.event("make_closed", 5),
+        other.opened(recipe=HOUSE, milk_l=600.0, moulds=SIZES),
+        other.event("step_begun", 1, step="brine_small", why="Test."),
+        other.reading("brine_salt_frac", 0.2, 2, "brine_small"),
+        other.event("step_ended", 1081, step="brine_small"),
+    ]
+    before = of_both(events, 1100, "brine_small")[0]
+    analysed = other.reading("cheese_salt_frac", 0.024, 1200)
+    analysed["data"]["place"] = "small"
+    kept, fresh = of_both([*events, analysed], 1300, "brine_small")
+    assert kept["lasts"] == fresh["lasts"] == before["lasts"]

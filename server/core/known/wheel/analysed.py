@@ -4,7 +4,7 @@ from ...formulas.usual import PRESSED_MOISTURE_FRAC
 from ...log import run
 from ...log.apart import ask
 from ...log.opening import recipe_of
-from ...log.readings import every, last_value
+from ...log.readings import last_value, within
 from ...make.practice import is_practice
 from ...recipe.parts import mould_of
 
@@ -18,11 +18,14 @@ if TYPE_CHECKING:
 MOST_WHEELS = 40
 
 
-def analysed_wheels(desk: "Desk") -> "list[dict[str, Any]]":
+def analysed_wheels(
+    desk: "Desk", until_ms: "int | None" = None
+) -> "list[dict[str, Any]]":
     """Return the wheels of all real makes whose salt was measured, newest last.
 
     Args:
         desk: Desk.
+        until_ms: only what was measured by this instant counts [ms]; None for all.
 
     Returns:
         List of {"salt_frac", "brined_s", "diameter_m", "height_m",
@@ -33,14 +36,19 @@ def analysed_wheels(desk: "Desk") -> "list[dict[str, Any]]":
         state = desk["makes"][stream]
         recipe = recipe_of(state)
         if recipe is not None and not is_practice(state):
-            told = ask(desk, stream, "learnt", None, _wheels_of, state, recipe)
+            told = ask(
+                desk, stream, "learnt", None, _wheels_of, state, recipe, until_ms
+            )
             wheels.extend(told or [])
     return wheels[-MOST_WHEELS:]
 
 
-def _wheels_of(state: "State", recipe: "Recipe") -> "list[dict[str, Any]]":
+def _wheels_of(
+    state: "State", recipe: "Recipe", until_ms: "int | None"
+) -> "list[dict[str, Any]]":
     wheels = [
-        _analysed(state, recipe, entry) for entry in every(state, "cheese_salt_frac")
+        _analysed(state, recipe, entry)
+        for entry in within(state, "cheese_salt_frac", None, until_ms)
     ]
     return [wheel for wheel in wheels if wheel is not None]
 

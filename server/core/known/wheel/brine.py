@@ -2,8 +2,8 @@
 
 from ...log import run
 from ...log.apart import ask
-from ...log.opening import tank_opening
-from ...log.readings import last, last_value
+from ...log.opening import ending, tank_opening
+from ...log.readings import last, last_value, within
 from ..origins import from_make, of_figure
 from ..vat.milk import read_last
 from ..vat.set import recipe_figure
@@ -55,11 +55,18 @@ def _water_salt_ratio(scene: "Scene") -> "KnownValue | None":
     for tank in scene["desk"]["makes"].values():
         entry = None
         if tank_opening(tank) is not None:
-            entry = last(tank, "water_salt_ratio")
+            read = within(tank, "water_salt_ratio", None, _over_ms(scene))
+            entry = read[-1] if read else None
         if entry is not None:
             rank = 1 if _took_wheels(tank, scene["state"]["make"]) else 0
             typed.append((rank, entry["t_ms"], entry["data"]["value"]))
     return from_make(max(typed)[2]) if typed else None
+
+
+def _over_ms(scene: "Scene") -> "int | None":
+    """Return when the make was over [ms]: what is learnt later changes it no more."""
+    over = ending(scene["state"])
+    return None if over is None else over["t_ms"]
 
 
 def _took_wheels(tank: "State", make: str) -> bool:
@@ -81,7 +88,7 @@ def _diffusion_m2_s(scene: "Scene") -> "KnownValue | None":
 
 
 def _taught_diffusion(scene: "Scene") -> "dict[str, Any] | None":
-    wheels = analysed_wheels(scene["desk"])
+    wheels = analysed_wheels(scene["desk"], _over_ms(scene))
     if not wheels:
         return None
     # Loaded when there is something to learn from.
