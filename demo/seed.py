@@ -120,7 +120,7 @@ class Plan:
 
 PLANS = (
     Plan("Harvest vat", "QB-240", 1150.0, "Long vat", "store", 32 * DAY_MS),
-    Plan("Sunday vat", "QB-259", 860.0, "Round vat", "brine_large", 21 * HOUR_MS),
+    Plan("Sunday vat", "QB-259", 860.0, "Round vat", "brine_large", 28 * HOUR_MS),
     Plan("Evening vat", "QB-261", 1150.0, "Long vat", "wash_1", 6 * MIN_MS),
 )
 
