@@ -10,14 +10,17 @@ from ..make.facts import is_hands_on
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Mapping
     from typing import Any
 
     from server.shapes.core.board import Act
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.view import Timer
 
 BY_ITSELF = ("time", "floc", "reading")
 
 
-def acts(view: "Any", steps: "list[Any]") -> "list[Act]":
+def acts(view: "Mapping[str, Any]", steps: "list[RecipeStep]") -> "list[Act]":
     """Return the acts that a make will ask for, as far as its plan reaches.
 
     Args:
@@ -42,14 +45,14 @@ def acts(view: "Any", steps: "list[Any]") -> "list[Act]":
     return told + [_of_timer(view, timer) for timer in running]
 
 
-def _is_wait(step: "Any") -> bool:
+def _is_wait(step: "RecipeStep") -> bool:
     if not step.get("lasts"):
         return False
     by = step["end"]["by"]
     return by in BY_ITSELF or (by == "person" and not is_hands_on(step))
 
 
-def _followers(view: "Any") -> "dict[str, Any]":
+def _followers(view: "Mapping[str, Any]") -> "dict[str, Any]":
     """Return for each step the first one that waits on it."""
     followers: "dict[str, Any]" = {}
     for shown in view["steps"]:
@@ -59,15 +62,20 @@ def _followers(view: "Any") -> "dict[str, Any]":
     return followers
 
 
-def _of_wait(view: "Any", shown: "Any", follower: "Any") -> "Act":
+def _of_wait(
+    view: "Mapping[str, Any]",
+    shown: "Mapping[str, Any]",
+    follower: "Mapping[str, Any] | None",
+) -> "Act":
     at_ms = shown["expected_end_ms"]
-    begins = follower is not None and follower["expected_begin_ms"] == at_ms
-    named = follower if begins else shown
+    named = shown
+    if follower is not None and follower["expected_begin_ms"] == at_ms:
+        named = follower
     return {
         "make": view["make"]["id"],
         "make_name": view["make"]["name"],
         "vat": view["make"]["vat"],
-        "what": "begin" if begins else "end",
+        "what": "end" if named is shown else "begin",
         "step": named["key"],
         "title": named["title"],
         "round": named["round"],
@@ -84,19 +92,19 @@ def _of_wait(view: "Any", shown: "Any", follower: "Any") -> "Act":
     }
 
 
-def _in_hand_of(shown: "Any") -> "str | None":
+def _in_hand_of(shown: "Mapping[str, Any]") -> "str | None":
     task = shown["task"] if shown["status"] == "running" else None
     return None if task is None else task["by"]
 
 
-def _since_ms(shown: "Any") -> int:
+def _since_ms(shown: "Mapping[str, Any]") -> int:
     """Return when a wait began; a hold that began again runs from later [ms]."""
     if shown["status"] == "running":
         return int(shown["due_ms"] - span_ms(shown["lasts"]["value_s"]))
     return int(shown["expected_begin_ms"])
 
 
-def _of_timer(view: "Any", timer: "Any") -> "Act":
+def _of_timer(view: "Mapping[str, Any]", timer: "Timer") -> "Act":
     return {
         "make": view["make"]["id"],
         "make_name": view["make"]["name"],

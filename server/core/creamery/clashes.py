@@ -7,8 +7,6 @@ nor those that one and the same step waits for: that is how the recipe runs.
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import Any
-
     from server.shapes.core.board import Act, Clash, Move
 
 WITHIN_MS = 300000  # this near, two acts want two pairs of hands; our own judgement
@@ -37,7 +35,7 @@ def clashes(acts: "list[Act]", now_ms: int, until_ms: int) -> "list[Clash]":
     ]
 
 
-def _by_time(act: "Act") -> "tuple[Any, ...]":
+def _by_time(act: "Act") -> "tuple[int, str, str]":
     return (act["at_ms"], act["make"], act["wait"])
 
 

@@ -11,7 +11,8 @@ if TYPE_CHECKING:
     from typing import Any
 
     from server.shapes.core.board import Act, BetterStart, Clash, ClashesIf
-    from server.shapes.core.recipe import Recipe
+    from server.shapes.core.recipe import Recipe, RecipeStep
+    from server.shapes.core.state import Span
 
 SHIFT_MS = 300000  # a start is moved by steps of this
 SHIFTS = 24
@@ -35,7 +36,7 @@ def planned_acts(recipe: "Recipe", start_ms: int) -> "list[Act]":
     return acts({"make": make, "steps": shown, "timers": []}, steps)
 
 
-def _planned(step: "Any", times: "Any") -> "dict[str, Any]":
+def _planned(step: "RecipeStep", times: "Span") -> "dict[str, Any]":
     lasts = step.get("lasts")
     begin_ms = times["begin_ms"]
     return {

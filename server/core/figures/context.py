@@ -58,5 +58,5 @@ def of_make(
     return context
 
 
-def _alone(state: "State") -> "Any":
-    return {"makes": {state["make"]: state}, "last_words": {}}
+def _alone(state: "State") -> "Desk":
+    return {"makes": {state["make"]: state}, "views": {}, "last_words": {}}

@@ -135,7 +135,7 @@ def binding(
 
 def _told(
     context: "Context", step: "RecipeStep", name: str, own: "OwnFigure", key: str
-) -> "Any":
+) -> "StepFigure":
     said = word_of(context, step, name)
     if said is not None:
         return of_person(step["key"], name, own, said)

@@ -31,7 +31,7 @@ def circular_waits(
     return circles
 
 
-def _stuck(waits: "dict[str, list[str]]", order: "list[str]") -> "list[Any]":
+def _stuck(waits: "dict[str, list[str]]", order: "list[str]") -> "list[str]":
     # Take away every step that could begin; what stays is in or behind a circle.
     left: "dict[str, int]" = {}
     followers: "dict[str, list[str]]" = {}

@@ -27,6 +27,7 @@ if TYPE_CHECKING:
     from server.shapes.core.state import Entry, Fact, Judging, ViewContext
     from server.shapes.core.step import (
         EndBlocker,
+        Lasts,
         Step,
         StepButton,
         StepEnd,
@@ -193,7 +194,7 @@ def _with_why(entry: "Entry | None") -> "Reasoned | None":
     }
 
 
-def _lasts(lasts: "Lasting | None") -> "Any":
+def _lasts(lasts: "Lasting | None") -> "Lasts | None":
     if not lasts:
         return None
     return {

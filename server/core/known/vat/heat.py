@@ -46,7 +46,7 @@ def _earlier_makes(scene: "Scene") -> "list[dict[str, Any]]":
     return list(kept["earlier"])
 
 
-def _newest_first(made: "dict[str, Any]") -> "tuple[Any, ...]":
+def _newest_first(made: "dict[str, Any]") -> "tuple[int, str]":
     return (-made["fact"]["begun_ms"], made["state"]["make"])
 
 
