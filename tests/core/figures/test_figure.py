@@ -115,6 +115,20 @@ def test_what_a_wash_brings_about_does_not_change_what_it_wants(ask):
     assert after["value"] == before["value"]
 
 
+def test_the_water_of_a_later_wash_is_not_that_of_this_one(ask):
+    # Seen: the cooler water of the second wash made the first one "too little".
+    phone = Phone()
+    events = [
+        *washing(phone),
+        phone.reading("water_temp_c", 60.0, 141, "wash_1"),
+        phone.event("step_ended", 155, step="wash_1"),
+    ]
+    before = one(ask, events, "wash_1", "target/water_added_l", 156)
+    later = [*events, phone.reading("water_temp_c", 50.0, 170, "wash_2")]
+    after = one(ask, later, "wash_1", "target/water_added_l", 171)
+    assert after["value"] == before["value"]
+
+
 def test_a_sum_that_refuses_leaves_the_recipes_figure_with_that_said(ask):
     # Curd that is warmer than the wash wants needs no warm water.
     told = one(ask, washing(Phone(), 36.0), "wash_1", "target/water_added_l", 142)

@@ -4,7 +4,7 @@ The wash that a step speaks of is its own, else the next that warms the curd.
 """
 
 from ...formulas.usual import AQUEOUS_FRAC, WHEY_FRAC
-from ...log.readings import every, last_value
+from ...log.readings import every, within
 from ...make.facts import readings_in
 from ...units.liquids import WATER_KG_L, WHEY_KG_L
 from ..origins import from_make, from_recipe, of_figure
@@ -94,9 +94,12 @@ def _target_of_wash(scene: "Scene", quantity: str) -> "dict[str, Any] | None":
 
 
 def _water_temp_c(scene: "Scene") -> "KnownValue | None":
-    """Return how warm the water is: as read, else as its recipe wants it."""
-    temp_c = last_value(scene["state"], "water_temp_c")
-    return _water_wanted_c(scene) if temp_c is None else from_make(temp_c)
+    """Return how warm the water is: as read, else as its recipe wants it.
+
+    What is read after this step is of another wash.
+    """
+    read = within(scene["state"], "water_temp_c", None, scene["fact"]["ended_ms"])
+    return from_make(read[-1]["data"]["value"]) if read else _water_wanted_c(scene)
 
 
 def _water_planned_c(scene: "Scene") -> "KnownValue | None":
