@@ -20,6 +20,7 @@ TYPED = {
     "solution_density_kg_l": ("1.33", "kg/L"), "target_ph": ("6.2", "pH"),
     "ph_readings": [("0", "6.6"), ("60", "6.52"), ("120", "6.4")],
     "curd_temps": [("0", "32"), ("60", "36"), ("120", "38")],
+    "vat_now_c": ("36", "C"),
     "water_temp_c": ("60", "C"), "vat_kg": ("350", "kg"), "added_kg": ("10", "kg"),
     "water_kg": ("80", "kg"), "aqueous_kg": ("500", "kg"),
     "washes": [("170", "120"), ("90", "100")], "gauge_kpa": ("250", "kPa"),
