@@ -25,22 +25,22 @@ const SCREENS = {
       ? html`<${MakeScreen} key=${make} make=${make} rest=${rest} />`
       : html`<${NowScreen} />`,
   makes: () => html`<${MakesScreen} />`,
-  new: () => html`<${Late} name="NewMakeScreen" />`,
+  new: () => html`<${Late} screen="NewMakeScreen" />`,
   live: () => html`<${LiveScreen} />`,
-  recipes: ([id]) => html`<${Late} name="RecipesScreen" id=${id} />`,
-  people: () => html`<${Late} name="PeopleScreen" />`,
-  alarms: (rest) => html`<${Late} name="AlarmsScreen" rest=${rest} />`,
-  wall: () => html`<${Late} name="WallScreen" />`,
-  look: () => html`<${Late} name="NeedsLookScreen" />`,
-  device: () => html`<${Late} name="DeviceScreen" />`,
-  sums: ([topic]) => html`<${Late} name="SumsScreen" topic=${topic} />`,
+  recipes: ([id]) => html`<${Late} screen="RecipesScreen" id=${id} />`,
+  people: () => html`<${Late} screen="PeopleScreen" />`,
+  alarms: (rest) => html`<${Late} screen="AlarmsScreen" rest=${rest} />`,
+  wall: () => html`<${Late} screen="WallScreen" />`,
+  look: () => html`<${Late} screen="NeedsLookScreen" />`,
+  device: () => html`<${Late} screen="DeviceScreen" />`,
+  sums: ([topic]) => html`<${Late} screen="SumsScreen" topic=${topic} />`,
   sum: ([name, input]) =>
-    html`<${Late} name="SumScreen" name=${name} input=${input} />`,
-  store: (rest) => html`<${Late} name="StoreScreen" rest=${rest} />`,
-  trends: ([recipe]) => html`<${Late} name="TrendsScreen" recipe=${recipe} />`,
+    html`<${Late} screen="SumScreen" name=${name} input=${input} />`,
+  store: (rest) => html`<${Late} screen="StoreScreen" rest=${rest} />`,
+  trends: ([recipe]) => html`<${Late} screen="TrendsScreen" recipe=${recipe} />`,
   who: () => html`<${WhoScreen} />`,
-  words: () => html`<${Late} name="WordsScreen" />`,
-  pin: () => html`<${Late} name="PinScreen" />`,
+  words: () => html`<${Late} screen="WordsScreen" />`,
+  pin: () => html`<${Late} screen="PinScreen" />`,
   menu: () => html`<${MenuScreen} />`,
   pair: ([code]) => html`<${PairScreen} key=${code} code=${code} />`,
 };
@@ -66,11 +66,11 @@ function App() {
   const [asked = "now", ...rest] = route.value;
   // Behind a read-only link there is no phone, no person and no menu.
   if (asked === "guest")
-    return html`<div class="app"><div class="main"><main class="screen"><${Late} name="GuestScreen" rest=${rest} /></main></div></div>`;
+    return html`<div class="app"><div class="main"><main class="screen"><${Late} screen="GuestScreen" rest=${rest} /></main></div></div>`;
   const mustPair = me.value === null || net.value === "removed";
   const name =
     mustPair && asked !== "device" ? "pair" : asked in SCREENS ? asked : "now";
-  if (name === "wall") return html`<${Late} name="WallScreen" />`;
+  if (name === "wall") return html`<${Late} screen="WallScreen" />`;
   return html`<div class="app">
     ${mustPair ? null : html`<${SideNav} current=${name} />`}
     <div class="main">

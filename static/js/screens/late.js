@@ -46,10 +46,10 @@ function Waiting({ onBack }) {
 /**
  * One of the later screens by its name, with its own properties.
  *
- * @param {{name: keyof Screens, isPart?: boolean} & Record<string, any>} props isPart of
+ * @param {{screen: keyof Screens, isPart?: boolean} & Record<string, any>} props isPart of
  *     what stands within another screen, which needs no words while it is missing
  */
-export function Late({ name, isPart = false, ...rest }) {
+export function Late({ screen, isPart = false, ...rest }) {
   useEffect(() => {
     loadLate();
     // A wall that nobody touches comes to life once its server answers.
@@ -57,6 +57,6 @@ export function Late({ name, isPart = false, ...rest }) {
     return () => clearInterval(again);
   }, []);
   const found = screens.value;
-  if (found) return html`<${found[name]} ...${rest} />`;
+  if (found) return html`<${found[screen]} ...${rest} />`;
   return isPart ? null : html`<${Waiting} onBack=${rest.onBack} />`;
 }

@@ -50,13 +50,13 @@ function sheetFor(make, shown, rest, step) {
   if (name === "steps")
     return html`<${StepsScreen} make=${make} view=${shown} onBack=${onBack} />`;
   if (name === "record")
-    return html`<${Late} name="RecordScreen" make=${make} view=${shown} entry=${key} onBack=${onBack} />`;
+    return html`<${Late} screen="RecordScreen" make=${make} view=${shown} entry=${key} onBack=${onBack} />`;
   if (name === "curve")
-    return html`<${Late} name="CurveScreen" make=${make} view=${shown} onBack=${onBack} />`;
+    return html`<${Late} screen="CurveScreen" make=${make} view=${shown} onBack=${onBack} />`;
   if (name === "batch")
     return html`<${BatchSheet} make=${make} view=${shown} onBack=${onBack} />`;
   if (name === "equipment")
-    return html`<${Late} name="EquipmentSheet" make=${make} shown=${shown} start=${key} onBack=${onBack} />`;
+    return html`<${Late} screen="EquipmentSheet" make=${make} shown=${shown} start=${key} onBack=${onBack} />`;
   if (name === "lab")
     return html`<${LabSheet} make=${make} shown=${shown} onBack=${onBack} />`;
   if (name === "note")
@@ -79,7 +79,7 @@ function sheetFor(make, shown, rest, step) {
   if (name === "mould")
     return html`<${MouldSheet} make=${make} step=${step} size=${arg} onBack=${onBack} />`;
   if (name === "sum")
-    return html`<${Late} name="StepSumPage" make=${make} shown=${shown} step=${step} rest=${rest.slice(2)} onBack=${onBack} />`;
+    return html`<${Late} screen="StepSumPage" make=${make} shown=${shown} step=${step} rest=${rest.slice(2)} onBack=${onBack} />`;
   if (name === "begin")
     return html`<${BeginWhy} make=${make} view=${shown} step=${step} onBack=${onBack} />`;
   if (name === "end")
@@ -144,7 +144,7 @@ function MakePage({ make, rest, shown }) {
         <div class="column">
           ${shown.make.state !== "running" ? html`<p class="lead">${t("make_state." + shown.make.state)}</p>` : null}
           ${step ? null : first.map(line)}
-          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts}><${TaskLine} make=${make} step=${step} canAct=${canAct} />${first.map(line)}<${HoldVerdict} make=${make} step=${step} canAct=${canAct} /><${Late} name="StepSums" isPart key=${step.key} make=${make} shown=${shown} step=${step} /></${StepCard}>` : html`<p class="lead">${t("make.no_step")}</p>`}
+          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts}><${TaskLine} make=${make} step=${step} canAct=${canAct} />${first.map(line)}<${HoldVerdict} make=${make} step=${step} canAct=${canAct} /><${Late} screen="StepSums" isPart key=${step.key} make=${make} shown=${shown} step=${step} /></${StepCard}>` : html`<p class="lead">${t("make.no_step")}</p>`}
           <${BrokenLines} rows=${board.value?.broken?.filter((one) => one.make === make)} nowMs=${shown.now_ms} />
           <${UnreadLines} unread=${shown.unread} />
           <${LeftOpen} make=${make} view=${shown} step=${step} />

@@ -32,7 +32,7 @@ export function BrokenMake({ make, row, nowMs, rest: [name, entry] }) {
     },
   };
   if (name === "record")
-    return html`<${Late} name="RecordScreen" make=${make} view=${view} entry=${entry} onBack=${onBack} />`;
+    return html`<${Late} screen="RecordScreen" make=${make} view=${view} entry=${entry} onBack=${onBack} />`;
   if (name === "batch")
     return html`<${BatchSheet} make=${make} view=${view} onBack=${onBack} />`;
   return html`<div class="sheet"><div class="scroll narrow">
