@@ -113,6 +113,19 @@ def timed(columns: "list[dict[str, Any]]") -> "list[dict[str, Any]]":
     return [dict(number("at_min", "min", 0.0, 1000000.0), rises=True)] + columns
 
 
+def times_and_values(
+    rows: "list[dict[str, Any]]", name: str
+) -> "tuple[list[float], list[float]]":
+    """Return times [s] and values of a table of readings.
+
+    Args:
+        rows: list of {"at_min", name}.
+        name: the column.
+    """
+    times_s = [row["at_min"] * 60.0 for row in rows]
+    return times_s, [row[name] for row in rows]
+
+
 def default(
     value: "object",
     status: str,

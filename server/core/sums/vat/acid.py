@@ -3,9 +3,8 @@
 from ...formulas.milk import acid, acid_curve
 from ...formulas.milk.acid_watch import BAND_PH, acid_state
 from ..outputs import note, output, rests, result, value
-from ..rows import choice, default, number, series, sum_row, timed
+from ..rows import choice, default, number, series, sum_row, timed, times_and_values
 from . import acid_ends, slow_make
-from .heat import split
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -39,8 +38,8 @@ STARTERS = {"mixed": acid.MIXED_STARTER, "mesophilic": acid.MESOPHILIC_STARTER}
 
 
 def _acid_forecast(x: "Inputs") -> "Worked | None":
-    times_s, phs = split(x["ph_readings"] or [], "ph")
-    curve_s, curve_phs = split(x["curve"], "ph")
+    times_s, phs = times_and_values(x["ph_readings"] or [], "ph")
+    curve_s, curve_phs = times_and_values(x["curve"], "ph")
     curve = {"times_s": curve_s, "phs": curve_phs}
     spread = {"lag_sd_s": x["lag_sd_s"], "pace_sd": x["pace_sd"]}
     targets = x["targets"] or []
@@ -93,8 +92,8 @@ def _reach(
 
 
 def _acid_band(x: "Inputs") -> "Worked | None":
-    times_s, phs = split(x["ph_readings"], "ph")
-    curve_s, curve_phs = split(x["curve"], "ph")
+    times_s, phs = times_and_values(x["ph_readings"], "ph")
+    curve_s, curve_phs = times_and_values(x["curve"], "ph")
     found = acid_state(times_s, phs, {"times_s": curve_s, "phs": curve_phs})
     values = [
         value("state", found["state"]),
@@ -109,7 +108,7 @@ def _acid_band(x: "Inputs") -> "Worked | None":
 
 
 def _acid_temperature(x: "Inputs") -> "Worked | None":
-    times_s, temps_c = split(x["curd_temps"], "value")
+    times_s, temps_c = times_and_values(x["curd_temps"], "value")
     starter = STARTERS[x["starter_kind"]]
     reference_c = x["reference_temp_c"]
     worth_s = acid.equivalent_time_s(times_s, temps_c, reference_c, starter)

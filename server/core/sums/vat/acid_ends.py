@@ -6,8 +6,7 @@ readings. Before they can tell, there is no forecast, and why is said.
 
 from ...formulas.milk import acid_forecast
 from ..outputs import note, output, result, value
-from ..rows import default, number, series, sum_row, timed
-from .heat import split
+from ..rows import default, number, series, sum_row, timed, times_and_values
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -18,7 +17,7 @@ EBOOK = "hill_ferrer_gouda"
 
 
 def _acid_ends(x: "Inputs") -> "Worked | None":
-    times_s, phs = split(x["ph_readings"], "ph")
+    times_s, phs = times_and_values(x["ph_readings"], "ph")
     found = acid_forecast.forecast(
         times_s,
         phs,

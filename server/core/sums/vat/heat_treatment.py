@@ -8,8 +8,7 @@ from ...formulas.heat import lethality
 from ...heat.rule import with_gap
 from ...heat.verdict import CHART, verdict
 from ..outputs import as_read, no_rules, note, output, rests, result, value
-from ..rows import choice, default, number, series, sum_row, timed
-from .heat import split
+from ..rows import choice, default, number, series, sum_row, timed, times_and_values
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -116,7 +115,7 @@ def _figures(rule: "dict[str, Any]", found: "dict[str, Any]") -> "list[RestsOn]"
 
 
 def _lethality(x: "Inputs") -> "Worked":
-    times_s, temps_c = split(x["vat_temps"], "value")
+    times_s, temps_c = times_and_values(x["vat_temps"], "value")
     notes = [note("lethality_is_no_verdict")]
     values, sources = [], []
     published: "tuple[dict[str, Any], ...]" = lethality.PUBLISHED
