@@ -12,7 +12,7 @@ from axe_playwright_python.sync_playwright import Axe
 
 from server.core.log.kinds.columns import ROLES
 from server.core.log.kinds.table import KINDS
-from server.core.recipe.steps import JUDGEMENTS
+from server.core.recipe.steps.judgements import JUDGEMENTS
 from server.core.units.quantities import QUANTITIES
 from tests.browser.conftest import ROOT, looked, until
 

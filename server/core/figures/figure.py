@@ -14,7 +14,7 @@ Rules first.
 
 from ..log.touches import keep, kept
 from ..recipe import own as recipes
-from ..recipe.turns import LONGEST_S
+from ..recipe.steps.turns import LONGEST_S
 from ..units.quantities import QUANTITIES, check_number
 from .person import word_of
 from .rests import rests_on

@@ -20,7 +20,7 @@ from .checks import (
 from .curve import check_curve
 from .figures import check_figure, check_status, is_text
 from .form import check_form
-from .steps import check_steps
+from .steps.steps import check_steps
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

@@ -240,7 +240,7 @@ def what_to_do(step: "Step | RecipeStep", form: str) -> "Words | None":
 
     Args:
         step: Step of the View, or step of a recipe.
-        form: form of drift, see `recipe.steps`.
+        form: form of drift, see `recipe.steps.steps`.
     """
     for row in step.get("drift", []):
         if row["form"] == form:

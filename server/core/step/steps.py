@@ -12,7 +12,7 @@ from ..make import curd as curd_facts
 from ..make.facts import is_hands_on, who
 from ..make.tasks import task_view
 from ..make.wheels import wheels
-from ..recipe.turns import TURNED_AT
+from ..recipe.steps.turns import TURNED_AT
 from .origin import origin
 from .step_parts import add_view, readings_view
 from .targets import target_views

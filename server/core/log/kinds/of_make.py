@@ -1,6 +1,6 @@
 """What can happen in a make."""
 
-from ...recipe.steps import JUDGEMENTS
+from ...recipe.steps.judgements import JUDGEMENTS
 from .columns import (
     ABOUT,
     ALARMS,

@@ -2,7 +2,7 @@
 
 import pytest
 
-from server.core.recipe.steps import JUDGEMENTS
+from server.core.recipe.steps.judgements import JUDGEMENTS
 from tests.core.builders import MAKE, Phone, recipe
 from tests.core.log.kinds.checking import body, problem, refused
 

@@ -2,7 +2,7 @@
 
 from server.core.log.kinds import columns
 from server.core.log.kinds.table import KINDS
-from server.core.recipe.steps import JUDGEMENTS
+from server.core.recipe.steps.judgements import JUDGEMENTS
 from server.core.units.quantities import QUANTITIES
 
 

@@ -1,8 +1,57 @@
 """Which step waits on which: find circles in which no step could ever begin."""
 
+from ..checks import problem
+from ..figures import is_text
+
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
+
+    from server.shapes.core.words import Problem
+
+
+def check_waits(
+    path: str, step: "dict[str, Any]", keys: "list[str]"
+) -> "list[Problem]":
+    """Return what is wrong with what a step waits on.
+
+    Args:
+        path: where the step stands in the recipe.
+        step: the step.
+        keys: keys of all the recipe's steps.
+    """
+    if not isinstance(step.get("after"), list):
+        return [problem(path + ".after", "not_a_list", None)]
+    return [
+        problem(path + ".after", "unknown_step", key)
+        for key in step["after"]
+        if key not in keys
+    ]
+
+
+def check_circles(steps: "list[dict[str, Any]]", keys: "list[str]") -> "list[Problem]":
+    """Return the circles in which no step could ever begin.
+
+    Args:
+        steps: all steps of the recipe.
+        keys: their keys.
+    """
+    # Of two steps with one key the first counts; the second is reported already.
+    waits = {}
+    order = []
+    for key, step in zip(keys, steps):
+        if key not in waits:
+            waits[key] = _before(step)
+            order.append(key)
+    return [
+        problem("steps", "circular_wait", circle)
+        for circle in circular_waits(waits, order)
+    ]
+
+
+def _before(step: "dict[str, Any]") -> "list[str]":
+    after = step.get("after")
+    return [key for key in after if is_text(key)] if isinstance(after, list) else []
 
 
 def circular_waits(

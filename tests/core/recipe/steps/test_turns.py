@@ -10,7 +10,8 @@ def seconds(value):
 
 
 def found(core, turns):
-    return core("recipe.turns", "check_turns", "steps.0", {"turns": turns}, SOURCES)
+    step = {"turns": turns}
+    return core("recipe.steps.turns", "check_turns", "steps.0", step, SOURCES)
 
 
 DAY, WEEK = seconds(86400), seconds(604800)

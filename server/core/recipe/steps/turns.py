@@ -1,8 +1,8 @@
 """The check of how often the wheels of a step are turned."""
 
-from ..units.quantities import check_number
-from .checks import mappings, problem
-from .figures import check_figure
+from ...units.quantities import check_number
+from ..checks import mappings, problem
+from ..figures import check_figure
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
