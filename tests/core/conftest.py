@@ -20,14 +20,15 @@ from .figures import context, due as figures_due, ends, figure, plan as days
 from .log import amends, apart, equipment, opening, order, readings as log_readings
 from .log import run, touches
 from .make import curd, duplicates, facts, plan, timers, wheels
-from .step import drift, record, step_alerts, step_parts, steps, view
+from .step import record, step_parts, steps, view
+from .step.alerts import drift, step_alerts
 from .units import quantities, readings
 
 MODULES = {
     "creamery.board": board,
     "make.curd": curd,
     "desk": desk,
-    "step.drift": drift,
+    "step.alerts.drift": drift,
     "make.duplicates": duplicates,
     "figures.due": figures_due,
     "figures.ends": ends,
@@ -44,7 +45,7 @@ MODULES = {
     "units.readings": readings,
     "step.record": record,
     "log.run": run,
-    "step.step_alerts": step_alerts,
+    "step.alerts.step_alerts": step_alerts,
     "step.step_parts": step_parts,
     "step.steps": steps,
     "make.timers": timers,

@@ -1,6 +1,6 @@
 """From a View to what rings in it, before anybody has said a word about it."""
 
-from ..step.step_alerts import OVERDUE_GRACE_S
+from ..step.alerts.step_alerts import OVERDUE_GRACE_S
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

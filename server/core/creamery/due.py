@@ -7,8 +7,8 @@ from ..figures.due import span_ms
 from ..log import run
 from ..log.opening import opening, tank_opening
 from ..make.practice import is_practice
-from ..step.step_alerts import OVERDUE_GRACE_S
-from ..step.view import next_thing_ms
+from ..step.alerts.step_alerts import OVERDUE_GRACE_S
+from ..step.focus import next_thing_ms
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

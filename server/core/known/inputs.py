@@ -23,7 +23,7 @@ def scene(desk: "Desk", context: "Context", step: "RecipeStep", now_ms: int) -> 
     Args:
         desk: Desk.
         context: {"state", "recipe", "opened", "facts", "milk", "rules"} of the
-            make, see `view.context_of`.
+            make, see `step.context.context_of`.
         step: step of the recipe that asks.
         now_ms: now [ms].
 

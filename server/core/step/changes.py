@@ -6,7 +6,7 @@ that move with the clock itself (how late, how long overdue, when the day ends)
 are asked for again every MOVING_MS while they move.
 """
 
-from .step_alerts import ACT_OVERDUE_S, ACT_SHARE, OVERDUE_GRACE_S
+from .alerts.step_alerts import ACT_OVERDUE_S, ACT_SHARE, OVERDUE_GRACE_S
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

@@ -92,7 +92,7 @@ def step_view(context: "ViewContext", step: "RecipeStep") -> "Step":
 
     Args:
         context: {"state", "recipe", "facts", "lasts", "planned", "expected",
-            "milk", "opened", "now_ms"} of the make, see `view.context_of`.
+            "milk", "opened", "now_ms"} of the make, see `context.context_of`.
         step: step of the recipe.
 
     Returns:

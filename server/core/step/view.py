@@ -6,26 +6,25 @@ be asked again although nothing was entered: a deadline, a reading that falls
 due, a band that ends.
 """
 
-from ..figures import plan as days
 from ..figures import rests
-from ..figures.context import of_make
 from ..log import run
 from ..log.kinds.columns import DOSES, EQUIPMENT, HEAT, MILK
-from ..log.opening import ending, opening
+from ..log.opening import opening
 from ..log.readings import last_value
 from ..log.touches import keep, kept, of_step, topic
 from ..make import plan
 from ..make.duplicates import duplicates
 from ..make.practice import is_practice
-from ..make.standing import holds, make_state
-from ..make.timers import timers
+from ..make.standing import make_state
 from ..make.wheels import sizes_used, wheels
 from ..recipe.parts import step_of
+from .alerts.drift import alerts
+from .alerts.step_alerts import step_alerts
 from .changes import next_change_ms
-from .drift import alerts
+from .context import context_of
+from .focus import focus, left_open
 from .in_store import store_step
 from .record import lines
-from .step_alerts import step_alerts
 from .steps import brief_view, step_view
 
 TYPE_CHECKING = False
@@ -60,17 +59,17 @@ def view(
         known on this device.
     """
     opened_entry = opening(state)
-    if opened_entry is None:
+    context = context_of(state, now_ms, rules, desk)
+    if opened_entry is None or context is None:
         return None
-    context = _context(state, opened_entry, now_ms, rules, desk)
     shown = [_shown(context, step) for step in context["recipe"]["steps"]]
-    left_open = _left_open(shown)
+    left = left_open(shown)
     found: "View" = {
         "make": _make(context, opened_entry, shown),
         "now_ms": now_ms,
         "next_change_ms": None,
-        "focus": _focus(shown, left_open, context["now_ms"]),
-        "left_open": left_open,
+        "focus": focus(shown, left, context["now_ms"]),
+        "left_open": left,
         "steps": shown,
         "timers": context["timers"],
         "alerts": alerts(context, _step_alerts(context, shown)),
@@ -106,29 +105,6 @@ def step(
         return None
     row = step_of(context["recipe"], key)
     return None if row is None else step_view(context, row)
-
-
-def context_of(
-    state: "State",
-    now_ms: int,
-    rules: "Rules | None" = None,
-    desk: "Desk | None" = None,
-) -> "ViewContext | None":
-    """Return what all answers about a make start from, or None before its opening.
-
-    Args:
-        state: State of the make.
-        now_ms: now, by the server's clock [ms].
-        rules: {rule id: the rule}.
-        desk: Desk, for what other makes teach; None where this make stands alone.
-
-    Returns:
-        The context that `steps.step_view` takes.
-    """
-    opened_entry = opening(state)
-    if opened_entry is None:
-        return None
-    return _context(state, opened_entry, now_ms, rules, desk)
 
 
 def _shown(context: "ViewContext", row: "RecipeStep") -> "Any":
@@ -168,34 +144,6 @@ def _rests_on(row: "RecipeStep") -> "list[str]":
     if row["end"].get("from_step"):
         words.append(topic("step_begun", row["end"]["from_step"]))
     return words
-
-
-def _context(
-    state: "State",
-    opened_entry: "Entry",
-    now_ms: int,
-    rules: "Rules | None",
-    desk: "Desk | None",
-) -> "ViewContext":
-    over = ending(state)
-    if over is not None:  # a make that is over stands as it stood then
-        now_ms = min(now_ms, over["t_ms"])
-    context: "Any" = of_make(state, opened_entry, now_ms, rules, desk)
-    ordered = plan.in_order(context["recipe"]["steps"])
-    start_ms, lasts = opened_entry["t_ms"], context["lasts"]
-    context.update(
-        {
-            "over": over is not None,
-            "ordered": ordered,
-            "planned": days.planned(ordered, lasts, start_ms),
-            "expected": days.expected(
-                ordered, context["facts"], lasts, start_ms, now_ms
-            ),
-            "timers": timers(state),
-            "holds": holds(state),
-        }
-    )
-    return context
 
 
 def _make(context: "ViewContext", opened_entry: "Entry", shown: "list[Step]") -> "Make":
@@ -248,57 +196,3 @@ def _span(context: "ViewContext", keys: "list[str]") -> "TimeSpan":
         if abs(late_s) <= DAY_OFF_S
         else ("late" if late_s > 0 else "early"),
     }
-
-
-def next_thing_ms(step: "Step", now_ms: int) -> int:
-    """Return when a step next wants a hand: now, or the instant it will [ms].
-
-    Args:
-        step: Step of the View, running or ready.
-        now_ms: now [ms].
-    """
-    act = step["button"]["act"]
-    # A step that ends by a reading offers one at any time; it wants one when due.
-    if act not in ("none", "reading") or (act == "reading" and _is_due(step, now_ms)):
-        return now_ms
-    instants = [reading["due_ms"] for reading in step["readings"]]
-    instants.append(step["due_ms"])
-    if step["judge"]:
-        instants.append(step["judge"]["from_ms"])
-    ahead = [ms for ms in instants if ms is not None and ms > now_ms]
-    return min(ahead) if ahead else now_ms
-
-
-def _is_due(step: "Step", now_ms: int) -> bool:
-    return any(
-        reading["due_ms"] is not None and reading["due_ms"] <= now_ms
-        for reading in step["readings"]
-        if reading["quantity"] == step["button"]["arg"]
-    )
-
-
-def _left_open(shown: "list[Step]") -> "list[str]":
-    """Return the keys of steps that could begin although a later one runs already."""
-    running = [n for n, step in enumerate(shown) if step["status"] == "running"]
-    if not running:
-        return []
-    return [step["key"] for step in shown[: running[-1]] if step["status"] == "ready"]
-
-
-def _focus(shown: "list[Step]", left_open: "list[str]", now_ms: int) -> "str | None":
-    """Return the step to open on: what wants a hand first, running before ready.
-
-    What was left open behind a running step comes after all that runs: whoever
-    is at the later step has passed it by, and must not lose sight of a timer.
-    """
-    best = None
-    for place, step in enumerate(shown):
-        if step["status"] not in ("running", "ready"):
-            continue
-        wants_ms = next_thing_ms(step, now_ms)
-        is_running = step["status"] == "running"
-        is_left = step["key"] in left_open
-        rank = (1 if is_left else 0, wants_ms, 0 if is_running else 1, place)
-        if best is None or rank < best[0]:
-            best = (rank, step["key"])
-    return None if best is None else best[1]

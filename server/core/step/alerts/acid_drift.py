@@ -4,7 +4,7 @@ One alert for the newest pH reading, with what the recipe says to do about it. A
 reading that its own step's target tells already is not told twice.
 """
 
-from ..log.readings import one_an_instant, within
+from ...log.readings import one_an_instant, within
 from .step_alerts import alert, what_to_do
 
 TYPE_CHECKING = False
@@ -40,7 +40,7 @@ def acid_alerts(context: "ViewContext", of_steps: "list[Alert]") -> "list[Alert]
     if not entries:
         return []
     # Loaded when there is a pH to judge: the app starts without it.
-    from ..formulas.milk.acid_watch import acid_state
+    from ...formulas.milk.acid_watch import acid_state
 
     last = entries[-1]
     found = acid_state(

@@ -1,6 +1,6 @@
 """Alerts that one step gives rise to, from its own figures and bands."""
 
-from ..figures.due import span_ms
+from ...figures.due import span_ms
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

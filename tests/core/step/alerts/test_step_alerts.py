@@ -310,12 +310,12 @@ def test_a_step_that_waits_or_is_skipped_gives_no_alert(ask):
 
 @pytest.mark.parametrize("status", ["waiting", "ready", "skipped"])
 def test_a_step_not_begun_has_no_alerts_to_give(core, status):
-    assert core("step.step_alerts", "step_alerts", {"status": status}) == []
+    assert core("step.alerts.step_alerts", "step_alerts", {"status": status}) == []
 
 
 def test_without_advice_the_recipe_says_nothing(core):
-    assert core("step.step_alerts", "what_to_do", {}, "time_late") is None
+    assert core("step.alerts.step_alerts", "what_to_do", {}, "time_late") is None
     rows = {"drift": drift("time_early", "time_late")}
-    assert core("step.step_alerts", "what_to_do", rows, "time_late") == {
+    assert core("step.alerts.step_alerts", "what_to_do", rows, "time_late") == {
         "en": "time_late"
     }

@@ -8,8 +8,8 @@ acknowledged, except milk that tested positive. A word of yesterday does not
 silence what falls due today.
 """
 
-from ..log import run
-from ..log.readings import last
+from ...log import run
+from ...log.readings import last
 from .acid_drift import acid_alerts
 from .step_alerts import alert, what_to_do
 
