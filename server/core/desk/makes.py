@@ -40,7 +40,7 @@ def curve(desk: "Desk", make_id: str, now_ms: int) -> "Curve | None":
         now_ms: now, by the server's clock [ms].
     """
     # Loaded when first looked at: the app starts without it.
-    from ..step.curve import curve as course
+    from ..step.curve.curve import curve as course
 
     state = desk["makes"].get(make_id)
     if state is None:
