@@ -9,10 +9,11 @@ from ..figures.ends import end_met_ms, ends_of
 from ..heat.clock import met_in_own_unit
 from ..heat.verdict import hold_verdict
 from ..make import curd as curd_facts
-from ..make.facts import is_hands_on, who
+from ..make.facts import who
 from ..make.tasks import task_view
 from ..make.wheels import wheels
 from ..recipe.steps.turns import TURNED_AT
+from .next_act import button, end_blockers, main_number
 from .origin import origin
 from .step_parts import add_view, readings_view
 from .targets import target_views
@@ -24,12 +25,10 @@ if TYPE_CHECKING:
 
     from server.shapes.core.figures import Lasting
     from server.shapes.core.recipe import RecipeStep
-    from server.shapes.core.state import Entry, Fact, Judging, ViewContext
+    from server.shapes.core.state import Entry, Fact, ViewContext
     from server.shapes.core.step import (
-        EndBlocker,
         Lasts,
         Step,
-        StepButton,
         StepEnd,
         Target,
         Timing,
@@ -140,9 +139,9 @@ def step_view(context: "ViewContext", step: "RecipeStep") -> "Step":
     )
     if step.get("heat_treatment"):
         found["verdict"] = hold_verdict(state, step, fact, context["rules"])
-    found["end_blockers"] = _end_blockers(step, fact, found, judge, met)
-    found["button"] = _button(step, found, judge, met, now_ms)
-    found["main"] = _main(step, found)
+    found["end_blockers"] = end_blockers(step, fact, found, judge, met)
+    found["button"] = button(step, found, judge, met, now_ms)
+    found["main"] = main_number(step, found)
     return found
 
 
@@ -216,122 +215,3 @@ def _end(context: "ViewContext", step: "RecipeStep", fact: "Fact") -> "StepEnd":
     if end["by"] == "floc":
         found["factor"] = fact["floc"]["factor"]
     return found
-
-
-def _end_blockers(
-    step: "RecipeStep",
-    fact: "Fact",
-    found: "dict[str, Any]",
-    judge: "Judging | None",
-    met: bool,
-) -> "list[EndBlocker]":
-    if fact["status"] != "running":
-        return []
-    blockers: "list[EndBlocker]" = []
-    for reading in found["readings"]:
-        blocker: "EndBlocker" = {"key": "reading_missing", "arg": reading["quantity"]}
-        if reading["required"] and not reading["count"] and blocker not in blockers:
-            blockers.append(blocker)
-    for add in found["adds"]:
-        if not add["done"] and not add["optional"]:
-            blockers.append({"key": "add_missing", "arg": add["ingredient"]})
-    if not met:
-        by = step["end"]["by"]
-        if by in ("time", "person"):
-            blockers.append({"key": "too_early", "arg": fact["due"]["low_ms"]})
-        elif by == "reading":
-            blockers.append({"key": "target_not_met", "arg": step["end"]["quantity"]})
-        elif judge is not None:
-            blockers.append({"key": "judgement_missing", "arg": step["key"]})
-    return blockers
-
-
-def _button(
-    step: "RecipeStep",
-    found: "dict[str, Any]",
-    judge: "Judging | None",
-    met: bool,
-    now_ms: int,
-) -> "StepButton":
-    """Return the one thing to do next in this step."""
-    if found["status"] in ("ready", "waiting"):
-        return {"act": "begin", "arg": None}
-    if found["status"] != "running":
-        return {"act": "none", "arg": None}
-    for reading in found["readings"]:
-        if reading["when"] == "begin" and reading["required"] and not reading["count"]:
-            return {"act": "reading", "arg": reading["quantity"]}
-    for add in found["adds"]:
-        if not add["done"] and not add["optional"]:
-            return {"act": "add", "arg": add["ingredient"]}
-    if found["moulds"] is not None:
-        for mould in found["moulds"]:
-            if mould["planned"] and mould["moulded"] < mould["planned"]:
-                return {"act": "mould", "arg": mould["size"]}
-    if (
-        judge is not None
-        and not judge["met"]
-        and now_ms >= (judge["from_ms"] or now_ms)
-    ):
-        return {"act": "judge", "arg": None}
-    is_over = met and step["end"]["by"] != "person"
-    for reading in found["readings"]:
-        if not (reading["required"] or reading["every_s"]):
-            continue
-        if is_over and reading["when"] == "during":
-            continue  # who is slower than the interval would never be let go
-        if reading["due_ms"] is not None and reading["due_ms"] <= now_ms:
-            return {"act": "reading", "arg": reading["quantity"]}
-    if met:
-        missing = _missing_at_end(step, found)
-        if missing is not None:
-            return {"act": "reading", "arg": missing}
-        return {"act": "end", "arg": None}
-    if step["end"]["by"] == "reading":
-        return {"act": "reading", "arg": step["end"]["quantity"]}
-    return {"act": "none", "arg": None}
-
-
-def _missing_at_end(step: "RecipeStep", found: "dict[str, Any]") -> "str | None":
-    """Return a reading that the end wants first, where the end is near for sure.
-
-    A long step that a person ends (a rest overnight) may have met its end for
-    hours: its last reading belongs to the moment the person ends it.
-    """
-    if step["end"]["by"] == "person" and not is_hands_on(step):
-        return None
-    for reading in found["readings"]:
-        if reading["when"] == "end" and reading["required"] and not reading["count"]:
-            return reading["quantity"]
-    return None
-
-
-def _main(step: "RecipeStep", found: "dict[str, Any]") -> "dict[str, Any]":
-    """Return the one number that matters now."""
-    if found["button"]["act"] == "add":
-        name = found["button"]["arg"]
-        dose = next(
-            row["planned"] for row in found["adds"] if row["ingredient"] == name
-        )
-        return {
-            "kind": "dose",
-            "ingredient": name,
-            "value": dose["value"],
-            "unit": dose["unit"],
-        }
-    if step["end"]["by"] == "reading":
-        quantity = step["end"]["quantity"]
-        side = "at_least" if step["end"].get("at_least") else "at_most"
-        last = None
-        for reading in found["readings"]:
-            if reading["quantity"] == quantity:
-                last = reading["last"]
-        return {
-            "kind": "target",
-            "quantity": quantity,
-            "value": found["end"][side],
-            "last": last,
-        }
-    if found["status"] == "running" and found["due_ms"] is not None:
-        return {"kind": "countdown", "due_ms": found["due_ms"]}
-    return {"kind": "instruction"}

@@ -1,0 +1,152 @@
+"""What a step wants next: the one act, what speaks against its end, the number."""
+
+from ..make.facts import is_hands_on
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Fact, Judging
+    from server.shapes.core.step import EndBlocker, StepButton
+
+
+def end_blockers(
+    step: "RecipeStep",
+    fact: "Fact",
+    found: "dict[str, Any]",
+    judge: "Judging | None",
+    met: bool,
+) -> "list[EndBlocker]":
+    """Return what speaks against ending a running step now.
+
+    Args:
+        step: step of the recipe.
+        fact: Fact of the step.
+        found: the Step of the View so far.
+        judge: what is judged in it, or None.
+        met: whether what ends it has come.
+    """
+    if fact["status"] != "running":
+        return []
+    blockers: "list[EndBlocker]" = []
+    for reading in found["readings"]:
+        blocker: "EndBlocker" = {"key": "reading_missing", "arg": reading["quantity"]}
+        if reading["required"] and not reading["count"] and blocker not in blockers:
+            blockers.append(blocker)
+    for add in found["adds"]:
+        if not add["done"] and not add["optional"]:
+            blockers.append({"key": "add_missing", "arg": add["ingredient"]})
+    if not met:
+        by = step["end"]["by"]
+        if by in ("time", "person"):
+            blockers.append({"key": "too_early", "arg": fact["due"]["low_ms"]})
+        elif by == "reading":
+            blockers.append({"key": "target_not_met", "arg": step["end"]["quantity"]})
+        elif judge is not None:
+            blockers.append({"key": "judgement_missing", "arg": step["key"]})
+    return blockers
+
+
+def button(
+    step: "RecipeStep",
+    found: "dict[str, Any]",
+    judge: "Judging | None",
+    met: bool,
+    now_ms: int,
+) -> "StepButton":
+    """Return the one thing to do next in this step.
+
+    Args:
+        step: step of the recipe.
+        found: the Step of the View so far.
+        judge: what is judged in it, or None.
+        met: whether what ends it has come.
+        now_ms: now [ms].
+    """
+    if found["status"] in ("ready", "waiting"):
+        return {"act": "begin", "arg": None}
+    if found["status"] != "running":
+        return {"act": "none", "arg": None}
+    for reading in found["readings"]:
+        if reading["when"] == "begin" and reading["required"] and not reading["count"]:
+            return {"act": "reading", "arg": reading["quantity"]}
+    for add in found["adds"]:
+        if not add["done"] and not add["optional"]:
+            return {"act": "add", "arg": add["ingredient"]}
+    if found["moulds"] is not None:
+        for mould in found["moulds"]:
+            if mould["planned"] and mould["moulded"] < mould["planned"]:
+                return {"act": "mould", "arg": mould["size"]}
+    if (
+        judge is not None
+        and not judge["met"]
+        and now_ms >= (judge["from_ms"] or now_ms)
+    ):
+        return {"act": "judge", "arg": None}
+    is_over = met and step["end"]["by"] != "person"
+    for reading in found["readings"]:
+        if not (reading["required"] or reading["every_s"]):
+            continue
+        if is_over and reading["when"] == "during":
+            continue  # who is slower than the interval would never be let go
+        if reading["due_ms"] is not None and reading["due_ms"] <= now_ms:
+            return {"act": "reading", "arg": reading["quantity"]}
+    if met:
+        missing = _missing_at_end(step, found)
+        if missing is not None:
+            return {"act": "reading", "arg": missing}
+        return {"act": "end", "arg": None}
+    if step["end"]["by"] == "reading":
+        return {"act": "reading", "arg": step["end"]["quantity"]}
+    return {"act": "none", "arg": None}
+
+
+def _missing_at_end(step: "RecipeStep", found: "dict[str, Any]") -> "str | None":
+    """Return a reading that the end wants first, where the end is near for sure.
+
+    A long step that a person ends (a rest overnight) may have met its end for
+    hours: its last reading belongs to the moment the person ends it.
+    """
+    if step["end"]["by"] == "person" and not is_hands_on(step):
+        return None
+    for reading in found["readings"]:
+        if reading["when"] == "end" and reading["required"] and not reading["count"]:
+            return reading["quantity"]
+    return None
+
+
+def main_number(step: "RecipeStep", found: "dict[str, Any]") -> "dict[str, Any]":
+    """Return the one number that matters now.
+
+    Args:
+        step: step of the recipe.
+        found: the Step of the View with its button.
+    """
+    if found["button"]["act"] == "add":
+        name = found["button"]["arg"]
+        dose = next(
+            row["planned"] for row in found["adds"] if row["ingredient"] == name
+        )
+        return {
+            "kind": "dose",
+            "ingredient": name,
+            "value": dose["value"],
+            "unit": dose["unit"],
+        }
+    if step["end"]["by"] == "reading":
+        quantity = step["end"]["quantity"]
+        side = "at_least" if step["end"].get("at_least") else "at_most"
+        last = None
+        for reading in found["readings"]:
+            if reading["quantity"] == quantity:
+                last = reading["last"]
+        return {
+            "kind": "target",
+            "quantity": quantity,
+            "value": found["end"][side],
+            "last": last,
+        }
+    if found["status"] == "running" and found["due_ms"] is not None:
+        return {"kind": "countdown", "due_ms": found["due_ms"]}
+    return {"kind": "instruction"}
