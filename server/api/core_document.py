@@ -24,7 +24,7 @@ FIRST_TOPIC = "heat_treatment"  # of a rule
 FIRST = (
     "desk",
     "formulas.milk.acid_watch",
-    "formulas.milk.setting",
+    "formulas.milk.cutting",
     "formulas.heat.pasteurisation",
 )
 

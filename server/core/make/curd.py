@@ -85,7 +85,7 @@ def floc_s(state: "State", recipe: "Recipe") -> "float | None":
 
 def _window_problem(floc_s: float) -> "str | None":
     # Loaded when a floc point is there to judge: the app starts without it.
-    from ..formulas.milk.setting import cut_time
+    from ..formulas.milk.cutting import cut_time
 
     # The window is the same for every multiple.
     return PROBLEMS.get(cut_time(floc_s, 1.0, 0.0)["basis"])
