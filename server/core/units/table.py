@@ -161,6 +161,24 @@ TYPED_IN = {
     "m": ("mm", "cm", "in", "m"),
 }
 
+# What it is called when a reading leaves its band, by its dimension: the form of the
+# alert, and the form of drift that a recipe has words for on either side. A pH above
+# its band means too little acid yet; a titration, too much.
+DRIFTS = {
+    "temperature": {
+        "form": "temperature",
+        "below": "temperature_low",
+        "above": "temperature_high",
+    },
+    "pH": {"form": "acid", "below": "acid_fast", "above": "acid_slow"},
+    "acidity": {"form": "acid", "below": "acid_slow", "above": "acid_fast"},
+}
+DRIFT_OF_OTHERS = {
+    "form": "quantity",
+    "below": "quantity_low",
+    "above": "quantity_high",
+}
+
 # The unit of an amount, by that of a dose to the litre of the make's milk.
 OF_ALL_MILK = {"L/L": "L", "kg/L": "kg"}
 
@@ -172,6 +190,15 @@ def typed_in(unit: str) -> "list[str]":
     ['h', 'd']
     """
     return list(TYPED_IN.get(unit, (unit,)))
+
+
+def drift_of(unit: str) -> "dict[str, str]":
+    """Return what it is called when a reading in a unit leaves its band.
+
+    >>> drift_of("pH")["above"]
+    'acid_slow'
+    """
+    return DRIFTS.get(UNITS[unit]["dimension"], DRIFT_OF_OTHERS)
 
 
 def convert(value: float, from_unit: str, to_unit: str) -> float:

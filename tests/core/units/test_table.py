@@ -3,6 +3,7 @@ import pytest
 
 from server.core.log.kinds.table import KINDS
 from server.core.recipe import figures
+from server.core.recipe.steps.steps import DRIFT_FORMS
 from server.core.sums import catalogue
 from server.core.units.quantities import QUANTITIES
 from server.core.units.table import (
@@ -12,6 +13,7 @@ from server.core.units.table import (
     SUM_CHOICES,
     TYPED_IN,
     UNITS,
+    drift_of,
 )
 from server.shapes import people
 from tests.core.formulas.tables import table
@@ -197,3 +199,16 @@ def test_every_unit_that_the_core_names_is_in_the_table():
 def test_a_share_by_mass_is_a_share_however_it_is_written(core):
     assert convert(core, 0.0075, "kg/kg", "%") == pytest.approx(0.75, rel=1e-12)
     assert convert(core, 1.5, "g/kg", "fraction") == pytest.approx(0.0015, rel=1e-12)
+
+
+def test_every_unit_says_in_what_form_its_readings_drift():
+    for unit, row in UNITS.items():
+        drift = drift_of(unit)
+        assert {drift["below"], drift["above"]} <= set(DRIFT_FORMS), unit
+        assert (drift["form"] == "temperature") == (row["dimension"] == "temperature")
+
+
+def test_too_little_acid_is_a_high_ph_and_a_low_titration():
+    assert drift_of("pH")["above"] == "acid_slow"
+    assert drift_of("fraction lactic")["below"] == "acid_slow"
+    assert drift_of("dornic") == drift_of("fraction lactic")

@@ -1,6 +1,7 @@
 """Alerts that one step gives rise to, from its own figures and bands."""
 
 from ...figures.due import span_ms
+from ...units.table import drift_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -15,8 +16,6 @@ if TYPE_CHECKING:
 OVERDUE_GRACE_S = 60.0  # a reading may come this late before it is an alert
 ACT_SHARE = 0.25  # overrun of a step, as a share of its length, that asks to act
 ACT_OVERDUE_S = 600.0  # a reading without an interval this late asks to act
-
-_FORM = {"C": "temperature", "pH": "acid", "fraction lactic": "acid"}
 
 
 def step_alerts(step: "Step") -> "list[Alert]":
@@ -97,11 +96,11 @@ def _reading_alerts(step: "Step") -> "list[Alert]":
             continue
         if _is_ramp(step, target["quantity"], last["verdict"]):
             continue
-        form = _FORM.get(target["unit"], "quantity")
+        drift = drift_of(target["unit"])
         found.append(
             alert(
                 "reading/" + last["id"] + "/" + step["key"],
-                form,
+                drift["form"],
                 "act" if step["status"] == "running" else "check",
                 "reading_" + last["verdict"],
                 last["at_ms"],
@@ -111,19 +110,10 @@ def _reading_alerts(step: "Step") -> "list[Alert]":
                 low=target["low"],
                 high=target["high"],
                 unit=target["unit"],
-                do=what_to_do(step, _drift_form(target["unit"], last["verdict"])),
+                do=what_to_do(step, drift[last["verdict"]]),
             )
         )
     return found
-
-
-def _drift_form(unit: str, word: str) -> str:
-    form = _FORM.get(unit, "quantity")
-    if form == "acid":
-        # A pH above its band means too little acid yet; a titration, too much.
-        slow = "above" if unit == "pH" else "below"
-        return "acid_slow" if word == slow else "acid_fast"
-    return form + ("_low" if word == "below" else "_high")
 
 
 def _overdue_alerts(step: "Step") -> "list[Alert]":
