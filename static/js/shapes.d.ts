@@ -404,12 +404,15 @@ interface Due {
   due_ms: number;
   late_ms: number | null;
   level: DueLevel;
+  when: DueWhen | null;
   task: Task | null;
 }
 
 type DueLevel = "later" | "due" | "check";
 
 type DueWhat = "step_begin" | "step_end" | "reading" | "turn" | "timer" | "unload";
+
+type DueWhen = "late" | "now" | "hour" | "today" | "days";
 
 /** Why a step should not be ended yet. */
 interface EndBlocker {

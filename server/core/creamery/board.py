@@ -4,7 +4,7 @@ from ..log import run
 from ..log.apart import ask, broken
 from ..log.opening import is_opened, is_over
 from .clashes import AHEAD_MS, MOST, clashes
-from .due import dues, in_brine, of_tank
+from .due import dues, in_brine, of_tank, when_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
 
 def board(
-    desk: "Desk", views: "list[View]", now_ms: int, ahead: "list[Act]"
+    desk: "Desk", views: "list[View]", now_ms: int, ahead: "list[Act]", tz_min: int = 0
 ) -> "Board":
     """Return the Board over the Views of all makes.
 
@@ -24,6 +24,7 @@ def board(
         views: list of View, of every make that can be shown.
         now_ms: now [ms].
         ahead: list of Act of the makes that run, see `acts.acts`.
+        tz_min: the reader's time zone east of UTC [min].
 
     Returns:
         Board: makes that still run first, the
@@ -33,6 +34,8 @@ def board(
     makes = desk["makes"]
     running = [view for view in views if view["make"]["is_open"]]
     due = _due(desk, running, now_ms)
+    for prompt in due:
+        prompt["when"] = when_of(prompt, now_ms, tz_min)
     changes = [
         view["next_change_ms"] for view in running if view["next_change_ms"] is not None
     ]

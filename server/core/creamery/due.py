@@ -7,15 +7,37 @@ from ..figures.due import span_ms
 from ..log import run
 from ..log.opening import opening, tank_opening
 from ..make.practice import is_practice
+from ..numbers.dates import day_of
 from ..step.alerts.step_alerts import OVERDUE_GRACE_S
 from ..step.focus import next_thing_ms
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from server.shapes.core.board import Due, DueLevel, DueWhat
+    from server.shapes.core.board import Due, DueLevel, DueWhat, DueWhen
     from server.shapes.core.state import Entry, State
     from server.shapes.core.step import Step
     from server.shapes.core.view import Timer, View
+
+
+SOON_MS = 3600000
+
+
+def when_of(due: "Due", now_ms: int, tz_min: int) -> "DueWhen":
+    """Return in which part of the list a Due stands: the nearer, the more narrow.
+
+    Args:
+        due: a Due.
+        now_ms: now [ms].
+        tz_min: the reader's time zone east of UTC [min]; a day ends at midnight there.
+    """
+    if due["level"] == "check":
+        return "late"
+    if due["level"] == "due":
+        return "now"
+    if due["due_ms"] - now_ms <= SOON_MS:
+        return "hour"
+    is_today = day_of(due["due_ms"], tz_min) == day_of(now_ms, tz_min)
+    return "today" if is_today else "days"
 
 
 def dues(view: "View", now_ms: int) -> "list[Due]":
@@ -28,10 +50,11 @@ def dues(view: "View", now_ms: int) -> "list[Due]":
     Returns:
         List of Due: {"make", "make_name", "practice", "step", "title", "round",
         "rounds", "what", "timer", "label", "quantity", "tank", "load",
-        "wheels", "size", "due_ms", "late_ms", "level", "task"}. what is
+        "wheels", "size", "due_ms", "late_ms", "level", "when", "task"}. what is
         "step_begin", "step_end", "reading", "turn", "timer" or "unload";
         late_ms is until when the recipe lets it wait, or None; level is
-        "later", "due" or "check" where it is late.
+        "later", "due" or "check" where it is late; when is None until the board
+        knows whose day it is, see `when_of`.
     """
     told: "list[Due]" = []
     for step in view["steps"]:
@@ -194,5 +217,6 @@ def _due(
         "due_ms": due_ms,
         "late_ms": None,
         "level": level,
+        "when": None,
         "task": None if step is None else step["task"],
     }

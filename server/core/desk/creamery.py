@@ -18,15 +18,16 @@ if TYPE_CHECKING:
     from server.shapes.core.view import View
 
 
-def board(desk: "Desk", now_ms: int) -> "Board":
+def board(desk: "Desk", now_ms: int, tz_min: int = 0) -> "Board":
     """Return the Board over all makes whose opening is known.
 
     Args:
         desk: Desk.
         now_ms: now, by the server's clock [ms].
+        tz_min: the reader's time zone east of UTC [min].
     """
     views = _views(desk, now_ms)
-    return board_of(desk, views, now_ms, _acts_ahead(desk, views, now_ms))
+    return board_of(desk, views, now_ms, _acts_ahead(desk, views, now_ms), tz_min)
 
 
 def _views(desk: "Desk", now_ms: int) -> "list[View]":

@@ -51,6 +51,7 @@ class Broken(TypedDict):
 
 DueWhat = Literal["step_begin", "step_end", "reading", "turn", "timer", "unload"]
 DueLevel = Literal["later", "due", "check"]
+DueWhen = Literal["late", "now", "hour", "today", "days"]
 
 
 class Due(TypedDict):
@@ -74,6 +75,7 @@ class Due(TypedDict):
     due_ms: int
     late_ms: int | None
     level: DueLevel
+    when: DueWhen | None
     task: Task | None
 
 

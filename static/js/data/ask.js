@@ -2,7 +2,7 @@
 // decides; what is asked "now" is asked at the server's time.
 
 import { call } from "../core/bridge.js";
-import { nowMs } from "./clock.js";
+import { nowMs, tzMin } from "./clock.js";
 
 /** @typedef {{value: any, problems: Problem[], ask: any}} Read what was typed, as it is meant */
 
@@ -77,7 +77,7 @@ export function record({ make }) {
 
 /** @returns {Promise<Board>} */
 export function board() {
-  return ofDesk("board", { now_ms: nowMs() });
+  return ofDesk("board", { now_ms: nowMs(), tz_min: tzMin(nowMs()) });
 }
 
 /**
@@ -115,11 +115,10 @@ export function suggestion({ recipe, milkL }) {
 /**
  * A batch code for a make opened now, which no make known here has.
  *
- * @param {{tzMin: number}} asked minutes east of UTC
  * @returns {Promise<string>}
  */
-export function batchCode({ tzMin }) {
-  return ofDesk("batch_code", { now_ms: nowMs(), tz_min: tzMin });
+export function batchCode() {
+  return ofDesk("batch_code", { now_ms: nowMs(), tz_min: tzMin(nowMs()) });
 }
 
 /** @returns {Promise<string[]>} */

@@ -171,6 +171,15 @@ export function nowMs() {
 }
 
 /**
+ * The phone's time zone at an instant, minutes east of UTC.
+ *
+ * @param {number} atMs
+ */
+export function tzMin(atMs) {
+  return 0 - new Date(atMs).getTimezoneOffset();
+}
+
+/**
  * What a person waits while the server's clock moves so far [ms]; less in practice.
  *
  * @param {number} shownMs

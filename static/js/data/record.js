@@ -5,7 +5,7 @@
 // a slow phone; what it answers is painted when the write is complete, never
 // before. Whatever fails until then leaves the value in `unsaved`, in sight.
 
-import { clock } from "./clock.js";
+import { clock, tzMin } from "./clock.js";
 import { enqueue, pending, StorageError } from "./db.js";
 import { rebuild, refreshBoard, refreshView, showView, take, tap } from "./desk.js";
 import {
@@ -78,7 +78,7 @@ function compose(kind, { make = null, data = {}, ref = null, atMs = null, by = n
     make: make ?? (kind === "make_opened" ? uuid7(stamp.entered_ms) : null),
     device: me.value?.device ?? null,
     person: by ?? person.value,
-    tz_min: 0 - new Date(stamp.entered_ms).getTimezoneOffset(),
+    tz_min: tzMin(stamp.entered_ms),
     boot,
     ...stamp,
     kind,

@@ -28,9 +28,8 @@ function useBatch() {
   const [batch, setBatch] = useState("");
   const isReady = core.value === "ready"; // a core that starts knows not all codes yet
   useEffect(() => {
-    const tzMin = 0 - new Date(nowMs()).getTimezoneOffset();
     if (isReady)
-      ask.batchCode({ tzMin }).then(
+      ask.batchCode().then(
         (code) => setBatch((written) => written || code),
         () => {},
       );

@@ -21,22 +21,8 @@ import { go } from "../router.js";
 import { chooseStep } from "../parts/chosen.js";
 
 const LATER_SHOWN = 6;
-const HOUR_MS = 3600000;
-// The list is in the order of time; a group is where one stands in it.
+/** @type {DueWhen[]} */
 const GROUPS = ["late", "now", "hour", "today", "days"];
-
-/**
- * @param {Due} due
- * @param {number} nowMs
- */
-function groupOf(due, nowMs) {
-  if (due.level === "check") return "late";
-  if (due.level === "due") return "now";
-  if (due.due_ms - nowMs <= HOUR_MS) return "hour";
-  return new Date(due.due_ms).toDateString() === new Date(nowMs).toDateString()
-    ? "today"
-    : "days";
-}
 
 /** @param {Due} due */
 function open(due) {
@@ -160,8 +146,9 @@ export function NowScreen() {
   if (!shown)
     return html`<div class="sheet"><div class="scroll"><p class="lead">${t("now.loading")}</p></div></div>`;
   const nowMs = shown.now_ms;
+  // What an older page kept tells no group: it hides nothing until the core answers.
   const group = (/** @type {string} */ name) =>
-    shown.due.filter((due) => groupOf(due, nowMs) === name);
+    shown.due.filter((due) => (due.when ?? "now") === name);
   const withTask = firstOfSteps(shown.due);
   const groups = (/** @type {string[]} */ names) =>
     names.map(

@@ -137,3 +137,35 @@ def test_how_long_a_cut_may_wait_is_the_curd_s_own(ask):
     view = ask.view(events, 111)
     (running,) = [one for one in view["steps"] if one["status"] == "running"]
     assert (row["step"], row["late_ms"]) == ("set", running["floc"]["high_ms"])
+
+
+def whens(ask, events, at_min, tz_min):
+    board = ask.desk(("take", events), ("board", at(at_min), tz_min))[1]
+    return {row["label"]: row["when"] for row in board["due"] if row["what"] == "timer"}
+
+
+def test_what_is_due_stands_by_how_near_it_is(ask):
+    phone = Phone()
+    # The clock stands at 14:13 UTC, so that midnight is 586.7 min away.
+    ends = {"now": 1, "an hour": 61, "more": 62, "tonight": 580, "tomorrow": 590}
+    events = [phone.opened()]
+    for label, lasts_min in ends.items():
+        events.append(
+            phone.event("timer_started", 0, label=label, lasts_s=lasts_min * 60)
+        )
+    assert whens(ask, events, 1, 0) == {
+        "now": "now",
+        "an hour": "hour",
+        "more": "today",
+        "tonight": "today",
+        "tomorrow": "days",
+    }
+    east = whens(ask, events, 1, 60)  # midnight comes an hour earlier there
+    assert east["tonight"] == "days"
+    assert east["more"] == "today"
+
+
+def test_what_is_late_stands_first(ask):
+    events = in_store(Phone(), TURNS)
+    (row,) = rows(ask, events, 2 * DAY + 1, "turn")
+    assert row["when"] == "late"
