@@ -48,7 +48,7 @@ def alarms(desk: "Desk", now_ms: int, escalate_s: float) -> "Alarms":
         {"now_ms", "next_change_ms", "alarms", "deadlines"}: list of Alarm, see
         `rows`, and what will ring next, see `rows`.
     """
-    found: "list[Alarm]" = []
+    asking: "list[Alarm]" = []
     ahead: "list[Deadline]" = []
     changes: "list[int | None]" = []
     for make_id in sorted(desk["makes"]):
@@ -60,20 +60,20 @@ def alarms(desk: "Desk", now_ms: int, escalate_s: float) -> "Alarms":
             desk, make_id, "alarms", now_ms, _of_make, view, state, now_ms, escalate_s
         )
         if told is not None:
-            found.extend(told[0])
+            asking.extend(told[0])
             ahead.extend(told[1])
             changes.extend(told[2])
     for silent in without_alarms(desk):
         state = desk["makes"][silent["make"]]
-        found.append(_with_state(unshown(silent), state, now_ms, escalate_s))
-    for row in found:
-        changes.extend(_changes(row))
+        asking.append(_with_state(unshown(silent), state, now_ms, escalate_s))
+    for alarm in asking:
+        changes.extend(_changes(alarm))
     changes.extend(deadline["due_ms"] for deadline in ahead)
     later = [ms for ms in changes if ms is not None and ms > now_ms]
     return {
         "now_ms": now_ms,
         "next_change_ms": min(later) if later else None,
-        "alarms": sorted(found, key=rank),
+        "alarms": sorted(asking, key=rank),
         "deadlines": sorted(ahead, key=_due_rank),
     }
 
@@ -82,53 +82,58 @@ def _of_make(
     view: "View", state: "State", now_ms: int, escalate_s: float
 ) -> "tuple[list[Alarm], list[Deadline], list[int | None]]":
     """Return the alarms of one make, what will ring in it, and when that changes."""
-    rows = standing(view, now_ms)
+    asking = standing(view, now_ms)
     # A phone whose clock is ahead tells of what is still to come.
-    changes: "list[int | None]" = [row["rings_ms"] for row in rows]
+    changes: "list[int | None]" = [alarm["rings_ms"] for alarm in asking]
     changes.append(view["next_change_ms"])
-    found = _said(view, rows, state, now_ms, escalate_s)
-    return found, deadlines(view, now_ms), changes
+    answered = _said(view, asking, state, now_ms, escalate_s)
+    return answered, deadlines(view, now_ms), changes
 
 
 def _said(
-    view: "View", rows: "list[Alarm]", state: "State", now_ms: int, escalate_s: float
+    view: "View", asking: "list[Alarm]", state: "State", now_ms: int, escalate_s: float
 ) -> "list[Alarm]":
     """Return the alarms of one make with what was said about each."""
-    found = [
-        _with_state(row, state, now_ms, escalate_s)
-        for row in rows
-        if row["rings_ms"] <= now_ms
+    told = [
+        _with_state(alarm, state, now_ms, escalate_s)
+        for alarm in asking
+        if alarm["rings_ms"] <= now_ms
     ]
-    for row in ended(view, now_ms):
-        if _word(state, row) is None:
-            row["state"] = "returned"
-            found.append(row)
-    return found
+    for alarm in ended(view, now_ms):
+        if _word(state, alarm) is None:
+            alarm["state"] = "returned"
+            told.append(alarm)
+    return told
 
 
-def rank(row: "Alarm") -> "tuple[int, int, int, str]":
+def rank(alarm: "Alarm") -> "tuple[int, int, int, str]":
     """Return what alarms are sorted by: what wants an answer, then how urgent.
 
     Args:
-        row: Alarm.
+        alarm: Alarm.
     """
-    return (STATES.index(row["state"]), row["priority"], row["rings_ms"], row["id"])
+    return (
+        STATES.index(alarm["state"]),
+        alarm["priority"],
+        alarm["rings_ms"],
+        alarm["id"],
+    )
 
 
-def _due_rank(row: "Deadline") -> "tuple[int, str]":
-    return (row["due_ms"], row["id"])
+def _due_rank(deadline: "Deadline") -> "tuple[int, str]":
+    return (deadline["due_ms"], deadline["id"])
 
 
-def _word(state: "State", row: "Alarm") -> "Said | None":
+def _word(state: "State", alarm: "Alarm") -> "Said | None":
     """Return who acknowledged an alarm, since it began; None when nobody did."""
-    entry = run.last(state, "alert_acknowledged", row["matter"])
-    if entry is None or entry["t_ms"] < row["due_ms"]:
+    entry = run.last(state, "alert_acknowledged", alarm["matter"])
+    if entry is None or entry["t_ms"] < alarm["due_ms"]:
         return None
     return {"by": entry["by"], "at_ms": entry["t_ms"]}
 
 
-def _shelf(state: "State", row: "Alarm", now_ms: int) -> "Shelved | None":
-    entry = run.last(state, "alarm_shelved", row["matter"])
+def _shelf(state: "State", alarm: "Alarm", now_ms: int) -> "Shelved | None":
+    entry = run.last(state, "alarm_shelved", alarm["matter"])
     if entry is None or entry["t_ms"] > now_ms:
         return None
     until_ms = entry["t_ms"] + int(entry["data"]["for_s"] * 1000)
@@ -144,35 +149,35 @@ def _shelf(state: "State", row: "Alarm", now_ms: int) -> "Shelved | None":
 
 
 def _with_state(
-    row: "Alarm", state: "State", now_ms: int, escalate_s: float
+    alarm: "Alarm", state: "State", now_ms: int, escalate_s: float
 ) -> "Alarm":
-    row["acknowledged"] = _word(state, row)
-    row["shelved"] = _shelf(state, row, now_ms)
-    if row["shelved"] is not None:
-        row["state"] = "shelved"
-    elif row["acknowledged"] is not None:
-        row["state"] = "acknowledged"
+    alarm["acknowledged"] = _word(state, alarm)
+    alarm["shelved"] = _shelf(state, alarm, now_ms)
+    if alarm["shelved"] is not None:
+        alarm["state"] = "shelved"
+    elif alarm["acknowledged"] is not None:
+        alarm["state"] = "acknowledged"
     else:
         # What comes back off the shelf has not waited meanwhile.
-        since_ms = max(row["rings_ms"], _unshelved_ms(state, row))
+        since_ms = max(alarm["rings_ms"], _unshelved_ms(state, alarm))
         if not is_practice(state):  # the owner is not told of practice
             escalates_ms = since_ms + int(escalate_s * 1000)
-            row["escalates_ms"] = escalates_ms
-            row["escalated"] = now_ms >= escalates_ms
-    return row
+            alarm["escalates_ms"] = escalates_ms
+            alarm["escalated"] = now_ms >= escalates_ms
+    return alarm
 
 
-def _unshelved_ms(state: "State", row: "Alarm") -> int:
-    entry = run.last(state, "alarm_shelved", row["matter"])
+def _unshelved_ms(state: "State", alarm: "Alarm") -> int:
+    entry = run.last(state, "alarm_shelved", alarm["matter"])
     if entry is None:
         return 0
     return entry["t_ms"] + int(entry["data"]["for_s"] * 1000)
 
 
-def _changes(row: "Alarm") -> "list[int | None]":
-    found = [row["escalates_ms"]]
-    if row["shelved"] is not None:
-        found.append(row["shelved"]["until_ms"])
-    if row["returned_ms"] is not None:
-        found.append(row["returned_ms"] + int(RETURNED_S * 1000))
-    return found
+def _changes(alarm: "Alarm") -> "list[int | None]":
+    instants = [alarm["escalates_ms"]]
+    if alarm["shelved"] is not None:
+        instants.append(alarm["shelved"]["until_ms"])
+    if alarm["returned_ms"] is not None:
+        instants.append(alarm["returned_ms"] + int(RETURNED_S * 1000))
+    return instants

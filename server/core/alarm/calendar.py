@@ -29,18 +29,18 @@ def calendar(view: "View", step_key: "str | None" = None) -> "list[dict[str, Any
         None; "sure" False for an instant that rests on a forecast [ms].
     """
     now_ms = view["now_ms"]
-    found = []
+    entries = []
     for step in view["steps"]:
         if step_key is None or step["key"] == step_key:
-            found.extend(_of_step(view, step, step_key is not None))
+            entries.extend(_of_step(view, step, step_key is not None))
     if step_key is None:
         for timer in view["timers"]:
             if timer["stopped_ms"] is None and _is_long(timer):
-                row = _row("timer/" + timer["id"], "timer", timer["due_ms"])
-                row["label"] = timer["label"]
-                found.append(row)
-    ahead = [row for row in found if row["at_ms"] > now_ms]
-    return sorted(ahead, key=lambda row: (row["at_ms"], row["name"]))
+                entry = _entry("timer/" + timer["id"], "timer", timer["due_ms"])
+                entry["label"] = timer["label"]
+                entries.append(entry)
+    ahead = [entry for entry in entries if entry["at_ms"] > now_ms]
+    return sorted(ahead, key=lambda entry: (entry["at_ms"], entry["name"]))
 
 
 def _is_long(timer: "Timer") -> bool:
@@ -55,22 +55,22 @@ def _of_step(view: "View", step: "Step", asked: bool) -> "list[dict[str, Any]]":
     begun = step["begun"] if step["status"] == "running" else None
     due_ms = step["due_ms"]
     if (begun and due_ms is not None) and (asked or _is_far(begun["at_ms"], due_ms)):
-        row = _row("step_end/" + step["key"], "step_end", due_ms)
-        row["title"] = step["title"]
-        row["late_ms"] = step["end_high_ms"]
-        return [row]
+        entry = _entry("step_end/" + step["key"], "step_end", due_ms)
+        entry["title"] = step["title"]
+        entry["late_ms"] = step["end_high_ms"]
+        return [entry]
     if step["status"] in ("waiting", "ready"):
         at_ms = step["expected_begin_ms"]
         # What begins after the day's hands-on work calls people back.
         if asked or at_ms > view["day"]["expected_end_ms"]:
-            row = _row("step_begin/" + step["key"], "step_begin", at_ms)
-            row["title"] = step["title"]
-            row["sure"] = False
-            return [row]
+            entry = _entry("step_begin/" + step["key"], "step_begin", at_ms)
+            entry["title"] = step["title"]
+            entry["sure"] = False
+            return [entry]
     return []
 
 
-def _row(name: str, what: str, at_ms: int) -> "dict[str, Any]":
+def _entry(name: str, what: str, at_ms: int) -> "dict[str, Any]":
     return {
         "name": name,
         "what": what,

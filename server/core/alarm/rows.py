@@ -33,11 +33,11 @@ def standing(view: "View", now_ms: int) -> "list[Alarm]":
     Returns:
         List of Alarm, see `alarm_of`.
     """
-    found = [_of_alert(view, row) for row in view["alerts"]]
-    found.extend(_of_step(view, step, now_ms) for step in view["steps"])
+    alarms = [_of_alert(view, alert) for alert in view["alerts"]]
+    alarms.extend(_of_step(view, step, now_ms) for step in view["steps"])
     # Not by its Alert, which goes with an ended step: the timer is still over.
-    found.extend(_of_timer(view, timer, now_ms) for timer in view["timers"])
-    return [row for row in found if row is not None]
+    alarms.extend(_of_timer(view, timer, now_ms) for timer in view["timers"])
+    return [alarm for alarm in alarms if alarm is not None]
 
 
 def ended(view: "View", now_ms: int) -> "list[Alarm]":
@@ -50,25 +50,27 @@ def ended(view: "View", now_ms: int) -> "list[Alarm]":
     Returns:
         List of Alarm with "returned_ms".
     """
-    found = []
+    alarms = []
     for timer in view["timers"]:
         stopped_ms = timer["stopped_ms"]
         if stopped_ms is not None and stopped_ms >= timer["due_ms"]:
-            row = _timer_due(view, timer)
-            row["returned_ms"] = stopped_ms
-            found.append(row)
+            alarm = _timer_due(view, timer)
+            alarm["returned_ms"] = stopped_ms
+            alarms.append(alarm)
     for step in view["steps"]:
         ended_by = step["ended"]
         if ended_by is not None and step["timing"]["state"] == "late":
-            row = _step_due(view, step)
-            row["matter"] = "step_late/" + step["key"]
-            row["id"] = view["make"]["id"] + "/" + row["matter"]
-            row["kind"], row["key"] = "step_late", "alert.step_late"
-            row["returned_ms"] = ended_by["at_ms"]
-            row["numbers"] = {"by_s": step["timing"]["by_s"]}
-            found.append(row)
+            alarm = _step_due(view, step)
+            alarm["matter"] = "step_late/" + step["key"]
+            alarm["id"] = view["make"]["id"] + "/" + alarm["matter"]
+            alarm["kind"], alarm["key"] = "step_late", "alert.step_late"
+            alarm["returned_ms"] = ended_by["at_ms"]
+            alarm["numbers"] = {"by_s": step["timing"]["by_s"]}
+            alarms.append(alarm)
     kept_ms = now_ms - int(RETURNED_S * 1000)
-    return [row for row in found if kept_ms < (row["returned_ms"] or 0) <= now_ms]
+    return [
+        alarm for alarm in alarms if kept_ms < (alarm["returned_ms"] or 0) <= now_ms
+    ]
 
 
 def deadlines(view: "View", now_ms: int) -> "list[Deadline]":
@@ -85,7 +87,7 @@ def deadlines(view: "View", now_ms: int) -> "list[Deadline]":
         "due_ms", "id", "rings"}; "rings" True for an alarm of this id at that
         very instant.
     """
-    found = []
+    ahead = []
     for step in view["steps"]:
         if step["status"] != "running" or step["due_ms"] is None:
             continue
@@ -94,31 +96,31 @@ def deadlines(view: "View", now_ms: int) -> "list[Deadline]":
         if step["due_ms"] > now_ms or is_prompt:
             matter = "step_due/" + step["key"]
             due_ms = step["due_ms"]
-            found.append(_deadline(view, matter, "step_due", step, due_ms, rings))
+            ahead.append(_deadline(view, matter, "step_due", step, due_ms, rings))
     for timer in view["timers"]:
         if timer["stopped_ms"] is None and timer["due_ms"] > now_ms:
             matter = "timer/" + timer["id"]
-            row = _deadline(view, matter, "timer", None, timer["due_ms"], True)
-            row["label"] = timer["label"]
-            found.append(row)
-    return found
+            deadline = _deadline(view, matter, "timer", None, timer["due_ms"], True)
+            deadline["label"] = timer["label"]
+            ahead.append(deadline)
+    return ahead
 
 
-def unshown(row: "Broken") -> "Alarm":
+def unshown(broken: "Broken") -> "Alarm":
     """Return the alarm of a make that cannot be shown, so that nothing in it rings.
 
     Args:
-        row: see `apart.broken`.
+        broken: see `apart.broken`.
     """
-    make = {"id": row["make"], "name": row["name"], "vat": row["vat"]}
+    make = {"id": broken["make"], "name": broken["name"], "vat": broken["vat"]}
     return alarm_of(
         {"make": make, "steps": []},
-        "unshown/" + row["what"],
+        "unshown/" + broken["what"],
         "unshown",
         1,
         # An answer counts for as long as it lasts, on whichever phone it was given.
-        row["opened_ms"],
-        row["since_ms"] or row["opened_ms"],
+        broken["opened_ms"],
+        broken["since_ms"] or broken["opened_ms"],
         "alarm.unshown",
         None,
     )
@@ -152,7 +154,7 @@ def alarm_of(
         "numbers", "do", "state" (one of STATES), "acknowledged", "shelved",
         "escalates_ms", "escalated", "returned_ms".
     """
-    titles = [row["title"] for row in view["steps"] if row["key"] == step]
+    titles = [each["title"] for each in view["steps"] if each["key"] == step]
     make = view["make"]
     return {
         "id": make["id"] + "/" + matter,
@@ -201,47 +203,47 @@ def _deadline(
     }
 
 
-def _of_alert(view: "View", row: "Alert") -> "Alarm | None":
+def _of_alert(view: "View", alert: "Alert") -> "Alarm | None":
     """Return the alarm of an Alert; None for one that is only shown."""
-    kind = _KIND.get(row["key"], "alert")
-    is_urgent = row["level"] == "act"
-    if row["key"] == "alert.timer_due" or (kind == "alert" and not is_urgent):
+    kind = _KIND.get(alert["key"], "alert")
+    is_urgent = alert["level"] == "act"
+    if alert["key"] == "alert.timer_due" or (kind == "alert" and not is_urgent):
         return None
-    found = alarm_of(
+    alarm = alarm_of(
         view,
-        row["id"],
+        alert["id"],
         kind,
         1 if is_urgent else _PRIORITY[kind],
-        row["since_ms"],
-        _rings_ms(view, row, kind),
-        row["key"],
-        row["step"],
+        alert["since_ms"],
+        _rings_ms(view, alert, kind),
+        alert["key"],
+        alert["step"],
     )
-    numbers = dict(row)
-    found["numbers"] = {name: numbers[name] for name in _NUMBERS}
-    found["do"] = row["do"]
-    return found
+    numbers = dict(alert)
+    alarm["numbers"] = {name: numbers[name] for name in _NUMBERS}
+    alarm["do"] = alert["do"]
+    return alarm
 
 
-def _rings_ms(view: "View", row: "Alert", kind: str) -> int:
+def _rings_ms(view: "View", alert: "Alert", kind: str) -> int:
     """Return since when an Alert asks: past the band, or past the grace."""
     if kind == "step_late":
-        return view["now_ms"] - int((row["by_s"] or 0.0) * 1000 + 0.5)
+        return view["now_ms"] - int((alert["by_s"] or 0.0) * 1000 + 0.5)
     if kind == "reading_overdue":
-        return row["since_ms"] + int(OVERDUE_GRACE_S * 1000)
-    return row["since_ms"]
+        return alert["since_ms"] + int(OVERDUE_GRACE_S * 1000)
+    return alert["since_ms"]
 
 
 def _of_timer(view: "View", timer: "Timer", now_ms: int) -> "Alarm | None":
     if timer["stopped_ms"] is not None or timer["due_ms"] > now_ms:
         return None
-    found = _timer_due(view, timer)
-    found["numbers"]["by_s"] = (now_ms - timer["due_ms"]) / 1000.0
-    return found
+    alarm = _timer_due(view, timer)
+    alarm["numbers"]["by_s"] = (now_ms - timer["due_ms"]) / 1000.0
+    return alarm
 
 
 def _timer_due(view: "View", timer: "Timer") -> "Alarm":
-    found = alarm_of(
+    alarm = alarm_of(
         view,
         "timer/" + timer["id"],
         "timer",
@@ -251,8 +253,8 @@ def _timer_due(view: "View", timer: "Timer") -> "Alarm":
         "alert.timer_due",
         timer["step"],
     )
-    found["numbers"] = {"value": timer["label"]}
-    return found
+    alarm["numbers"] = {"value": timer["label"]}
+    return alarm
 
 
 def _of_step(view: "View", step: "Step", now_ms: int) -> "Alarm | None":
@@ -263,9 +265,9 @@ def _of_step(view: "View", step: "Step", now_ms: int) -> "Alarm | None":
         return None
     if step["timing"]["state"] == "late":
         return None
-    found = _step_due(view, step)
-    found["numbers"] = {"by_s": (now_ms - step["due_ms"]) / 1000.0}
-    return found
+    alarm = _step_due(view, step)
+    alarm["numbers"] = {"by_s": (now_ms - step["due_ms"]) / 1000.0}
+    return alarm
 
 
 def _step_due(view: "View", step: "Step") -> "Alarm":

@@ -52,25 +52,25 @@ def sounding(
         one or None, "begins": a ring begins now, "waits_ms": instant at which
         what waits may ring, or None, "memory": for the next question}.
     """
-    waiting = [row for row in alarms if row["state"] == "unacknowledged"]
+    waiting = [alarm for alarm in alarms if alarm["state"] == "unacknowledged"]
     waiting = sorted(waiting, key=_rank)
     past = [
-        row
-        for row in memory["soundings"]
-        if real_ms - HOUR_MS < row["at_ms"] <= real_ms
+        begun
+        for begun in memory["soundings"]
+        if real_ms - HOUR_MS < begun["at_ms"] <= real_ms
     ]
-    going_on = any(row["id"] in memory["ids"] for row in waiting)
+    going_on = any(alarm["id"] in memory["ids"] for alarm in waiting)
     begins = False
     waits_ms = None
     if waiting and not going_on:
         waits_ms = _free_ms(waiting, past, real_ms)
         begins = waits_ms <= real_ms
         if begins:
-            asked = any(row["kind"] in INSTANT_KINDS for row in waiting)
+            asked = any(alarm["kind"] in INSTANT_KINDS for alarm in waiting)
             past = past + [{"at_ms": real_ms, "asked": asked}]
             waits_ms = None
     ringing = waiting if going_on or begins else []
-    ids = [row["id"] for row in ringing]
+    ids = [alarm["id"] for alarm in ringing]
     return {
         "ids": ids,
         "priority": ringing[0]["priority"] if ringing else None,
@@ -80,17 +80,17 @@ def sounding(
     }
 
 
-def _rank(row: "dict[str, Any]") -> "tuple[int, int, str]":
-    return (row["priority"], row["rings_ms"], row["id"])
+def _rank(alarm: "dict[str, Any]") -> "tuple[int, int, str]":
+    return (alarm["priority"], alarm["rings_ms"], alarm["id"])
 
 
 def _free_ms(
     waiting: "list[dict[str, Any]]", past: "list[Sounding]", real_ms: int
 ) -> int:
     """Return the instant from which a ring for these may begin."""
-    free_ms = _nth_ms([row["at_ms"] for row in past], MOST_A_MINUTE, MINUTE_MS)
-    if not any(row["kind"] in INSTANT_KINDS for row in waiting):
-        unasked = [row["at_ms"] for row in past if not row["asked"]]
+    free_ms = _nth_ms([begun["at_ms"] for begun in past], MOST_A_MINUTE, MINUTE_MS)
+    if not any(alarm["kind"] in INSTANT_KINDS for alarm in waiting):
+        unasked = [begun["at_ms"] for begun in past if not begun["asked"]]
         most = BY_PRIORITY[waiting[0]["priority"]]
         free_ms = max(free_ms, _nth_ms(unasked, most, HOUR_MS))
     return max(free_ms, real_ms)
