@@ -59,7 +59,7 @@ def read_mass(
     amount = parse(typed)
     if amount is None:
         return refused([{"field": "mass_kg", "key": "not_a_number", "limit": None}])
-    found = checked(kind, "mass_kg", mass_kg(amount, unit, salt_frac, temp_c))
-    if found["value"] is not None and before_kg is not None:
-        found["ask"] = unlikely(before_kg, found["value"])
-    return found
+    answer = checked(kind, "mass_kg", mass_kg(amount, unit, salt_frac, temp_c))
+    if answer["value"] is not None and before_kg is not None:
+        answer["ask"] = unlikely(before_kg, answer["value"])
+    return answer

@@ -2,7 +2,7 @@
 
 from ..creamery.acts import acts as acts_of
 from ..creamery.board import board as board_of
-from ..creamery.kept import view
+from ..creamery.kept import view as view_of
 from ..log.apart import ask
 from ..log.opening import recipe_of
 
@@ -33,30 +33,30 @@ def board(desk: "Desk", now_ms: int, tz_min: int = 0) -> "Board":
 def _views(desk: "Desk", now_ms: int) -> "list[View]":
     views = []
     for make_id in sorted(desk["makes"]):
-        found = view(desk, make_id, now_ms)
-        if found is not None:
-            views.append(found)
+        view = view_of(desk, make_id, now_ms)
+        if view is not None:
+            views.append(view)
     return views
 
 
 def _acts_ahead(desk: "Desk", views: "list[View]", now_ms: int) -> "list[Act]":
     ahead: "list[Act]" = []
-    for found in views:
-        make_id = found["make"]["id"]
-        ahead.extend(ask(desk, make_id, "acts", now_ms, _acts, desk, found) or [])
+    for view in views:
+        make_id = view["make"]["id"]
+        ahead.extend(ask(desk, make_id, "acts", now_ms, _acts, desk, view) or [])
     return ahead
 
 
-def _acts(desk: "Desk", found: "View") -> "list[Act] | None":
+def _acts(desk: "Desk", view: "View") -> "list[Act] | None":
     """Return the acts of a View that its desk keeps; worked out once for each."""
     # Practice waits where there is real work.
-    if not found["make"]["is_open"] or found["make"]["practice"]:
+    if not view["make"]["is_open"] or view["make"]["practice"]:
         return []
-    make_id = found["make"]["id"]
+    make_id = view["make"]["id"]
     kept = desk.setdefault("acts", {})
     if make_id not in kept:
         recipe = recipe_of(desk["makes"][make_id])
-        kept[make_id] = acts_of(found, recipe["steps"] if recipe else [])
+        kept[make_id] = acts_of(view, recipe["steps"] if recipe else [])
     return kept[make_id]
 
 

@@ -36,49 +36,51 @@ def hold_readings(
     air = within(state, "air_space_temp_c", begun_ms, ended_ms)
     recorder = within(state, "recorder_temp_c", begun_ms, ended_ms)
     unit = unit_read(milk + air)
-    rows = []
+    readings = []
     for entry in milk:
-        rows.append(_row(entry["t_ms"], as_typed(entry, unit)))
+        readings.append(_reading(entry["t_ms"], as_typed(entry, unit)))
     for entry in air:
-        _pair(rows, entry, "air_temp", as_typed(entry, unit), True)
+        _pair(readings, entry, "air_temp", as_typed(entry, unit), True)
     for entry in recorder:
-        _pair(rows, entry, "recorder_temp", as_typed(entry, unit), False)
-    return {"unit": unit, "rows": sorted(rows, key=_by_time)}
+        _pair(readings, entry, "recorder_temp", as_typed(entry, unit), False)
+    return {"unit": unit, "rows": sorted(readings, key=_by_time)}
 
 
-def _row(at_ms: int, temp: "float | None") -> "dict[str, Any]":
+def _reading(at_ms: int, temp: "float | None") -> "dict[str, Any]":
     return {"at_ms": at_ms, "temp": temp, "air_temp": None, "recorder_temp": None}
 
 
-def _by_time(row: "dict[str, Any]") -> "tuple[int, bool, float]":
+def _by_time(reading: "dict[str, Any]") -> "tuple[int, bool, float]":
     # Total, since the phone's sort shuffles what is equal.
-    blank = row["temp"] is None
-    return (row["at_ms"], blank, 0.0 if blank else row["temp"])
+    blank = reading["temp"] is None
+    return (reading["at_ms"], blank, 0.0 if blank else reading["temp"])
 
 
 def _pair(
-    rows: "list[dict[str, Any]]",
+    readings: "list[dict[str, Any]]",
     entry: "Entry",
     name: str,
     temp: "float | None",
     alone: bool,
 ) -> None:
     nearest = None
-    for row in rows:
-        gap_ms = abs(row["at_ms"] - entry["t_ms"])
-        if row["temp"] is None or gap_ms > PAIR_MS:
+    for reading in readings:
+        gap_ms = abs(reading["at_ms"] - entry["t_ms"])
+        if reading["temp"] is None or gap_ms > PAIR_MS:
             continue
         if nearest is None or gap_ms < nearest[0]:
-            nearest = (gap_ms, row)
+            nearest = (gap_ms, reading)
     if nearest is None:
         if alone:
-            row = _row(entry["t_ms"], None)
-            row[name] = temp
-            rows.append(row)
+            reading = _reading(entry["t_ms"], None)
+            reading[name] = temp
+            readings.append(reading)
         return
-    row = nearest[1]
-    if row[name] is None or (temp is not None and _is_worse(name, temp, row[name])):
-        row[name] = temp
+    reading = nearest[1]
+    if reading[name] is None or (
+        temp is not None and _is_worse(name, temp, reading[name])
+    ):
+        reading[name] = temp
 
 
 def _is_worse(name: str, temp: float, other: float) -> bool:

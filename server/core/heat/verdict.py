@@ -110,8 +110,8 @@ def verdict(
         "rule": rule["id"],
         "unit": unit,
         "class": judged["class"],
-        "reasons": [with_units(row, unit) for row in judged["reasons"]],
-        "warnings": [with_units(row, unit) for row in judged["warnings"]],
+        "reasons": [with_units(reason, unit) for reason in judged["reasons"]],
+        "warnings": [with_units(warning, unit) for warning in judged["warnings"]],
         "hold": judged["hold"],
         "if_not_met": judged["if_not_met"],
         "meaning": {
@@ -123,7 +123,7 @@ def verdict(
 
 
 def hold_chart(
-    state: "State", opened: "dict[str, Any]", rows: "list[dict[str, Any]]"
+    state: "State", opened: "dict[str, Any]", readings: "list[dict[str, Any]]"
 ) -> "dict[str, Any]":
     """Return which fields of the chart record are entered here as well.
 
@@ -131,7 +131,7 @@ def hold_chart(
         state: State of the make.
         opened: body of its make_opened event; what it has is looked up anew,
             since more may have been entered after it.
-        rows: rows of `hold_readings`.
+        readings: the "rows" of `hold_readings`.
 
     Returns:
         {chart field: whether it is}.
@@ -143,9 +143,11 @@ def hold_chart(
         "plant_name": bool(equipment.get("plant_name")),
         "product_name": True,
         "product_amount": any(last(state, name) for name in amounts),
-        "hold_extent": len(rows) > 1,
-        "indicating_reading": any(row["temp"] is not None for row in rows),
-        "airspace_reading": any(row["air_temp"] is not None for row in rows),
-        "operator_initials": bool(rows),
+        "hold_extent": len(readings) > 1,
+        "indicating_reading": any(reading["temp"] is not None for reading in readings),
+        "airspace_reading": any(
+            reading["air_temp"] is not None for reading in readings
+        ),
+        "operator_initials": bool(readings),
         "recorder_number": bool(equipment.get("recorder_number")),
     }

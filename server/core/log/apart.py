@@ -104,20 +104,22 @@ def broken(desk: "Desk") -> "list[Broken]":
         one a make, in the order of their opening. make is "" and name None where no
         make is known to be the cause.
     """
-    rows = []
+    cases = []
     for stream in desk.get("broken", {}):
         told = desk["broken"][stream]
         for what in WHATS + ("clashes",):
             if what in told:
-                rows.append(_row(desk, stream, what, "fault", told[what]))
+                cases.append(_case(desk, stream, what, "fault", told[what]))
                 break
     for stream in desk["makes"]:
         raw = _raw_opening(desk["makes"][stream])
         if raw is not None:
-            rows.append(_row(desk, stream, "opening", raw["why"], _of_raw(raw)))
+            cases.append(_case(desk, stream, "opening", raw["why"], _of_raw(raw)))
     makes = desk["makes"]
-    rows = [row for row in rows if not (row["make"] and is_over(makes[row["make"]]))]
-    return sorted(rows, key=lambda row: (row["opened_ms"], row["make"]))
+    cases = [
+        case for case in cases if not (case["make"] and is_over(makes[case["make"]]))
+    ]
+    return sorted(cases, key=lambda case: (case["opened_ms"], case["make"]))
 
 
 def without_alarms(desk: "Desk") -> "list[Broken]":
@@ -130,12 +132,12 @@ def without_alarms(desk: "Desk") -> "list[Broken]":
         Rows as of `broken`, practice left out.
     """
     return [
-        row
-        for row in broken(desk)
-        if row["make"]
-        and row["what"] in STOPS_ALARMS
-        and not row["is_tank"]
-        and not row["practice"]
+        silent
+        for silent in broken(desk)
+        if silent["make"]
+        and silent["what"] in STOPS_ALARMS
+        and not silent["is_tank"]
+        and not silent["practice"]
     ]
 
 
@@ -155,7 +157,7 @@ def _raw_opening(state: "State") -> "Raw | None":
     return None
 
 
-def _row(
+def _case(
     desk: "Desk", stream: str, what: str, why: "BrokenWhy", told: "dict[str, Any]"
 ) -> "Broken":
     state = desk["makes"].get(stream)

@@ -104,7 +104,7 @@ def last_of(state: "State", quantity: str, size: "str | None") -> "Entry | None"
     if size is None:
         return last(state, quantity)
     entries = [
-        one for one in every(state, quantity) if one["data"].get("place") == size
+        entry for entry in every(state, quantity) if entry["data"].get("place") == size
     ]
     return entries[-1] if entries else None
 

@@ -48,7 +48,8 @@ def checked(kind: str, field: str, number: float) -> "dict[str, Any]":
         As `read_field`.
     """
     is_count = any(
-        one["name"] == field and one["type"] == "int" for one in KINDS[kind]["fields"]
+        form["name"] == field and form["type"] == "int"
+        for form in KINDS[kind]["fields"]
     )
     if is_count and number == int(number):
         number = int(number)

@@ -69,31 +69,31 @@ def facts(
         known = _all(state, steps, figures, rules or {})
         keep(state, "facts", "all", known, [FACTS])
         return dict(known)
-    found = dict(known)
+    renewed = dict(known)
     for step in steps:
         if step.get("heat_treatment"):  # its clock goes by the readings
-            before = found[step["key"]]
+            before = renewed[step["key"]]
             fact = _fact(state, step, figures, rules or {})
             fact["waits_on"] = before["waits_on"]
             fact["status"] = before["status"]
-            found[step["key"]] = fact
-    return found
+            renewed[step["key"]] = fact
+    return renewed
 
 
 def _all(
     state: "State", steps: "list[RecipeStep]", figures: "dict[str, Any]", rules: "Rules"
 ) -> "dict[str, Fact]":
-    found = {}
+    told = {}
     for step in steps:
-        found[step["key"]] = _fact(state, step, figures, rules)
+        told[step["key"]] = _fact(state, step, figures, rules)
     over = {}
-    for key in found:
-        over[key] = _is_over(found[key])
+    for key in told:
+        over[key] = _is_over(told[key])
     for step in steps:
-        fact = found[step["key"]]
+        fact = told[step["key"]]
         fact["waits_on"] = [key for key in step.get("after", []) if not over[key]]
         fact["status"] = _status(fact)
-    return found
+    return told
 
 
 def _status(fact: "Fact") -> "StepStatus":
@@ -133,8 +133,8 @@ def _fact(
     }
 
 
-def _first(found: "list[Entry]") -> "Entry | None":
-    return found[0] if found else None
+def _first(entries: "list[Entry]") -> "Entry | None":
+    return entries[0] if entries else None
 
 
 def _is_over(fact: "Fact") -> bool:
@@ -158,17 +158,17 @@ def readings_in(state: "State", fact: "Fact", quantity: str) -> "list[Entry]":
     if fact["begun"] is None or begun_ms is None:
         return []
     key = fact["begun"]["data"]["step"]
-    found = []
+    readings = []
     for entry in every(state, quantity):
         named = entry["data"].get("step")
         if named is not None:
             if named == key:
-                found.append(entry)
+                readings.append(entry)
         elif entry["t_ms"] >= begun_ms and (
             fact["ended_ms"] is None or entry["t_ms"] <= fact["ended_ms"]
         ):
-            found.append(entry)
-    return found
+            readings.append(entry)
+    return readings
 
 
 def last_reading(state: "State", fact: "Fact", quantity: str) -> "Entry | None":
@@ -179,8 +179,8 @@ def last_reading(state: "State", fact: "Fact", quantity: str) -> "Entry | None":
         fact: Fact of the step.
         quantity: key of `quantities.QUANTITIES`.
     """
-    found = readings_in(state, fact, quantity)
-    return found[-1] if found else None
+    readings = readings_in(state, fact, quantity)
+    return readings[-1] if readings else None
 
 
 def is_hands_on(step: "RecipeStep") -> bool:

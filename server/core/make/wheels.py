@@ -27,7 +27,7 @@ def wheels(state: "State") -> "list[Mould]":
     if opened is None:
         return []
     data = opened["data"]
-    planned = {row["size"]: row["count"] for row in data.get("moulds") or []}
+    planned = {mould["size"]: mould["count"] for mould in data.get("moulds") or []}
     return [
         {
             "size": mould["size"],
@@ -62,8 +62,8 @@ def sizes_used(state: "State") -> "list[str]":
         state: State of the make.
     """
     sizes = wheels(state)
-    used = [row["size"] for row in sizes if row["planned"] or row["moulded"]]
-    return used or [row["size"] for row in sizes]
+    used = [size["size"] for size in sizes if size["planned"] or size["moulded"]]
+    return used or [size["size"] for size in sizes]
 
 
 def moulds_used(state: "State", size: "str | None" = None) -> "list[RecipeMould]":
@@ -108,7 +108,7 @@ def _only_size(state: "State") -> "str | None":
 
 
 def _sizes_moulded(state: "State") -> "list[str]":
-    return [row["size"] for row in wheels(state) if row["moulded"]]
+    return [size["size"] for size in wheels(state) if size["moulded"]]
 
 
 def cheese_kg(state: "State") -> "float | None":
@@ -134,5 +134,7 @@ def _size_kg(state: "State", size: str) -> "float | None":
     kgs = [entry["data"]["value"] for entry in weighings(state, size)]
     if kgs:
         return moulded(state, size) * sum(kgs) / len(kgs)
-    told: "list[Any]" = [row["data"].get("mass_kg") for row in _moulding(state, size)]
+    told: "list[Any]" = [
+        filled["data"].get("mass_kg") for filled in _moulding(state, size)
+    ]
     return None if any(kg is None for kg in told) else sum(told)

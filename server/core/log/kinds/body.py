@@ -131,18 +131,18 @@ def _moulds(
     if len(value) > MOST_MOULDS:
         return _problem(field, "too_many", MOST_MOULDS)
     problems: "list[Problem]" = []
-    for row in value:
-        problems.extend(_mould(field["name"], row))
+    for mould in value:
+        problems.extend(_mould(field["name"], mould))
     return problems
 
 
-def _mould(name: str, row: "Any") -> "list[Problem]":
-    if not isinstance(row, dict) or not isinstance(row.get("size"), str):
+def _mould(name: str, mould: "Any") -> "list[Problem]":
+    if not isinstance(mould, dict) or not isinstance(mould.get("size"), str):
         return [{"field": name + ".size", "key": "missing", "limit": None}]
     problems: "list[Problem]" = []
-    if len(row["size"]) > MAX_KEY:
+    if len(mould["size"]) > MAX_KEY:
         problems.append({"field": name + ".size", "key": "too_long", "limit": MAX_KEY})
-    return problems + check_int(name + ".count", row.get("count"), 0, 5000)
+    return problems + check_int(name + ".count", mould.get("count"), 0, 5000)
 
 
 def _recipe(
