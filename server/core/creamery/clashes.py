@@ -66,17 +66,17 @@ def _mates(first: "Act", others: "list[Act]") -> "list[Act]":
     return mates
 
 
-def _is_clash(one: "Act", other: "Act") -> bool:
-    if one["by"] and other["by"] and one["by"] != other["by"]:
+def _is_clash(act: "Act", other: "Act") -> bool:
+    if act["by"] and other["by"] and act["by"] != other["by"]:
         return False
-    if one["make"] != other["make"]:
+    if act["make"] != other["make"]:
         return True
     # A timer beside a step of its own make is set for that very step.
-    if one["what"] == "timer" or other["what"] == "timer":
+    if act["what"] == "timer" or other["what"] == "timer":
         return False
-    if one["next"] is not None and one["next"] == other["next"]:
+    if act["next"] is not None and act["next"] == other["next"]:
         return False
-    return one["since_ms"] < other["at_ms"] and other["since_ms"] < one["at_ms"]
+    return act["since_ms"] < other["at_ms"] and other["since_ms"] < act["at_ms"]
 
 
 def _move(group: "list[Act]", now_ms: int) -> "Move | None":
@@ -87,7 +87,7 @@ def _move(group: "list[Act]", now_ms: int) -> "Move | None":
             is_later = move["way"] == "later"
             ranked.append(((move["clears"], is_later, room_ms, -index), move))
     # No two ranks are equal, so that no move is ever compared with another.
-    return max(ranked, key=lambda row: row[0])[1] if ranked else None
+    return max(ranked, key=lambda option: option[0])[1] if ranked else None
 
 
 def _moves(group: "list[Act]", index: int, now_ms: int) -> "list[Move]":

@@ -103,16 +103,16 @@ def _average(
 
 
 def _makes(makes: "dict[str, State]", recipe_id: str) -> "list[tuple[State, Entry]]":
-    rows = []
+    opened_makes = []
     for stream in sorted(makes):
         state = makes[stream]
         opened = opening(state)
         if opened is None or opened["data"]["recipe"]["id"] != recipe_id:
             continue
         if make_state(state) != "abandoned" and not is_practice(state):
-            rows.append((state, opened))
-    rows.sort(key=lambda row: (row[1]["t_ms"], row[0]["make"]))
-    return rows
+            opened_makes.append((state, opened))
+    opened_makes.sort(key=lambda pair: (pair[1]["t_ms"], pair[0]["make"]))
+    return opened_makes
 
 
 def _figures(state: "State", opened: "Entry") -> "dict[str, Any]":
@@ -122,7 +122,7 @@ def _figures(state: "State", opened: "Entry") -> "dict[str, Any]":
 def _ph_at_drain(state: "State", opened: "Entry") -> "float | None":
     """Return the first pH of the first step that draws whey off."""
     for step in opened["data"]["recipe"]["steps"]:
-        wanted = [row["quantity"] for row in step.get("readings", [])]
+        wanted = [reading["quantity"] for reading in step.get("readings", [])]
         if "whey_drained_l" in wanted and "ph" in wanted:
             for entry in every(state, "ph"):
                 if entry["data"].get("step") == step["key"]:

@@ -29,19 +29,22 @@ def asked(
     # Sums are loaded when the first is asked: a recipe may name none.
     from ..sums.catalogue import find
 
-    row = find(key)
-    return None if row is None else answer_at(context, step, row, size)[0]
+    sum_row = find(key)
+    return None if sum_row is None else answer_at(context, step, sum_row, size)[0]
 
 
 def answer_at(
-    context: "Context", step: "RecipeStep", row: "dict[str, Any]", size: "str | None"
+    context: "Context",
+    step: "RecipeStep",
+    sum_row: "dict[str, Any]",
+    size: "str | None",
 ) -> "tuple[Answer, dict[str, KnownValue]]":
     """Return the Answer to a sum at a step, and what the make knew for it.
 
     Args:
         context: see `context.of_make`.
         step: step of the recipe.
-        row: the sum.
+        sum_row: the sum.
         size: size of wheel that it is asked about, or None.
 
     Returns:
@@ -50,13 +53,13 @@ def answer_at(
     from ..known.inputs import known_inputs
     from ..sums.answer import answer
 
-    known = known_inputs(scene_of(context, step, size), row)
+    known = known_inputs(scene_of(context, step, size), sum_row)
     kept = context["state"].setdefault("asked", {})
-    name = step["key"] + "/" + row["key"] + "/" + (size or "")
+    name = step["key"] + "/" + sum_row["key"] + "/" + (size or "")
     before = kept.get(name)
     rules = context["rules"]
     if before is None or before["known"] != known or before["rules"] is not rules:
-        told = answer(row, {}, known, rules)
+        told = answer(sum_row, {}, known, rules)
         before = {"known": known, "rules": rules, "answer": told}
         kept[name] = before
     return before["answer"], known

@@ -103,18 +103,20 @@ def _keep(
 
 
 def of_target(
-    context: "Context", step: "RecipeStep", row: "RecipeTarget"
+    context: "Context", step: "RecipeStep", target: "RecipeTarget"
 ) -> "StepFigure":
     """Return the figure of a target.
 
     Args:
         context: see `context.of_make`.
         step: step of the recipe.
-        row: the target, one of its own.
+        target: the target, one of its own.
     """
-    told = figure(context, step, recipes.target_name(row))
+    told = figure(context, step, recipes.target_name(target))
     if told is None:
-        raise ValueError("row %r is no target of %s" % (row["quantity"], step["key"]))
+        raise ValueError(
+            "row %r is no target of %s" % (target["quantity"], step["key"])
+        )
     return told
 
 
@@ -154,7 +156,7 @@ def _leave(context: "Context", key: str) -> None:
     here = len(context["asking"])
     if here in context["cut"]:
         context["round"].append(key)
-    context["cut"] = [place for place in context["cut"] if place < here]
+    context["cut"] = [depth for depth in context["cut"] if depth < here]
 
 
 def _by_sum(
@@ -219,6 +221,6 @@ def _limits(name: str) -> "tuple[float | None, float | None]":
     if name.startswith("dose/"):
         return 0.0, MOST_DOSE
     if name.startswith("target/"):
-        row = QUANTITIES.get(name.split("/")[1], {})
-        return row.get("low"), row.get("high")
+        quantity = QUANTITIES.get(name.split("/")[1], {})
+        return quantity.get("low"), quantity.get("high")
     return None, None

@@ -92,10 +92,10 @@ def _of_step(
 ) -> "list[Answer]":
     answers: "list[Answer]" = []
     for key in step.get("sums", []):
-        row = catalogue.find(key)
-        if row is not None:
+        sum_row = catalogue.find(key)
+        if sum_row is not None:
             answers.extend(
-                _answer(context, step, row, given, size)
+                _answer(context, step, sum_row, given, size)
                 for size in _sizes(context, step, key)
             )
     return answers
@@ -112,19 +112,19 @@ def _sizes(context: "Context", step: "RecipeStep", key: str) -> "list[str | None
 def _answer(
     context: "Context",
     step: "RecipeStep",
-    row: "dict[str, Any]",
+    sum_row: "dict[str, Any]",
     given: "dict[str, Any]",
     size: "str | None",
 ) -> "Answer":
-    answer, known = answer_at(context, step, row, size)
-    asked = [item for item in row["inputs"] if not item["hidden"]]
+    answer, known = answer_at(context, step, sum_row, size)
+    asked = [item for item in sum_row["inputs"] if not item["hidden"]]
     chosen = {
         item["name"]: given[item["name"]]
         for item in asked
         if given.get(item["name"]) is not None
     }
     if chosen:
-        answer = catalogue.work_out(row["key"], chosen, known, context["rules"])
+        answer = catalogue.work_out(sum_row["key"], chosen, known, context["rules"])
     answer = answer.copy()
     answer["of"] = size
     answer["known"] = [

@@ -79,11 +79,11 @@ def told(refusal: Refused) -> "SumProblem":
     """
     unit = unit_of(refusal.field)
     value = None if isinstance(refusal.value, (list, dict)) else refusal.value
-    found = problem(refusal.field, refusal.key, value, refusal.limit, unit)
-    found["from"] = "formula"
+    refused = problem(refusal.field, refusal.key, value, refusal.limit, unit)
+    refused["from"] = "formula"
     for name, figure in refusal.figures.items():
-        found["figures"][name] = {"value": figure, "unit": unit_of(name)}
-    return found
+        refused["figures"][name] = {"value": figure, "unit": unit_of(name)}
+    return refused
 
 
 def unit_of(name: str) -> str:

@@ -157,15 +157,15 @@ def runs(values: "list[float]", centre: float, length: int) -> "list[int]":
     """
     require_number("centre", centre)
     require_count("length", length, 2, 100)
-    found = []
+    reached = []
     side, count = 0, 0
     for i in range(len(values)):
         now = (values[i] > centre) - (values[i] < centre)
         count = count + 1 if now == side and now != 0 else abs(now)
         side = now
         if count >= length:
-            found.append(i)
-    return found
+            reached.append(i)
+    return reached
 
 
 def control_chart(values: "list[float]") -> "ChartVerdict":

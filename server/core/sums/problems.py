@@ -25,37 +25,37 @@ def problem_of(sum_row: "dict[str, Any]", refusal: Refused) -> "SumProblem":
     Returns:
         Problem, see `numbers.problems.problem`.
     """
-    found = told(refusal)
+    problem = told(refusal)
     field = refusal.field
     if field in sum_row["follows"]:
-        found["field"] = sum_row["follows"][field]
-        found["of"] = field
-        return found
+        problem["field"] = sum_row["follows"][field]
+        problem["of"] = field
+        return problem
     name = sum_row["called"].get(field, field)
     for item in sum_row["inputs"]:
         if item["name"] == name:
-            found["field"] = name
-            return _as_asked(found, item)
-    return found
+            problem["field"] = name
+            return _as_asked(problem, item)
+    return problem
 
 
-def _as_asked(found: "SumProblem", item: "dict[str, Any]") -> "SumProblem":
+def _as_asked(problem: "SumProblem", item: "dict[str, Any]") -> "SumProblem":
     """Put value and limit into the unit of the input, or of a column of it."""
-    if found["unit"] == "":
-        return found
-    dimension = UNITS[found["unit"]]["dimension"]
+    if problem["unit"] == "":
+        return problem
+    dimension = UNITS[problem["unit"]]["dimension"]
     for part in [item] + (item["columns"] or []):
         if UNITS[part["unit"]]["dimension"] == dimension:
-            _convert(found, part["unit"])
+            _convert(problem, part["unit"])
             break
-    return found
+    return problem
 
 
-def _convert(found: "SumProblem", unit: str) -> None:
-    start = found["unit"]
-    found["value"] = _in_unit(found["value"], start, unit)
-    found["limit"] = _in_unit(found["limit"], start, unit)
-    found["unit"] = unit
+def _convert(problem: "SumProblem", unit: str) -> None:
+    start = problem["unit"]
+    problem["value"] = _in_unit(problem["value"], start, unit)
+    problem["limit"] = _in_unit(problem["limit"], start, unit)
+    problem["unit"] = unit
 
 
 def _in_unit(figure: "Any", start: str, unit: str) -> "Any":

@@ -141,14 +141,14 @@ def classes(value_frac: float, rows: "list[dict[str, Any]]") -> "dict[str, Any]"
     ['hard']
     """
     require_within("value_frac", value_frac, 0, 1)
-    found = []
+    met = []
     for row in rows:
         bounds = [row[key] for key in row if key != "class"]
         if any(figure["status"] == "memory" for figure in bounds):
             return {"verdict": "not_assessed", "classes": []}
         if _is_in_class(value_frac, row):
-            found.append(row["class"])
-    return {"verdict": "assessed", "classes": found}
+            met.append(row["class"])
+    return {"verdict": "assessed", "classes": met}
 
 
 def _is_in_class(value: float, row: "dict[str, Any]") -> bool:

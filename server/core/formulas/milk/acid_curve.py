@@ -174,9 +174,9 @@ def line_on_curve(
         # Slopes are taken where the make should be, not where a noisy reading says:
         # low readings fall on steeper parts and would weigh more than high ones.
         where = [(time_s - lag_s) / pace for time_s in times_s]
-        places = [_place(u, ph, curve_times_s, curve_phs) for u, ph in zip(where, phs)]
-        variance = _variance(where, places, reading_sd_ph)
-        line = _line(places, times_s, variance, spread)
+        points = [_point(u, ph, curve_times_s, curve_phs) for u, ph in zip(where, phs)]
+        variance = _variance(where, points, reading_sd_ph)
+        line = _line(points, times_s, variance, spread)
         lag_s = (lag_s + line["y"] - line["slope"] * line["x"]) / 2
         pace = (pace + max(line["slope"], 0.1)) / 2
     fitted: "dict[str, Any]" = dict(line)
@@ -227,33 +227,33 @@ def reach_on_curve(
 
 
 def _line(
-    places: list[tuple[float, float]],
+    points: list[tuple[float, float]],
     times_s: list[float],
     variance: float,
     spread: dict[str, float],
 ) -> dict[str, float]:
     # What is known of the lag counts as one more reading, at the starter.
     return weighted_line(
-        [0.0] + [place[0] for place in places],
+        [0.0] + [point[0] for point in points],
         [0.0] + list(times_s),
-        [1 / spread["lag_sd_s"] ** 2] + [place[1] ** 2 / variance for place in places],
+        [1 / spread["lag_sd_s"] ** 2] + [point[1] ** 2 / variance for point in points],
         1.0,
         1 / spread["pace_sd"] ** 2,
     )
 
 
 def _variance(
-    where: list[float], places: list[tuple[float, float]], reading_sd_ph: float
+    where: list[float], points: list[tuple[float, float]], reading_sd_ph: float
 ) -> float:
-    used = [i for i in range(len(places)) if places[i][1] > 0]
+    used = [i for i in range(len(points)) if points[i][1] > 0]
     if len(used) < 3:
         return reading_sd_ph * reading_sd_ph
-    misses = [(places[i][0] - where[i]) * places[i][1] for i in used]
+    misses = [(points[i][0] - where[i]) * points[i][1] for i in used]
     square_sum = sum([miss * miss for miss in misses])
     return pooled_var(square_sum, len(used) - 2, reading_sd_ph)
 
 
-def _place(
+def _point(
     elapsed_s: float, ph: float, curve_times_s: list[float], curve_phs: list[float]
 ) -> tuple[float, float]:
     # Curve's time that a reading points to, by the slope [pH/s] where the make

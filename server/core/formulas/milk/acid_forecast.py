@@ -159,7 +159,7 @@ def _kept(
         pair = (fit["fall_ph_s"], fit["lag_s"])
         miss = abs(phs[i] - gompertz_ph(times_s[i], start_ph, end_ph, pair[0], pair[1]))
         fits.append((fit["square_sum"], miss, i, others))
-    best = min(fits, key=lambda one: one[0])
+    best = min(fits, key=lambda trial: trial[0])
     spread = math.sqrt(pooled_var(best[0], freedom - 1, stray_ph))
     if best[1] > SET_ASIDE_SD * spread:
         return best[3], [best[2]]

@@ -93,22 +93,22 @@ def _has_ph(curve: "Mapping[str, Any]", ph: float) -> bool:
 def _is_stalled(
     times_s: "list[float]", phs: "list[float]", curve: "Mapping[str, Any]"
 ) -> bool:
-    for place in range(len(times_s) - 2, -1, -1):
-        span_s = times_s[-1] - times_s[place]
+    for index in range(len(times_s) - 2, -1, -1):
+        span_s = times_s[-1] - times_s[index]
         if span_s < STALL_SPAN_S:
             continue
-        if not _has_ph(curve, phs[place]):
+        if not _has_ph(curve, phs[index]):
             return False
-        start_s = curve_time_s(phs[place], curve["times_s"], curve["phs"])
+        start_s = curve_time_s(phs[index], curve["times_s"], curve["phs"])
         # A make ahead of time is not asked to fall as its own pH would: the
         # clock of the recipe decides, whichever is later.
         start_s = max(start_s, curve["times_s"][0])
         if not _has_time(curve, start_s + span_s):
             return False
-        promised = phs[place] - curve_ph(
+        promised = phs[index] - curve_ph(
             start_s + span_s, curve["times_s"], curve["phs"]
         )
-        fell = phs[place] - phs[-1]
+        fell = phs[index] - phs[-1]
         if promised * STALL_WITHIN_S < STALL_FALL_PH * span_s:
             return False
         return promised >= STALL_FALL_PH and fell < STALL_SHARE * promised

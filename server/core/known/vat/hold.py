@@ -73,9 +73,9 @@ def _chart(scene: "Scene") -> "dict[str, Any]":
     kept = scene["kept"]
     if "chart" not in kept:
         hold = _hold(scene)
-        rows = None if hold is None else hold["rows"]
-        kept["chart"] = rows is not None and hold_chart(
-            scene["state"], scene["opened"], rows
+        readings = None if hold is None else hold["rows"]
+        kept["chart"] = readings is not None and hold_chart(
+            scene["state"], scene["opened"], readings
         )
     return kept["chart"] or {}
 

@@ -65,10 +65,10 @@ def _dose(name: str, unit: str) -> "Callable[[Scene], KnownValue | None]":
     """Look up the recipe's dose of an ingredient in a unit; another cannot serve."""
 
     def look_up(scene: "Scene") -> "KnownValue | None":
-        row = ingredient(scene["recipe"], name)
-        if row is None:
+        dosed = ingredient(scene["recipe"], name)
+        if dosed is None:
             return None
-        figure = row["dose"]["amount"]
+        figure = dosed["dose"]["amount"]
         times = _times(scene, figure["unit"], unit)
         return None if times is None else of_figure(figure, times)
 

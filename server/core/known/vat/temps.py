@@ -24,9 +24,9 @@ IN_VAT = TEMPS[:2]
 def _temp_quantity(step: "RecipeStep") -> "str | None":
     if step["end"]["by"] == "reading" and step["end"]["quantity"] in TEMPS:
         return str(step["end"]["quantity"])
-    for row in step.get("targets", []) + step.get("readings", []):
-        if row["quantity"] in TEMPS:
-            return str(row["quantity"])
+    for asked in step.get("targets", []) + step.get("readings", []):
+        if asked["quantity"] in TEMPS:
+            return str(asked["quantity"])
     return None
 
 

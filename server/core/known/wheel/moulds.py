@@ -30,8 +30,8 @@ def _figure(name: str) -> "Callable[[Scene], KnownValue | None]":
 
 
 def _sizes(scene: "Scene") -> "KnownValue | None":
-    rows = [{"wheel_kg": mould["wheel_kg"]["value"]} for mould in _moulds(scene)]
-    return from_recipe(rows, "derived", "recipe_moulds") if rows else None
+    sizes = [{"wheel_kg": mould["wheel_kg"]["value"]} for mould in _moulds(scene)]
+    return from_recipe(sizes, "derived", "recipe_moulds") if sizes else None
 
 
 def _size_names(scene: "Scene") -> "KnownValue":
@@ -40,11 +40,11 @@ def _size_names(scene: "Scene") -> "KnownValue":
 
 def _to_press(scene: "Scene") -> "KnownValue | None":
     beside = scene["equipment"].get("side_by_side") or 1
-    rows = [
+    sizes = [
         {"diameter_m": mould["diameter_m"]["value"], "side_by_side": beside}
         for mould in _moulds(scene)
     ]
-    return from_recipe(rows, "derived", "recipe_moulds") if rows else None
+    return from_recipe(sizes, "derived", "recipe_moulds") if sizes else None
 
 
 def _by_mass(scene: "Scene") -> "list[RecipeMould]":
