@@ -74,7 +74,7 @@ function card(parent, make, nowMs) {
   const head = add(made, "header", "", "card-head");
   add(head, "b", make.name);
   add(head, "span", say("first.batch", { batch: make.batch }));
-  const level = make.alerts.find((one) => !one.acknowledged)?.level ?? "ok";
+  const level = make.alerts.find((alert) => !alert.acknowledged)?.level ?? "ok";
   add(made, "b", say("first." + level));
   for (const step of make.running) {
     const title = own(step.title);

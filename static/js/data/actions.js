@@ -124,7 +124,7 @@ export async function exportQueue() {
     device: me.value?.device ?? null,
     made_ms: clock.nowMs(),
     events,
-    unsaved: unsaved.value.map((row) => row.event),
+    unsaved: unsaved.value.map((entry) => entry.event),
   };
   const day = new Date(clock.nowMs()).toISOString().slice(0, 10);
   const file = { name: `vatside-unsent-${day}.json`, text: JSON.stringify(kept) };

@@ -99,13 +99,13 @@ async function ask() {
 function noteLate(rows) {
   const known = foundLate.value;
   /** @type {Record<string, number>} */
-  const found = {};
+  const counts = {};
   for (const { id, rings_ms: ringsMs, state } of rows) {
     if (state === "returned") continue;
     const lateMs = clock.nowMs() - ringsMs;
-    found[id] = known[id] ?? (lateMs > LATE_MS * clock.rate ? lateMs : 0);
+    counts[id] = known[id] ?? (lateMs > LATE_MS * clock.rate ? lateMs : 0);
   }
-  foundLate.value = found;
+  foundLate.value = counts;
 }
 
 async function look() {
@@ -113,7 +113,7 @@ async function look() {
   if (!answer) return;
   noteLate(answer.alarms);
   alarms.value = answer;
-  const isOpen = answer.alarms.some((one) => one.state === "unacknowledged");
+  const isOpen = answer.alarms.some((alarm) => alarm.state === "unacknowledged");
   if (!isOpen && !memory.ids.length) {
     ring.value = SILENT; // most of the day: a slow phone is spared the question
     return;
@@ -159,7 +159,9 @@ async function countNotOnWall() {
     return;
   }
   const events = await oldest(500).catch(() => []);
-  notOnWall.value = events.filter((one) => MAKES_DEADLINES.includes(one.kind)).length;
+  notOnWall.value = events.filter((event) =>
+    MAKES_DEADLINES.includes(event.kind),
+  ).length;
 }
 
 /**

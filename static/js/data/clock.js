@@ -109,8 +109,8 @@ export class Clock {
     if (rate !== this.rate || gapMs > boundMs) this.samples = [];
     this.rate = rate;
     this.samples = [...this.samples, sample].slice(-KEPT);
-    this.anchor = this.samples.reduce((best, one) =>
-      one.qMs <= best.qMs ? one : best,
+    this.anchor = this.samples.reduce((best, next) =>
+      next.qMs <= best.qMs ? next : best,
     );
     this.doubt = false;
   }

@@ -53,7 +53,7 @@ let early = null;
  */
 export function isBehind(told, own) {
   return (told?.makes ?? []).some((make) => {
-    const mine = own?.makes.find((one) => one.id === make.id);
+    const mine = own?.makes.find((summary) => summary.id === make.id);
     return !mine || (mine.last_word_ms ?? 0) < (make.last_word_ms ?? 0);
   });
 }

@@ -41,8 +41,8 @@ async function lookHere() {
   if (!pushes) return "no_support";
   if (Notification.permission === "default") return "not_asked";
   if (Notification.permission === "denied") return "denied";
-  const found = await pushes.getSubscription();
-  return found ? "subscribed" : "no_subscription";
+  const existing = await pushes.getSubscription();
+  return existing ? "subscribed" : "no_subscription";
 }
 
 /** Look how pushes fare, here and on the server. */
@@ -65,9 +65,9 @@ function sameKey(subscription, text) {
 async function subscription(key) {
   const pushes = await manager();
   if (!pushes) throw new TypeError("no pushes in this browser");
-  const found = await pushes.getSubscription();
-  if (found && sameKey(found, key)) return found;
-  await found?.unsubscribe(); // made for another server's key: it is dead
+  const existing = await pushes.getSubscription();
+  if (existing && sameKey(existing, key)) return existing;
+  await existing?.unsubscribe(); // made for another server's key: it is dead
   return pushes.subscribe({ userVisibleOnly: true, applicationServerKey: key });
 }
 
@@ -93,8 +93,8 @@ export async function turnOnPush(wants) {
 export async function turnOffPush() {
   await setSaved("push_wants", null);
   await remove("/push/subscriptions");
-  const found = await (await manager())?.getSubscription();
-  await found?.unsubscribe();
+  const existing = await (await manager())?.getSubscription();
+  await existing?.unsubscribe();
   return lookAtPush();
 }
 

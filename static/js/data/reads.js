@@ -173,8 +173,8 @@ export async function sendReads() {
     if (!way) continue;
     try {
       const answer = await way[0](way[1], change);
-      people.value = people.value.map((one) =>
-        one.id === id ? { ...one, ...answer } : one,
+      people.value = people.value.map((known) =>
+        known.id === id ? { ...known, ...answer } : known,
       );
       await setSaved("people", people.value);
     } catch (failure) {

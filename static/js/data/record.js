@@ -41,7 +41,9 @@ let kick = () => {};
 export class RecordError extends Error {
   /** @param {Problem[]} problems */
   constructor(problems) {
-    super(problems.map((one) => `${one.field ?? ""} ${one.key}`).join(", "));
+    super(
+      problems.map((problem) => `${problem.field ?? ""} ${problem.key}`).join(", "),
+    );
     this.name = "RecordError";
     this.key = "refused";
     this.problems = problems;
@@ -130,7 +132,7 @@ function remember(rows) {
 /** @param {Entry} event @param {any} failure */
 function keepUnsaved(event, failure) {
   const { id, kind, make, data, ref } = event;
-  const row = {
+  const entry = {
     id,
     kind,
     make,
@@ -140,7 +142,7 @@ function keepUnsaved(event, failure) {
     key: failure.key ?? "storage_failed",
     problems: failure.problems ?? [],
   };
-  remember([...unsaved.value.filter((one) => one.id !== id), row]);
+  remember([...unsaved.value.filter((other) => other.id !== id), entry]);
 }
 
 /** Show again what an earlier page could not save. */
@@ -217,11 +219,11 @@ export async function record(kind, given = {}) {
  * @returns {Promise<Recorded | null>}
  */
 export async function retryUnsaved(id) {
-  const row = unsaved.value.find((one) => one.id === id);
-  if (!row) return null;
-  const device = row.event.device ?? me.value?.device ?? null;
-  const who = row.event.person ?? person.value;
-  const stored = await put({ ...row.event, device, person: who });
+  const entry = unsaved.value.find((one) => one.id === id);
+  if (!entry) return null;
+  const device = entry.event.device ?? me.value?.device ?? null;
+  const who = entry.event.person ?? person.value;
+  const stored = await put({ ...entry.event, device, person: who });
   dropUnsaved(id);
   return stored;
 }

@@ -21,14 +21,14 @@ export function reader() {
 /** @param {string} block */
 function message(block) {
   /** @type {{event: string, id: string | null, data: string[]}} */
-  const found = { event: "message", id: null, data: [] };
+  const parsed = { event: "message", id: null, data: [] };
   for (const line of block.split("\n")) {
     const colon = line.indexOf(":");
     if (colon <= 0) continue; // a comment, or a field without a value
     const name = line.slice(0, colon);
     const value = line.slice(colon + 1).replace(/^ /, "");
-    if (name === "data") found.data.push(value);
-    else if (name === "event" || name === "id") found[name] = value;
+    if (name === "data") parsed.data.push(value);
+    else if (name === "event" || name === "id") parsed[name] = value;
   }
-  return { ...found, data: found.data.join("\n") };
+  return { ...parsed, data: parsed.data.join("\n") };
 }

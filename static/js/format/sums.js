@@ -14,7 +14,7 @@ const RAISED = "⁻⁰¹²³⁴⁵⁶⁷⁸⁹";
 function powerOfTen(value) {
   const [digits, power] = value.toExponential(2).split("e");
   const signs = [...power.replace("+", "")];
-  const raised = signs.map((one) => RAISED["-0123456789".indexOf(one)]).join("");
+  const raised = signs.map((sign) => RAISED["-0123456789".indexOf(sign)]).join("");
   return `${typedText(digits)}\u00a0×\u00a010${raised}`;
 }
 
@@ -64,7 +64,7 @@ export function sumValue(value, unit, nowMs) {
  */
 export function sumRange(low, high, unit, nowMs) {
   const ends = [sumValue(low, unit, nowMs), sumValue(high, unit, nowMs)];
-  const tails = ends.map((one) => (/^[^\u00a0]+\u00a0(\D+)$/.exec(one) ?? [])[1]);
+  const tails = ends.map((end) => (/^[^\u00a0]+\u00a0(\D+)$/.exec(end) ?? [])[1]);
   if (tails[0] && tails[0] === tails[1])
     ends[0] = ends[0].slice(0, -tails[0].length - 1);
   return ends;

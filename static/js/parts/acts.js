@@ -79,10 +79,10 @@ export async function act(
 /** @type {(kind: string, make: ?string | undefined, data: object) => void} */
 function forget(kind, make, data) {
   const text = JSON.stringify(data);
-  for (const row of unsaved.value) {
+  for (const entry of unsaved.value) {
     const isSame =
-      row.kind === kind && row.make === make && JSON.stringify(row.data) === text;
-    if (isSame) dropUnsaved(row.id);
+      entry.kind === kind && entry.make === make && JSON.stringify(entry.data) === text;
+    if (isSame) dropUnsaved(entry.id);
   }
 }
 

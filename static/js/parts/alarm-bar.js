@@ -64,7 +64,7 @@ function Buttons({ alarm, more }) {
 /** On every screen while an alarm waits for an answer: the most urgent, and silence. */
 export function AlarmBar() {
   const waiting = (alarms.value?.alarms ?? []).filter(
-    (one) => one.state === "unacknowledged",
+    (alarm) => alarm.state === "unacknowledged",
   );
   const top = waiting[0];
   const isRinging = ring.value.ids.length > 0 && Boolean(shift.value);

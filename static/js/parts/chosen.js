@@ -42,7 +42,7 @@ export function leaveMake(make) {
  */
 export function stepShown(view) {
   const key = chosen.value[view.make.id];
-  const picked = view.steps.find((one) => one.key === key);
+  const picked = view.steps.find((step) => step.key === key);
   if (picked && picked.status !== "ended" && picked.status !== "skipped") return picked;
-  return view.steps.find((one) => one.key === view.focus) ?? null;
+  return view.steps.find((step) => step.key === view.focus) ?? null;
 }

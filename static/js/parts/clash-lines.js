@@ -49,13 +49,13 @@ export function ClashLines({
   title = t("clash.title"),
 }) {
   const shown = clashes.filter(
-    (one) => !make || one.acts.some((act) => act.make === make),
+    (clash) => !make || clash.acts.some((act) => act.make === make),
   );
   if (!shown.length) return null;
   const left = make ? 0 : count - shown.length;
   return html`<section class="clashes" aria-label=${title}>
     ${title ? html`<h2><${StateMark} state="check" word=${title} /></h2>` : null}
-    <ul>${shown.map((one) => html`<${ClashItem} key=${one.at_ms} clash=${one} nowMs=${nowMs} />`)}</ul>
+    <ul>${shown.map((clash) => html`<${ClashItem} key=${clash.at_ms} clash=${clash} nowMs=${nowMs} />`)}</ul>
     ${left > 0 ? html`<p class="quiet">${tn("clash.more", left)}</p>` : null}
   </section>`;
 }

@@ -46,7 +46,7 @@ export function ClashesIf({ recipe }) {
   const startMs = Math.max(nowMs(), baseMs + laterMin * MIN_MS);
   const asked = laterMin > 0 ? startMs : baseMs;
   const found = useClashesIf(recipe, asked);
-  const isBeside = board.value?.makes.some((one) => one.is_open);
+  const isBeside = board.value?.makes.some((make) => make.is_open);
   if (!found || !isBeside) return null;
   const at = clockDay(asked, nowMs());
   const better = found.better;

@@ -8,22 +8,22 @@ import { useState } from "preact/hooks";
 const HEAD = "typed:";
 
 /**
- * @param {string} place
+ * @param {string} key
  * @returns {?Draft}
  */
-function read(place) {
+function read(key) {
   try {
-    return JSON.parse(sessionStorage.getItem(HEAD + place) ?? "null");
+    return JSON.parse(sessionStorage.getItem(HEAD + key) ?? "null");
   } catch {
     return null;
   }
 }
 
 /** @type {(place: string, draft: ?Draft) => void} */
-function keep(place, draft) {
+function keep(key, draft) {
   try {
-    if (draft) sessionStorage.setItem(HEAD + place, JSON.stringify(draft));
-    else sessionStorage.removeItem(HEAD + place);
+    if (draft) sessionStorage.setItem(HEAD + key, JSON.stringify(draft));
+    else sessionStorage.removeItem(HEAD + key);
   } catch {
     /* a full disk: it lives as long as the pad is open */
   }
@@ -37,12 +37,11 @@ function keep(place, draft) {
  * @returns {{found: ?Draft, hold: (typed: string) => unknown, drop: () => unknown}}
  */
 export function useDraft(name, nowMs) {
-  const [place] = useState(() => name && `${location.hash} ${name}`);
-  const [found] = useState(() => (place ? read(place) : null));
+  const [key] = useState(() => name && `${location.hash} ${name}`);
+  const [draft] = useState(() => (key ? read(key) : null));
   return {
-    found,
-    hold: (typed) =>
-      place && keep(place, typed === "" ? null : { typed, at_ms: nowMs() }),
-    drop: () => place && keep(place, null),
+    found: draft,
+    hold: (typed) => key && keep(key, typed === "" ? null : { typed, at_ms: nowMs() }),
+    drop: () => key && keep(key, null),
   };
 }

@@ -129,7 +129,7 @@ export function Keypad({
       setAnswer(null);
       return undefined;
     }
-    read(typed).then((found) => isCurrent && setAnswer({ ...found, typed, unit }));
+    read(typed).then((figure) => isCurrent && setAnswer({ ...figure, typed, unit }));
     return () => {
       isCurrent = false;
     };

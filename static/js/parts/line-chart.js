@@ -44,9 +44,9 @@ export function LineChart({ values, limits, marked = [], averages = [], text, la
   const levels = limits ? [limits.mean, limits.low, limits.high] : [];
   const y = scale([...values, ...levels]);
   const step = values.length > 1 ? (WIDE - LEFT - 2 * PAD) / (values.length - 1) : 0;
-  const x = (/** @type {number} */ place) => LEFT + PAD / 2 + place * step;
+  const x = (/** @type {number} */ index) => LEFT + PAD / 2 + index * step;
   const path = (/** @type {number[]} */ line) =>
-    line.map((value, place) => `${x(place)},${y(value)}`).join(" ");
+    line.map((value, index) => `${x(index)},${y(value)}`).join(" ");
   // A make far off draws the limits together: their figures stand in the words above.
   const isRoomy =
     limits &&
@@ -67,9 +67,9 @@ export function LineChart({ values, limits, marked = [], averages = [], text, la
     ${values.map(
       (
         value,
-        place,
-      ) => html`<circle key=${place} class=${marked.includes(place) ? "point is-marked" : "point"}
-      cx=${x(place)} cy=${y(value)} r=${marked.includes(place) ? 9 : 5} />`,
+        index,
+      ) => html`<circle key=${index} class=${marked.includes(index) ? "point is-marked" : "point"}
+      cx=${x(index)} cy=${y(value)} r=${marked.includes(index) ? 9 : 5} />`,
     )}
   </svg>`;
 }

@@ -8,8 +8,8 @@ import { own, words } from "../messages/index.js";
  */
 export function sizeTitle(size) {
   const moulds = recipes.value
-    .flatMap((one) => one.moulds ?? [])
-    .filter((one) => one.size === size);
-  const titles = [...new Set(moulds.map((one) => own(one.title)))];
+    .flatMap((recipe) => recipe.moulds ?? [])
+    .filter((mould) => mould.size === size);
+  const titles = [...new Set(moulds.map((mould) => own(mould.title)))];
   return titles.length === 1 ? titles[0] : words(size);
 }

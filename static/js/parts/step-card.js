@@ -32,10 +32,10 @@ const OFF = ["alert.reading_below", "alert.reading_above"];
 /** @type {(alerts: Alert[], step: Step, target: {quantity: string}) => boolean} */
 function isAlerted(alerts, step, target) {
   return alerts.some(
-    (one) =>
-      one.step === step.key &&
-      one.quantity === target.quantity &&
-      OFF.includes(one.key),
+    (alert) =>
+      alert.step === step.key &&
+      alert.quantity === target.quantity &&
+      OFF.includes(alert.key),
   );
 }
 
@@ -76,11 +76,12 @@ export function MainFigure({ step, alerts = [] }) {
       <${OriginLine} origin=${step.lasts?.origin} own=${span} />`;
   }
   if (main.kind === "target") {
-    const target = step.targets.find((one) => one.quantity === main.quantity) ?? main;
+    const target =
+      step.targets.find((wanted) => wanted.quantity === main.quantity) ?? main;
     return html`<${TargetFigure} target=${target} off=${isAlerted(alerts, step, target)} />`;
   }
   if (main.kind === "dose") {
-    const add = step.adds.find((one) => one.ingredient === main.ingredient);
+    const add = step.adds.find((dose) => dose.ingredient === main.ingredient);
     return html`<div class="figure">
       <div class="figure-label">${t("dose.label", { what: own(add?.title) })}</div>
       <${FigureValue} text=${amount(main.value, main.unit)} />
@@ -97,32 +98,35 @@ const ownDose = (add) => (value) =>
   amount(value, add?.planned?.basis.amount_unit.split("/")[0] ?? "");
 
 /** @type {(one: Target) => string} */
-function targetOrigin(one) {
-  const own = one.origin?.own ?? null;
-  return originWords(one.origin, own === null ? null : quantity(one.quantity, own));
+function targetOrigin(target) {
+  const own = target.origin?.own ?? null;
+  return originWords(
+    target.origin,
+    own === null ? null : quantity(target.quantity, own),
+  );
 }
 
 /** @type {(one: Target) => string} */
-const targetName = (one) =>
-  one.size
+const targetName = (target) =>
+  target.size
     ? t("target.of_size", {
-        what: t("quantity." + one.quantity),
-        size: inside(sizeTitle(one.size)),
+        what: t("quantity." + target.quantity),
+        size: inside(sizeTitle(target.size)),
       })
-    : t("quantity." + one.quantity);
+    : t("quantity." + target.quantity);
 
 /** @param {{step: Step}} props */
 function OtherTargets({ step }) {
   const { main } = step;
   const shown = main?.kind === "target" ? main.quantity : null;
-  const rest = step.targets.filter((one) => one.quantity !== shown);
+  const rest = step.targets.filter((target) => target.quantity !== shown);
   if (rest.length === 0) return null;
   return html`<ul class="facts">${rest.map(
-    (one) => html`<li key=${one.quantity + (one.size ?? "")}>
-    <span>${targetName(one)}</span>
-    ${one.value === null ? null : html`<b>${quantity(one.quantity, one.value)}</b>`}
-    ${one.value === null ? null : html`<span>${one.last ? t("target.last", { value: quantity(one.quantity, one.last.value), at: clock(one.last.at_ms) }) : band(one.quantity, one.low, one.high)}</span>`}
-    ${one.origin ? html`<small class="quiet">${targetOrigin(one)}</small>` : null}
+    (target) => html`<li key=${target.quantity + (target.size ?? "")}>
+    <span>${targetName(target)}</span>
+    ${target.value === null ? null : html`<b>${quantity(target.quantity, target.value)}</b>`}
+    ${target.value === null ? null : html`<span>${target.last ? t("target.last", { value: quantity(target.quantity, target.last.value), at: clock(target.last.at_ms) }) : band(target.quantity, target.low, target.high)}</span>`}
+    ${target.origin ? html`<small class="quiet">${targetOrigin(target)}</small>` : null}
   </li>`,
   )}</ul>`;
 }

@@ -14,14 +14,14 @@ function holders(task) {
   return task ? [task, ...task.others] : [];
 }
 
-/** @param {Holder} one */
-function nameIn(one) {
-  return one.by === tapper()?.id ? t("task.you") : nameOf(one.by);
+/** @param {Holder} holder */
+function nameIn(holder) {
+  return holder.by === tapper()?.id ? t("task.you") : nameOf(holder.by);
 }
 
 /** @param {?Task} task */
 function holding(task) {
-  return holders(task).find((one) => one.by === tapper()?.id);
+  return holders(task).find((holder) => holder.by === tapper()?.id);
 }
 
 /**
@@ -47,13 +47,13 @@ export function taskWords(task) {
 export function TaskWords({ task }) {
   const said = taskWords(task);
   return said
-    ? html`<span class=${holders(task).every((one) => one.stale) ? "task-words is-old" : "task-words"}>${said}</span>`
+    ? html`<span class=${holders(task).every((holder) => holder.stale) ? "task-words is-old" : "task-words"}>${said}</span>`
     : null;
 }
 
 /** True where more than one person does the work: else nobody needs to ask. */
 export function sharesWork() {
-  return people.value.filter((one) => roleMay(one.role, "work")).length > 1;
+  return people.value.filter((person) => roleMay(person.role, "work")).length > 1;
 }
 
 /**

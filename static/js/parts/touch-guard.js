@@ -72,9 +72,9 @@ function nameOf(button) {
 function placeOf(button) {
   const { left, top, right, bottom } = button.getBoundingClientRect();
   let [across, down] = [0, 0];
-  for (let one = button.parentElement; one; one = one.parentElement) {
-    across += one.scrollLeft;
-    down += one.scrollTop;
+  for (let element = button.parentElement; element; element = element.parentElement) {
+    across += element.scrollLeft;
+    down += element.scrollTop;
   }
   return { left, top, right, bottom, inLeft: left + across, inTop: top + down };
 }

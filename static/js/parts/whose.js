@@ -17,7 +17,7 @@ export const Whose = createContext(/** @type {?string} */ (null));
 export function whoseOf({ id, name, vat }) {
   if (!vat) return name;
   const isShared = (board.value?.makes ?? []).some(
-    (one) => one.id !== id && one.vat === vat && one.is_open,
+    (make) => make.id !== id && make.vat === vat && make.is_open,
   );
   return isShared ? `${vat} · ${name}` : vat;
 }
@@ -28,7 +28,7 @@ export function whoseOf({ id, name, vat }) {
  * @param {?string} id
  */
 export function whoseId(id) {
-  const make = board.value?.makes.find((one) => one.id === id);
+  const make = board.value?.makes.find((summary) => summary.id === id);
   return make ? whoseOf(make) : null;
 }
 

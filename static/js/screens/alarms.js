@@ -112,10 +112,10 @@ function Shelve({ alarm, onBack }) {
 function Deadlines({ rows }) {
   if (!rows.length) return null;
   return html`<h2>${t("alarm.ahead")}</h2><div class="rows">${rows.map(
-    (one) => html`<div class="row row-still" key=${one.id}>
-    <span class="row-main"><span class="row-title">${one.kind === "timer" ? one.label : own(one.title)}</span>
-      <span class="row-detail">${[one.make_name, one.vat].filter(Boolean).join(" · ")}</span></span>
-    <span class="row-side"><${CountdownWords} dueMs=${one.due_ms} /></span>
+    (deadline) => html`<div class="row row-still" key=${deadline.id}>
+    <span class="row-main"><span class="row-title">${deadline.kind === "timer" ? deadline.label : own(deadline.title)}</span>
+      <span class="row-detail">${[deadline.make_name, deadline.vat].filter(Boolean).join(" · ")}</span></span>
+    <span class="row-side"><${CountdownWords} dueMs=${deadline.due_ms} /></span>
   </div>`,
   )}</div>`;
 }
@@ -143,7 +143,7 @@ export function AlarmsScreen({ rest }) {
     <div class="columns"><div class="column">
       ${
         rows.length
-          ? html`<div class="rows">${rows.map((one) => html`<${AlarmRow} key=${one.id} alarm=${one} onShelve=${() => setShelving(one)} />`)}</div>`
+          ? html`<div class="rows">${rows.map((alarm) => html`<${AlarmRow} key=${alarm.id} alarm=${alarm} onShelve=${() => setShelving(alarm)} />`)}</div>`
           : html`<p class="lead"><${StateMark} state="ok" word=${t("alarm.none")} /></p>`
       }
       <${Deadlines} rows=${alarms.value?.deadlines ?? []} />

@@ -47,7 +47,7 @@ function LiveCard({ make, nowMs, isStale }) {
     <header class="card-head"><b>${make.name}</b> <${PracticeMark} of=${make} /><span>${t("make.batch", { batch: make.batch })}${make.vat ? " · " + make.vat : ""}</span></header>
     ${isStale ? html`<p class="live-old">${t("live.as_of", { at: clockDay(nowMs, secondMs.value) })}</p>` : null}
     ${make.alerts.length === 0 ? html`<${StateMark} state="ok" />` : null}
-    ${make.alerts.slice(0, 3).map((one) => html`<p key=${one.id} class="card-state"><${StateMark} state=${one.level} /> ${alertText(one, steps)}${one.acknowledged ? " " + t("alert.seen_short") : ""}</p>`)}
+    ${make.alerts.slice(0, 3).map((alert) => html`<p key=${alert.id} class="card-state"><${StateMark} state=${alert.level} /> ${alertText(alert, steps)}${alert.acknowledged ? " " + t("alert.seen_short") : ""}</p>`)}
     ${steps.map((step) => html`<${StepLine} key=${step.key} step=${step} />`)}
     <p>${dayEndWords(make.day, nowMs)}</p>
     ${make.whole.expected_end_ms > make.day.expected_end_ms ? html`<p>${t("live.whole_end", { at: clockDay(make.whole.expected_end_ms, nowMs) })}</p>` : null}
@@ -64,9 +64,9 @@ function LiveCard({ make, nowMs, isStale }) {
 function Phones({ phones }) {
   if (!phones?.length) return null;
   return html`<h2>${t("live.phones")}</h2><ul class="facts">${phones.map(
-    (one) => html`<li key=${one.device}>
-    <span>${nameOf(one.person)} · ${one.name}</span>
-    <span>${t("live.phone_heard", { age: age(waitedMs(secondMs.value - one.heard_ms)) })}</span></li>`,
+    (device) => html`<li key=${device.device}>
+    <span>${nameOf(device.person)} · ${device.name}</span>
+    <span>${t("live.phone_heard", { age: age(waitedMs(secondMs.value - device.heard_ms)) })}</span></li>`,
   )}</ul>`;
 }
 
@@ -80,7 +80,7 @@ export function LiveScreen() {
     ? waitedMs(secondMs.value - lastWordMs.value)
     : Infinity;
   const isStale = net.value !== "online" || oldMs > STALE_MS;
-  const makes = (shown?.makes ?? []).filter((one) => one.is_open);
+  const makes = (shown?.makes ?? []).filter((make) => make.is_open);
   const heard = Number.isFinite(oldMs)
     ? t("live.heard", { age: age(oldMs) })
     : t("live.never_heard");

@@ -69,9 +69,9 @@ function sheetFor(make, shown, rest, step) {
     return html`<${WeighSheet} make=${make} shown=${shown} step=${step} size=${size} onBack=${onBack} />`;
   if (name === "reading")
     return html`<${ReadingSheet} make=${make} step=${step?.key} name=${arg}
-    target=${step?.targets.find((one) => one.quantity === arg)} onBack=${onBack} />`;
+    target=${step?.targets.find((target) => target.quantity === arg)} onBack=${onBack} />`;
   if (!step) return null;
-  const add = step.adds.find((one) => one.ingredient === arg);
+  const add = step.adds.find((dose) => dose.ingredient === arg);
   if (name === "add" && add)
     return html`<${AddSheet} make=${make} step=${step.key} add=${add} onBack=${onBack} />`;
   if (name === "judge" && step.judge)
@@ -103,14 +103,14 @@ function MakeHead({ shown }) {
 /** @param {{make: string, shown: View, step: Step | null}} props */
 function Tabs({ make, shown, step }) {
   const open = shown.steps.filter(
-    (one) =>
-      one.status === "running" || one.key === step?.key || one.key === shown.focus,
+    (tab) =>
+      tab.status === "running" || tab.key === step?.key || tab.key === shown.focus,
   );
   if (open.length < 2) return null;
   return html`<div class="tabs" role="group" aria-label=${t("make.side_by_side")}>${open.map(
-    (one) => html`<${Tap}
-    key=${one.key} class=${"tab " + (one.key === step?.key ? "is-chosen" : "")} pressed=${one.key === step?.key}
-    onTap=${() => chooseStep(make, one.key)}>${own(one.title)}</${Tap}>`,
+    (tab) => html`<${Tap}
+    key=${tab.key} class=${"tab " + (tab.key === step?.key ? "is-chosen" : "")} pressed=${tab.key === step?.key}
+    onTap=${() => chooseStep(make, tab.key)}>${own(tab.title)}</${Tap}>`,
   )}</div>`;
 }
 
@@ -132,10 +132,10 @@ function MakePage({ make, rest, shown }) {
     return html`<${Cautions} make=${make} step=${step} />`;
   const place = shown.steps.findIndex((one) => one.key === key) + 1;
   // One alert at most stands within the step, below its number; the rest follow.
-  const first = shown.alerts.filter((one) => !one.acknowledged).slice(0, 1);
-  const others = shown.alerts.filter((one) => !first.includes(one));
-  const line = (/** @type {Alert} */ one) =>
-    html`<${AlertLine} key=${one.id} alert=${one} make=${make} steps=${shown.steps} isReadOnly=${!canAct} />`;
+  const first = shown.alerts.filter((alert) => !alert.acknowledged).slice(0, 1);
+  const others = shown.alerts.filter((alert) => !first.includes(alert));
+  const line = (/** @type {Alert} */ alert) =>
+    html`<${AlertLine} key=${alert.id} alert=${alert} make=${make} steps=${shown.steps} isReadOnly=${!canAct} />`;
   return html`<div class="sheet make">
     <${MakeHead} shown=${shown} />
     <${Tabs} make=${make} shown=${shown} step=${step} />

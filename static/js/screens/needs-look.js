@@ -46,12 +46,12 @@ function eventText(event) {
 
 function Unsaved() {
   return unsaved.value.map(
-    (row) => html`<div class="alert alert-act" key=${row.id} role="alert">
-    <p class="alert-says">${eventText(row)}</p>
-    <p>${row.problems.length ? problemsText(row.problems, row.data?.quantity) : t("unsaved." + row.key)}</p>
+    (entry) => html`<div class="alert alert-act" key=${entry.id} role="alert">
+    <p class="alert-says">${eventText(entry)}</p>
+    <p>${entry.problems.length ? problemsText(entry.problems, entry.data?.quantity) : t("unsaved." + entry.key)}</p>
     <div class="pair">
-      <${Tap} class="second" onTap=${() => retryUnsaved(row.id).catch(() => {})}>${t("unsaved.retry")}</${Tap}>
-      <${Tap} class="second is-destructive" onTap=${() => dropUnsaved(row.id)}>${t("unsaved.drop")}</${Tap}>
+      <${Tap} class="second" onTap=${() => retryUnsaved(entry.id).catch(() => {})}>${t("unsaved.retry")}</${Tap}>
+      <${Tap} class="second is-destructive" onTap=${() => dropUnsaved(entry.id)}>${t("unsaved.drop")}</${Tap}>
     </div></div>`,
   );
 }
@@ -62,11 +62,11 @@ function OnPhone() {
     putAside().then(setRows, () => setRows([]));
   }, [needsLook.value]);
   return rows.map(
-    (row) => html`<div class="alert alert-check" key=${row.id}>
-    <p class="alert-says">${eventText(row.event)}</p>
-    <p>${t("look.by", { name: nameOf(row.event.person), at: clockDay(row.event.at_ms + row.event.off_ms, nowMs()) })}</p>
-    <p>${reasonText(row.why)}</p>
-    <${Tap} class="second" onTap=${() => sendAgain(row.id).catch(() => {})}>${t("look.send_again")}</${Tap}>
+    (entry) => html`<div class="alert alert-check" key=${entry.id}>
+    <p class="alert-says">${eventText(entry.event)}</p>
+    <p>${t("look.by", { name: nameOf(entry.event.person), at: clockDay(entry.event.at_ms + entry.event.off_ms, nowMs()) })}</p>
+    <p>${reasonText(entry.why)}</p>
+    <${Tap} class="second" onTap=${() => sendAgain(entry.id).catch(() => {})}>${t("look.send_again")}</${Tap}>
   </div>`,
   );
 }
@@ -94,13 +94,15 @@ function OnServer() {
   if (problem) return html`<p class="is-bad">${problem}</p>`;
   if (value?.length === 0) return html`<p>${t("look.none")}</p>`;
   return (value ?? []).map(
-    (/** @type {PutAside} */ row) => html`<div class="alert alert-check" key=${row.n}>
-    <p class="alert-says">${eventText(row.event)}</p>
-    <p>${t("look.by", { name: nameOf(row.person), at: clockDay(row.recv_ms, nowMs()) })}</p>
-    <p>${reasonText(row.why)}</p>
+    (
+      /** @type {PutAside} */ entry,
+    ) => html`<div class="alert alert-check" key=${entry.n}>
+    <p class="alert-says">${eventText(entry.event)}</p>
+    <p>${t("look.by", { name: nameOf(entry.person), at: clockDay(entry.recv_ms, nowMs()) })}</p>
+    <p>${reasonText(entry.why)}</p>
     <div class="pair">
-      <${Tap} class="second" onTap=${() => setOpen({ row, as: "accept" })}>${t("look.accept")}</${Tap}>
-      <${Tap} class="second" onTap=${() => setOpen({ row, as: "keep_aside" })}>${t("look.keep_aside")}</${Tap}>
+      <${Tap} class="second" onTap=${() => setOpen({ row: entry, as: "accept" })}>${t("look.accept")}</${Tap}>
+      <${Tap} class="second" onTap=${() => setOpen({ row: entry, as: "keep_aside" })}>${t("look.keep_aside")}</${Tap}>
     </div></div>`,
   );
 }

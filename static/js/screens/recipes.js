@@ -25,8 +25,8 @@ export function RecipesScreen({ id }) {
   if (id) return html`<${RecipeScreen} key=${id} id=${id} />`;
   return html`<div class="sheet"><div class="scroll narrow"><h1>${t("nav.recipes")}</h1>
     <div class="rows">${recipes.value.map(
-      (one) => html`<${Row} key=${one.id} title=${own(one.title)}
-      detail=${t("recipe.version", { n: one.version })} onTap=${() => go("recipes", one.id)} />`,
+      (recipe) => html`<${Row} key=${recipe.id} title=${own(recipe.title)}
+      detail=${t("recipe.version", { n: recipe.version })} onTap=${() => go("recipes", recipe.id)} />`,
     )}</div>
     ${recipes.value.length ? null : html`<p class="lead">${t("new.no_recipes")}</p>`}
   </div></div>`;
@@ -34,7 +34,7 @@ export function RecipesScreen({ id }) {
 
 /** @param {string} id */
 function useRecipe(id) {
-  const known = recipes.value.find((one) => one.id === id) ?? null;
+  const known = recipes.value.find((recipe) => recipe.id === id) ?? null;
   const [asked, setAsked] = useState(/** @type {Recipe | null} */ (null));
   useEffect(() => {
     if (!known) get("/recipes/" + encodeURIComponent(id)).then(setAsked, () => {});
@@ -54,7 +54,7 @@ function figureName(path) {
       name !== "figures",
   );
   const said = names.map((name) => tFirst(["figure_name." + name, "field." + name]));
-  return said.map((text, place) => (place ? inside(text) : text)).join(", ");
+  return said.map((text, index) => (index ? inside(text) : text)).join(", ");
 }
 
 /** @param {{entry: FigureAt, recipe: Recipe, onEdit: (() => void) | null}} props */
@@ -134,6 +134,6 @@ function RecipeScreen({ id }) {
       <div class="rows">${group.figures.map((entry) => html`<${Figure} key=${entry.path.join(".")} entry=${entry} recipe=${shown} onEdit=${edit(entry)} />`)}</div>
     </section>`,
       )}
-    <section class="block"><h2>${t("recipe.sources")}</h2><ul class="lines">${Object.entries(shown.sources).map(([key, one]) => html`<li key=${key}><b>${sourceWords(one.title)}</b> ${sourceWords(one.where ?? "")} (${tFirst(["status." + one.status, words(one.status ?? "")])})</li>`)}</ul></section>
+    <section class="block"><h2>${t("recipe.sources")}</h2><ul class="lines">${Object.entries(shown.sources).map(([key, source]) => html`<li key=${key}><b>${sourceWords(source.title)}</b> ${sourceWords(source.where ?? "")} (${tFirst(["status." + source.status, words(source.status ?? "")])})</li>`)}</ul></section>
   </${Sheet}>`;
 }

@@ -42,18 +42,18 @@ function Marks({ line }) {
 
 /** @param {{line: LogLine, steps: Step[], make: string}} props */
 function Line({ line, steps, make }) {
-  const title = steps.find((one) => one.key === line.step)?.title;
+  const title = steps.find((step) => step.key === line.step)?.title;
   const detail = `${nameOf(line.by)}${line.step ? " · " + (own(title) || words(line.step)) : ""}`;
   return html`<${Row} class=${line.struck ? "is-struck" : ""} onTap=${() => swap("make", make, "record", line.id)}
     title=${html`<span class="record-time">${clock(line.at_ms)}</span> <span class=${line.struck ? "struck" : ""}>${lineText(line, steps)}</span>`}
     detail=${html`<span>${detail}</span>
       ${line.corrections.map(
-        (one) =>
-          html`<span class="row-detail" key=${one.id}>${t("record.corrected", {
-            what: setText(one, line),
-            why: whyWords(one.why),
-            name: nameOf(one.by),
-            at: clock(one.at_ms),
+        (correction) =>
+          html`<span class="row-detail" key=${correction.id}>${t("record.corrected", {
+            what: setText(correction, line),
+            why: whyWords(correction.why),
+            name: nameOf(correction.by),
+            at: clock(correction.at_ms),
           })}</span>`,
       )}
       ${line.struck ? html`<span class="row-detail">${t("record.struck", { why: whyWords(line.struck.why), name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</span>` : null}

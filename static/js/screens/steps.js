@@ -63,8 +63,8 @@ export function StepsScreen({ make, view, onBack }) {
           step.waits_on.length && step.status === "waiting"
             ? html`<span class="row-detail">${t("steps.waits", {
                 list: view.steps
-                  .filter((one) => step.waits_on.includes(one.key))
-                  .map((one) => own(one.title))
+                  .filter((awaited) => step.waits_on.includes(awaited.key))
+                  .map((awaited) => own(awaited.title))
                   .join(", "),
               })}</span>`
             : null

@@ -20,9 +20,9 @@ function useCharts(recipe, shown) {
     let isCurrent = true;
     if (!recipe || !isReady) return undefined;
     ask.trends({ recipe }).then(
-      (found) => {
+      (drawn) => {
         if (isCurrent) {
-          setCharts(found);
+          setCharts(drawn);
           setProblem("");
         }
       },
@@ -37,20 +37,20 @@ function useCharts(recipe, shown) {
 
 /**
  * @param {NonNullable<Chart["chart"]>} chart
- * @param {number} place
+ * @param {number} index
  */
-function markWords(chart, place) {
-  if (chart.beyond.includes(place)) return t("trends.beyond");
-  return chart.runs.includes(place) ? t("trends.run") : "";
+function markWords(chart, index) {
+  if (chart.beyond.includes(index)) return t("trends.beyond");
+  return chart.runs.includes(index) ? t("trends.run") : "";
 }
 
 /** @param {Chart["points"]} points @param {NonNullable<Chart["chart"]>} chart */
 function verdictWords(points, chart) {
   if (!chart.limits)
     return t("trends.too_few", { n: chart.count, needed: chart.needed });
-  const marked = points.filter((_, place) => markWords(chart, place));
+  const marked = points.filter((_, index) => markWords(chart, index));
   return marked.length
-    ? t("trends.unlike", { list: marked.map((one) => one.batch).join(", ") })
+    ? t("trends.unlike", { list: marked.map((point) => point.batch).join(", ") })
     : t("trends.like");
 }
 
@@ -64,10 +64,10 @@ function Chart({ row }) {
   const what = t("trend." + key);
   if (!points.length || !chart)
     return html`<section class="block"><h2>${what}</h2><p>${t("trends.no_points")}</p></section>`;
-  const values = points.map((one) => one.value);
+  const values = points.map((point) => point.value);
   const marked = values
-    .map((_, place) => place)
-    .filter((place) => markWords(chart, place));
+    .map((_, index) => index)
+    .filter((index) => markWords(chart, index));
   const label = t("trends.chart", {
     what,
     n: points.length,
@@ -85,10 +85,10 @@ function Chart({ row }) {
         <tbody>${points
           .map(
             (
-              one,
-              place,
-            ) => html`<tr key=${one.make}><th scope="row">${one.batch}</th><td>${day(one.at_ms)}</td>
-          <td>${text(one.value)}</td>${marked.length ? html`<td>${markWords(chart, place)}</td>` : null}</tr>`,
+              point,
+              index,
+            ) => html`<tr key=${point.make}><th scope="row">${point.batch}</th><td>${day(point.at_ms)}</td>
+          <td>${text(point.value)}</td>${marked.length ? html`<td>${markWords(chart, index)}</td>` : null}</tr>`,
           )
           .reverse()}</tbody></table></div>
     </div></section>`;

@@ -33,7 +33,7 @@ const ROWS = 5; // more could not be read from across the room
 export function rowsOf(makes, deadlines, most = ROWS) {
   const first = makes.map(
     (make) =>
-      deadlines.find((one) => one.make === make.id) ?? {
+      deadlines.find((deadline) => deadline.make === make.id) ?? {
         id: make.id,
         make: make.id,
         make_name: make.name,
@@ -42,24 +42,25 @@ export function rowsOf(makes, deadlines, most = ROWS) {
       },
   );
   const rest = deadlines
-    .filter((one) => !first.includes(one))
+    .filter((deadline) => !first.includes(deadline))
     .slice(0, Math.max(0, most - first.length));
   return [...first, ...rest]
     .sort((a, b) => (a.due_ms ?? Infinity) - (b.due_ms ?? Infinity))
     .slice(0, Math.max(most, first.length));
 }
 
-/** @param {{row: WallRow}} props */
-function DeadlineRow({ row }) {
-  const leftS = row.due_ms === null ? null : (row.due_ms - secondMs.value) / 1000;
+/** @param {{deadline: WallRow}} props */
+function DeadlineRow({ deadline }) {
+  const leftS =
+    deadline.due_ms === null ? null : (deadline.due_ms - secondMs.value) / 1000;
   const what =
-    row.due_ms === null
+    deadline.due_ms === null
       ? t("wall.no_deadline")
-      : row.kind === "timer"
-        ? row.label
-        : own(row.title);
+      : deadline.kind === "timer"
+        ? deadline.label
+        : own(deadline.title);
   return html`<div class="wall-row">
-    <span class="wall-name">${what}<small>${[row.make_name, row.vat].filter(Boolean).join(" · ")}${row.due_ms === null ? "" : " · " + clockDay(row.due_ms, secondMs.value)}</small></span>
+    <span class="wall-name">${what}<small>${[deadline.make_name, deadline.vat].filter(Boolean).join(" · ")}${deadline.due_ms === null ? "" : " · " + clockDay(deadline.due_ms, secondMs.value)}</small></span>
     ${leftS === null ? null : html`<span class="wall-time" role="timer">${leftS < 0 ? "+" : ""}${ticks(Math.abs(leftS))}</span>`}
   </div>`;
 }
@@ -110,23 +111,23 @@ export function WallScreen() {
   useEffect(() => {
     tellOfWall(isReady);
   }, [isReady]);
-  const standing = (shown?.alarms ?? []).filter((one) => one.state !== "returned");
-  const open = standing.filter((one) => one.state === "unacknowledged");
+  const standing = (shown?.alarms ?? []).filter((alarm) => alarm.state !== "returned");
+  const open = standing.filter((alarm) => alarm.state === "unacknowledged");
   const most = Math.max(1, ROWS - standing.length);
   const rows = rowsOf(shown?.makes ?? [], shown?.deadlines ?? [], most);
   const isRinging = ring.value.ids.length > 0 && isReady;
   return html`<main class=${isStale ? "wall is-stale" : "wall"} data-ringing=${isRinging ? ring.value.priority : undefined}>
     <div class="wall-head"><div class="wall-clock">${clock(secondMs.value)}</div><${Word} isStale=${isStale} /></div>
     ${isReady ? null : html`<${Tap} class="primary wall-unlock" onTap=${startShift}>${t("wall.unlock")}</${Tap}>`}
-    ${open.slice(0, 3).map((one) => html`<${WallAlarm} key=${one.id} alarm=${one} />`)}
+    ${open.slice(0, 3).map((alarm) => html`<${WallAlarm} key=${alarm.id} alarm=${alarm} />`)}
     ${open.length > 3 ? html`<p class="wall-word">${tn("now.more_alerts", open.length - 3)}</p>` : null}
     <div class="wall-rows">
-      ${rows.map((row) => html`<${DeadlineRow} key=${row.id} row=${row} />`)}
+      ${rows.map((deadline) => html`<${DeadlineRow} key=${deadline.id} deadline=${deadline} />`)}
       ${shown && rows.length === 0 ? html`<p class="wall-name">${t("now.no_makes")}</p>` : null}
       ${standing
-        .filter((one) => one.state !== "unacknowledged")
+        .filter((alarm) => alarm.state !== "unacknowledged")
         .slice(0, 2)
-        .map((one) => html`<${WallAlarm} key=${one.id} alarm=${one} />`)}
+        .map((alarm) => html`<${WallAlarm} key=${alarm.id} alarm=${alarm} />`)}
     </div>
     <${Tap} class="second" onTap=${() => go("menu")}>${t("nav.menu")}</${Tap}>
   </main>`;

@@ -7,7 +7,7 @@ import { go } from "../router.js";
 
 /** Say who taps on this phone from now on. */
 export function WhoScreen() {
-  const all = (people.value ?? []).filter((one) => one.active !== false);
+  const all = (people.value ?? []).filter((person) => person.active !== false);
   const choose = async (/** @type {string} */ id) => {
     await setPerson(id);
     history.back();
@@ -15,7 +15,7 @@ export function WhoScreen() {
   return html`<${Sheet} title=${t("who.title")} onBack=${() => history.back()}>
     <p class="lead">${t("who.lead")}</p>
     <${Choices} label=${t("who.title")} chosen=${tapper()?.id} onChoose=${choose}
-      options=${all.map((one) => ({ key: one.id, title: one.name, detail: t("role." + one.role) }))} />
+      options=${all.map((person) => ({ key: person.id, title: person.name, detail: t("role." + person.role) }))} />
     <div class="rows rows-apart"><${Row} title=${t("nav.words")} detail=${t("nav_detail.words")} onTap=${() => go("words")} />
       ${may("pin") ? html`<${Row} title=${t("nav.pin")} detail=${t("nav_detail.pin")} onTap=${() => go("pin")} />` : null}</div>
   </${Sheet}>`;

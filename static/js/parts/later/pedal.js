@@ -27,7 +27,7 @@ export function make(kit) {
       document.querySelector(".keypad .entered-value")?.textContent ?? "–";
     /** @type {NodeListOf<HTMLInputElement | HTMLTextAreaElement>} */
     const fields = document.querySelectorAll("#app input, #app textarea");
-    return entered !== "–" || [...fields].some((one) => one.value !== "");
+    return entered !== "–" || [...fields].some((field) => field.value !== "");
   }
 
   function pressLarge() {
@@ -40,7 +40,7 @@ export function make(kit) {
 
   function answer() {
     const waiting = (alarms.value?.alarms ?? []).find(
-      (one) => one.state === "unacknowledged",
+      (alarm) => alarm.state === "unacknowledged",
     );
     if (waiting && may("alert_acknowledged")) silenceAlarm(waiting);
     else if (voice.value)

@@ -54,7 +54,7 @@ export async function make(kit) {
   const isPlain = !globalThis.crypto?.subtle;
 
   /** @type {(who: string) => Sealed | undefined} */
-  const pinOf = (who) => pins.value?.pins.find((one) => one.person === who);
+  const pinOf = (who) => pins.value?.pins.find((pin) => pin.person === who);
 
   /** @param {string} who */
   function maySet(who) {

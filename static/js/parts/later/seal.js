@@ -26,8 +26,8 @@ const bytes = (/** @type {string} */ text) => new TextEncoder().encode(text);
 
 /** @param {ArrayBuffer | Uint8Array<ArrayBuffer>} raw */
 function toText(raw) {
-  const letters = Array.from(new Uint8Array(raw), (one) =>
-    String.fromCharCode(one),
+  const letters = Array.from(new Uint8Array(raw), (byte) =>
+    String.fromCharCode(byte),
   ).join("");
   return btoa(letters).replace(/\+/g, "-").replace(/\//g, "_").replace(/=/g, "");
 }
@@ -35,7 +35,7 @@ function toText(raw) {
 /** @param {string} text */
 function fromText(text) {
   const letters = atob(text.replace(/-/g, "+").replace(/_/g, "/"));
-  return Uint8Array.from(letters, (one) => one.charCodeAt(0));
+  return Uint8Array.from(letters, (letter) => letter.charCodeAt(0));
 }
 
 /**
@@ -57,7 +57,7 @@ export function oneText(value) {
   // Plain ASCII, as the server escapes it.
   return JSON.stringify(value ?? null).replace(
     /[\u007f-\uffff]/g,
-    (one) => "\\u" + one.charCodeAt(0).toString(16).padStart(4, "0"),
+    (letter) => "\\u" + letter.charCodeAt(0).toString(16).padStart(4, "0"),
   );
 }
 

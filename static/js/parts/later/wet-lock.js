@@ -35,7 +35,9 @@ export function make(kit) {
   } = kit;
 
   function topAlarm() {
-    return (alarms.value?.alarms ?? []).find((one) => one.state === "unacknowledged");
+    return (alarms.value?.alarms ?? []).find(
+      (alarm) => alarm.state === "unacknowledged",
+    );
   }
 
   /** @param {{alarm: Alarm}} props */
@@ -52,20 +54,20 @@ export function make(kit) {
   // Everything that runs: the open make's steps and timers, then other makes'.
   /** @type {(shown: ?View, step: ?Step) => {key: string, title: string, dueMs: number}[]} */
   function running(shown, step) {
-    const steps = (shown?.steps ?? []).flatMap((one) =>
-      one.status === "running" && one.due_ms && one.key !== step?.key
-        ? [{ key: one.key, title: stepTitle(one), dueMs: one.due_ms }]
+    const steps = (shown?.steps ?? []).flatMap((other) =>
+      other.status === "running" && other.due_ms && other.key !== step?.key
+        ? [{ key: other.key, title: stepTitle(other), dueMs: other.due_ms }]
         : [],
     );
     const timers = (shown?.timers ?? [])
-      .filter((one) => one.stopped_ms === null)
-      .map((one) => ({ key: one.id, title: one.label, dueMs: one.due_ms }));
+      .filter((timer) => timer.stopped_ms === null)
+      .map((timer) => ({ key: timer.id, title: timer.label, dueMs: timer.due_ms }));
     const others = (alarms.value?.deadlines ?? [])
-      .filter((one) => one.make !== shown?.make.id)
-      .map((one) => ({
-        key: one.id,
-        title: `${one.title ? own(one.title) : (one.label ?? "")} · ${whoseOf({ id: one.make, name: one.make_name, vat: one.vat })}`,
-        dueMs: one.due_ms,
+      .filter((deadline) => deadline.make !== shown?.make.id)
+      .map((deadline) => ({
+        key: deadline.id,
+        title: `${deadline.title ? own(deadline.title) : (deadline.label ?? "")} · ${whoseOf({ id: deadline.make, name: deadline.make_name, vat: deadline.vat })}`,
+        dueMs: deadline.due_ms,
       }));
     return [
       ...[...steps, ...timers].sort((a, b) => a.dueMs - b.dueMs),
@@ -80,7 +82,7 @@ export function make(kit) {
     const step = open ? stepShown(open) : null;
     const alarm = topAlarm();
     const alerts = (open?.alerts ?? []).filter(
-      (one) => !one.acknowledged && one.id !== alarm?.matter,
+      (alert) => !alert.acknowledged && alert.id !== alarm?.matter,
     );
     const last = lastAct.value;
     return html`<div class="lock-shown">
@@ -96,10 +98,10 @@ export function make(kit) {
           : null
       }
       ${running(shown, step).map(
-        (one) => html`<div class="lock-row" key=${one.key}>
-        <p class="lock-title">${one.title}</p><${Countdown} dueMs=${one.dueMs} /></div>`,
+        (countdown) => html`<div class="lock-row" key=${countdown.key}>
+        <p class="lock-title">${countdown.title}</p><${Countdown} dueMs=${countdown.dueMs} /></div>`,
       )}
-      ${alerts.slice(0, ALERTS_SHOWN).map((one) => html`<p class="lock-alert" key=${one.id}><${StateMark} state=${one.level} /> ${alertText(one, open?.steps)}</p>`)}
+      ${alerts.slice(0, ALERTS_SHOWN).map((alert) => html`<p class="lock-alert" key=${alert.id}><${StateMark} state=${alert.level} /> ${alertText(alert, open?.steps)}</p>`)}
       ${last && secondMs.value < last.untilMs ? html`<p class="lock-said" role="status">${last.said}</p>` : null}
     </div>`;
   }

@@ -76,8 +76,8 @@ function PhoneRung() {
 
 /** @param {{walls: Wall[] | null}} props */
 function WallRung({ walls }) {
-  const living = (walls ?? []).filter((one) => one.lives);
-  const ringing = living.find((one) => one.sound);
+  const living = (walls ?? []).filter((wall) => wall.lives);
+  const ringing = living.find((wall) => wall.sound);
   const why =
     walls === null
       ? t("rung.unknown")
@@ -110,7 +110,7 @@ function WallRung({ walls }) {
  * @returns {[boolean, string]} whether it is armed, and why
  */
 function pushState({ here, server }) {
-  const mine = server?.subscriptions.find((one) => one.mine);
+  const mine = server?.subscriptions.find((subscription) => subscription.mine);
   if (!server) return [false, t("rung.unknown")];
   if (server.why_not) return [false, t("push." + server.why_not)];
   if (here !== "subscribed") return [false, t("push." + here)];
@@ -171,10 +171,10 @@ function PushRung() {
 }
 
 function CalendarRung() {
-  const makes = (board.value?.makes ?? []).filter((one) => one.is_open);
+  const makes = (board.value?.makes ?? []).filter((make) => make.is_open);
   const can = net.value === "online";
   return html`<${Rung} name="calendar" isOn=${false} why=${t(can ? "rung.calendar_how" : "rung.calendar_offline")}>
-    ${can ? html`<div class="rows">${makes.map((one) => html`<${Row} key=${one.id} title=${t("rung.calendar_open", { name: one.name })} onTap=${() => openCalendar(one.id)} />`)}</div>` : null}
+    ${can ? html`<div class="rows">${makes.map((make) => html`<${Row} key=${make.id} title=${t("rung.calendar_open", { name: make.name })} onTap=${() => openCalendar(make.id)} />`)}</div>` : null}
   </${Rung}>`;
 }
 

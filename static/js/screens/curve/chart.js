@@ -44,7 +44,7 @@ export function loadPlot() {
  */
 function columns(series) {
   const times = [
-    ...new Set(series.flatMap((one) => one.points.map((point) => point.at_ms))),
+    ...new Set(series.flatMap((line) => line.points.map((point) => point.at_ms))),
   ].sort((a, b) => a - b);
   const rows = series.map(({ points }) => {
     const at = new Map(points.map((point) => [point.at_ms, point.value]));
@@ -76,9 +76,9 @@ function asShown(curve) {
               .map((name) => [name, asRead(one[name], "C").value]),
           ),
         };
-  const series = curve.series.map((one) => ({
-    ...one,
-    points: one.points.map((point) => shown({ ...point, quantity: one.quantity })),
+  const series = curve.series.map((line) => ({
+    ...line,
+    points: line.points.map((point) => shown({ ...point, quantity: line.quantity })),
   }));
   return { ...curve, series, bands: curve.bands.map(shown) };
 }
@@ -94,23 +94,25 @@ function asShown(curve) {
  */
 function extent(curve, series, isAcid, [fromMs, toMs]) {
   const values = series
-    .flatMap((one) => one.points)
-    .filter((one) => one.at_ms >= fromMs && one.at_ms <= toMs)
-    .map((one) => one.value);
+    .flatMap((line) => line.points)
+    .filter((point) => point.at_ms >= fromMs && point.at_ms <= toMs)
+    .map((point) => point.value);
   for (const band of curve.bands) {
     if (
       (band.quantity === "ph") === isAcid &&
       band.begin_ms < toMs &&
       band.end_ms > fromMs
     ) {
-      values.push(...[band.low, band.value, band.high].filter((one) => one !== null));
+      values.push(
+        ...[band.low, band.value, band.high].filter((value) => value !== null),
+      );
     }
   }
   if (isAcid && curve.acid) {
     const inside = curve.acid.points.filter(
-      (one) => one.at_ms >= fromMs && one.at_ms <= toMs,
+      (point) => point.at_ms >= fromMs && point.at_ms <= toMs,
     );
-    values.push(...inside.flatMap((one) => [one.low_ph, one.high_ph]));
+    values.push(...inside.flatMap((point) => [point.low_ph, point.high_ph]));
   }
   if (!values.length)
     return isAcid ? [5, 7] : [asRead(0, "C").value, asRead(70, "C").value];
@@ -164,7 +166,7 @@ function axes(ink, isAcid, isLong) {
 export function draw(Plot, root, { curve: kept, isAcid, span, height, nowMs }) {
   const ink = inks();
   const curve = asShown(kept);
-  const series = curve.series.filter((one) => (one.quantity === "ph") === isAcid);
+  const series = curve.series.filter((line) => (line.quantity === "ph") === isAcid);
   /** @type {UPlot.AlignedData} */
   const data = series.length
     ? columns(series)
@@ -172,7 +174,7 @@ export function draw(Plot, root, { curve: kept, isAcid, span, height, nowMs }) {
         [span[0], span[1]],
         [null, null],
       ];
-  const bands = curve.bands.filter((one) => (one.quantity === "ph") === isAcid);
+  const bands = curve.bands.filter((band) => (band.quantity === "ph") === isAcid);
   const lines = series.map(({ quantity }) => {
     const look = lookOf(quantity);
     return {

@@ -79,8 +79,8 @@ function Key({ series, isAcid, hasLine }) {
  * @param {boolean} isAcid
  */
 function lastWords(curve, isAcid) {
-  const all = curve.series.filter((one) => (one.quantity === "ph") === isAcid);
-  const n = all.reduce((sum, one) => sum + one.points.length, 0);
+  const all = curve.series.filter((line) => (line.quantity === "ph") === isAcid);
+  const n = all.reduce((sum, line) => sum + line.points.length, 0);
   return t(isAcid ? "curve.acid_label" : "curve.temperature_label", { n });
 }
 
@@ -94,13 +94,13 @@ export function Course({ curve, isOver }) {
   const span = curve.spans[name];
   const nowMs = isOver ? null : curve.now_ms;
   const of = (/** @type {boolean} */ isAcid) =>
-    curve.series.filter((one) => (one.quantity === "ph") === isAcid);
+    curve.series.filter((line) => (line.quantity === "ph") === isAcid);
   const hasAcid = Boolean(curve.acid) || of(true).length > 0;
   const height = innerHeight > 700 ? 300 : 240;
   return html`<div class="curve">
     <div class="curve-spans" role="group" aria-label=${t("curve.span")}>${SPANS.map(
-      (one) => html`<${Tap} key=${one}
-      class=${"tab " + (one === name ? "is-chosen" : "")} pressed=${one === name} onTap=${() => setName(one)}>${t("curve." + one)}</${Tap}>`,
+      (range) => html`<${Tap} key=${range}
+      class=${"tab " + (range === name ? "is-chosen" : "")} pressed=${range === name} onTap=${() => setName(range)}>${t("curve." + range)}</${Tap}>`,
     )}</div>
     <p class="quiet">${t("curve.from_to", { from: clockDay(span[0], curve.now_ms), to: clockDay(span[1], curve.now_ms) })}</p>
     <div class="columns curve-columns"><div class="column">

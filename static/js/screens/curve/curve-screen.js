@@ -22,7 +22,7 @@ async function curveOf(make) {
  * @param {number} changedMs
  */
 function useCurve(make, changedMs) {
-  const [found, setFound] = useState({
+  const [state, setState] = useState({
     curve: /** @type {Curve | null} */ (null),
     problem: "",
   });
@@ -31,14 +31,14 @@ function useCurve(make, changedMs) {
     if (isStarting) return undefined; // until it has its entries it knows no make
     let isCurrent = true;
     curveOf(make).then(
-      (curve) => isCurrent && setFound({ curve, problem: "" }),
-      (failure) => isCurrent && setFound({ curve: null, problem: whyOf(failure) }),
+      (curve) => isCurrent && setState({ curve, problem: "" }),
+      (failure) => isCurrent && setState({ curve: null, problem: whyOf(failure) }),
     );
     return () => {
       isCurrent = false;
     };
   }, [make, changedMs, isStarting]);
-  return found;
+  return state;
 }
 
 /**

@@ -85,21 +85,21 @@ export function paintBands(u, bands, ink) {
 export function paintAcid(u, acid, ink) {
   if (!acid) return;
   const px = devicePixelRatio;
-  const points = acid.points.map((one) => ({
-    x: u.valToPos(one.at_ms, "x", true),
-    y: u.valToPos(one.ph, "y", true),
-    low: u.valToPos(one.low_ph, "y", true),
-    high: u.valToPos(one.high_ph, "y", true),
+  const points = acid.points.map((point) => ({
+    x: u.valToPos(point.at_ms, "x", true),
+    y: u.valToPos(point.ph, "y", true),
+    low: u.valToPos(point.low_ph, "y", true),
+    high: u.valToPos(point.high_ph, "y", true),
   }));
   clipped(u, (ctx) => {
     ctx.beginPath();
-    points.forEach((one) => ctx.lineTo(one.x, one.high));
-    [...points].reverse().forEach((one) => ctx.lineTo(one.x, one.low));
+    points.forEach((point) => ctx.lineTo(point.x, point.high));
+    [...points].reverse().forEach((point) => ctx.lineTo(point.x, point.low));
     ctx.closePath();
     ctx.fillStyle = ink("--due-soft");
     ctx.fill();
     ctx.beginPath();
-    points.forEach((one) => ctx.lineTo(one.x, one.y));
+    points.forEach((point) => ctx.lineTo(point.x, point.y));
     ctx.strokeStyle = ink("--due");
     ctx.lineWidth = 2 * px;
     ctx.setLineDash(acid.is_real ? [] : [6 * px, 5 * px]);
@@ -122,7 +122,7 @@ export function paintSteps(u, steps, ink, isNumbered) {
     ctx.font = `${16 * px}px system-ui, sans-serif`;
     ctx.textBaseline = "top";
     let lastX = -Infinity;
-    steps.forEach((step, place) => {
+    steps.forEach((step, index) => {
       if (step.status === "skipped") return;
       const planned = u.valToPos(step.planned_begin_ms, "x", true);
       ctx.strokeStyle = ink("--line");
@@ -137,7 +137,7 @@ export function paintSteps(u, steps, ink, isNumbered) {
       line(ctx, x, bbox.top, x, foot);
       if (isNumbered && x >= bbox.left && x - lastX >= LABEL_GAP * px) {
         ctx.fillStyle = ink("--ink-soft");
-        ctx.fillText(String(place + 1), x + 4 * px, bbox.top + 3 * px);
+        ctx.fillText(String(index + 1), x + 4 * px, bbox.top + 3 * px);
         lastX = x;
       }
     });

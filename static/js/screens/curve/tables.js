@@ -19,9 +19,9 @@ function titleOf(curve, key) {
 function byDay(rows) {
   /** @type {Map<string, typeof rows>} */
   const days = new Map();
-  for (const row of rows) {
-    const name = new Date(row.at_ms).toDateString();
-    days.set(name, [...(days.get(name) ?? []), row]);
+  for (const point of rows) {
+    const name = new Date(point.at_ms).toDateString();
+    days.set(name, [...(days.get(name) ?? []), point]);
   }
   return [...days.values()];
 }
@@ -33,8 +33,10 @@ function byDay(rows) {
  */
 export function ReadingsTable({ curve, span: [fromMs, toMs] }) {
   const rows = curve.series
-    .flatMap((one) => one.points.map((point) => ({ ...point, quantity: one.quantity })))
-    .filter((one) => one.at_ms >= fromMs && one.at_ms <= toMs)
+    .flatMap((line) =>
+      line.points.map((point) => ({ ...point, quantity: line.quantity })),
+    )
+    .filter((point) => point.at_ms >= fromMs && point.at_ms <= toMs)
     .sort((a, b) => a.at_ms - b.at_ms);
   if (!rows.length) return html`<p class="lead">${t("curve.no_readings")}</p>`;
   return html`<table class="curve-table readings-table"><caption>${t("curve.readings")}</caption>
@@ -44,14 +46,14 @@ export function ReadingsTable({ curve, span: [fromMs, toMs] }) {
       (of) => html`<tbody key=${of[0].at_ms}>
       <tr><th scope="rowgroup" colspan="4" class="curve-day">${day(of[0].at_ms)}</th></tr>
       ${of.map(
-        (row) => html`<tr key=${row.id}>
-        <td>${clock(row.at_ms)}</td>
-        <td>${tFirst(["curve.short_" + row.quantity, "quantity." + row.quantity])}<span class="row-detail">${titleOf(curve, row.step)}</span></td>
-        <td>${quantity(row.quantity, row.value)}</td>
+        (point) => html`<tr key=${point.id}>
+        <td>${clock(point.at_ms)}</td>
+        <td>${tFirst(["curve.short_" + point.quantity, "quantity." + point.quantity])}<span class="row-detail">${titleOf(curve, point.step)}</span></td>
+        <td>${quantity(point.quantity, point.value)}</td>
         <td>${
-          row.verdict
-            ? html`${band(row.quantity, row.low, row.high)}
-          <span class=${row.verdict === "in_band" ? "row-detail" : "curve-off"}>${t("verdict." + row.verdict)}</span>`
+          point.verdict
+            ? html`${band(point.quantity, point.low, point.high)}
+          <span class=${point.verdict === "in_band" ? "row-detail" : "curve-off"}>${t("verdict." + point.verdict)}</span>`
             : "–"
         }</td>
       </tr>`,
@@ -68,8 +70,8 @@ export function StepsTable({ curve }) {
   return html`<table class="curve-table"><caption>${t("curve.steps")}</caption>
     <thead><tr><th scope="col">${t("curve.step")}</th><th scope="col">${t("curve.planned")}</th><th scope="col">${t("curve.really")}</th></tr></thead>
     <tbody>${curve.steps.map(
-      (step, place) => html`<tr key=${step.key}>
-      <td>${place + 1}. ${titleOf(curve, step.key)}</td>
+      (step, index) => html`<tr key=${step.key}>
+      <td>${index + 1}. ${titleOf(curve, step.key)}</td>
       <td>${clockSpan(step.planned_begin_ms, step.planned_end_ms, curve.now_ms)}</td>
       <td>${step.status === "skipped" ? t("step.skipped") : clockSpan(step.begin_ms, step.end_ms, curve.now_ms)}
         <span class="row-detail">${t("curve.is_" + step.status)}</span></td>

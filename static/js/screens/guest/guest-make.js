@@ -14,12 +14,12 @@ function roleOf(key) {
 /** @param {{line: LogLine, steps: Step[]}} props */
 function Line({ line, steps }) {
   const marks = [
-    ...line.corrections.map((one) =>
+    ...line.corrections.map((correction) =>
       t("record.corrected", {
-        what: setText(one, line),
-        why: whyWords(one.why),
-        name: roleOf(one.by),
-        at: clock(one.at_ms),
+        what: setText(correction, line),
+        why: whyWords(correction.why),
+        name: roleOf(correction.by),
+        at: clock(correction.at_ms),
       }),
     ),
     line.struck
@@ -62,7 +62,7 @@ export function GuestMake({ view, record, curve }) {
     <h1>${make.name}</h1>
     ${make.practice ? html`<p class="lead"><span class="practice">${t("practice.record")}</span></p>` : null}
     <p>${own(make.recipe_title)} · ${t("make.batch", { batch: make.batch })} · ${t("make_state.short_" + make.state)}</p>
-    ${view.alerts.map((one) => html`<p key=${one.id}><${StateMark} state=${one.level} /> ${alertText(one, steps)}</p>`)}
+    ${view.alerts.map((alert) => html`<p key=${alert.id}><${StateMark} state=${alert.level} /> ${alertText(alert, steps)}</p>`)}
     <${Course} curve=${curve} isOver=${isOver} />
     <${Record} record=${record} steps=${steps} />`;
 }

@@ -27,15 +27,15 @@ const AGAIN_MS = 60000;
  * @returns {{value: any, problem: string}}
  */
 function useFresh(ask, deps) {
-  const [found, setFound] = useState({ value: null, problem: "" });
+  const [state, setState] = useState({ value: null, problem: "" });
   useEffect(() => {
     let isCurrent = true;
     const run = () =>
       ask().then(
-        (value) => isCurrent && setFound({ value, problem: "" }),
+        (value) => isCurrent && setState({ value, problem: "" }),
         (failure) =>
           isCurrent &&
-          setFound((last) => ({
+          setState((last) => ({
             // A lost network leaves what was shown; an ended link leaves nothing.
             value: failure.status ? null : last.value,
             problem: whyOf(failure),
@@ -51,7 +51,7 @@ function useFresh(ask, deps) {
       clearInterval(timer);
     };
   }, deps);
-  return found;
+  return state;
 }
 
 /** @param {string} id */
@@ -74,7 +74,7 @@ function Card({ make, nowMs }) {
     <span class="card-head"><b>${make.name}</b> <${PracticeMark} of=${make} /><span>${t("make.batch", { batch: make.batch })}</span></span>
     <span>${own(make.recipe_title)} · ${t("make_state.short_" + make.state)}</span>
     ${steps.map((step) => html`<span class="card-step" key=${step.key}>${own(step.title)}${step.task ? " · " + t("task.by", { name: tFirst(["role." + step.task.by, "guest.no_role"]) }) : ""}</span>`)}
-    ${make.alerts.slice(0, 3).map((one) => html`<span class="card-state" key=${one.id}><${StateMark} state=${one.level} /> ${alertText(one, steps)}</span>`)}
+    ${make.alerts.slice(0, 3).map((alert) => html`<span class="card-state" key=${alert.id}><${StateMark} state=${alert.level} /> ${alertText(alert, steps)}</span>`)}
     <span>${dayEndWords(make.day, nowMs)}</span>
   </${Tap}>`;
 }

@@ -46,7 +46,7 @@ function ReadingButton({ make, step, reading }) {
 export function Readings({ make, step }) {
   if (step.readings.length === 0) return null;
   return html`<section class="block"><h2>${t("block.readings")}</h2>
-    <div class="rows">${step.readings.map((one) => html`<${ReadingButton} key=${one.quantity + one.when} make=${make} step=${step} reading=${one} />`)}</div>
+    <div class="rows">${step.readings.map((reading) => html`<${ReadingButton} key=${reading.quantity + reading.when} make=${make} step=${step} reading=${reading} />`)}</div>
   </section>`;
 }
 
@@ -60,14 +60,14 @@ export function Adds({ make, step }) {
   return html`<section class="block"><h2>${t("block.adds")}</h2>
     <div class="rows">${step.adds.map((add) => {
       const put = add.added.map(
-        (one) =>
-          `${amount(one.amount, one.unit)} ${clock(one.at_ms)}${one.lot ? ", " + t("add.lot_short", { lot: one.lot }) : ""}`,
+        (added) =>
+          `${amount(added.amount, added.unit)} ${clock(added.at_ms)}${added.lot ? ", " + t("add.lot_short", { lot: added.lot }) : ""}`,
       );
       const plan = add.planned
         ? t("add.dose", { amount: amount(add.planned.value, add.planned.unit) })
         : t("add.no_plan");
       const off = add.added.some(
-        (one) => one.verdict === "below" || one.verdict === "above",
+        (added) => added.verdict === "below" || added.verdict === "above",
       );
       return html`<${Row} key=${add.ingredient} title=${own(add.title)}
         detail=${put.length ? `${plan} · ${t("add.put", { list: put.join("; ") })}` : plan}
@@ -100,9 +100,9 @@ export function Moulds({ make, step }) {
   if (!step.moulds?.length) return null;
   return html`<section class="block"><h2>${t("block.moulds")}</h2>
     <div class="rows">${step.moulds.map(
-      (one) => html`<${Row} key=${one.size} title=${own(one.title)}
-      detail=${t("mould.counts", { done: count(one.moulded), planned: count(one.planned) })}
-      onTap=${() => go("make", make, "mould", step.key, one.size)} />`,
+      (mould) => html`<${Row} key=${mould.size} title=${own(mould.title)}
+      detail=${t("mould.counts", { done: count(mould.moulded), planned: count(mould.planned) })}
+      onTap=${() => go("make", make, "mould", step.key, mould.size)} />`,
     )}</div>
   </section>`;
 }
@@ -113,14 +113,14 @@ export function Moulds({ make, step }) {
  * @param {{make: string, timers: Timer[]}} props
  */
 export function Timers({ make, timers }) {
-  const running = timers.filter((one) => one.stopped_ms === null);
+  const running = timers.filter((timer) => timer.stopped_ms === null);
   if (running.length === 0) return null;
   return html`<section class="block"><h2>${t("block.timers")}</h2>
     <div class="rows">${running.map(
-      (one) => html`<div class="row row-still" key=${one.id}>
-      <span class="row-main"><span class="row-title">${one.label}</span>
-        <span class="row-detail"><${CountdownWords} dueMs=${one.due_ms} /></span></span>
-      <${Tap} class="second" onTap=${() => act("timer_stopped", { make, ref: one.id }, t("said.timer_stopped", { label: one.label }))}>${t("timer.stop")}</${Tap}>
+      (timer) => html`<div class="row row-still" key=${timer.id}>
+      <span class="row-main"><span class="row-title">${timer.label}</span>
+        <span class="row-detail"><${CountdownWords} dueMs=${timer.due_ms} /></span></span>
+      <${Tap} class="second" onTap=${() => act("timer_stopped", { make, ref: timer.id }, t("said.timer_stopped", { label: timer.label }))}>${t("timer.stop")}</${Tap}>
     </div>`,
     )}</div>
   </section>`;

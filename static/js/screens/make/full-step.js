@@ -12,14 +12,14 @@ import { ask } from "../../parts/source.js";
  * @returns {Step | null}
  */
 export function useFullStep(make, shown, key) {
-  const brief = shown?.steps.find((one) => one.key === key) ?? null;
-  const [found, setFound] = useState(/** @type {Step | null} */ (null));
+  const brief = shown?.steps.find((step) => step.key === key) ?? null;
+  const [full, setFull] = useState(/** @type {Step | null} */ (null));
   const mustAsk = brief !== null && !brief.full;
   useEffect(() => {
     if (!mustAsk || !key) return undefined;
     let isCurrent = true;
     ask.step({ make, step: key }).then(
-      (step) => isCurrent && setFound(step),
+      (step) => isCurrent && setFull(step),
       () => {},
     );
     return () => {
@@ -27,5 +27,5 @@ export function useFullStep(make, shown, key) {
     };
   }, [make, key, mustAsk, shown]);
   if (!mustAsk) return brief;
-  return found?.key === key ? found : null;
+  return full?.key === key ? full : null;
 }

@@ -25,7 +25,7 @@ function ruleName(rule) {
 /** @param {Verdict} verdict */
 function reasons(verdict) {
   const texts = [...verdict.reasons, ...verdict.warnings]
-    .map((one) => noteWords(one))
+    .map((reason) => noteWords(reason))
     .map((text) => text.charAt(0).toUpperCase() + text.slice(1)); // some begin with a row's name
   return [...new Set(texts)];
 }
@@ -56,9 +56,9 @@ function isLacking(verdict) {
   return (
     verdict.gap?.refused_s ||
     [...verdict.reasons, ...verdict.warnings].some(
-      (one) =>
-        one.key === "gap_too_long" ||
-        (one.missing ?? []).some((/** @type {string} */ field) =>
+      (reason) =>
+        reason.key === "gap_too_long" ||
+        (reason.missing ?? []).some((/** @type {string} */ field) =>
           ENTERED.includes(field),
         ),
     )
@@ -68,7 +68,7 @@ function isLacking(verdict) {
 // What it means for the cheese is told when the hold is over, not before.
 /** @param {Verdict} verdict */
 function isRunning(verdict) {
-  return verdict.reasons.some((one) => one.key === "hold_not_over");
+  return verdict.reasons.some((reason) => reason.key === "hold_not_over");
 }
 
 /**

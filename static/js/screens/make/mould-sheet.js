@@ -15,13 +15,14 @@ import { swap } from "../../router.js";
 export function MouldSheet({ make, step, size, onBack }) {
   const moulds = step.moulds ?? [];
   const chosen =
-    moulds.find((one) => one.size === size) ?? (moulds.length === 1 ? moulds[0] : null);
+    moulds.find((mould) => mould.size === size) ??
+    (moulds.length === 1 ? moulds[0] : null);
   if (!chosen) {
     return html`<${Sheet} title=${t("mould.title")} onBack=${onBack}>
       <div class="rows">${moulds.map(
-        (one) => html`<${Row} key=${one.size} title=${own(one.title)}
-        detail=${t("mould.counts", { done: count(one.moulded), planned: count(one.planned) })}
-        onTap=${() => swap("make", make, "mould", step.key, one.size)} />`,
+        (mould) => html`<${Row} key=${mould.size} title=${own(mould.title)}
+        detail=${t("mould.counts", { done: count(mould.moulded), planned: count(mould.planned) })}
+        onTap=${() => swap("make", make, "mould", step.key, mould.size)} />`,
       )}</div>
     </${Sheet}>`;
   }

@@ -15,14 +15,14 @@ const SHOWN = 3;
  */
 export function LeftOpen({ make, view, step }) {
   const left = view.steps.filter(
-    (one) => view.left_open?.includes(one.key) && one.key !== step?.key,
+    (other) => view.left_open?.includes(other.key) && other.key !== step?.key,
   );
   if (left.length === 0) return null;
   return html`<div class="rows left-open">${left.map(
     (
-      one,
-    ) => html`<${Row} key=${one.key} title=${t("make.left_open", { step: own(one.title) })}
-    detail=${t("make.left_open_detail")} onTap=${() => chooseStep(make, one.key)} />`,
+      other,
+    ) => html`<${Row} key=${other.key} title=${t("make.left_open", { step: own(other.title) })}
+    detail=${t("make.left_open_detail")} onTap=${() => chooseStep(make, other.key)} />`,
   )}</div>`;
 }
 
@@ -33,18 +33,18 @@ export function LeftOpen({ make, view, step }) {
  */
 export function NextList({ make, view, step }) {
   const next = view.steps.filter(
-    (one) =>
-      one.key !== step?.key &&
-      !view.left_open?.includes(one.key) &&
-      (one.status === "ready" || one.status === "waiting"),
+    (other) =>
+      other.key !== step?.key &&
+      !view.left_open?.includes(other.key) &&
+      (other.status === "ready" || other.status === "waiting"),
   );
   return html`<section class="block"><h2>${t("block.next")}</h2>
     <div class="rows">
       ${next.slice(0, SHOWN).map(
-        (one) => html`<${Row} key=${one.key} title=${own(one.title)}
-        detail=${t("next.at", { at: clockDay(one.expected_begin_ms, view.now_ms) })}
-        side=${one.status === "ready" ? html`<${StateMark} state="due" word=${t("step.ready")} />` : ""}
-        onTap=${() => chooseStep(make, one.key)} />`,
+        (other) => html`<${Row} key=${other.key} title=${own(other.title)}
+        detail=${t("next.at", { at: clockDay(other.expected_begin_ms, view.now_ms) })}
+        side=${other.status === "ready" ? html`<${StateMark} state="due" word=${t("step.ready")} />` : ""}
+        onTap=${() => chooseStep(make, other.key)} />`,
       )}
       <${Row} title=${t("next.all")} detail=${t("next.day_end", { at: clock(view.day.expected_end_ms) })} onTap=${() => go("make", make, "steps")} />
     </div>

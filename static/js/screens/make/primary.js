@@ -18,7 +18,7 @@ export function buttonWords(step) {
   if (button.act === "reading")
     return t("button.reading", { what: inside(t("quantity." + button.arg)) });
   if (button.act === "add") {
-    const add = step.adds.find((one) => one.ingredient === button.arg);
+    const add = step.adds.find((dose) => dose.ingredient === button.arg);
     const planned = add?.planned ? amount(add.planned.value, add.planned.unit) : "";
     return t("button.add", { what: inside(own(add?.title)), amount: planned });
   }

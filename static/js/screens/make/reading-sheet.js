@@ -44,7 +44,7 @@ export function useLast(make, quantity, size) {
     if (!isReady) return undefined;
     let isCurrent = true;
     ask.lastReading({ make, quantity, size }).then(
-      (found) => isCurrent && setLast(found),
+      (value) => isCurrent && setLast(value),
       () => {},
     );
     return () => {

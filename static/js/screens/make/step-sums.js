@@ -60,8 +60,8 @@ export function useStepSums(make, shown, step) {
     let isCurrent = true;
     const work = () =>
       ask.stepSums({ make, step: step.key, given }).then(
-        (found) => {
-          if (isCurrent) answers.value = { ...answers.value, [scope]: found };
+        (reckoned) => {
+          if (isCurrent) answers.value = { ...answers.value, [scope]: reckoned };
         },
         () => {},
       );
@@ -82,8 +82,8 @@ export function useStepSums(make, shown, step) {
  */
 export function namesOf(shown) {
   return Object.fromEntries([
-    ...shown.steps.map((one) => [one.key, own(one.title)]),
-    ...shown.make.moulds.map((one) => [one.size, own(one.title)]),
+    ...shown.steps.map((step) => [step.key, own(step.title)]),
+    ...shown.make.moulds.map((mould) => [mould.size, own(mould.title)]),
   ]);
 }
 
@@ -91,10 +91,10 @@ export function namesOf(shown) {
 /** @param {View} shown */
 function sourcesOf(shown) {
   const { recipe_id: id, recipe_version: version } = shown.make;
-  const found =
-    recipes.value.find((one) => one.id === id && one.version === version) ??
-    recipes.value.find((one) => one.id === id);
-  return found?.sources ?? {};
+  const kept =
+    recipes.value.find((recipe) => recipe.id === id && recipe.version === version) ??
+    recipes.value.find((recipe) => recipe.id === id);
+  return kept?.sources ?? {};
 }
 
 /**
@@ -117,15 +117,15 @@ export function sumTitle(answer, names) {
  * The sums of a step as lines; a tap opens one.
  *
  * @param {{
- *   found: Answer[] | null, step: Step, names: Record<string, string>,
+ *   sums: Answer[] | null, step: Step, names: Record<string, string>,
  *   onOpen: (answer: Answer) => void,
  * }} props
  */
-export function SumLines({ found, step, names, onOpen }) {
-  if (!found?.length) return null;
-  return html`<div class="step-sums" role="group" aria-label=${t("sums.step")}>${found.map(
-    (one) => html`<${Row}
-    key=${one.key + one.of} title=${sumTitle(one, names)} detail=${headline(one, names, step.key)} onTap=${() => onOpen(one)} />`,
+export function SumLines({ sums, step, names, onOpen }) {
+  if (!sums?.length) return null;
+  return html`<div class="step-sums" role="group" aria-label=${t("sums.step")}>${sums.map(
+    (answer) => html`<${Row}
+    key=${answer.key + answer.of} title=${sumTitle(answer, names)} detail=${headline(answer, names, step.key)} onTap=${() => onOpen(answer)} />`,
   )}</div>`;
 }
 
@@ -133,7 +133,7 @@ export function SumLines({ found, step, names, onOpen }) {
  * One sum of a step: what the make knows is filled in, the rest is asked.
  *
  * @param {{
- *   make: string, shown: View, step: Step, found: Answer[] | null, name: string,
+ *   make: string, shown: View, step: Step, sums: Answer[] | null, name: string,
  *   of?: string, input?: string, onInput: (next: string | null) => void,
  *   onBack: () => void,
  * }} props
@@ -142,7 +142,7 @@ export function StepSumSheet({
   make,
   shown,
   step,
-  found,
+  sums,
   name,
   of,
   input,
@@ -151,11 +151,11 @@ export function StepSumSheet({
 }) {
   const sum = useSum(name);
   const answer =
-    found?.find((one) => one.key === name && (one.of ?? "-") === (of ?? "-")) ?? null;
+    sums?.find((one) => one.key === name && (one.of ?? "-") === (of ?? "-")) ?? null;
   const scope = scopeOf(make, step.key);
   const given = Object.fromEntries(
     Object.entries(givenIn(scope)).filter(([key]) =>
-      sum?.inputs.some((one) => one.name === key),
+      sum?.inputs.some((field) => field.name === key),
     ),
   );
   const isOpen = shown.make.is_open;
@@ -180,9 +180,9 @@ export function StepSumSheet({
  * @param {{make: string, shown: View, step: Step}} props
  */
 export function StepSums({ make, shown, step }) {
-  const found = useStepSums(make, shown, step);
-  return html`<${SumLines} found=${found} step=${step} names=${namesOf(shown)}
-    onOpen=${(/** @type {Answer} */ one) => go("make", make, "sum", step.key, one.key, one.of ?? "-")} />`;
+  const sums = useStepSums(make, shown, step);
+  return html`<${SumLines} sums=${sums} step=${step} names=${namesOf(shown)}
+    onOpen=${(/** @type {Answer} */ answer) => go("make", make, "sum", step.key, answer.key, answer.of ?? "-")} />`;
 }
 
 /**
@@ -194,8 +194,8 @@ export function StepSums({ make, shown, step }) {
  */
 export function StepSumPage({ make, shown, step, rest, onBack }) {
   const [name, of, input] = rest;
-  const found = useStepSums(make, shown, step);
+  const sums = useStepSums(make, shown, step);
   const here = ["make", make, "sum", step.key, name, of ?? "-"];
-  return html`<${StepSumSheet} make=${make} shown=${shown} step=${step} found=${found} name=${name} of=${of} input=${input}
+  return html`<${StepSumSheet} make=${make} shown=${shown} step=${step} sums=${sums} name=${name} of=${of} input=${input}
     onInput=${(/** @type {string | null} */ next) => (next ? go(...here, next) : swap(...here))} onBack=${onBack} />`;
 }

@@ -23,13 +23,13 @@ function SizeRow({ make, mould, onTap }) {
 export function WeighSheet({ make, shown, step, size, onBack }) {
   const sizes = step?.size ? [step.size] : (shown.make.sizes ?? []);
   const chosen = sizes.length > 1 ? size : sizes[0];
-  const rows = shown.make.moulds.filter((one) => sizes.includes(one.size));
+  const rows = shown.make.moulds.filter((mould) => sizes.includes(mould.size));
   if (sizes.length > 1 && !(chosen && sizes.includes(chosen))) {
     return html`<${Sheet} title=${t("mould.title")} onBack=${onBack}>
       <p class="quiet">${t("quantity.wheel_mass_kg")}</p>
-      <div class="rows">${rows.map((one) => html`<${SizeRow} key=${one.size} make=${make} mould=${one} onTap=${() => swap("make", make, "reading", step?.key ?? "-", "wheel_mass_kg", one.size)} />`)}</div>
+      <div class="rows">${rows.map((mould) => html`<${SizeRow} key=${mould.size} make=${make} mould=${mould} onTap=${() => swap("make", make, "reading", step?.key ?? "-", "wheel_mass_kg", mould.size)} />`)}</div>
     </${Sheet}>`;
   }
   return html`<${ReadingSheet} make=${make} step=${step?.key} name="wheel_mass_kg" place=${chosen}
-    hint=${own(rows.find((one) => one.size === chosen)?.title)} onBack=${onBack} />`;
+    hint=${own(rows.find((mould) => mould.size === chosen)?.title)} onBack=${onBack} />`;
 }

@@ -35,9 +35,9 @@ function blockerText(blocker) {
  * @param {{make: string, step: Step, onBack: () => void}} props
  */
 export function EndWhy({ make, step, onBack }) {
-  const blockers = step.end_blockers.map((one) => ({
-    ...one,
-    title: own(step.adds.find((add) => add.ingredient === one.arg)?.title),
+  const blockers = step.end_blockers.map((blocker) => ({
+    ...blocker,
+    title: own(step.adds.find((add) => add.ingredient === blocker.arg)?.title),
   }));
   const done = async (/** @type {string} */ why) => {
     const event = await act(
@@ -49,12 +49,14 @@ export function EndWhy({ make, step, onBack }) {
   };
   return html`<${WhyPad} title=${t("end.early_title", { step: own(step.title) })}
     reasons=${["curd_ready", "instrument_missing", "done_not_written", "maker_decides"]} doWord=${t("end.early_do")} onDone=${done} onBack=${onBack}>
-    <ul class="lines">${blockers.map((one) => html`<li key=${one.key + one.arg}>${blockerText(one)}</li>`)}</ul>
+    <ul class="lines">${blockers.map((blocker) => html`<li key=${blocker.key + blocker.arg}>${blockerText(blocker)}</li>`)}</ul>
     ${blockers
-      .filter((one) => one.key in ENTER)
+      .filter((blocker) => blocker.key in ENTER)
       .map(
-        (one) => html`<${Tap} key=${"enter" + one.key + one.arg} class="second"
-      onTap=${() => swap("make", make, ENTER[one.key], step.key, one.arg)}>${t("blocker.enter", { what: whatOf(one) })}</${Tap}>`,
+        (
+          blocker,
+        ) => html`<${Tap} key=${"enter" + blocker.key + blocker.arg} class="second"
+      onTap=${() => swap("make", make, ENTER[blocker.key], step.key, blocker.arg)}>${t("blocker.enter", { what: whatOf(blocker) })}</${Tap}>`,
       )}
   </${WhyPad}>`;
 }
@@ -65,7 +67,7 @@ export function EndWhy({ make, step, onBack }) {
  * @param {{make: string, step: Step, view: View, onBack: () => void}} props
  */
 export function BeginWhy({ make, step, view, onBack }) {
-  const waits = view.steps.filter((one) => step.waits_on.includes(one.key));
+  const waits = view.steps.filter((awaited) => step.waits_on.includes(awaited.key));
   const done = async (/** @type {string} */ why) => {
     stayAt(make, step.key);
     const event = await act(
@@ -77,7 +79,7 @@ export function BeginWhy({ make, step, view, onBack }) {
   };
   return html`<${WhyPad} title=${t("begin.early_title", { step: own(step.title) })}
     reasons=${["done_not_written", "order_changed", "maker_decides"]} doWord=${t("begin.early_do")} onDone=${done} onBack=${onBack}>
-    ${waits.length ? html`<p class="lead">${t("begin.waits_on")}</p><ul class="lines">${waits.map((one) => html`<li key=${one.key}>${own(one.title)}</li>`)}</ul>` : null}
+    ${waits.length ? html`<p class="lead">${t("begin.waits_on")}</p><ul class="lines">${waits.map((awaited) => html`<li key=${awaited.key}>${own(awaited.title)}</li>`)}</ul>` : null}
   </${WhyPad}>`;
 }
 

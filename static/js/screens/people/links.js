@@ -60,7 +60,9 @@ export function LinkForm({ onBack }) {
   );
   const [problem, setProblem] = useState("");
   const toggle = (/** @type {string} */ id) =>
-    setMakes(makes.includes(id) ? makes.filter((one) => one !== id) : [...makes, id]);
+    setMakes(
+      makes.includes(id) ? makes.filter((other) => other !== id) : [...makes, id],
+    );
   const send = () =>
     post("/links", {
       name: name.trim(),

@@ -10,7 +10,7 @@ import { loadRows, rowLabel, rowValue, rows } from "../new-make/equipment-words.
  * @param {Step[]} steps
  */
 function stepName(key, steps) {
-  const title = steps.find((one) => one.key === key)?.title;
+  const title = steps.find((step) => step.key === key)?.title;
   return own(title) || words(key ?? "");
 }
 
@@ -20,17 +20,19 @@ function stepName(key, steps) {
  */
 function ingredientName(key, steps) {
   const add = steps
-    .flatMap((one) => one.adds ?? [])
-    .find((one) => one.ingredient === key);
+    .flatMap((step) => step.adds ?? [])
+    .find((dose) => dose.ingredient === key);
   const known = recipes.value
-    .flatMap((one) => one.ingredients ?? [])
-    .find((one) => one.key === key);
+    .flatMap((recipe) => recipe.ingredients ?? [])
+    .find((ingredient) => ingredient.key === key);
   return own(add?.title ?? known?.title) || words(key);
 }
 
 /** @param {string} id */
 function recipeTitle(id) {
-  return own(recipes.value.find((one) => one.id === id)?.title) || words(id ?? "");
+  return (
+    own(recipes.value.find((recipe) => recipe.id === id)?.title) || words(id ?? "")
+  );
 }
 
 // A value that was not typed is in the row's own unit, which the core knows.

@@ -20,12 +20,14 @@ import { ageingMakes, useAgeing, useAgeingOf } from "./asked.js";
  * @param {string} name
  */
 function valueOf(answer, name) {
-  return answer?.values.find((one) => one.name === name) ?? null;
+  return answer?.values.find((figure) => figure.name === name) ?? null;
 }
 
 /** @param {View} view */
 function sizesOf(view) {
-  return Object.fromEntries(view.make.moulds.map((one) => [one.size, own(one.title)]));
+  return Object.fromEntries(
+    view.make.moulds.map((mould) => [mould.size, own(mould.title)]),
+  );
 }
 
 /**
@@ -34,7 +36,7 @@ function sizesOf(view) {
  * @param {Answer[]} sums
  */
 export function curingWords(sums) {
-  const answer = sums.find((one) => one.key === "curing_days");
+  const answer = sums.find((sum) => sum.key === "curing_days");
   const counted = valueOf(answer, "counted_days");
   if (!counted) return [t("store.counted_none")];
   const cold = valueOf(answer, "below_days");
@@ -59,10 +61,10 @@ export function curingWords(sums) {
  */
 function lostWords(sums, sizes) {
   return sums
-    .filter((one) => one.key === "weight_loss" && one.values.length)
-    .map((one) => {
-      const lost = sumValue(valueOf(one, "loss_frac")?.value, "fraction");
-      const size = sizes[one.of ?? ""];
+    .filter((answer) => answer.key === "weight_loss" && answer.values.length)
+    .map((answer) => {
+      const lost = sumValue(valueOf(answer, "loss_frac")?.value, "fraction");
+      const size = sizes[answer.of ?? ""];
       return `${size ? inside(size) + " " : ""}${t("store.lost", { value: lost })}`;
     });
 }
@@ -70,8 +72,8 @@ function lostWords(sums, sizes) {
 /** @param {Step} step */
 function lastWords(step) {
   const last = (/** @type {string} */ name) =>
-    step.readings?.find((one) => one.quantity === name)?.last ??
-    step.targets?.find((one) => one.quantity === name)?.last;
+    step.readings?.find((reading) => reading.quantity === name)?.last ??
+    step.targets?.find((target) => target.quantity === name)?.last;
   const temp = last("store_temp_c");
   const humidity = last("store_humidity_frac");
   return [
@@ -89,16 +91,16 @@ const TOLD = 8;
 
 /** @param {View} view */
 function wheelWords(view) {
-  const some = view.make.moulds.filter((one) => one.moulded > 0);
-  return some.map((one) =>
-    t("store.wheels", { n: count(one.moulded), size: own(one.title) }),
+  const some = view.make.moulds.filter((mould) => mould.moulded > 0);
+  return some.map((mould) =>
+    t("store.wheels", { n: count(mould.moulded), size: own(mould.title) }),
   );
 }
 
-/** @param {Ageing | null | undefined} found */
-function detailOf(found) {
-  if (!found) return "";
-  const { view, step, sums } = found;
+/** @param {Ageing | null | undefined} ageing */
+function detailOf(ageing) {
+  if (!ageing) return "";
+  const { view, step, sums } = ageing;
   return [
     ...wheelWords(view),
     ...curingWords(sums),
@@ -114,26 +116,26 @@ function detailOf(found) {
 function matches(make, words) {
   const text =
     `${make.name} ${make.batch} ${own(make.recipe_title)} ${day(make.opened_ms)}`.toLowerCase();
-  return words.every((one) => text.includes(one));
+  return words.every((word) => text.includes(word));
 }
 
 /** Every make out of the press: wheels, days that count, store air, weight lost. */
 export function AgeingList() {
   const [search, setSearch] = useState("");
   const makes = ageingMakes();
-  const shown = makes.filter((one) =>
-    matches(one, search.toLowerCase().split(/\s+/).filter(Boolean)),
+  const shown = makes.filter((make) =>
+    matches(make, search.toLowerCase().split(/\s+/).filter(Boolean)),
   );
-  const { found, problem } = useAgeing(shown.slice(0, TOLD).map((one) => one.id));
+  const { found, problem } = useAgeing(shown.slice(0, TOLD).map((make) => make.id));
   return html`<section class="block"><h2>${t("store.ageing")}</h2>
     ${problem ? html`<p class="is-bad" role="alert">${t("sums.failed", { why: problem })}</p>` : null}
     ${makes.length > TOLD ? html`<${TextField} label=${t("store.search")} hint=${t("store.search_hint")} value=${search} onInput=${setSearch} longest=${40} />` : null}
     ${makes.length ? (shown.length ? null : html`<p role="status">${t("store.search_none")}</p>`) : html`<p role="status">${t(board.value ? "store.ageing_none" : "sums.working")}</p>`}
-    <div class="rows">${shown.map((make, place) =>
+    <div class="rows">${shown.map((make, index) =>
       found[make.id] === null
         ? null
         : html`<${Row} key=${make.id} title=${`${make.name} · ${make.batch}`}
-      detail=${place < TOLD ? detailOf(found[make.id]) || t("sums.working") : day(make.opened_ms)}
+      detail=${index < TOLD ? detailOf(found[make.id]) || t("sums.working") : day(make.opened_ms)}
       onTap=${() => go("store", "make", make.id)} />`,
     )}</div>
     <p class="quiet">${t("store.curing_for")}</p></section>`;
@@ -156,11 +158,11 @@ function Readings({ make, sizes }) {
       ${Object.keys(sizes).flatMap((size) => LAB.map((name) => row(name, size)))}${LAB_MAKE.map((name) => row(name))}</div></section>`;
 }
 
-/** @param {{found: Ageing, rest: string[]}} props */
-function One({ found, rest }) {
-  const { view, step } = found;
+/** @param {{ageing: Ageing, rest: string[]}} props */
+function AgeingMake({ ageing, rest }) {
+  const { view, step } = ageing;
   const make = view.make.id;
-  const sums = useStepSums(make, view, step) ?? found.sums;
+  const sums = useStepSums(make, view, step) ?? ageing.sums;
   const [name, arg, of, input] = rest;
   const sizes = sizesOf(view);
   const onBack = () => swap("store", "make", make);
@@ -168,18 +170,18 @@ function One({ found, rest }) {
     return html`<${ReadingSheet} make=${make} step=${step.key} name=${arg} place=${of} hint=${of ? sizes[of] : null} onBack=${onBack} />`;
   }
   if (name === "sum") {
-    return html`<${StepSumSheet} make=${make} shown=${view} step=${step} found=${sums} name=${arg} of=${of} input=${input} onBack=${onBack}
+    return html`<${StepSumSheet} make=${make} shown=${view} step=${step} sums=${sums} name=${arg} of=${of} input=${input} onBack=${onBack}
       onInput=${(/** @type {string | null} */ next) => (next ? go("store", "make", make, "sum", arg, of, next) : swap("store", "make", make, "sum", arg, of))} />`;
   }
-  const curing = sums.find((one) => one.key === "curing_days");
+  const curing = sums.find((answer) => answer.key === "curing_days");
   const wheels = wheelWords(view);
   return html`<${Sheet} title=${`${view.make.name} · ${view.make.batch}`} onBack=${() => swap("store")}>
     <div class="columns"><div class="column">
-      <section class="sum-answer">${wheels.length ? html`<p class="lead">${wheels.join(", ")}</p>` : null}${curingWords(sums).map((text, place) => html`<p key=${text} class=${place === 0 ? "lead" : ""}>${text}</p>`)}
-        ${(curing?.notes ?? []).map((one) => html`<p key=${one.key} class="quiet">${noteWords(one)}</p>`)}
+      <section class="sum-answer">${wheels.length ? html`<p class="lead">${wheels.join(", ")}</p>` : null}${curingWords(sums).map((text, index) => html`<p key=${text} class=${index === 0 ? "lead" : ""}>${text}</p>`)}
+        ${(curing?.notes ?? []).map((note) => html`<p key=${note.key} class="quiet">${noteWords(note)}</p>`)}
         <p class="quiet">${t("store.curing_for")}</p></section>
       <h2>${t("store.sums")}</h2>
-      <${SumLines} found=${sums} step=${step} names=${namesOf(view)} onOpen=${(/** @type {Answer} */ one) => go("store", "make", make, "sum", one.key, one.of ?? "-")} />
+      <${SumLines} sums=${sums} step=${step} names=${namesOf(view)} onOpen=${(/** @type {Answer} */ answer) => go("store", "make", make, "sum", answer.key, answer.of ?? "-")} />
     </div><div class="column">
       ${may("reading_taken") ? html`<${Readings} make=${make} sizes=${sizes} />` : null}
       <div class="rows rows-apart"><${Row} title=${t("store.make")} onTap=${() => go("make", make)} /></div>
@@ -192,8 +194,8 @@ function One({ found, rest }) {
  * @param {{make: string, rest: string[]}} props
  */
 export function AgeingScreen({ make, rest }) {
-  const { value: found, problem } = useAgeingOf(make);
-  if (found) return html`<${One} key=${make} found=${found} rest=${rest} />`;
+  const { value: ageing, problem } = useAgeingOf(make);
+  if (ageing) return html`<${AgeingMake} key=${make} ageing=${ageing} rest=${rest} />`;
   return html`<${Sheet} title=${t("store.ageing")} onBack=${() => swap("store")}>
     <p role="status">${problem ? t("sums.failed", { why: problem }) : t("sums.working")}</p></${Sheet}>`;
 }

@@ -63,7 +63,7 @@ export async function ageingOf(make) {
 /** Every make that is out of the press, newest first. */
 export function ageingMakes() {
   return (board.value?.makes ?? [])
-    .filter((one) => one.store_step)
+    .filter((make) => make.store_step)
     .sort((one, other) => other.opened_ms - one.opened_ms);
 }
 
@@ -82,8 +82,8 @@ export function useAgeing(ids) {
     const askAll = async () => {
       for (const id of wanted ? wanted.split(",") : []) {
         if (!isCurrent) return;
-        const one = await ageingOf(id);
-        if (isCurrent) setFound((before) => ({ ...before, [id]: one }));
+        const ageing = await ageingOf(id);
+        if (isCurrent) setFound((before) => ({ ...before, [id]: ageing }));
       }
     };
     askAll().catch((failure) => isCurrent && setProblem(whyOf(failure)));

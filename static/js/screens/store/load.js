@@ -27,7 +27,7 @@ function useMoulds(make) {
 /** @param {{onChoose: (make: MakeSummary) => void, onBack: () => void}} props */
 function Which({ onChoose, onBack }) {
   const makes = (board.value?.makes ?? []).filter(
-    (one) => one.state !== "abandoned" && !one.practice,
+    (make) => make.state !== "abandoned" && !make.practice,
   );
   return html`<${Sheet} title=${t("store.load_which")} onBack=${onBack}>
     <div class="rows">${makes.map(
@@ -75,7 +75,7 @@ export function LoadSheet({ tank, onBack }) {
     return html`<${Which} onChoose=${(/** @type {MakeSummary} */ { id, name, batch }) => tell({ make: { id, name, batch } })} onBack=${onBack} />`;
   if (!mould) {
     return html`<${Sheet} title=${t("store.load_size")} onBack=${back("make")}>
-      <div class="rows">${(moulds ?? []).map((one) => html`<${Row} key=${one.size} title=${own(one.title)} onTap=${() => tell({ mould: { size: one.size, title: one.title } })} />`)}</div></${Sheet}>`;
+      <div class="rows">${(moulds ?? []).map((wheel) => html`<${Row} key=${wheel.size} title=${own(wheel.title)} onTap=${() => tell({ mould: { size: wheel.size, title: wheel.title } })} />`)}</div></${Sheet}>`;
   }
   const size = own(mould.title);
   if (wheels === null) {

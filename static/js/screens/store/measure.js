@@ -41,10 +41,11 @@ function Measure({ sum, tank, input, onBack }) {
       ? []
       : [{ name: "brine_temp_c", value: tempC, unit: "C", from: "tank" }];
   const answer = useAnswer(KEY, given);
-  const found = answer?.values.find((one) => one.name === "brine_salt_frac") ?? null;
+  const salt =
+    answer?.values.find((figure) => figure.name === "brine_salt_frac") ?? null;
   const keep = async () => {
-    if (!found) return;
-    const value = found.value;
+    if (!salt) return;
+    const value = salt.value;
     const read = typed[READ[typed.method?.value ?? ""]];
     const data = {
       quantity: "brine_salt_frac",
@@ -62,8 +63,8 @@ function Measure({ sum, tank, input, onBack }) {
     }
   };
   const foot =
-    found && may("reading_taken")
-      ? html`<${Tap} class="primary" onTap=${keep}>${t("store.measure_keep", { salt: quantity("brine_salt_frac", found.value) })}</${Tap}>`
+    salt && may("reading_taken")
+      ? html`<${Tap} class="primary" onTap=${keep}>${t("store.measure_keep", { salt: quantity("brine_salt_frac", salt.value) })}</${Tap}>`
       : null;
   return html`<${SumSheet} sum=${sum} scope=${scope} answer=${answer} given=${typed} known=${known} input=${input} title=${t("store.measure")} lead=${t("store.measure_lead")} foot=${foot}
     onInput=${(/** @type {string | null} */ name) => (name ? go("store", "tank", tank.id, "measure", name) : swap("store", "tank", tank.id, "measure"))}

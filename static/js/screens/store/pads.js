@@ -65,22 +65,22 @@ export function AmountPad({
   saveWord,
   onBack,
 }) {
-  const row = { name: "store_" + name, unit: "kg", units };
+  const input = { name: "store_" + name, unit: "kg", units };
   const [unit, setUnit] = useState(
-    begun?.unit ?? (last ? unitRead("kg") : unitFor(row)),
+    begun?.unit ?? (last ? unitRead("kg") : unitFor(input)),
   );
   const words = (/** @type {Problem[]} */ problems, /** @type {string} */ typed) =>
     problems
-      .map((one) =>
-        t("refused." + one.key, {
+      .map((problem) =>
+        t("refused." + problem.key, {
           field: title,
           value: typedValue(typed, unit),
-          limit: inUnit(one.limit, "kg"),
+          limit: inUnit(problem.limit, "kg"),
         }),
       )
       .join(" ");
   const save = async (/** @type {number} */ value, /** @type {string} */ typed) => {
-    keepUnit(row, unit);
+    keepUnit(input, unit);
     return onSave(value, { typed, unit });
   };
   return html`<div class="sheet"><${Keypad} onBack=${onBack} title=${title} hint=${hint} unit=${unitName(unit)} decimals=${decimalsTyped(unit)}
@@ -136,11 +136,11 @@ export function CountPad({
 export function StrengthPad({ start = "", onSave, onBack }) {
   const words = (/** @type {Problem[]} */ problems, /** @type {string} */ typed) =>
     problems
-      .map((one) =>
-        t("refused." + one.key, {
+      .map((problem) =>
+        t("refused." + problem.key, {
           field: t("quantity.brine_salt_frac"),
           value: typedValue(typed, "%"),
-          limit: quantity("brine_salt_frac", one.limit),
+          limit: quantity("brine_salt_frac", problem.limit),
         }),
       )
       .join(" ");

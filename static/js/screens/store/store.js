@@ -11,7 +11,7 @@ import { TankScreen } from "./tank.js";
 
 /** @param {{tank: Tank}} props */
 function TankRow({ tank }) {
-  const inside = tank.loads.filter((one) => one.out_ms === null).length;
+  const inside = tank.loads.filter((load) => load.out_ms === null).length;
   return html`<${Row} title=${tank.name} detail=${inside ? tn("store.inside", inside) : t("store.no_loads")}
     side=${t("store.tank_line", { kg: amount(tank.mass_kg, "kg"), salt: quantity("brine_salt_frac", tank.salt_frac) })}
     onTap=${() => go("store", "tank", tank.id)} />`;
@@ -22,7 +22,7 @@ function Tanks({ tanks, problem }) {
   return html`<section class="block"><h2>${t("store.tanks")}</h2>
     ${problem ? html`<p class="is-bad" role="alert">${t("sums.failed", { why: problem })}</p>` : null}
     ${tanks === null ? html`<p role="status">${t("store.loading")}</p>` : tanks.length ? null : html`<p>${t("store.no_tanks")}</p>`}
-    <div class="rows">${(tanks ?? []).map((one) => html`<${TankRow} key=${one.id} tank=${one} />`)}</div>
+    <div class="rows">${(tanks ?? []).map((tank) => html`<${TankRow} key=${tank.id} tank=${tank} />`)}</div>
     ${may("tank_opened") ? html`<div class="rows rows-apart"><${Row} title=${t("store.open_tank")} onTap=${() => go("store", "new")} /></div>` : null}
   </section>`;
 }

@@ -26,7 +26,7 @@ const salt = (/** @type {number} */ value) => quantity("brine_salt_frac", value)
 
 /** @param {string} id */
 function makeName(id) {
-  const make = board.value?.makes.find((one) => one.id === id);
+  const make = board.value?.makes.find((summary) => summary.id === id);
   return make ? `${make.name} · ${make.batch}` : t("alert.the_make");
 }
 
@@ -50,8 +50,8 @@ function Strength({ tank }) {
     <p>${tank.temp_c === null ? t("store.no_temp") : t("store.temp", { temp: quantity("brine_temp_c", tank.temp_c) })}</p>
     ${tank.salt_to_add_kg ? html`<p class="lead">${t("store.add_salt", { wanted: salt(tank.wanted_frac), kg: amount(tank.salt_to_add_kg, "kg") })}</p>` : null}
     ${tank.water_to_add_kg ? html`<p class="lead">${t("store.add_water", { wanted: salt(tank.wanted_frac), kg: amount(tank.water_to_add_kg, "kg") })}</p>` : null}
-    ${tank.outside.map((one) => html`<p key=${one.field}><${StateMark} state="check" /> ${t("store.outside_" + one.field, outside(one))}</p>`)}
-    ${tank.notes.map((one, place) => html`<p key=${place} class="is-bad">${noteWords(one)}</p>`)}
+    ${tank.outside.map((problem) => html`<p key=${problem.field}><${StateMark} state="check" /> ${t("store.outside_" + problem.field, outside(problem))}</p>`)}
+    ${tank.notes.map((note, index) => html`<p key=${index} class="is-bad">${noteWords(note)}</p>`)}
   </section>`;
 }
 
@@ -63,8 +63,8 @@ function outside({ field, value, limit }) {
 
 /** @param {{tank: Tank, canAct: boolean}} props */
 function Inside({ tank, canAct }) {
-  const now = tank.loads.filter((one) => one.out_ms === null);
-  const past = tank.loads.filter((one) => one.out_ms !== null);
+  const now = tank.loads.filter((load) => load.out_ms === null);
+  const past = tank.loads.filter((load) => load.out_ms !== null);
   const basis = (/** @type {TankLoad} */ load) =>
     t(load.basis && has(load.basis) ? load.basis : "tank.not_known");
   return html`<section class="block"><h2>${t("store.loads")}</h2>
@@ -118,10 +118,10 @@ function Acts({ tank }) {
 /** @param {{tank: Tank, entry?: string, onBack: () => void}} props */
 function Ledger({ tank, entry, onBack }) {
   const { value: lines } = useLedger(tank.id);
-  const found = lines?.find((one) => one.id === entry);
+  const logged = lines?.find((line) => line.id === entry);
   const toList = () => swap("store", "tank", tank.id, "ledger");
-  if (found)
-    return html`<${EntrySheet} key=${found.id} make=${tank.id} line=${found} steps=${[]} canChange=${may("entry_corrected")} onBack=${toList} />`;
+  if (logged)
+    return html`<${EntrySheet} key=${logged.id} make=${tank.id} line=${logged} steps=${[]} canChange=${may("entry_corrected")} onBack=${toList} />`;
   return html`<${Sheet} title=${t("store.ledger")} onBack=${onBack}><p class="quiet">${t("store.ledger_lead")}</p>
     <div class="rows">${(lines ?? []).map(
       (line) => html`<${Row} key=${line.id} class=${line.struck ? "is-struck" : ""}
@@ -140,7 +140,7 @@ const READ = {
 
 /** @param {{tank: Tank, load: string, onBack: () => void}} props */
 function TakeOut({ tank, load, onBack }) {
-  const found = tank.loads.find((one) => one.id === load);
+  const held = tank.loads.find((one) => one.id === load);
   const save = async (/** @type {number} */ value, /** @type {Typed} */ told) => {
     const event = await act(
       "tank_unloaded",
@@ -150,11 +150,11 @@ function TakeOut({ tank, load, onBack }) {
     if (event) onBack();
     return Boolean(event);
   };
-  const last = found
-    ? { typed: typedMass(found.mass_kg), text: amount(found.mass_kg, "kg") }
+  const last = held
+    ? { typed: typedMass(held.mass_kg), text: amount(held.mass_kg, "kg") }
     : null;
-  return html`<${AmountPad} kind="tank_unloaded" name="wheels" title=${t("store.out_mass")} hint=${found ? loadTitle(found) : ""} last=${last}
-    beforeKg=${found?.mass_kg} onSave=${save} onBack=${onBack} />`;
+  return html`<${AmountPad} kind="tank_unloaded" name="wheels" title=${t("store.out_mass")} hint=${held ? loadTitle(held) : ""} last=${last}
+    beforeKg=${held?.mass_kg} onSave=${save} onBack=${onBack} />`;
 }
 
 /**

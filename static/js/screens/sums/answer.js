@@ -18,7 +18,9 @@ import { label, outLabel, restsValue } from "./words.js";
 function groupsOf(values, names) {
   const namesOf = (/** @type {string} */ which) =>
     new Set(
-      values.filter((one) => whichWords(one, names) === which).map((one) => one.name),
+      values
+        .filter((figure) => whichWords(figure, names) === which)
+        .map((figure) => figure.name),
     );
   /** @type {{which: string, rows: SumValue[]}[]} */
   const groups = [];
@@ -44,7 +46,7 @@ function Value({ value, names, how, isFirst }) {
 function Group({ group, names, how }) {
   const inner = { ...how, isInside: true };
   return html`<li class="sum-group"><h3>${capital(group.which)}</h3>
-    <ul class="sum-values">${group.rows.map((one, place) => html`<${Value} key=${one.name + place} value=${one} names=${names} how=${inner} />`)}</ul></li>`;
+    <ul class="sum-values">${group.rows.map((figure, index) => html`<${Value} key=${figure.name + index} value=${figure} names=${names} how=${inner} />`)}</ul></li>`;
 }
 
 const LISTED = 3;
@@ -58,7 +60,9 @@ function Standing({ answer, sum }) {
   const { standing } = answer;
   if (!standing) return null;
   const { basis, is_figure: isFigure } = standing;
-  const names = [...new Set(standing.names.map((one) => inside(label(one, sum?.key))))];
+  const names = [
+    ...new Set(standing.names.map((name) => inside(label(name, sum?.key)))),
+  ];
   const list = names.slice(0, LISTED).join("; ") + (names.length > LISTED ? "; …" : "");
   const words = t(isFigure ? "sums.stands_" + basis : "sums.stands_usual", { list });
   return html`<p class="sum-standing">${basis === "memory" && isFigure ? html`<${StateMark} state="check" /> ` : null}<span>${words}</span></p>`;
@@ -78,37 +82,39 @@ export function Answer({ answer, sum, given, names }) {
   const how = { sum: answer.key };
   const groups = groupsOf(inOrder(answer.values), names);
   return html`<section class="sum-answer" aria-label=${t("sums.answer")} aria-live="polite">
-    ${answer.problems.map((one) => html`<p key=${one.field + one.key} class="is-bad" role="alert">${sumProblem(one, sum, given)}</p>`)}
+    ${answer.problems.map((problem) => html`<p key=${problem.field + problem.key} class="is-bad" role="alert">${sumProblem(problem, sum, given)}</p>`)}
     ${answer.missing.length ? html`<p class="lead">${t("sums.missing_list", { list: answer.missing.map((name) => inside(label(name, answer.key))).join("; ") })}</p>` : null}
     ${
       groups.length
-        ? html`<ul class="sum-values">${groups.map((group, place) =>
+        ? html`<ul class="sum-values">${groups.map((group, index) =>
             group.which
               ? html`<${Group} key=${group.which} group=${group} names=${names} how=${how} />`
-              : html`<${Value} key=${group.rows[0].name + place} value=${group.rows[0]} names=${names} how=${how} isFirst=${place === 0} />`,
+              : html`<${Value} key=${group.rows[0].name + index} value=${group.rows[0]} names=${names} how=${how} isFirst=${index === 0} />`,
           )}</ul>`
         : null
     }
     <${Standing} answer=${answer} sum=${sum} />
-    ${answer.notes.length ? html`<h3>${t("sums.notes")}</h3><ul class="lines">${answer.notes.map((one, place) => html`<li key=${one.key + place}>${noteWords(one)}</li>`)}</ul>` : null}
+    ${answer.notes.length ? html`<h3>${t("sums.notes")}</h3><ul class="lines">${answer.notes.map((note, index) => html`<li key=${note.key + index}>${noteWords(note)}</li>`)}</ul>` : null}
   </section>`;
 }
 
 /**
  * Where a figure came from, how well it is known, and its source; said once each.
  *
- * @param {RestsOn} row
+ * @param {RestsOn} origin
  * @param {SumInput | undefined} input
  * @param {Record<string, {title?: string}>} sources
  */
-function originWords(row, input, sources) {
-  const source = sourceWords(sources[row.source ?? ""]?.title ?? row.source ?? "");
-  const isFigure = !input || (row.from === "default" && !input.default);
+function originWords(origin, input, sources) {
+  const source = sourceWords(
+    sources[origin.source ?? ""]?.title ?? origin.source ?? "",
+  );
+  const isFigure = !input || (origin.from === "default" && !input.default);
   return [
     ...new Set(
       [
-        t("from." + (isFigure ? "figure" : row.from)),
-        t("status." + row.status),
+        t("from." + (isFigure ? "figure" : origin.from)),
+        t("status." + origin.status),
         source,
       ].filter(Boolean),
     ),
@@ -125,14 +131,14 @@ function originWords(row, input, sources) {
  * @param {Record<string, {title?: string}>} [props.sources] the recipe's, by key
  */
 export function RestsOn({ answer, sum, sources = {} }) {
-  const rows = answer?.rests_on.filter((row) => row.from !== "typed") ?? [];
+  const rows = answer?.rests_on.filter((origin) => origin.from !== "typed") ?? [];
   if (!rows.length) return null;
   return html`<section class="block"><h2>${t("sums.rests")}</h2><ul class="facts facts-wide">
-    ${rows.map((row, place) => {
-      const input = sum?.inputs.find((one) => one.name === row.name);
-      return html`<li key=${row.name + place}><span>${label(row.name, sum?.key)}</span>
-        <b>${restsValue(row, input)}</b>
-        <span class=${row.status === "memory" ? "is-weak" : "quiet"}>${originWords(row, input, sources).join(" · ")}</span></li>`;
+    ${rows.map((origin, index) => {
+      const input = sum?.inputs.find((field) => field.name === origin.name);
+      return html`<li key=${origin.name + index}><span>${label(origin.name, sum?.key)}</span>
+        <b>${restsValue(origin, input)}</b>
+        <span class=${origin.status === "memory" ? "is-weak" : "quiet"}>${originWords(origin, input, sources).join(" · ")}</span></li>`;
     })}</ul></section>`;
 }
 
@@ -150,20 +156,21 @@ export function headline(answer, names, step) {
       list: answer.missing.map((name) => inside(label(name, answer.key))).join("; "),
     });
   const all = headlines(answer.values);
-  const here = all.filter((one) => one.of === step);
+  const here = all.filter((figure) => figure.of === step);
   const rows = here.length ? here : all;
   const { basis, is_figure: isFigure } = answer.standing ?? {};
   const short = `sums.short_${basis}`;
   const tail = isFigure && rows.length && has(short) ? ` · ${t(short)}` : "";
   return (
     rows
-      .map((one) => {
+      .map((figure) => {
         const {
           label: title,
           main,
           detail,
-        } = valueWords(one, names, { sum: answer.key });
-        const name = rows.length > 1 || one.of ? title : outLabel(one.name, answer.key);
+        } = valueWords(figure, names, { sum: answer.key });
+        const name =
+          rows.length > 1 || figure.of ? title : outLabel(figure.name, answer.key);
         return `${name} ${main}${detail ? `, ${detail}` : ""}`;
       })
       .join(" · ") + tail

@@ -69,7 +69,7 @@ export function sumRow(key) {
   return (
     Object.values(layouts.value)
       .flat()
-      .find((row) => row.key === key) ?? null
+      .find((sum) => sum.key === key) ?? null
   );
 }
 
@@ -84,7 +84,7 @@ export function useAnswer(key, given) {
   useEffect(() => {
     let isCurrent = true;
     ask.sum({ sum: key, given }).then(
-      (found) => isCurrent && setAnswer(found),
+      (answered) => isCurrent && setAnswer(answered),
       (problem) => {
         if (isCurrent) catalogueProblem.value = whyOf(problem);
       },

@@ -34,12 +34,12 @@ import { label, pickWords } from "./words.js";
 export async function readInput(sum, name, field, given) {
   const answer = await ask.sum({ sum: sum.key, given: { [name]: given } });
   const problems = answer.problems.filter(
-    (one) => one.field === field && one.from !== "formula",
+    (problem) => problem.field === field && problem.from !== "formula",
   );
   return {
     value: problems.length ? null : 0,
     problems,
-    ask: answer.ask.find((one) => one.field === field) ?? null,
+    ask: answer.ask.find((problem) => problem.field === field) ?? null,
   };
 }
 
@@ -51,14 +51,14 @@ export async function readInput(sum, name, field, given) {
 export function Units({ units, unit, onUnit }) {
   if (units.length < 2) return null;
   return html`<div class="units" role="group" aria-label=${t("sums.unit")}>${units.map(
-    (one) => html`<${Tap}
-    key=${one} class=${"tab unit-tab " + (one === unit ? "is-chosen" : "")} pressed=${one === unit} onTap=${() => onUnit(one)}>${unitName(one)}</${Tap}>`,
+    (option) => html`<${Tap}
+    key=${option} class=${"tab unit-tab " + (option === unit ? "is-chosen" : "")} pressed=${option === unit} onTap=${() => onUnit(option)}>${unitName(option)}</${Tap}>`,
   )}</div>`;
 }
 
-/** @param {SumInput} row */
-export function isSigned(row) {
-  return typeof row.low === "number" && row.low < 0;
+/** @param {SumInput} input */
+export function isSigned(input) {
+  return typeof input.low === "number" && input.low < 0;
 }
 
 /**
@@ -89,7 +89,7 @@ export function NumberPad({ sum, row, scope, given, wayBack, onGive, onBack }) {
     onTyped=${(/** @type {string} */ typed) => hold(typed, unit)} read=${(/** @type {string} */ typed) => readInput(sum, row.name, row.name, mine(typed))} save=${save} saveWord=${t("word.done")}
     askText=${(/** @type {Problem} */ ask, /** @type {string} */ typed) => askWords(ask, sum, row.name, typed, unit)}
     aside=${given ? html`<${Tap} class="second aside" onTap=${() => onGive(null)}>${wayBack}</${Tap}>` : null}
-    problemWords=${(/** @type {Problem[]} */ problems, /** @type {string} */ typed) => problems.map((one) => sumProblem(one, sum, { [row.name]: mine(typed) })).join(" ")}>
+    problemWords=${(/** @type {Problem[]} */ problems, /** @type {string} */ typed) => problems.map((problem) => sumProblem(problem, sum, { [row.name]: mine(typed) })).join(" ")}>
     <${Units} units=${unitsOf(row)} unit=${unit} onUnit=${change} />
   </${Keypad}></div>`;
 }

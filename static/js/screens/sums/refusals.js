@@ -13,13 +13,13 @@ import { label, pickWords } from "./words.js";
  */
 function fieldOf(sum, field) {
   const [name, place, column] = String(field).split(".");
-  const row = sum?.inputs.find((one) => one.name === name) ?? null;
-  const part = column ? row?.columns?.find((one) => one.name === column) : row;
+  const input = sum?.inputs.find((one) => one.name === name) ?? null;
+  const part = column ? input?.columns?.find((one) => one.name === column) : input;
   const whole = label(name, sum?.key);
   const title = column
     ? `${whole}, ${t("of.row_n", { n: place })}, ${inside(label(column, sum?.key))}`
     : whole;
-  return { row, part, title, name };
+  return { input, part, title, name };
 }
 
 /**
@@ -86,13 +86,13 @@ export function refusedWords(problem) {
  */
 export function sumProblem(told, sum, given = {}) {
   const problem = /** @type {SumProblem} */ (told);
-  const { row, part, title, name } = fieldOf(sum, problem.field);
+  const { input, part, title, name } = fieldOf(sum, problem.field);
   const typed = given[name];
   const own = problem.unit;
   const isSame = !problem.of && own === part?.unit;
   const isKnown = typed?.unit && (part?.units ?? []).includes(typed.unit);
   const unit = isSame && isKnown ? typed.unit : unitUsed(own);
-  const isAsTyped = isSame && typed?.typed !== undefined && part === row;
+  const isAsTyped = isSame && typed?.typed !== undefined && part === input;
   const values = refusedFigures(problem, unit, part?.name);
   if (isAsTyped) values.value = typedValue(typed.typed, typed.unit);
   if (problem.of)

@@ -17,23 +17,23 @@ import {
 
 /** @import { Names } from "./values.js" */
 
-/** @param {SumInput} row */
-function defaultWords(row) {
-  const told = row.default;
+/** @param {SumInput} input */
+function defaultWords(input) {
+  const told = input.default;
   if (!told) return "";
   const value =
-    row.kind === "choice"
-      ? inside(pickWords(row.name, told.value))
-      : row.kind === "series"
+    input.kind === "choice"
+      ? inside(pickWords(input.name, told.value))
+      : input.kind === "series"
         ? rowsWords(told.value)
-        : restsValue({ ...told, unit: row.unit, name: row.name }, row);
+        : restsValue({ ...told, unit: input.unit, name: input.name }, input);
   return t("sums.usual", { value });
 }
 
 /**
  * @param {object} props
  * @param {SumRow} props.sum
- * @param {SumInput} props.row
+ * @param {SumInput} props.input
  * @param {string} props.scope
  * @param {SumGiven} [props.given]
  * @param {Answer["known"] | null} props.known
@@ -41,41 +41,41 @@ function defaultWords(row) {
  * @param {boolean} props.isMissing
  * @param {() => void} props.onOpen
  */
-function InputRow({ sum, row, scope, given, known, problems, isMissing, onOpen }) {
-  const told = known?.find((one) => one.name === row.name);
+function InputRow({ sum, input, scope, given, known, problems, isMissing, onOpen }) {
+  const told = known?.find((fact) => fact.name === input.name);
   const side = given
-    ? givenWords(row, given)
+    ? givenWords(input, given)
     : told
-      ? restsValue({ ...told, name: row.name }, row)
-      : row.default
+      ? restsValue({ ...told, name: input.name }, input)
+      : input.default
         ? ""
         : isMissing
-          ? t(row.kind === "choice" ? "sums.choose" : "sums.needed")
+          ? t(input.kind === "choice" ? "sums.choose" : "sums.needed")
           : t("sums.if_known");
   const detail = given
     ? t("sums.as_typed")
     : told
       ? t("from." + told.from)
-      : row.by_hand
-        ? defaultWords(row)
-        : `${defaultWords(row)} · ${t("sums.own_only")}`;
-  const begun = draftOf(scope, row.name);
+      : input.by_hand
+        ? defaultWords(input)
+        : `${defaultWords(input)} · ${t("sums.own_only")}`;
+  const begun = draftOf(scope, input.name);
   const wrong = problems
-    .map((one) => sumProblem(one, sum, given ? { [row.name]: given } : {}))
+    .map((problem) => sumProblem(problem, sum, given ? { [input.name]: given } : {}))
     .join(" ");
   const says = [
     wrong,
-    begun && begun.typed !== given?.typed ? beginWords(row, begun) : "",
+    begun && begun.typed !== given?.typed ? beginWords(input, begun) : "",
   ].filter(Boolean);
-  return html`<${Row} class=${wrong ? "is-wrong" : isMissing ? "is-due" : ""} title=${label(row.name, sum.key)} side=${side}
+  return html`<${Row} class=${wrong ? "is-wrong" : isMissing ? "is-due" : ""} title=${label(input.name, sum.key)} side=${side}
     detail=${says.length ? html`${detail}${says.map((text) => html`<span class="row-says" key=${text}>${text}</span>`)}` : detail}
-    disabled=${!row.by_hand} onTap=${onOpen} />`;
+    disabled=${!input.by_hand} onTap=${onOpen} />`;
 }
 
 /**
  * @param {object} props
  * @param {SumRow} props.sum
- * @param {SumInput} props.row
+ * @param {SumInput} props.input
  * @param {string} props.scope
  * @param {SumGiven} [props.given]
  * @param {Answer["known"] | null} props.known
@@ -83,18 +83,22 @@ function InputRow({ sum, row, scope, given, known, problems, isMissing, onOpen }
  * @param {(name: string, value: SumGiven | null) => void} props.onGive
  * @param {() => void} props.onBack
  */
-function Pad({ sum, row, scope, given, known, chosen, onGive, onBack }) {
+function Pad({ sum, input, scope, given, known, chosen, onGive, onBack }) {
   const Kind =
-    row.kind === "choice" ? ChoicePad : row.kind === "series" ? TablePad : NumberPad;
-  const told = known?.some((one) => one.name === row.name);
+    input.kind === "choice"
+      ? ChoicePad
+      : input.kind === "series"
+        ? TablePad
+        : NumberPad;
+  const told = known?.some((fact) => fact.name === input.name);
   const wayBack = t(
-    told ? "sums.keep_make" : row.default ? "sums.keep_back" : "sums.take_out",
+    told ? "sums.keep_make" : input.default ? "sums.keep_back" : "sums.take_out",
   );
   const give = (/** @type {SumGiven | null} */ value, staysOpen = false) => {
-    onGive(row.name, value);
+    onGive(input.name, value);
     if (!staysOpen) onBack();
   };
-  return html`<${Kind} sum=${sum} row=${row} scope=${scope} given=${given} chosen=${chosen} wayBack=${wayBack} onGive=${give} onBack=${onBack} />`;
+  return html`<${Kind} sum=${sum} row=${input} scope=${scope} given=${given} chosen=${chosen} wayBack=${wayBack} onGive=${give} onBack=${onBack} />`;
 }
 
 /**
@@ -134,36 +138,38 @@ export function SumSheet({
   onClear,
   onBack,
 }) {
-  const open = sum.inputs.find((one) => one.name === input);
+  const open = sum.inputs.find((field) => field.name === input);
   if (open && open.by_hand) {
-    const rests = answer?.rests_on.find((one) => one.name === open.name);
-    return html`<${Pad} key=${open.name} sum=${sum} row=${open} scope=${scope} given=${given[open.name]} known=${known}
+    const rests = answer?.rests_on.find((origin) => origin.name === open.name);
+    return html`<${Pad} key=${open.name} sum=${sum} input=${open} scope=${scope} given=${given[open.name]} known=${known}
       chosen=${given[open.name]?.value ?? (rests?.from === "default" ? rests.value : null)}
       onGive=${onGive} onBack=${() => onInput(null)} />`;
   }
   const missing = answer?.missing ?? [];
-  const problemsOf = (/** @type {SumInput} */ row) =>
+  const problemsOf = (/** @type {SumInput} */ field) =>
     (answer?.problems ?? []).filter(
-      (one) => String(one.field).split(".")[0] === row.name,
+      (problem) => String(problem.field).split(".")[0] === field.name,
     );
-  const isKnown = (/** @type {SumInput} */ row) =>
-    known?.some((one) => one.name === row.name);
-  const isOfTank = known?.some((one) => one.from === "tank");
-  const isAsked = (/** @type {SumInput} */ row) =>
-    missing.includes(row.name) ||
-    Boolean(given[row.name]) ||
-    Boolean(draftOf(scope, row.name)) ||
-    problemsOf(row).length > 0 ||
-    (!row.optional && !row.default && !isKnown(row));
+  const isKnown = (/** @type {SumInput} */ field) =>
+    known?.some((fact) => fact.name === field.name);
+  const isOfTank = known?.some((fact) => fact.from === "tank");
+  const isAsked = (/** @type {SumInput} */ field) =>
+    missing.includes(field.name) ||
+    Boolean(given[field.name]) ||
+    Boolean(draftOf(scope, field.name)) ||
+    problemsOf(field).length > 0 ||
+    (!field.optional && !field.default && !isKnown(field));
   const groups = /** @type {[string, SumInput[]][]} */ ([
     ["sums.asked", sum.inputs.filter(isAsked)],
-    ["sums.known", sum.inputs.filter((row) => !isAsked(row) && isKnown(row))],
-    ["sums.others", sum.inputs.filter((row) => !isAsked(row) && !isKnown(row))],
+    ["sums.known", sum.inputs.filter((field) => !isAsked(field) && isKnown(field))],
+    ["sums.others", sum.inputs.filter((field) => !isAsked(field) && !isKnown(field))],
   ]).filter(([, rows]) => rows.length);
   const list = (/** @type {SumInput[]} */ rows) =>
     html`<div class="rows">${rows.map(
-      (row) => html`<${InputRow} key=${row.name} sum=${sum} row=${row} scope=${scope}
-    given=${given[row.name]} known=${known} problems=${problemsOf(row)} isMissing=${missing.includes(row.name)} onOpen=${() => onInput(row.name)} />`,
+      (
+        field,
+      ) => html`<${InputRow} key=${field.name} sum=${sum} input=${field} scope=${scope}
+    given=${given[field.name]} known=${known} problems=${problemsOf(field)} isMissing=${missing.includes(field.name)} onOpen=${() => onInput(field.name)} />`,
     )}</div>`;
   return html`<${Sheet} title=${title ?? t("sum." + sum.key)} onBack=${onBack} foot=${foot}>
     ${lead ? html`<p class="quiet">${lead}</p>` : null}

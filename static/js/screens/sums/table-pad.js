@@ -19,25 +19,25 @@ import { label } from "./words.js";
  * The unit of a table: of its one column that may be typed in several, or in
  * another than its own, as a share is typed in percent.
  *
- * @param {Table} row
+ * @param {Table} table
  */
-function unitColumn(row) {
-  const isChosen = (/** @type {SumInput} */ one) =>
-    unitsOf(one).length > 1 || unitsOf(one)[0] !== one.unit;
-  return row.columns.find((one) => !one.rises && isChosen(one)) ?? null;
+function unitColumn(table) {
+  const isChosen = (/** @type {SumInput} */ column) =>
+    unitsOf(column).length > 1 || unitsOf(column)[0] !== column.unit;
+  return table.columns.find((column) => !column.rises && isChosen(column)) ?? null;
 }
 
 /**
  * Time must rise and no cell may be empty for the core to look at the one typed.
  *
- * @param {Table} row
+ * @param {Table} table
  * @param {SumCells} cells
  */
-function filled(row, cells) {
+function filled(table, cells) {
   const whole = { ...cells };
-  for (const one of row.columns) {
-    if (whole[one.name] === undefined && !one.optional)
-      whole[one.name] = (one.low + one.high) / 2;
+  for (const column of table.columns) {
+    if (whole[column.name] === undefined && !column.optional)
+      whole[column.name] = (column.low + column.high) / 2;
   }
   return whole;
 }
@@ -45,7 +45,7 @@ function filled(row, cells) {
 /**
  * @param {object} props
  * @param {SumRow} props.sum
- * @param {Table} props.row
+ * @param {Table} props.table
  * @param {SumCells[]} props.rows
  * @param {RowDraft} props.draft
  * @param {SumInput} props.column
@@ -58,7 +58,7 @@ function filled(row, cells) {
  */
 function CellPad({
   sum,
-  row,
+  table,
   rows,
   draft,
   column,
@@ -72,39 +72,41 @@ function CellPad({
   const cellUnit = column.units.includes(unit) ? unit : column.unit;
   const place = rows.length;
   const given = (/** @type {string} */ typed) => ({
-    rows: [...rows, filled(row, { ...draft.cells, [column.name]: typed })],
+    rows: [...rows, filled(table, { ...draft.cells, [column.name]: typed })],
     unit,
   });
-  const field = `${row.name}.${place + 1}.${column.name}`;
+  const field = `${table.name}.${place + 1}.${column.name}`;
   const problems = (/** @type {Problem[]} */ list, /** @type {string} */ typed) =>
-    list.map((one) => sumProblem(one, sum, { [row.name]: given(typed) })).join(" ");
+    list
+      .map((problem) => sumProblem(problem, sum, { [table.name]: given(typed) }))
+      .join(" ");
   return html`<div class="sheet" key=${column.name}><${Keypad} isBare onBack=${onBack} title=${`${label(column.name, sum.key)} · ${inside(t("sums.row", { n: place + 1 }))}`}
     unit=${unitName(cellUnit)} decimals=${column.kind === "count" ? 0 : decimalsTyped(cellUnit)} signed=${isSigned(column)} start=${draft.typed ?? ""}
-    onTyped=${onTyped} read=${(/** @type {string} */ typed) => readInput(sum, row.name, field, given(typed))} save=${async (
+    onTyped=${onTyped} read=${(/** @type {string} */ typed) => readInput(sum, table.name, field, given(typed))} save=${async (
       /** @type {unknown} */ value,
       /** @type {string} */ typed,
     ) => {
       onCell(typed);
       return true;
     }}
-    saveWord=${t("word.next")} askText=${(/** @type {Problem} */ ask, /** @type {string} */ typed) => askWords(ask, sum, row.name, typed, cellUnit)} problemWords=${problems}
+    saveWord=${t("word.next")} askText=${(/** @type {Problem} */ ask, /** @type {string} */ typed) => askWords(ask, sum, table.name, typed, cellUnit)} problemWords=${problems}
     aside=${column.optional ? html`<${Tap} class="second aside" onTap=${() => onCell(undefined)}>${t("sums.row_leave")}</${Tap}>` : null}>
-    ${column === unitColumn(row) && rows.length === 0 ? html`<${Units} units=${units} unit=${unit} onUnit=${onUnit} />` : null}
+    ${column === unitColumn(table) && rows.length === 0 ? html`<${Units} units=${units} unit=${unit} onUnit=${onUnit} />` : null}
   </${Keypad}></div>`;
 }
 
 /**
  * @param {SumRow} sum
- * @param {Table} row
+ * @param {Table} table
  * @param {SumCells} cells
  * @param {string} unit
  */
-function cellsWords(sum, row, cells, unit) {
-  return row.columns
-    .filter((one) => cells[one.name] !== undefined)
+function cellsWords(sum, table, cells, unit) {
+  return table.columns
+    .filter((column) => cells[column.name] !== undefined)
     .map(
-      (one) =>
-        `${one.rises ? "" : inside(label(one.name, sum.key)) + " "}${typedValue(/** @type {string} */ (cells[one.name]), one.units.includes(unit) ? unit : one.unit)}`,
+      (column) =>
+        `${column.rises ? "" : inside(label(column.name, sum.key)) + " "}${typedValue(/** @type {string} */ (cells[column.name]), column.units.includes(unit) ? unit : column.unit)}`,
     )
     .join(" · ");
 }
@@ -140,7 +142,7 @@ export function TablePad({ sum, row, scope, given, wayBack, onGive, onBack }) {
       keep([...rows, cells]);
       return setDraft(null);
     };
-    return html`<${CellPad} key=${asked.name} sum=${sum} row=${row} rows=${rows} draft=${draft} column=${asked} unit=${unit}
+    return html`<${CellPad} key=${asked.name} sum=${sum} table=${row} rows=${rows} draft=${draft} column=${asked} unit=${unit}
       units=${column ? unitsOf(column) : []} onUnit=${setUnit} onTyped=${(/** @type {string} */ typed) => hold({ ...draft, typed })} onCell=${onCell} onBack=${() => setDraft(null)} />`;
   }
   return html`<${Sheet} title=${label(row.name, sum.key)} onBack=${onBack}
@@ -149,10 +151,10 @@ export function TablePad({ sum, row, scope, given, wayBack, onGive, onBack }) {
     ${row.columns[0].rises ? html`<p class="quiet">${t("sums.row_lead")}</p>` : null}
     ${rows.length && column && unitsOf(column).length > 1 ? html`<p class="quiet">${t("sums.row_unit_fixed", { unit: unitName(unit) })}</p>` : null}
     <div class="rows">${rows.map(
-      (cells, place) => html`<div class="row row-still" key=${place}>
-      <span class="row-main"><span class="row-title">${place + 1}. ${cellsWords(sum, row, cells, unit)}</span></span>
-      <span class="row-buttons"><${Tap} class="second" label=${t("sums.row_remove", { n: place + 1 })}
-        onTap=${() => keep(rows.filter((_, at) => at !== place))}>⌫</${Tap}></span></div>`,
+      (cells, index) => html`<div class="row row-still" key=${index}>
+      <span class="row-main"><span class="row-title">${index + 1}. ${cellsWords(sum, row, cells, unit)}</span></span>
+      <span class="row-buttons"><${Tap} class="second" label=${t("sums.row_remove", { n: index + 1 })}
+        onTap=${() => keep(rows.filter((_, at) => at !== index))}>⌫</${Tap}></span></div>`,
     )}</div>
     ${given ? html`<div class="rows rows-apart"><${Row} title=${wayBack} onTap=${() => onGive(null)} /></div>` : null}
   </${Sheet}>`;

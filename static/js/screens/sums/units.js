@@ -18,22 +18,22 @@ const kept = computed(() => all.value[String(person.value)] ?? {});
 /**
  * The units a person may type an input in; its own where there is one only.
  *
- * @param {Typed} row
+ * @param {Typed} input
  */
-export function unitsOf(row) {
-  return row.units.filter((unit) => readOfAll(unit) === unit);
+export function unitsOf(input) {
+  return input.units.filter((unit) => readOfAll(unit) === unit);
 }
 
 /**
  * The unit that the pad begins with: the one used last for this.
  *
- * @param {Typed} row
+ * @param {Typed} input
  */
-export function unitFor(row) {
-  const units = unitsOf(row);
-  const used = unitUsed(row.unit);
+export function unitFor(input) {
+  const units = unitsOf(input);
+  const used = unitUsed(input.unit);
   // What is usual for this input goes before the core's own unit of it.
-  const wanted = [kept.value[row.name], used === row.unit ? units[0] : used];
+  const wanted = [kept.value[input.name], used === input.unit ? units[0] : used];
   return wanted.find((unit) => units.includes(unit)) ?? units[0];
 }
 
@@ -50,15 +50,15 @@ function keep(next) {
 /**
  * Remember the unit that an input was typed in.
  *
- * @param {Typed} row
+ * @param {Typed} input
  * @param {string} unit
  */
-export function keepUnit(row, unit) {
-  const isFollowed = SUM_CHOICES[row.unit]?.includes(unit);
+export function keepUnit(input, unit) {
+  const isFollowed = SUM_CHOICES[input.unit]?.includes(unit);
   keep({
     ...kept.value,
-    [row.name]: unit,
-    ...(isFollowed ? { [row.unit]: unit } : {}),
+    [input.name]: unit,
+    ...(isFollowed ? { [input.unit]: unit } : {}),
   });
 }
 

@@ -86,15 +86,15 @@ export function isNothing(value) {
 /**
  * A figure that an answer rests on.
  *
- * @param {Pick<RestsOn, "name" | "value" | "unit">} row
+ * @param {Pick<RestsOn, "name" | "value" | "unit">} origin
  * @param {{name: string}} [input]
  */
-export function restsValue(row, input) {
-  if (Array.isArray(row.value)) return rowsWords(row.value);
-  if (typeof row.value === "boolean" || isNothing(row.value)) return "";
-  if (typeof row.value === "string")
-    return pickWords(input?.name ?? row.name, row.value);
-  return shown(row.value, row.unit);
+export function restsValue(origin, input) {
+  if (Array.isArray(origin.value)) return rowsWords(origin.value);
+  if (typeof origin.value === "boolean" || isNothing(origin.value)) return "";
+  if (typeof origin.value === "string")
+    return pickWords(input?.name ?? origin.name, origin.value);
+  return shown(origin.value, origin.unit);
 }
 
 /**
@@ -109,23 +109,23 @@ export function rowsWords(rows) {
 /**
  * What was typed for an input, as it was typed.
  *
- * @param {{name: string}} row
+ * @param {{name: string}} input
  * @param {SumGiven} given
  */
-export function givenWords(row, given) {
+export function givenWords(input, given) {
   if (given.rows) return rowsWords(given.rows);
-  if (given.typed === undefined) return pickWords(row.name, given.value);
+  if (given.typed === undefined) return pickWords(input.name, given.value);
   return typedValue(given.typed, given.unit);
 }
 
 /**
  * What was begun for an input and not kept.
  *
- * @param {SumInput} row
+ * @param {SumInput} input
  * @param {{typed: string, unit: string}} begun
  */
-export function beginWords(row, begun) {
-  if (row.kind !== "series")
+export function beginWords(input, begun) {
+  if (input.kind !== "series")
     return t("sums.begun", { value: typedValue(begun.typed, begun.unit) });
   return t("sums.begun_row");
 }
