@@ -37,7 +37,7 @@ STATUSES = (
 
 
 def answer(
-    row: "dict[str, Any]",
+    sum_row: "dict[str, Any]",
     given: "dict[str, dict[str, Any]]",
     known: "dict[str, KnownValue]",
     rules: "Rules",
@@ -45,7 +45,7 @@ def answer(
     """Return the Answer to one sum.
 
     Args:
-        row: the sum, see `rows.sum_row`.
+        sum_row: the sum, see `rows.sum_row`.
         given: {input name: as `reading.read_given` takes it}.
         known: {input name: {"value", "low", "high", "typed", "from", "status",
             "source"}} that a make knows; only what is not given is taken.
@@ -56,7 +56,7 @@ def answer(
         "ask", "missing"}; values empty with problems or where something is missing.
     """
     reply: "Answer" = {
-        "key": row["key"],
+        "key": sum_row["key"],
         "values": [],
         "rests_on": [],
         "status": None,
@@ -66,41 +66,41 @@ def answer(
         "ask": [],
         "missing": [],
     }
-    taken = _gather(row, given, known, reply)
+    taken = _gather(sum_row, given, known, reply)
     if reply["missing"] or reply["problems"]:
         return reply
-    if row["judges"]:
+    if sum_row["judges"]:
         taken["rules"] = rules
-    _work(row, taken, reply)
+    _work(sum_row, taken, reply)
     if reply["values"]:
         reply["status"] = weakest(reply["rests_on"])
-        reply["standing"] = standing(row, reply["rests_on"])
+        reply["standing"] = standing(sum_row, reply["rests_on"])
     return reply
 
 
-def weakest(rows: "list[RestsOn]") -> str:
+def weakest(rests_on: "list[RestsOn]") -> str:
     """Return the weakest status among what an answer rests on.
 
     Args:
-        rows: list of {"status"}.
+        rests_on: list of {"status"}.
 
     >>> weakest([{"status": "measured"}, {"status": "practice"}])
     'practice'
     """
     worst = 0
-    for row in rows:
-        worst = max(worst, STATUSES.index(row["status"]))
-    return STATUSES[worst] if rows else "derived"
+    for figure in rests_on:
+        worst = max(worst, STATUSES.index(figure["status"]))
+    return STATUSES[worst] if rests_on else "derived"
 
 
 def _gather(
-    row: "dict[str, Any]",
+    sum_row: "dict[str, Any]",
     given: "dict[str, dict[str, Any]]",
     known: "dict[str, KnownValue]",
     reply: "Answer",
 ) -> "dict[str, Any]":
     taken: "Inputs" = {"ranges": {}, "typed": {}, "from": {}}
-    for item in row["inputs"]:
+    for item in sum_row["inputs"]:
         name = item["name"]
         taken[name] = None
         if given.get(name) is not None and not item["hidden"]:
@@ -150,17 +150,17 @@ def _take(
         )
 
 
-def _work(row: "dict[str, Any]", taken: "Inputs", reply: "Answer") -> None:
+def _work(sum_row: "dict[str, Any]", taken: "Inputs", reply: "Answer") -> None:
     try:
-        done = row["work"](taken)
+        done = sum_row["work"](taken)
     except Refused as refusal:
-        reply["problems"].append(problem_of(row, refusal))
+        reply["problems"].append(problem_of(sum_row, refusal))
         return
     except ArithmeticError:
         # A divisor of nothing, or a number past all measure: say it plainly.
-        reply["problems"].append(problem(row["key"], "not_computable"))
+        reply["problems"].append(problem(sum_row["key"], "not_computable"))
         return
-    reply["values"] = declared(done["values"], row["outputs"], taken)
+    reply["values"] = declared(done["values"], sum_row["outputs"], taken)
     reply["notes"] = done["notes"]
     reply["missing"] = done["missing"]
     # What nobody typed and the chosen way does without is nothing to rest on.

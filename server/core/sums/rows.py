@@ -44,7 +44,7 @@ def number(
     """
     units = typed_in(unit)
     if usual is not None:
-        units = [usual] + [one for one in units if one != usual]
+        units = [usual] + [other for other in units if other != usual]
     return {
         "name": name,
         "kind": "count" if count else "number",
@@ -114,16 +114,16 @@ def timed(columns: "list[dict[str, Any]]") -> "list[dict[str, Any]]":
 
 
 def times_and_values(
-    rows: "list[dict[str, Any]]", name: str
+    readings: "list[dict[str, Any]]", name: str
 ) -> "tuple[list[float], list[float]]":
     """Return times [s] and values of a table of readings.
 
     Args:
-        rows: list of {"at_min", name}.
+        readings: list of {"at_min", name}.
         name: the column.
     """
-    times_s = [row["at_min"] * 60.0 for row in rows]
-    return times_s, [row[name] for row in rows]
+    times_s = [reading["at_min"] * 60.0 for reading in readings]
+    return times_s, [reading[name] for reading in readings]
 
 
 def default(

@@ -50,8 +50,8 @@ def _acid_forecast(x: "Inputs") -> "Worked | None":
     values = []
     line = acid_curve.line_on_curve(times_s, phs, curve, x["reading_sd_ph"], spread)
     for target in targets:
-        found = acid_curve.reach_on_curve(line, target["ph"], curve)
-        values.extend(_reach(x, target, found, curve, times_s))
+        reach = acid_curve.reach_on_curve(line, target["ph"], curve)
+        values.extend(_reach(x, target, reach, curve, times_s))
     notes = [note("acid.range_of_nine_in_ten")]
     fell = phs[0] - min(phs) if phs else 0.0
     if not phs:
@@ -59,19 +59,19 @@ def _acid_forecast(x: "Inputs") -> "Worked | None":
     elif fell < ENOUGH_FALL_PH:
         notes.append(note("acid.too_little_fall", fell=fell, wanted=ENOUGH_FALL_PH))
     else:
-        values.append(value("pace", found["pace"]))
-        values.append(value("lag_s", found["lag_s"]))
+        values.append(value("pace", reach["pace"]))
+        values.append(value("lag_s", reach["lag_s"]))
     return result(values, notes)
 
 
 def _reach(
     x: "Inputs",
     target: "dict[str, Any]",
-    found: "dict[str, Any]",
+    reach: "dict[str, Any]",
     curve: "dict[str, Any]",
     times_s: "list[float]",
 ) -> "list[WorkedValue]":
-    ends = [found["value_s"], found["low_s"], found["high_s"]]
+    ends = [reach["value_s"], reach["low_s"], reach["high_s"]]
     of = target["of"]
     own_s = acid_curve.curve_time_s(target["ph"], curve["times_s"], curve["phs"])
     values = [
@@ -94,15 +94,15 @@ def _reach(
 def _acid_band(x: "Inputs") -> "Worked | None":
     times_s, phs = times_and_values(x["ph_readings"], "ph")
     curve_s, curve_phs = times_and_values(x["curve"], "ph")
-    found = acid_state(times_s, phs, {"times_s": curve_s, "phs": curve_phs})
+    judged = acid_state(times_s, phs, {"times_s": curve_s, "phs": curve_phs})
     values = [
-        value("state", found["state"]),
-        value("curve_ph", found["curve_ph"], found["low_ph"], found["high_ph"]),
-        value("behind_s", found["behind_s"]),
+        value("state", judged["state"]),
+        value("curve_ph", judged["curve_ph"], judged["low_ph"], judged["high_ph"]),
+        value("behind_s", judged["behind_s"]),
     ]
     source = rests("band_ph", BAND_PH, "pH", "derived", "two_published_gouda_sources")
     notes = [note("acidity_never_ph")]
-    if found["state"] == "not_known":
+    if judged["state"] == "not_known":
         notes.append(note("acid.off_the_curve"))
     return result(values, notes, [source])
 

@@ -18,7 +18,7 @@ EBOOK = "hill_ferrer_gouda"
 
 def _acid_ends(x: "Inputs") -> "Worked | None":
     times_s, phs = times_and_values(x["ph_readings"], "ph")
-    found = acid_forecast.forecast(
+    forecast = acid_forecast.forecast(
         times_s,
         phs,
         x["target_ph"],
@@ -28,11 +28,11 @@ def _acid_ends(x: "Inputs") -> "Worked | None":
         x["shape_sd_ph"],
         x["end_sd_ph"],
     )
-    notes = [note(found["basis"])]
-    for index in found["set_aside"]:
+    notes = [note(forecast["basis"])]
+    for index in forecast["set_aside"]:
         at_min = times_s[index] / 60.0
         notes.append(note("ph_set_aside", at_min=at_min, ph=phs[index]))
-    ends = [found["value_s"], found["low_s"], found["high_s"]]
+    ends = [forecast["value_s"], forecast["low_s"], forecast["high_s"]]
     if ends[0] is None:
         return result([value("reach_s", None)], notes)
     left = [None if end is None else end - times_s[-1] for end in ends]

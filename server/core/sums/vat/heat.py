@@ -71,18 +71,18 @@ def _jacket_needed(x: "Inputs") -> "Worked":
 
 def _scald_rate(x: "Inputs") -> "Worked":
     times_s, temps_c = times_and_values(x["vat_temps"], "value")
-    found = heat_forecast.measured_rate(times_s, temps_c, x["reading_sd_k"])
-    notes = [note(found["basis"])]
+    rate = heat_forecast.measured_rate(times_s, temps_c, x["reading_sd_k"])
+    notes = [note(rate["basis"])]
     values = [
         value(
             "rate_k_s",
-            found["value_k_s"],
-            found["low_k_s"],
-            found["high_k_s"],
+            rate["value_k_s"],
+            rate["low_k_s"],
+            rate["high_k_s"],
         )
     ]
-    if x["wanted_rate_k_min"] is not None and found["value_k_s"] is not None:
-        per_min = convert(found["value_k_s"], "K/s", "K/min")
+    if x["wanted_rate_k_min"] is not None and rate["value_k_s"] is not None:
+        per_min = convert(rate["value_k_s"], "K/s", "K/min")
         low, high = x["ranges"].get("wanted_rate_k_min") or [None, None]
         word = "in_band"
         if high is not None and per_min > high:
@@ -96,11 +96,11 @@ def _scald_rate(x: "Inputs") -> "Worked":
 def _vat_time_constant(x: "Inputs") -> "Worked | None":
     times_s, temps_c = times_and_values(x["vat_temps"], "value")
     jacket = x["jacket_temp_c"]
-    found = heat_forecast.fit_tau_robust(times_s, temps_c, jacket)
-    values = [value("tau_s", found["tau_s"])]
+    fit = heat_forecast.fit_tau_robust(times_s, temps_c, jacket)
+    values = [value("tau_s", fit["tau_s"])]
     if x["contents_kg"] is not None and x["other_contents_kg"] is not None:
         other = vat_pace.tau_at_fill(
-            found["tau_s"], x["contents_kg"], x["other_contents_kg"]
+            fit["tau_s"], x["contents_kg"], x["other_contents_kg"]
         )
         values.append(
             value(

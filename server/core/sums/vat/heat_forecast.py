@@ -27,12 +27,12 @@ def _heat_forecast(x: "Inputs") -> "Worked | None":
     if x["heating"] == "jacket" and x["jacket_temp_c"] is None:
         return result([], [note("jacket_needed")], [], ["jacket_temp_c"])
     if x["heating"] == "power":
-        found = heat_forecast.forecast_line(
+        reach = heat_forecast.forecast_line(
             times_s, temps_c, x["target_temp_c"], x["reading_sd_k"]
         )
-        rate = found["rate_k_s"]
+        rate = reach["rate_k_s"]
     else:
-        found = heat_forecast.forecast(
+        reach = heat_forecast.forecast(
             times_s,
             temps_c,
             x["target_temp_c"],
@@ -41,16 +41,16 @@ def _heat_forecast(x: "Inputs") -> "Worked | None":
             prior,
         )
         rate = None
-        if found["tau_s"] is not None:
-            rate = heat.rate_k_s(temps_c[-1], x["jacket_temp_c"], found["tau_s"])
-    notes.append(note(found["basis"]))
-    for index in found["set_aside"]:
+        if reach["tau_s"] is not None:
+            rate = heat.rate_k_s(temps_c[-1], x["jacket_temp_c"], reach["tau_s"])
+    notes.append(note(reach["basis"]))
+    for index in reach["set_aside"]:
         notes.append(
             note(
                 "reading_set_aside", at_min=times_s[index] / 60.0, temp_c=temps_c[index]
             )
         )
-    return result(_reach_values(x, found, times_s, rate), notes)
+    return result(_reach_values(x, reach, times_s, rate), notes)
 
 
 def _prior(x: "Inputs") -> "dict[str, Any] | None":
@@ -63,9 +63,9 @@ def _prior(x: "Inputs") -> "dict[str, Any] | None":
 
 
 def _reach_values(
-    x: "Inputs", found: "dict[str, Any]", times_s: "list[float]", rate: float
+    x: "Inputs", reach: "dict[str, Any]", times_s: "list[float]", rate: float
 ) -> "list[WorkedValue]":
-    ends = [found["value_s"], found["low_s"], found["high_s"]]
+    ends = [reach["value_s"], reach["low_s"], reach["high_s"]]
     values = [value("reach_s", ends[0], ends[1], ends[2])]
     now_s = times_s[-1] if x["temps_now_min"] is None else x["temps_now_min"] * 60.0
     left = [None if end is None else end - now_s for end in ends]
@@ -76,12 +76,12 @@ def _reach_values(
         values.append(value("reach_ms", instants[0], instants[1], instants[2]))
     if rate is not None:
         values.append(value("rate_k_s", rate))
-    if found.get("tau_s") is not None:
-        values.append(value("tau_s", found["tau_s"]))
+    if reach.get("tau_s") is not None:
+        values.append(value("tau_s", reach["tau_s"]))
     if x["due_s"] is not None:
-        word = lateness(found["low_s"], found["high_s"], x["due_s"])
+        word = lateness(reach["low_s"], reach["high_s"], x["due_s"])
         values.append(
-            value("in_time", word["basis"], high=x["due_s"], read=found["value_s"])
+            value("in_time", word["basis"], high=x["due_s"], read=reach["value_s"])
         )
     return values
 

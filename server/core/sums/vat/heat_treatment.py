@@ -38,14 +38,14 @@ def _heat_treatment(x: "Inputs") -> "Worked":
     rule = with_gap(rule, None if is_nameless else x["gap_max_s"])
     begun_ms = int(x["hold_begun_ms"] or 0)
     readings = []
-    for row in x["milk_temps"]:
+    for reading in x["milk_temps"]:
         readings.append(
             {
                 # To the whole millisecond: a hold must not lose one to a fraction.
-                "at_ms": begun_ms + int(row["at_min"] * 60000 + 0.5),
-                "temp": row["value"],
-                "air_temp": row["air"],
-                "recorder_temp": row["recorder"],
+                "at_ms": begun_ms + int(reading["at_min"] * 60000 + 0.5),
+                "temp": reading["value"],
+                "air_temp": reading["air"],
+                "recorder_temp": reading["recorder"],
             }
         )
     product = {
@@ -59,18 +59,18 @@ def _heat_treatment(x: "Inputs") -> "Worked":
     }
     chart = {key: x["chart_" + key] == "noted" for key in CHART}
     is_over = x["hold_over"] != "no"
-    found = verdict(rule, readings, x["thermometer"], product, chart, is_over)
-    notes = _notes(found)
+    judged = verdict(rule, readings, x["thermometer"], product, chart, is_over)
+    notes = _notes(judged)
     if is_nameless:
         notes.append(note("gap_needs_name", value=x["gap_max_s"], limit=usual_s))
-    return result(_values(found), notes, _figures(rule, found))
+    return result(_values(judged), notes, _figures(rule, judged))
 
 
-def _values(found: "dict[str, Any]") -> "list[WorkedValue]":
-    hold = found["hold"] or {}
+def _values(judged: "dict[str, Any]") -> "list[WorkedValue]":
+    hold = judged["hold"] or {}
     values = [
-        value("class", found["class"], of=found["rule"]),
-        value("meaning", found["meaning"], of=found["if_not_met"]),
+        value("class", judged["class"], of=judged["rule"]),
+        value("meaning", judged["meaning"], of=judged["if_not_met"]),
     ]
     if hold:
         values.append(value("held_s", hold["held_s"], hold["needed_s"]))
@@ -80,31 +80,31 @@ def _values(found: "dict[str, Any]") -> "list[WorkedValue]":
     return values
 
 
-def _notes(found: "dict[str, Any]") -> "list[dict[str, Any]]":
+def _notes(judged: "dict[str, Any]") -> "list[dict[str, Any]]":
     notes = [note("chart_and_inspector_decide")]
-    for rows in (found["reasons"], found["warnings"]):
-        for row in rows:
-            told = dict(row)
-            told["key"] = "note." + row["key"]
+    for reasons in (judged["reasons"], judged["warnings"]):
+        for reason in reasons:
+            told = dict(reason)
+            told["key"] = "note." + reason["key"]
             notes.append(told)
     return notes
 
 
-def _figures(rule: "dict[str, Any]", found: "dict[str, Any]") -> "list[RestsOn]":
+def _figures(rule: "dict[str, Any]", judged: "dict[str, Any]") -> "list[RestsOn]":
     """Return the rule's figures that the verdict rests on, each with its source."""
-    hold = found["hold"] or {}
+    hold = judged["hold"] or {}
     figures = []
     for row in rule["rows"]:
         if hold and row["key"] != hold["row"]:
             continue
-        figure = row["min_temp"].get(found["unit"])
+        figure = row["min_temp"].get(judged["unit"])
         if figure is None or (not hold and row["kind"] != "milk"):
             continue
         figures.append(
             rests(
                 "min_temp." + row["key"],
                 figure["value"],
-                found["unit"],
+                judged["unit"],
                 figure["status"],
                 figure["source"],
             )
@@ -119,17 +119,25 @@ def _lethality(x: "Inputs") -> "Worked":
     notes = [note("lethality_is_no_verdict")]
     values, sources = [], []
     published: "tuple[dict[str, Any], ...]" = lethality.PUBLISHED
-    for row in published:
-        found = lethality.log_reduction(
-            times_s, temps_c, row["d_s"], row["reference_c"], row["z_k"]
+    for organism in published:
+        reduction = lethality.log_reduction(
+            times_s, temps_c, organism["d_s"], organism["reference_c"], organism["z_k"]
         )
-        low = found["value"] if found["at_least"] else None
-        values.append(value("log_reduction", found["value"], low, of=row["key"]))
-        if found["left_out_s"] > 0:
-            word = "too_far" if found["value"] is None else "partly"
-            notes.append(note("lethality_" + word, row=row["key"]))
+        low = reduction["value"] if reduction["at_least"] else None
+        values.append(
+            value("log_reduction", reduction["value"], low, of=organism["key"])
+        )
+        if reduction["left_out_s"] > 0:
+            word = "too_far" if reduction["value"] is None else "partly"
+            notes.append(note("lethality_" + word, row=organism["key"]))
         sources.append(
-            rests("d_s." + row["key"], row["d_s"], "s", "abstract", row["source"])
+            rests(
+                "d_s." + organism["key"],
+                organism["d_s"],
+                "s",
+                "abstract",
+                organism["source"],
+            )
         )
     near = lethality.near_lethality_s(times_s, temps_c, 63.0, x["z_k"])
     low_s = near["value_s"] if near["at_least"] else None

@@ -77,10 +77,10 @@ def _acidity_units(x: "Inputs") -> "Worked":
 
 
 def _scales(frac: float) -> "list[WorkedValue]":
-    found = [value("acidity_frac", frac)]
+    values = [value("acidity_frac", frac)]
     for name in ("lactic_percent", "dornic", "thorner", "soxhlet_henkel"):
-        found.append(value(name, convert(frac, "fraction lactic", name)))
-    return found
+        values.append(value(name, convert(frac, "fraction lactic", name)))
+    return values
 
 
 def _standardise_fat(x: "Inputs") -> "Worked | None":

@@ -43,9 +43,9 @@ def _milk_receipt(x: "Inputs") -> "Worked":
     else:
         _cooling(values, sources, x, rule)
     notes = []
-    if any(row["name"] == "temperature" and row["high"] is None for row in values):
+    if any(told["name"] == "temperature" and told["high"] is None for told in values):
         notes.append(note("rule_not_printed_in_unit"))
-    if any(row["status"] == "memory" for row in sources):
+    if any(source["status"] == "memory" for source in sources):
         notes.append(note("figure_from_memory"))
     return result(values, notes, sources)
 

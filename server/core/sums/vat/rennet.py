@@ -57,14 +57,14 @@ def _rennet_dose(x: "Inputs") -> "Worked":
 
 def _cut_time(x: "Inputs") -> "Worked":
     floc, factor = x["floc_s"], x["floc_factor"]
-    found = cutting.cut_time(floc, factor, x["tested_every_s"])
+    cut = cutting.cut_time(floc, factor, x["tested_every_s"])
     first, last = x["ranges"].get("floc_factor") or [factor, factor]
     # It may have flocculated as early as at the look before. Outside its window the
     # point is doubtful, and still the only one that the cut can go by.
     low = first * (floc - x["tested_every_s"])
     return result(
         [value("cut_s", factor * floc, low, last * floc)],
-        [note(found["basis"], low=cutting.FLOC_EARLIEST_S, high=cutting.FLOC_LATEST_S)],
+        [note(cut["basis"], low=cutting.FLOC_EARLIEST_S, high=cutting.FLOC_LATEST_S)],
     )
 
 

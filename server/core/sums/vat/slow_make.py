@@ -34,35 +34,35 @@ def _slow_make(x: "Inputs") -> "Worked":
     if mark == "other":
         told = value("verdict", "not_assessed", of=mark)
         return result([told], [note("no_limit_set")])
-    row = next(one for one in rule["rows"] if one["key"] == mark)
-    if "ph_most" in row:
-        return _by_ph(x, row, rule["window_s"]["value"])
-    return _by_acidity(x, row)
+    limit = next(row for row in rule["rows"] if row["key"] == mark)
+    if "ph_most" in limit:
+        return _by_ph(x, limit, rule["window_s"]["value"])
+    return _by_acidity(x, limit)
 
 
-def _by_ph(x: "Inputs", row: "dict[str, Any]", window_s: float) -> "Worked":
+def _by_ph(x: "Inputs", limit: "dict[str, Any]", window_s: float) -> "Worked":
     lacking = [name for name in ("ph", "at_h") if x[name] is None]
     if lacking:
         return result([], [], [], lacking)
-    figure, at_s = row["ph_most"], row["at_s"]["value"]
+    figure, at_s = limit["ph_most"], limit["at_s"]["value"]
     if abs(x["at_h"] * 3600.0 - at_s) > window_s:
         ends = [(at_s + way * window_s) / 3600.0 for way in (-1, 1)]
-        told = value("verdict", "not_assessed", of=row["key"])
+        told = value("verdict", "not_assessed", of=limit["key"])
         return result([told], [note("reading_missed", low=ends[0], high=ends[1])])
-    return _told(row["key"], x["ph"], x["ph"] > figure["value"], figure, "ph_most")
+    return _told(limit["key"], x["ph"], x["ph"] > figure["value"], figure, "ph_most")
 
 
-def _by_acidity(x: "Inputs", row: "dict[str, Any]") -> "Worked":
+def _by_acidity(x: "Inputs", limit: "dict[str, Any]") -> "Worked":
     acidity = x["acidity_frac"]
     if acidity is None:
         return result([], [], [], ["acidity_frac"])
-    if "acidity_least_frac" in row:
-        figure = row["acidity_least_frac"]
+    if "acidity_least_frac" in limit:
+        figure = limit["acidity_least_frac"]
         is_slow = acidity < figure["value"]
     else:
-        figure = row["acidity_above_frac"]
+        figure = limit["acidity_above_frac"]
         is_slow = acidity <= figure["value"]
-    return _told(row["key"], acidity, is_slow, figure, "acidity_least_frac")
+    return _told(limit["key"], acidity, is_slow, figure, "acidity_least_frac")
 
 
 def _told(

@@ -109,16 +109,16 @@ def _wash_temp(x: "Inputs") -> "Worked | None":
 
 
 def _lactose_left(x: "Inputs") -> "Worked | None":
-    steps = [[row["drained_kg"], row["water_kg"]] for row in x["washes"]]
+    steps = [[step["drained_kg"], step["water_kg"]] for step in x["washes"]]
     values = []
     for count in range(1, len(steps) + 1):
-        found = lactose.lactose_left(x["aqueous_kg"], steps[:count])
+        left = lactose.lactose_left(x["aqueous_kg"], steps[:count])
         values.append(
             value(
                 "lactose_left_frac",
-                found["value_frac"],
-                found["low_frac"],
-                found["high_frac"],
+                left["value_frac"],
+                left["low_frac"],
+                left["high_frac"],
                 "wash",
                 nth=count,
             )

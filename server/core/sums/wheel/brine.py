@@ -72,12 +72,12 @@ WANTED = number(
 
 
 def _brine_make_up(x: "Inputs") -> "Worked | None":
-    found = brine_tank.make_up(x["volume_l"], x["brine_salt_frac"], x["brine_temp_c"])
+    made = brine_tank.make_up(x["volume_l"], x["brine_salt_frac"], x["brine_temp_c"])
     return result(
         [
-            value("salt_kg", found["salt_kg"]),
-            value("water_kg", found["water_kg"]),
-            value("brine_kg", found["brine_kg"]),
+            value("salt_kg", made["salt_kg"]),
+            value("water_kg", made["water_kg"]),
+            value("brine_kg", made["brine_kg"]),
         ],
         [note("calcium_and_acid_for_new_brine")],
     )
@@ -108,7 +108,7 @@ def _brine_time(x: "Inputs") -> "Worked | None":
         x["moisture_frac"],
         x["brine_salt_frac"],
     ]
-    found = brining.brining_range_s(
+    needed = brining.brining_range_s(
         *(
             [x["wanted_salt_frac"]]
             + wheel
@@ -116,10 +116,10 @@ def _brine_time(x: "Inputs") -> "Worked | None":
         )
     )
     after = salting.wheel_salting(
-        *([found["value"]] + wheel + [x["diffusion_m2_s"], x["water_salt_ratio"]])
+        *([needed["value"]] + wheel + [x["diffusion_m2_s"], x["water_salt_ratio"]])
     )
     values = [
-        value("time_s", found["value"], found["low"], found["high"]),
+        value("time_s", needed["value"], needed["low"], needed["high"]),
         value("loss_frac", after["loss_frac"]),
         value("moisture_after_frac", after["moisture_frac"]),
     ]
@@ -145,7 +145,7 @@ def _salt_after(
 
 
 def _brine_factor(x: "Inputs") -> "Worked | None":
-    found: "dict[str, Any]" = brining.calibrated_diffusion(
+    fitted: "dict[str, Any]" = brining.calibrated_diffusion(
         [
             {
                 "salt_frac": x["cheese_salt_frac"],
@@ -158,7 +158,7 @@ def _brine_factor(x: "Inputs") -> "Worked | None":
         ],
         x["water_salt_ratio"],
     )
-    own = found["value"]
+    own = fitted["value"]
     return result(
         [
             value("diffusion_m2_s", own),

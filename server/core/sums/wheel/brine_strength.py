@@ -91,19 +91,19 @@ def _from_baume(
     x: "Inputs", baume: float, temp: float, notes: "list[Any]"
 ) -> "tuple[Any, Any, Any]":
     if x["brine_kind"] == "used":
-        found = hydrometers.used_brine_range(baume, temp)
+        strength = hydrometers.used_brine_range(baume, temp)
         notes.append(note("used_brine_reads_high"))
     else:
-        found = hydrometers.clean_brine_range(baume, temp)
-    return found["value"], found["low"], found["high"]
+        strength = hydrometers.clean_brine_range(baume, temp)
+    return strength["value"], strength["low"], strength["high"]
 
 
 def _from_density(salt: float, temp: int, notes: "list[Any]") -> "tuple[Any, Any, Any]":
     """A used brine floats any hydrometer too high, whatever its scale."""
     baume = hydrometers.baume_of_brine(salt, temp, hydrometers.BAUME_MODULUS)
-    found = hydrometers.used_brine_range(baume, temp)
+    strength = hydrometers.used_brine_range(baume, temp)
     notes.append(note("used_brine_reads_high"))
-    return found["value"], found["low"], found["high"]
+    return strength["value"], strength["low"], strength["high"]
 
 
 def _limits(x: "Inputs", salt: float, temp: float) -> "list[WorkedValue]":
@@ -112,12 +112,14 @@ def _limits(x: "Inputs", salt: float, temp: float) -> "list[WorkedValue]":
         return []
     wrong: "list[Any]" = brine_tank.check_brine(salt, temp, rule["limits"])
     values = []
-    for row in wrong:
-        low, high = row["limit"], None
-        if row["key"] == "above_working_range":
+    for problem in wrong:
+        low, high = problem["limit"], None
+        if problem["key"] == "above_working_range":
             low, high = high, low
         values.append(
-            value("outside", row["key"], low, high, row["field"], row["value"])
+            value(
+                "outside", problem["key"], low, high, problem["field"], problem["value"]
+            )
         )
     return values
 

@@ -78,11 +78,13 @@ def _composition(x: "Inputs") -> "Worked | None":
     sources = []
     if rule is not None:
         for name, share in (("firmness", mnfs), ("fat", fdm)):
-            found = composition.classes(share, rule[name])
-            for word in found["classes"]:
+            classed = composition.classes(share, rule[name])
+            for word in classed["classes"]:
                 values.append(value(name, word, of="codex"))
-            row = rule[name][0]
-            figure = row.get("below_frac") or row.get("above_frac") or row["from_frac"]
+            first = rule[name][0]
+            figure = (
+                first.get("below_frac") or first.get("above_frac") or first["from_frac"]
+            )
             sources.append(rests(name, None, "", figure["status"], figure["source"]))
     return result(values, [note("classes_overlap")], sources)
 
@@ -91,11 +93,11 @@ def _identity(x: "Inputs") -> "Worked":
     rule = x["rules"].get(RULE[x["standard_jurisdiction"]])
     if rule is None:
         return no_rules()
-    row = None
+    standard = None
     for candidate in rule["rows"]:
         if candidate["key"] == x["standard"]:
-            row = candidate
-    if row is None:
+            standard = candidate
+    if standard is None:
         return result(
             [value("verdict", "not_assessed", of=x["standard"])],
             [note("no_such_standard_there")],
@@ -108,10 +110,10 @@ def _identity(x: "Inputs") -> "Worked":
         else x["milk_was"] == "pasteurised",
         "cured_days": x["cured_days"],
     }
-    found = identity.check_identity(cheese, row)
-    values = [value("verdict", found["verdict"], of=row["key"])]
+    judged = identity.check_identity(cheese, standard)
+    values = [value("verdict", judged["verdict"], of=standard["key"])]
     sources = []
-    for figure in found["figures"]:
+    for figure in judged["figures"]:
         values.append(_figure(figure, x["milk_was"]))
         if figure.get("status"):
             sources.append(
@@ -120,7 +122,7 @@ def _identity(x: "Inputs") -> "Worked":
                     figure["limit"],
                     ENDS[figure["key"]],
                     figure["status"],
-                    row["section"],
+                    standard["section"],
                 )
             )
     notes = [note("readings_meet_no_more")]

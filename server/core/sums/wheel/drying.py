@@ -36,13 +36,13 @@ def _weight_loss(x: "Inputs") -> "Worked":
 
 
 def _loss_forecast(x: "Inputs") -> "Worked | None":
-    pairs = [[row["at_day"], row["loss_frac"]] for row in x["weighings"]]
-    found = ageing.loss_forecast(pairs, x["days"])
-    notes = [note(str(found["basis"]))]
+    pairs = [[weighing["at_day"], weighing["loss_frac"]] for weighing in x["weighings"]]
+    loss = ageing.loss_forecast(pairs, x["days"])
+    notes = [note(str(loss["basis"]))]
     if x["days"] > 2.0 * pairs[-1][0]:
         notes.append(note("loss_guide_only", days=2.0 * pairs[-1][0]))
     return result(
-        [value("loss_frac", found["value"], found["low"], found["high"])],
+        [value("loss_frac", loss["value"], loss["low"], loss["high"])],
         notes,
     )
 

@@ -159,19 +159,19 @@ def _press_lever(x: "Inputs") -> "Worked":
 
 
 def _press_stack(x: "Inputs") -> "Worked | None":
-    wheels = [row["wheel_kg"] for row in x["wheels"]]
-    found = press.stack_pressures_pa(
+    wheels = [wheel["wheel_kg"] for wheel in x["wheels"]]
+    pressures_pa = press.stack_pressures_pa(
         _force(x), x["plate_kg"], wheels, press.circle_area_m2(x["diameter_m"])
     )
     return result(
         [
             value(
                 "cheese_kpa",
-                convert(found[place], "Pa", "kPa"),
+                convert(pressures_pa[index], "Pa", "kPa"),
                 of="wheel",
-                nth=place + 1,
+                nth=index + 1,
             )
-            for place in range(len(found))
+            for index in range(len(pressures_pa))
         ]
     )
 

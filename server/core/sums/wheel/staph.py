@@ -17,18 +17,18 @@ def _staph_counts(x: "Inputs") -> "Worked":
     rule = x["rules"].get("staph")
     if rule is None:
         return no_rules()
-    row = next(one for one in rule["rows"] if one["key"] == x["made_from"])
+    row = next(row for row in rule["rows"] if row["key"] == x["made_from"])
     lower, upper = row["lower_g"]["value"], row["upper_g"]["value"]
     counts = [cell["count_per_g"] for cell in x["counts"]]
     values, between, above = [], 0, 0
-    for place, count in enumerate(counts):
+    for index, count in enumerate(counts):
         word = "below_both"
         if count > upper:
             word, above = "above_both", above + 1
         elif count > lower:
             word, between = "between_them", between + 1
         values.append(
-            value("sample", word, high=upper, of="sample", read=count, nth=place + 1)
+            value("sample", word, high=upper, of="sample", read=count, nth=index + 1)
         )
     most, wanted = rule["between_most"]["value"], rule["samples"]["value"]
     verdict, notes = "meets", []

@@ -18,17 +18,17 @@ MAGNUS = "magnus_sprung_from_memory"
 
 def _humidity(x: "Inputs") -> "Worked | None":
     pressure_pa = convert(x["air_pressure_kpa"], "kPa", "Pa")
-    found: "dict[str, Any]" = air.humidity_range(
+    humidity: "dict[str, Any]" = air.humidity_range(
         x["dry_c"], x["wet_c"], pressure_pa, x["bulb_error_k"]
     )
-    dew = air.dew_point_c(x["dry_c"], found["value"])
+    dew = air.dew_point_c(x["dry_c"], humidity["value"])
     return result(
         [
             value(
                 "humidity_frac",
-                found["value"],
-                found["low"],
-                found["high"],
+                humidity["value"],
+                humidity["low"],
+                humidity["high"],
             ),
             value("dew_point_c", dew),
         ],

@@ -31,7 +31,7 @@ def _curing_days(x: "Inputs") -> "Worked":
         now_ms = base_ms + int(x["now_min"] * 60000 + 0.5)
     gap = rule["gap_max_s"]
     unit = x["store_thermometer"]
-    found: "dict[str, Any]" = curing.check_curing(
+    counted: "dict[str, Any]" = curing.check_curing(
         readings,
         unit,
         start_ms,
@@ -40,16 +40,16 @@ def _curing_days(x: "Inputs") -> "Worked":
         int(gap["value"] * 1000),
     )
     notes = [note("curing_is_a_hold_not_proof"), note("start_agreed_with_inspector")]
-    for reason in found["reasons"]:
+    for reason in counted["reasons"]:
         told = dict(reason)
         told["key"] = "note." + reason["key"]
         notes.append(told)
     values = [
-        value("verdict", found["verdict"], of=row["key"]),
-        value("counted_days", found["counted_days"], found["needed_days"]),
-        value("below_days", found["below_days"]),
-        value("unknown_days", found["unknown_days"]),
-    ] + _first_day(found, now_ms, x["curing_start_ms"])
+        value("verdict", counted["verdict"], of=row["key"]),
+        value("counted_days", counted["counted_days"], counted["needed_days"]),
+        value("below_days", counted["below_days"]),
+        value("unknown_days", counted["unknown_days"]),
+    ] + _first_day(counted, now_ms, x["curing_start_ms"])
     temp = row["min_temp"].get(unit)
     sources = [
         rests(
@@ -75,12 +75,12 @@ def _curing_days(x: "Inputs") -> "Worked":
 
 
 def _first_day(
-    found: "dict[str, Any]", now_ms: int, base_ms: "int | None"
+    counted: "dict[str, Any]", now_ms: int, base_ms: "int | None"
 ) -> "list[WorkedValue]":
     """Return how long is to hold, and the first instant that the days may be met."""
-    if found["verdict"] != "does_not_meet":
+    if counted["verdict"] != "does_not_meet":
         return []
-    still = found["needed_days"] - found["counted_days"]
+    still = counted["needed_days"] - counted["counted_days"]
     values = [value("still_days", still)]
     if base_ms is not None:
         # Only in a make do the minutes hang on the calendar. To the next whole
@@ -92,22 +92,22 @@ def _first_day(
 
 def _ripening_days(x: "Inputs") -> "Worked":
     readings = [
-        {"at_ms": int(row["at_min"] * 60000 + 0.5), "temp_c": row["value"]}
-        for row in x["store_temps"]
+        {"at_ms": int(reading["at_min"] * 60000 + 0.5), "temp_c": reading["value"]}
+        for reading in x["store_temps"]
     ]
     ends = [x["q10"]] + (x["ranges"].get("q10") or [])
-    found = [
+    by_q10 = [
         ageing.ripening_days(readings, x["reference_temp_c"], q10, DAY_MS)
         for q10 in ends
     ]
-    days = [row["value"] for row in found]
+    days = [ripened["value"] for ripened in by_q10]
     return result(
         [
             value("ripening_days", days[0], min(days), max(days)),
-            value("counted_days", found[0]["counted_days"]),
-            value("unknown_days", found[0]["unknown_days"]),
+            value("counted_days", by_q10[0]["counted_days"]),
+            value("unknown_days", by_q10[0]["unknown_days"]),
         ],
-        [note(str(found[0]["basis"])), note("compares_wheels_of_one_recipe")],
+        [note(str(by_q10[0]["basis"])), note("compares_wheels_of_one_recipe")],
     )
 
 

@@ -13,21 +13,21 @@ if TYPE_CHECKING:
 
 
 def _control_chart(x: "Inputs") -> "Worked":
-    amounts = [row["value"] for row in x["makes"]]
-    found = spc.control_chart(amounts)
-    values = [value("verdict", found["verdict"])]
+    amounts = [make["value"] for make in x["makes"]]
+    chart = spc.control_chart(amounts)
+    values = [value("verdict", chart["verdict"])]
     notes = []
-    limits = found["limits"]
+    limits = chart["limits"]
     if limits is None:
         notes.append(
-            note("too_few_makes", count=found["count"], wanted=found["needed"])
+            note("too_few_makes", count=chart["count"], wanted=chart["needed"])
         )
     else:
         values.append(value("mean", limits["mean"], limits["low"], limits["high"]))
         notes.extend(_average(x, amounts, limits, values))
-    for index in found["beyond"]:
+    for index in chart["beyond"]:
         values.append(value("beyond", amounts[index], of="make", nth=index + 1))
-    for index in found["runs"]:
+    for index in chart["runs"]:
         values.append(value("run", amounts[index], of="make", nth=index + 1))
     return result(values, notes)
 

@@ -12,26 +12,26 @@ if TYPE_CHECKING:
 
 
 def _wheel_plan(x: "Inputs") -> "Worked":
-    sizes = [row["wheel_kg"] for row in x["sizes"]]
+    sizes = [size["wheel_kg"] for size in x["sizes"]]
     names = x["size_names"] or []
     low, high = x["ranges"].get("curd_kg") or [x["curd_low_kg"], x["curd_high_kg"]]
     curd = x["curd_kg"]
     low = curd if low is None else low
     high = curd if high is None else high
-    found: "dict[str, Any]" = wheels.wheel_plan_range(low, curd, high, sizes)
+    plan: "dict[str, Any]" = wheels.wheel_plan_range(low, curd, high, sizes)
     values = []
-    for place in range(len(sizes)):
-        counts = [found[end]["counts"][place] for end in ("value", "low", "high")]
-        of, nth = _size(names, place)
+    for index in range(len(sizes)):
+        counts = [plan[end]["counts"][index] for end in ("value", "low", "high")]
+        of, nth = _size(names, index)
         # With less curd the best plan may hold more of the small ones.
         values.append(value("wheels", counts[0], min(counts), max(counts), of, nth=nth))
-    values.append(value("used_kg", found["value"]["used_kg"]))
+    values.append(value("used_kg", plan["value"]["used_kg"]))
     values.append(
         value(
             "left_kg",
-            found["value"]["left_kg"],
-            min(found[end]["left_kg"] for end in ("low", "value", "high")),
-            max(found[end]["left_kg"] for end in ("low", "value", "high")),
+            plan["value"]["left_kg"],
+            min(plan[end]["left_kg"] for end in ("low", "value", "high")),
+            max(plan[end]["left_kg"] for end in ("low", "value", "high")),
         )
     )
     if x["share_large_frac"] is not None and len(sizes) == 2:
@@ -39,9 +39,9 @@ def _wheel_plan(x: "Inputs") -> "Worked":
     return result(values, [note("keep_a_small_mould_ready")])
 
 
-def _size(names: "list[str]", place: int) -> "tuple[str, int | None]":
+def _size(names: "list[str]", index: int) -> "tuple[str, int | None]":
     """Return what a size is called: by the recipe's name of it, or which it is."""
-    return (names[place], None) if place < len(names) else ("size", place + 1)
+    return (names[index], None) if index < len(names) else ("size", index + 1)
 
 
 def _by_share(
@@ -53,27 +53,27 @@ def _by_share(
     rest = curd - count * sizes[large]
     other = int(rest / sizes[1 - large] + 1e-9)
     counts = {large: count, 1 - large: other}
-    found = []
-    for place in (0, 1):
-        of, nth = _size(names, place)
-        found.append(value("wheels_by_share", counts[place], of=of, nth=nth))
+    values = []
+    for index in (0, 1):
+        of, nth = _size(names, index)
+        values.append(value("wheels_by_share", counts[index], of=of, nth=nth))
     left = rest - other * sizes[1 - large]
-    found.append(value("left_by_share_kg", left))
-    return found
+    values.append(value("left_by_share_kg", left))
+    return values
 
 
 def _fill_mass(x: "Inputs") -> "Worked":
     fill = wheels.fill_kg(x["ripe_kg"], x["brine_loss_frac"], x["store_loss_frac"])
     values = [value("fill_kg", fill)]
     if x["filled_kg"] is not None:
-        found = wheels.fill_check(x["filled_kg"], fill, x["tolerance_frac"])
+        check = wheels.fill_check(x["filled_kg"], fill, x["tolerance_frac"])
         values.append(
             value(
                 "fill_verdict",
-                found["basis"],
-                found["low"],
-                found["high"],
-                read=found["value"],
+                check["basis"],
+                check["low"],
+                check["high"],
+                read=check["value"],
             )
         )
     return result(values)

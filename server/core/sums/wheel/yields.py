@@ -43,17 +43,17 @@ def _expected_yield(x: "Inputs") -> "Worked | None":
         return result([], [], [], ["protein_frac"])
     figures = {name: x[name] for name in yields.YIELD_FIGURES if name in x}
     figures["casein_frac"] = casein
-    found: "dict[str, Any]" = yields.yield_range(figures, SPREADS, MODEL_SPREAD)
+    expected: "dict[str, Any]" = yields.yield_range(figures, SPREADS, MODEL_SPREAD)
     kg = x["milk_kg"]
-    cheese = [kg * found[name] for name in ("value", "low", "high")]
+    cheese = [kg * expected[name] for name in ("value", "low", "high")]
     water = x["water_added_kg"] or 0.0
     whey = [mass_balance.whey_kg(kg, water, mass) for mass in cheese]
     fat = mass_balance.cheese_fat_frac(
-        x["fat_frac"], x["fat_kept_frac"], found["value"]
+        x["fat_frac"], x["fat_kept_frac"], expected["value"]
     )
     return result(
         [
-            value("yield_frac", found["value"], found["low"], found["high"]),
+            value("yield_frac", expected["value"], expected["low"], expected["high"]),
             value("cheese_kg", cheese[0], cheese[1], cheese[2]),
             value("whey_kg", whey[0], whey[2], whey[1]),
             value("cheese_fat_frac", fat),
@@ -72,12 +72,12 @@ def _actual_yield(x: "Inputs") -> "Worked | None":
         values.append(_adjusted(x, share))
     if x["whey_kg"] is not None:
         went_in = kg + (x["water_added_kg"] or 0.0)
-        found: "dict[str, Any]" = mass_balance.account(
+        account: "dict[str, Any]" = mass_balance.account(
             went_in, cheese + x["whey_kg"], x["low_ratio"], x["high_ratio"]
         )
-        values.append(_account("mass", found))
-        if found["basis"] != "accounted":
-            notes.append(note("account." + found["basis"], of="mass"))
+        values.append(_account("mass", account))
+        if account["basis"] != "accounted":
+            notes.append(note("account." + account["basis"], of="mass"))
     notes.extend(_fat_account(x, values))
     return result(values, notes)
 
@@ -98,8 +98,10 @@ def _adjusted(x: "Inputs", share: float) -> "WorkedValue":
     return value("adjusted_yield_frac", adjusted)
 
 
-def _account(of: str, found: "dict[str, Any]") -> "WorkedValue":
-    return value("accounted_ratio", found["value"], found["low"], found["high"], of)
+def _account(of: str, balance: "dict[str, Any]") -> "WorkedValue":
+    return value(
+        "accounted_ratio", balance["value"], balance["low"], balance["high"], of
+    )
 
 
 def _fat_account(x: "Inputs", values: "list[WorkedValue]") -> "list[dict[str, Any]]":
@@ -117,13 +119,13 @@ def _fat_account(x: "Inputs", values: "list[WorkedValue]") -> "list[dict[str, An
             [x["whey_kg"], x["whey_fat_frac"]],
         ]
     )
-    found: "dict[str, Any]" = mass_balance.account(
+    account: "dict[str, Any]" = mass_balance.account(
         x["milk_kg"] * x["fat_frac"], out_kg, x["low_ratio"], x["high_ratio"]
     )
-    values.append(_account("fat", found))
-    if found["basis"] == "accounted":
+    values.append(_account("fat", account))
+    if account["basis"] == "accounted":
         return []
-    return [note("account." + found["basis"], of="fat")]
+    return [note("account." + account["basis"], of="fat")]
 
 
 OWN = [
