@@ -215,6 +215,9 @@ interface Broken {
   vat: string | null;
   practice: boolean;
   opened_ms: number;
+  state: MakeState | null;
+  is_open: boolean;
+  holds: Reasoned[];
   what: string;
   why: BrokenWhy;
   since_ms: number | null;

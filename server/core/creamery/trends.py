@@ -7,10 +7,10 @@ average of late, which feels a small shift that lasts sooner than they do.
 
 from ..log.opening import opening
 from ..log.readings import every
+from ..log.standing import make_state
 from ..make.curd import floc_s
 from ..make.plan import milk_in
 from ..make.practice import is_practice
-from ..make.standing import make_state
 from ..make.wheels import cheese_kg
 from ..numbers import spc
 

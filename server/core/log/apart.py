@@ -15,6 +15,7 @@ Rules first.
 
 from .opening import is_opened, is_over, opening, tank_opening
 from .order import corrected_ms
+from .standing import holds, make_state
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -99,10 +100,11 @@ def broken(desk: "Desk") -> "list[Broken]":
 
     Returns:
         List of {"make", "is_tank", "name", "batch", "vat", "practice", "opened_ms",
-        "what": one of WHATS or "clashes", "why": "fault", "newer" (of a newer app)
-        or "unsound", "since_ms", "problems" [{"field", "key", "limit"}], "fault"};
-        one a make, in the order of their opening. make is "" and name None where no
-        make is known to be the cause.
+        "state", "is_open", "holds" (as of a make that can be shown; state is None
+        where none is known), "what": one of WHATS or "clashes", "why": "fault",
+        "newer" (of a newer app) or "unsound", "since_ms", "problems"
+        [{"field", "key", "limit"}], "fault"}; one a make, in the order of their
+        opening. make is "" and name None where no make is known to be the cause.
     """
     cases = []
     for stream in desk.get("broken", {}):
@@ -171,6 +173,9 @@ def _case(
         "vat": _said(data, "vat"),
         "practice": data.get("practice") is True,
         "opened_ms": opened["t_ms"],
+        "state": None if state is None else make_state(state),
+        "is_open": state is not None and not is_over(state),
+        "holds": [] if state is None else holds(state),
         "what": what,
         "why": why,
         "since_ms": told["since_ms"],

@@ -3,8 +3,8 @@
 from ..figures import plan as days
 from ..figures.context import of_make
 from ..log.opening import ending, opening
+from ..log.standing import holds
 from ..make import plan
-from ..make.standing import holds
 from ..make.timers import timers
 
 TYPE_CHECKING = False

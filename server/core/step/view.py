@@ -11,11 +11,11 @@ from ..log import run
 from ..log.kinds.columns import DOSES, EQUIPMENT, HEAT, MILK
 from ..log.opening import opening
 from ..log.readings import last_value
+from ..log.standing import make_state
 from ..log.touches import keep, kept, of_step, topic
 from ..make import plan
 from ..make.duplicates import duplicates
 from ..make.practice import is_practice
-from ..make.standing import make_state
 from ..make.wheels import sizes_used, wheels
 from ..recipe.parts import step_of
 from .alerts.drift import alerts

@@ -4,7 +4,7 @@ from typing import Literal, TypedDict
 
 from server.shapes.core.step import StepSummary, Task
 from server.shapes.core.view import Alert, MakeState, TimeSpan, Unread
-from server.shapes.core.words import Problem, Words
+from server.shapes.core.words import Problem, Reasoned, Words
 
 
 class MakeSummary(TypedDict):
@@ -42,6 +42,9 @@ class Broken(TypedDict):
     vat: str | None
     practice: bool
     opened_ms: int
+    state: MakeState | None
+    is_open: bool
+    holds: list[Reasoned]
     what: str
     why: BrokenWhy
     since_ms: int | None

@@ -148,6 +148,9 @@ def test_the_board_names_the_make_and_shows_all_others(call):
         "vat": None,
         "practice": False,
         "opened_ms": at(0),
+        "state": "running",
+        "is_open": True,
+        "holds": [],
         "what": "view",
         "why": "fault",
         "since_ms": at(20),
@@ -336,6 +339,23 @@ def test_a_stored_opening_that_no_longer_passes_is_named_with_its_field(ask):
     assert row["problems"] == [
         {"field": "steps.receive.readings", "key": "not_a_list", "limit": None}
     ]
+
+
+def test_a_make_that_cannot_be_shown_says_what_holds_it(ask):
+    phone = Phone()
+    hold = phone.event("hold_placed", 3, why="looks_wrong")
+    lift = phone.event("hold_lifted", 4, ref=hold["id"], why="looked_again")
+    _, held, _, lifted = ask.desk(
+        ("take", [old_opening(phone), hold]),
+        ("board", at(5)),
+        ("take", [lift]),
+        ("board", at(5)),
+    )
+    (row,) = held["broken"]
+    assert (row["state"], row["is_open"]) == ("held", True)
+    assert [one["id"] for one in row["holds"]] == [hold["id"]]
+    (row,) = lifted["broken"]
+    assert (row["state"], row["holds"]) == ("running", [])
 
 
 def test_a_stored_opening_that_no_longer_passes_can_be_abandoned(ask):

@@ -26,9 +26,9 @@ export function BrokenMake({ make, row, nowMs, rest: [name, entry] }) {
       batch: row.batch ?? "–",
       practice: row.practice,
       opened_ms: row.opened_ms,
-      state: "running",
-      is_open: true,
-      holds: NOTHING,
+      state: row.state,
+      is_open: row.is_open,
+      holds: row.holds,
     },
   };
   if (name === "record")

@@ -1,7 +1,7 @@
 """How a make stands: running, held, closed or abandoned, and what holds it."""
 
-from ..log import run
-from ..log.opening import is_over
+from . import run
+from .opening import is_over
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
