@@ -134,10 +134,12 @@ def test_a_person_turns_to_spanish_and_fahrenheit_with_no_network(
 
     # A note follows the person; what a rule says stays as the thermometer reads.
     said = phone.run("""
-      const { noteWords } = await import("/js/screens/sums/words.js");
+      const { noteWords } = await import("/js/screens/sums/notes.js");
+      const units = { value: "C", limit: "C" };
       return [
-        noteWords({key: "water_hotter_than_most", value: 70, limit: 60}),
-        noteWords({key: "temperature_never_reached", value: 62, limit: 63}, "C"),
+        noteWords({key: "water_hotter_than_most", value: 70, limit: 60, units}),
+        noteWords({key: "temperature_never_reached", value: 62, limit: 63, units,
+          as_read: true}),
       ];
     """)
     # By hand: 70 °C is 158 °F, 60 °C is 140 °F.
