@@ -4,55 +4,18 @@
 
 import { register } from "node:module";
 
-import {
-  IDBCursor,
-  IDBCursorWithValue,
-  IDBDatabase,
-  IDBFactory,
-  IDBIndex,
-  IDBKeyRange,
-  IDBObjectStore,
-  IDBOpenDBRequest,
-  IDBRequest,
-  IDBTransaction,
-  IDBVersionChangeEvent,
-} from "fake-indexeddb";
+import "fake-indexeddb/auto";
+import { IDBFactory } from "fake-indexeddb";
+
+import { heldTimers } from "./page-timers.mjs";
 
 register("./page-hooks.mjs", import.meta.url);
 
 const STATIC = new URL("../../static/js/", import.meta.url);
-const idb = {
-  IDBCursor,
-  IDBCursorWithValue,
-  IDBDatabase,
-  IDBFactory,
-  IDBIndex,
-  IDBKeyRange,
-  IDBObjectStore,
-  IDBOpenDBRequest,
-  IDBRequest,
-  IDBTransaction,
-  IDBVersionChangeEvent,
-};
-const REAL = { setTimeout, setInterval };
 let pages = 0;
 
-function give(name, value) {
-  Object.defineProperty(globalThis, name, {
-    value,
-    configurable: true,
-    writable: true,
-  });
-}
-
-// The page waits for ever; a test must not.
-function unrefLong(start) {
-  return (work, ms, ...given) => {
-    const timer = start(work, ms, ...given);
-    if (ms >= 1000) timer.unref();
-    return timer;
-  };
-}
+globalThis.browsers = []; // of each page, where its modules take it from
+delete globalThis.BroadcastChannel; // it would keep the process alive
 
 function storage() {
   const held = new Map();
@@ -68,7 +31,7 @@ function workerOf(world) {
   return class {
     constructor() {
       world.starts += 1;
-      setTimeout(() => this.onmessage?.({ data: { ready: true, version: "test" } }));
+      setImmediate(() => this.onmessage?.({ data: { ready: true, version: "test" } }));
     }
 
     async postMessage({ n, text }) {
@@ -105,13 +68,16 @@ function fetchOf(world) {
  * Make a phone: its disk stays while pages come and go.
  *
  * @returns {{open: (more?: string[]) => Promise<object>, disk: IDBFactory, asked: object[],
- *   core: Function, server: Function, starts: number, isVisible: boolean}}
+ *   core: Function, server: Function, starts: number, isVisible: boolean,
+ *   pass: (ms: number) => number, soon: () => number}}
  *   open(more) gives the data modules by name, and more of the page by their paths;
  *   core(name, named) answers the page's questions to the core;
- *   server({method, path, body}) answers {status, headers, body} or a Response.
+ *   server({method, path, body}) answers {status, headers, body} or a Response;
+ *   pass and soon are those of heldTimers.
  */
 export function phone() {
   const listeners = new Map();
+  const { fakes: timers, pass, soon } = heldTimers();
   const world = {
     disk: new IDBFactory(),
     core: () => null,
@@ -119,12 +85,13 @@ export function phone() {
     asked: [],
     starts: 0,
     isVisible: true,
+    pass,
+    soon,
     tell: (kind) => (listeners.get(kind) ?? []).forEach((listener) => listener({})),
   };
   const addEventListener = (kind, listener) =>
     listeners.set(kind, [...(listeners.get(kind) ?? []), listener]);
-  const fakes = {
-    ...idb,
+  const browser = {
     indexedDB: world.disk,
     addEventListener,
     document: {
@@ -138,14 +105,13 @@ export function phone() {
     localStorage: storage(),
     fetch: fetchOf(world),
     Worker: workerOf(world),
-    setTimeout: unrefLong(REAL.setTimeout),
-    setInterval: unrefLong(REAL.setInterval),
+    ...timers,
   };
-  delete globalThis.BroadcastChannel; // it would keep the process alive
   world.open = async (more = []) => {
-    for (const [name, value] of Object.entries(fakes)) give(name, value);
     pages += 1;
-    const of = (name) => import(new URL(`${name}.js?page=${pages}`, STATIC).href);
+    const page = pages;
+    globalThis.browsers[page] = browser;
+    const of = (name) => import(new URL(`${name}.js?page=${page}`, STATIC).href);
     const names = [
       ...["db", "state", "record", "desk", "sync", "live", "clock", "tabs"],
       "sign-out",
@@ -159,13 +125,15 @@ export function phone() {
   return world;
 }
 
+const NEVER_MS = 60000; // ends a test of what never comes; no slow machine's measure
+
 /** Wait until an answer is true; return it. */
 export async function until(question, what) {
-  const endMs = Date.now() + 5000;
+  const endMs = Date.now() + NEVER_MS;
   for (;;) {
     const answer = await question();
     if (answer) return answer;
-    if (Date.now() > endMs) throw new Error(`not within 5 s: ${what}`);
+    if (Date.now() > endMs) throw new Error(`it never came: ${what}`);
     await new Promise((done) => setTimeout(done, 5));
   }
 }

@@ -115,6 +115,7 @@ test("a core that fails to fill says why and starts again by itself", async () =
   assert.equal(page.state.core.value, "failed");
   assert.match(page.state.coreProblem.value, /no such topic/);
   isBroken = false;
+  world.pass(1000); // the longest wait after a first failure
   await until(() => page.state.core.value === "ready", "the core to start again");
   await until(() => page.state.board.value, "the board");
 });

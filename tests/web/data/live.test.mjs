@@ -6,6 +6,7 @@ import { test } from "node:test";
 import { phone, until } from "../page.mjs";
 
 const EPOCH = "epoch-1";
+const GATHER_MS = 80; // entries that come together are kept together
 
 function entry(id) {
   return {
@@ -82,6 +83,7 @@ test("the line begins at the cursor, and its entries are kept", async () => {
   line.say(message({ epoch: EPOCH, head: 1 }, null, "head"));
   await until(() => page.state.live.value === "live", "the line to be live");
   line.say(message({ n: 1, recv_ms: 1, event: entry("a") }, 1));
+  await until(() => world.pass(GATHER_MS), "the entry to be heard");
   await until(async () => (await page.db.place()).cursor === 1, "the cursor");
   assert.deepEqual(
     (await page.db.everything()).map(({ id }) => id),
@@ -113,6 +115,7 @@ test("a line of another epoch is given up and nothing of it is kept", async () =
   line.say(message({ epoch: "epoch-2", head: 1 }, null, "head"));
   line.say(message({ n: 1, recv_ms: 1, event: entry("a") }, 1));
   await until(() => line.isOver, "the line to be given up");
+  assert.equal(world.pass(GATHER_MS), 0);
   assert.deepEqual(await page.db.everything(), []);
   end();
 });

@@ -63,14 +63,18 @@ async function paired(world) {
   world.core = () => ({ changed: [], problems: [] });
   await page.db.setMeta("device", "device-1");
   await page.db.beginEpoch(EPOCH);
-  return page;
+  return { ...page, soon: world.soon };
+}
+
+/** Wait until no exchange is under way, nor one that follows at once by itself. */
+function quiet(page) {
+  return until(() => !page.state.syncing.value && !page.soon(), "the exchange to end");
 }
 
 async function exchanged(page) {
-  // One that follows by itself may be under way, and would swallow the kick.
-  await until(() => !page.state.syncing.value, "the exchange before to end");
+  await quiet(page); // one that is under way would swallow the kick
   page.sync.kick("asked");
-  await until(() => !page.state.syncing.value, "the exchange to end");
+  await quiet(page);
 }
 
 test("what waits goes up, is acknowledged, and comes down once", async () => {
@@ -104,6 +108,20 @@ test("an answer that is lost costs nothing: the entry goes again", async () => {
   await exchanged(page);
   assert.equal((await page.db.pending()).count, 0);
   assert.equal(told.log.length, 1);
+});
+
+test("an exchange that failed is tried again by itself after a wait", async () => {
+  const world = phone();
+  const page = await paired(world);
+  server(world, { faults: [() => LOST] });
+  await page.db.enqueue(entry("a"));
+  await exchanged(page);
+  world.pass(499); // shorter than any wait
+  assert.equal(page.state.syncing.value, false);
+  world.pass(501);
+  await quiet(page);
+  assert.equal(page.state.net.value, "online");
+  assert.equal((await page.db.pending()).count, 0);
 });
 
 test("a body that is too large is halved until it fits", async () => {
@@ -149,7 +167,7 @@ test("a server that asks for patience is left alone until then", async () => {
   await exchanged(page);
   const before = world.asked.length;
   page.sync.kick("tap");
-  assert.equal(world.asked.length, before);
+  assert.equal(page.state.syncing.value, false);
   await exchanged(page); // a person asked
   assert.ok(world.asked.length > before);
 });
@@ -279,24 +297,26 @@ test("an answer that is lost on its way costs nothing and doubles nothing", asyn
   );
 });
 
-test("a server with a full disk is still read, and what waits goes when it can", async () => {
+/** A phone that read what others did, and whose own entry was refused for now. */
+async function sendingRefused(status, key, retryAfterS) {
   const world = phone();
   const page = await paired(world);
   const state = server(world, { log: [told("others", 1)] });
-  const full = ({ path }) =>
-    path === "/sync/push" && {
-      status: 507,
-      headers: { "Retry-After": "30" },
-      body: { error: { key: "disk_full" } },
-    };
-  state.faults = [full];
+  const headers = { "Retry-After": String(retryAfterS) };
+  const refusal = { status, headers, body: { error: { key } } };
+  state.faults = [({ path }) => path === "/sync/push" && refusal];
   await page.db.enqueue(entry("mine"));
   await exchanged(page);
   assert.deepEqual(ids(await page.db.everything()), ["mine", "others"]);
+  assert.equal((await page.db.pending()).count, 1);
+  return { world, page, state };
+}
+
+test("a server with a full disk is still read, and what waits goes when it can", async () => {
+  const { page, state } = await sendingRefused(507, "disk_full", 30);
   assert.equal(page.state.net.value, "online"); // what is shown is not old
   assert.equal(page.state.serverDisk.value, "full");
   assert.equal(page.state.netProblem.value.key, "disk_full");
-  assert.equal((await page.db.pending()).count, 1);
   await exchanged(page);
   assert.equal(page.state.serverDisk.value, "fine");
   assert.equal((await page.db.pending()).count, 0);
@@ -304,26 +324,14 @@ test("a server with a full disk is still read, and what waits goes when it can",
 });
 
 test("a phone whose day is full still reads, and sends when there is room", async () => {
-  const world = phone();
-  const page = await paired(world);
-  const state = server(world, { log: [told("others", 1)] });
-  const full = ({ path }) =>
-    path === "/sync/push" && {
-      status: 429,
-      headers: { "Retry-After": "7200" },
-      body: { error: { key: "over_quota" } },
-    };
-  state.faults = [full];
-  await page.db.enqueue(entry("mine"));
-  await exchanged(page);
-  assert.deepEqual(ids(await page.db.everything()), ["mine", "others"]);
+  const { world, page, state } = await sendingRefused(429, "over_quota", 7200);
   assert.equal(page.state.net.value, "slowed");
-  assert.equal((await page.db.pending()).count, 1);
   // Within the two hours it does not knock again, but reads on.
   state.log.push(told("later", 2));
   world.asked.length = 0;
   page.sync.kick("visible");
-  await until(async () => (await page.db.everything()).length === 3, "what others did");
+  await quiet(page);
+  assert.equal((await page.db.everything()).length, 3);
   assert.deepEqual(
     world.asked.filter(({ path }) => path === "/sync/push"),
     [],
