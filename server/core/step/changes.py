@@ -24,7 +24,9 @@ def next_change_ms(view: "View", now_ms: int) -> "int | None":
         view: View without its next_change_ms.
         now_ms: now [ms].
     """
-    timers = [row["due_ms"] for row in view["timers"] if row["stopped_ms"] is None]
+    timers = [
+        timer["due_ms"] for timer in view["timers"] if timer["stopped_ms"] is None
+    ]
     moving = any(due_ms <= now_ms for due_ms in timers)
     instants: "list[int | None]" = list(timers)
     for step in view["steps"]:
@@ -54,7 +56,7 @@ def _instants(step: "Step") -> "list[int | None]":
             instants.append(step["judge"]["last"]["at_ms"])
     if step["task"]:
         instants.extend(
-            one["stale_ms"] for one in [step["task"]] + step["task"]["others"]
+            task["stale_ms"] for task in [step["task"]] + step["task"]["others"]
         )
     for reading in step["readings"]:
         if reading["last"]:

@@ -17,13 +17,13 @@ def focus(shown: "list[Step]", left: "list[str]", now_ms: int) -> "str | None":
         now_ms: now [ms].
     """
     best = None
-    for place, step in enumerate(shown):
+    for index, step in enumerate(shown):
         if step["status"] not in ("running", "ready"):
             continue
         wants_ms = next_thing_ms(step, now_ms)
         is_running = step["status"] == "running"
         is_left = step["key"] in left
-        rank = (1 if is_left else 0, wants_ms, 0 if is_running else 1, place)
+        rank = (1 if is_left else 0, wants_ms, 0 if is_running else 1, index)
         if best is None or rank < best[0]:
             best = (rank, step["key"])
     return None if best is None else best[1]

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 def end_blockers(
     step: "RecipeStep",
     fact: "Fact",
-    found: "dict[str, Any]",
+    shown: "dict[str, Any]",
     judge: "Judging | None",
     met: bool,
 ) -> "list[EndBlocker]":
@@ -23,18 +23,18 @@ def end_blockers(
     Args:
         step: step of the recipe.
         fact: Fact of the step.
-        found: the Step of the View so far.
+        shown: the Step of the View so far.
         judge: what is judged in it, or None.
         met: whether what ends it has come.
     """
     if fact["status"] != "running":
         return []
     blockers: "list[EndBlocker]" = []
-    for reading in found["readings"]:
+    for reading in shown["readings"]:
         blocker: "EndBlocker" = {"key": "reading_missing", "arg": reading["quantity"]}
         if reading["required"] and not reading["count"] and blocker not in blockers:
             blockers.append(blocker)
-    for add in found["adds"]:
+    for add in shown["adds"]:
         if not add["done"] and not add["optional"]:
             blockers.append({"key": "add_missing", "arg": add["ingredient"]})
     if not met:
@@ -50,7 +50,7 @@ def end_blockers(
 
 def button(
     step: "RecipeStep",
-    found: "dict[str, Any]",
+    shown: "dict[str, Any]",
     judge: "Judging | None",
     met: bool,
     now_ms: int,
@@ -59,23 +59,23 @@ def button(
 
     Args:
         step: step of the recipe.
-        found: the Step of the View so far.
+        shown: the Step of the View so far.
         judge: what is judged in it, or None.
         met: whether what ends it has come.
         now_ms: now [ms].
     """
-    if found["status"] in ("ready", "waiting"):
+    if shown["status"] in ("ready", "waiting"):
         return {"act": "begin", "arg": None}
-    if found["status"] != "running":
+    if shown["status"] != "running":
         return {"act": "none", "arg": None}
-    for reading in found["readings"]:
+    for reading in shown["readings"]:
         if reading["when"] == "begin" and reading["required"] and not reading["count"]:
             return {"act": "reading", "arg": reading["quantity"]}
-    for add in found["adds"]:
+    for add in shown["adds"]:
         if not add["done"] and not add["optional"]:
             return {"act": "add", "arg": add["ingredient"]}
-    if found["moulds"] is not None:
-        for mould in found["moulds"]:
+    if shown["moulds"] is not None:
+        for mould in shown["moulds"]:
             if mould["planned"] and mould["moulded"] < mould["planned"]:
                 return {"act": "mould", "arg": mould["size"]}
     if (
@@ -85,7 +85,7 @@ def button(
     ):
         return {"act": "judge", "arg": None}
     is_over = met and step["end"]["by"] != "person"
-    for reading in found["readings"]:
+    for reading in shown["readings"]:
         if not (reading["required"] or reading["every_s"]):
             continue
         if is_over and reading["when"] == "during":
@@ -93,7 +93,7 @@ def button(
         if reading["due_ms"] is not None and reading["due_ms"] <= now_ms:
             return {"act": "reading", "arg": reading["quantity"]}
     if met:
-        missing = _missing_at_end(step, found)
+        missing = _missing_at_end(step, shown)
         if missing is not None:
             return {"act": "reading", "arg": missing}
         return {"act": "end", "arg": None}
@@ -102,7 +102,7 @@ def button(
     return {"act": "none", "arg": None}
 
 
-def _missing_at_end(step: "RecipeStep", found: "dict[str, Any]") -> "str | None":
+def _missing_at_end(step: "RecipeStep", shown: "dict[str, Any]") -> "str | None":
     """Return a reading that the end wants first, where the end is near for sure.
 
     A long step that a person ends (a rest overnight) may have met its end for
@@ -110,23 +110,23 @@ def _missing_at_end(step: "RecipeStep", found: "dict[str, Any]") -> "str | None"
     """
     if step["end"]["by"] == "person" and not is_hands_on(step):
         return None
-    for reading in found["readings"]:
+    for reading in shown["readings"]:
         if reading["when"] == "end" and reading["required"] and not reading["count"]:
             return reading["quantity"]
     return None
 
 
-def main_number(step: "RecipeStep", found: "dict[str, Any]") -> "dict[str, Any]":
+def main_number(step: "RecipeStep", shown: "dict[str, Any]") -> "dict[str, Any]":
     """Return the one number that matters now.
 
     Args:
         step: step of the recipe.
-        found: the Step of the View with its button.
+        shown: the Step of the View with its button.
     """
-    if found["button"]["act"] == "add":
-        name = found["button"]["arg"]
+    if shown["button"]["act"] == "add":
+        name = shown["button"]["arg"]
         dose = next(
-            row["planned"] for row in found["adds"] if row["ingredient"] == name
+            add["planned"] for add in shown["adds"] if add["ingredient"] == name
         )
         return {
             "kind": "dose",
@@ -138,15 +138,15 @@ def main_number(step: "RecipeStep", found: "dict[str, Any]") -> "dict[str, Any]"
         quantity = step["end"]["quantity"]
         side = "at_least" if step["end"].get("at_least") else "at_most"
         last = None
-        for reading in found["readings"]:
+        for reading in shown["readings"]:
             if reading["quantity"] == quantity:
                 last = reading["last"]
         return {
             "kind": "target",
             "quantity": quantity,
-            "value": found["end"][side],
+            "value": shown["end"][side],
             "last": last,
         }
-    if found["status"] == "running" and found["due_ms"] is not None:
-        return {"kind": "countdown", "due_ms": found["due_ms"]}
+    if shown["status"] == "running" and shown["due_ms"] is not None:
+        return {"kind": "countdown", "due_ms": shown["due_ms"]}
     return {"kind": "instruction"}

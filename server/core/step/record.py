@@ -40,20 +40,20 @@ def lines(state: "State", newest: "int | None" = None) -> "list[LogLine]":
     Returns:
         List of LogLine.
     """
-    found = []
-    for place in range(len(state["log"]) - 1, -1, -1):
-        event_id = state["log"][place]["id"]
+    told = []
+    for index in range(len(state["log"]) - 1, -1, -1):
+        event_id = state["log"][index]["id"]
         if event_id in state["raw"]:
-            found.append(_unread_line(state, state["raw"][event_id]))
+            told.append(_unread_line(state, state["raw"][event_id]))
         else:
             event = state["events"][event_id]
             if event["kind"] in ABOUT_OTHERS and _is_shown_elsewhere(state, event):
                 continue
-            found.append(line(state, event))
-        if newest is not None and len(found) >= newest:
+            told.append(line(state, event))
+        if newest is not None and len(told) >= newest:
             break
-    found.reverse()
-    return found
+    told.reverse()
+    return told
 
 
 def line(state: "State", event: "Event") -> "LogLine":
@@ -166,10 +166,10 @@ def _shown(kind: str, data: "dict[str, Any]") -> "dict[str, Any]":
 
 
 def _picked(now: "Effective", changes: "dict[str, Any]") -> "dict[str, Any]":
-    found = {}
+    picked = {}
     for name in changes:
-        found[name] = now["t_ms"] if name == "at_ms" else now["data"].get(name)
-    return found
+        picked[name] = now["t_ms"] if name == "at_ms" else now["data"].get(name)
+    return picked
 
 
 def _struck(state: "State", event_id: str) -> "Reasoned | None":

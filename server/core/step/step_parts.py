@@ -53,22 +53,22 @@ def readings_view(
         List of {"quantity", "when", "every_s", "required", "due_ms",
         "overdue_s", "count", "last"}; due_ms None while nothing is wanted [ms].
     """
-    found: "list[ReadingWanted]" = []
-    for row in step.get("readings", []):
-        taken = readings_in(context["state"], fact, row["quantity"])
+    views: "list[ReadingWanted]" = []
+    for wanted in step.get("readings", []):
+        taken = readings_in(context["state"], fact, wanted["quantity"])
         counted = taken
-        if row["when"] == "end":
-            counted = _at_the_end(step, row, taken, met_ms)
+        if wanted["when"] == "end":
+            counted = _at_the_end(step, wanted, taken, met_ms)
         due_ms = None
         if fact["status"] == "running":
-            due_ms = _reading_due_ms(row, fact, step, taken, counted, met_ms)
+            due_ms = _reading_due_ms(wanted, fact, step, taken, counted, met_ms)
         overdue_ms = 0 if due_ms is None else context["now_ms"] - due_ms
-        found.append(
+        views.append(
             {
-                "quantity": row["quantity"],
-                "when": row["when"],
-                "every_s": row.get("every_s"),
-                "required": bool(row.get("required")),
+                "quantity": wanted["quantity"],
+                "when": wanted["when"],
+                "every_s": wanted.get("every_s"),
+                "required": bool(wanted.get("required")),
                 "due_ms": due_ms,
                 "overdue_s": max(0, overdue_ms) / 1000.0,
                 "count": len(counted),
@@ -81,11 +81,14 @@ def readings_view(
                 },
             }
         )
-    return found
+    return views
 
 
 def _at_the_end(
-    step: "RecipeStep", row: "RecipeReading", taken: "list[Entry]", met_ms: "int | None"
+    step: "RecipeStep",
+    wanted: "RecipeReading",
+    taken: "list[Entry]",
+    met_ms: "int | None",
 ) -> "list[Entry]":
     if met_ms is None:
         return []
@@ -93,23 +96,23 @@ def _at_the_end(
         return [entry for entry in taken if entry["t_ms"] >= met_ms - END_SLACK_MS]
     # A person ends it at any time: the reading that met the begin is not the end.
     for other in step["readings"]:
-        if other["when"] == "begin" and other["quantity"] == row["quantity"]:
+        if other["when"] == "begin" and other["quantity"] == wanted["quantity"]:
             return taken[1:]
     return taken
 
 
 def _reading_due_ms(
-    row: "RecipeReading",
+    wanted: "RecipeReading",
     fact: "Fact",
     step: "RecipeStep",
     taken: "list[Entry]",
     counted: "list[Entry]",
     met_ms: "int | None",
 ) -> "int | None":
-    if row["when"] == "begin":
+    if wanted["when"] == "begin":
         return None if taken else fact["begun_ms"]
-    if row["when"] == "during":
-        every_s = row.get("every_s")
+    if wanted["when"] == "during":
+        every_s = wanted.get("every_s")
         since_ms = taken[-1]["t_ms"] if taken else fact["begun_ms"]
         if not every_s or since_ms is None:
             return None
@@ -143,13 +146,13 @@ def add_view(
     title = {"en": name} if goes_in is None else goes_in["title"]
     optional = goes_in is not None and bool(goes_in.get("optional"))
     added = run.entries(state, "ingredient_added", name)
-    rows: "list[Any]" = []
+    additions: "list[Any]" = []
     counted = []
     for entry in added:
         same = verdict_on_duplicate(state, entry["id"]) is True
         if not same and entry["data"]["unit"] == (dose or entry["data"])["unit"]:
             counted.append(entry["data"]["amount"])
-        rows.append(
+        additions.append(
             {
                 "id": entry["id"],
                 "amount": entry["data"]["amount"],
@@ -164,26 +167,26 @@ def add_view(
     # An amount in another unit than the plan's cannot be judged against it.
     if dose is not None and dose["low"] is not None and counted:
         word = verdict(total, dose["low"], dose["high"])
-    for row in rows:
-        row["verdict"] = word
+    for addition in additions:
+        addition["verdict"] = word
     return {
         "ingredient": name,
         "title": title,
         "planned": dose,
-        "added": rows,
+        "added": additions,
         "total": total,
         "optional": optional,
-        "done": bool(rows) or (optional and fact["ended"] is not None),
+        "done": bool(additions) or (optional and fact["ended"] is not None),
     }
 
 
 def _dose(context: "ViewContext", step: "RecipeStep", name: str) -> "Dose | None":
     """Return what is asked of an ingredient, and the recipe's rule behind it."""
     wanted = figure(context, step, "dose/" + name)
-    row = ingredient(context["recipe"], name)
-    if wanted is None or row is None:
+    goes_in = ingredient(context["recipe"], name)
+    if wanted is None or goes_in is None:
         return None
-    rule = row["dose"]
+    rule = goes_in["dose"]
     milk = context["milk"]
     return {
         "value": wanted["value"],

@@ -113,8 +113,8 @@ def step_view(context: "ViewContext", step: "RecipeStep") -> "Step":
     readings = readings_view(context, step, fact, met_ms)
     adds = [add_view(context, step, name, fact) for name in step.get("adds", [])]
     moulds = wheels(state) if step.get("mould") else None
-    found: "Any" = brief_view(context, step)
-    found.update(
+    shown: "Any" = brief_view(context, step)
+    shown.update(
         {
             "full": True,
             "do": step.get("do", []),
@@ -138,11 +138,11 @@ def step_view(context: "ViewContext", step: "RecipeStep") -> "Step":
         }
     )
     if step.get("heat_treatment"):
-        found["verdict"] = hold_verdict(state, step, fact, context["rules"])
-    found["end_blockers"] = end_blockers(step, fact, found, judge, met)
-    found["button"] = button(step, found, judge, met, now_ms)
-    found["main"] = main_number(step, found)
-    return found
+        shown["verdict"] = hold_verdict(state, step, fact, context["rules"])
+    shown["end_blockers"] = end_blockers(step, fact, shown, judge, met)
+    shown["button"] = button(step, shown, judge, met, now_ms)
+    shown["main"] = main_number(step, shown)
+    return shown
 
 
 def _judge_as_typed(
@@ -206,12 +206,12 @@ def _lasts(lasts: "Lasting | None") -> "Lasts | None":
 
 def _end(context: "ViewContext", step: "RecipeStep", fact: "Fact") -> "StepEnd":
     end = step["end"]
-    found: "Any" = {"by": end["by"]}
+    shown: "Any" = {"by": end["by"]}
     if end["by"] == "reading":
-        found["quantity"] = end["quantity"]
-        found["at_least"], found["at_most"] = ends_of(context, step)
+        shown["quantity"] = end["quantity"]
+        shown["at_least"], shown["at_most"] = ends_of(context, step)
     if end["by"] == "judged":
-        found["judgement"] = end.get("judgement")
+        shown["judgement"] = end.get("judgement")
     if end["by"] == "floc":
-        found["factor"] = fact["floc"]["factor"]
-    return found
+        shown["factor"] = fact["floc"]["factor"]
+    return shown

@@ -30,34 +30,34 @@ def target_views(
         "status", "origin", "last"}, see `origin.origin`; value None where only a
         sum could tell it and cannot yet.
     """
-    rows = _of_this_make(context, step.get("targets", []))
-    return [_target_view(context, step, fact, row, rows) for row in rows]
+    targets = _of_this_make(context, step.get("targets", []))
+    return [_target_view(context, step, fact, target, targets) for target in targets]
 
 
 def _of_this_make(
-    context: "ViewContext", rows: "list[RecipeTarget]"
+    context: "ViewContext", targets: "list[RecipeTarget]"
 ) -> "list[RecipeTarget]":
-    if not any(row.get("size") for row in rows):
-        return rows
+    if not any(target.get("size") for target in targets):
+        return targets
     sizes = sizes_used(context["state"])
-    return [row for row in rows if row.get("size") in [None] + sizes]
+    return [target for target in targets if target.get("size") in [None] + sizes]
 
 
 def _target_view(
     context: "ViewContext",
     step: "RecipeStep",
     fact: "Fact",
-    row: "RecipeTarget",
-    rows: "list[RecipeTarget]",
+    target: "RecipeTarget",
+    targets: "list[RecipeTarget]",
 ) -> "Target":
-    wanted = of_target(context, step, row)
+    wanted = of_target(context, step, target)
     last = None
     # What is known from memory alone is shown, and judges nothing.
     if wanted["value"] is not None and wanted["status"] != "memory":
-        last = _last_of(context["state"], fact, row, rows)
+        last = _last_of(context["state"], fact, target, targets)
     return {
-        "quantity": row["quantity"],
-        "size": row.get("size"),
+        "quantity": target["quantity"],
+        "size": target.get("size"),
         "value": wanted["value"],
         "low": wanted["low"],
         "high": wanted["high"],
@@ -77,17 +77,17 @@ def _target_view(
 
 
 def _last_of(
-    state: "State", fact: "Fact", row: "RecipeTarget", rows: "list[RecipeTarget]"
+    state: "State", fact: "Fact", target: "RecipeTarget", targets: "list[RecipeTarget]"
 ) -> "Entry | None":
     """Return the newest reading that a target judges, or None.
 
     Where two sizes want a figure each, a reading that names no size belongs to
     neither: one gauge cannot meet both.
     """
-    entries = readings_in(state, fact, row["quantity"])
-    size = row.get("size")
+    entries = readings_in(state, fact, target["quantity"])
+    size = target.get("size")
     if size is not None:
-        others = [other for other in rows if other["quantity"] == row["quantity"]]
+        others = [other for other in targets if other["quantity"] == target["quantity"]]
         judged = (size,) if len(others) > 1 else (None, size)
         entries = [entry for entry in entries if entry["data"].get("place") in judged]
     return entries[-1] if entries else None

@@ -64,7 +64,7 @@ def view(
         return None
     shown = [_shown(context, step) for step in context["recipe"]["steps"]]
     left = left_open(shown)
-    found: "View" = {
+    seen: "View" = {
         "make": _make(context, opened_entry, shown),
         "now_ms": now_ms,
         "next_change_ms": None,
@@ -80,8 +80,8 @@ def view(
         "unread": run.unread(state),
     }
     if not context["over"]:
-        found["next_change_ms"] = next_change_ms(found, now_ms)
-    return found
+        seen["next_change_ms"] = next_change_ms(seen, now_ms)
+    return seen
 
 
 def step(
@@ -103,46 +103,46 @@ def step(
     context = context_of(state, now_ms, rules, desk)
     if context is None:
         return None
-    row = step_of(context["recipe"], key)
-    return None if row is None else step_view(context, row)
+    recipe_step = step_of(context["recipe"], key)
+    return None if recipe_step is None else step_view(context, recipe_step)
 
 
-def _shown(context: "ViewContext", row: "RecipeStep") -> "Any":
+def _shown(context: "ViewContext", recipe_step: "RecipeStep") -> "Any":
     """Return a step in full where work is at hand, in brief elsewhere."""
-    if context["facts"][row["key"]]["status"] in ("running", "ready"):
-        return step_view(context, row)
-    return brief_view(context, row)
+    if context["facts"][recipe_step["key"]]["status"] in ("running", "ready"):
+        return step_view(context, recipe_step)
+    return brief_view(context, recipe_step)
 
 
 def _step_alerts(context: "ViewContext", shown: "list[Step]") -> "list[Alert]":
     """Return the alerts of all steps; those of steps that are over are kept."""
-    found = []
-    for place, row in enumerate(context["recipe"]["steps"]):
-        status = shown[place]["status"]
+    raised = []
+    for index, recipe_step in enumerate(context["recipe"]["steps"]):
+        status = shown[index]["status"]
         if status == "running" and not context["over"]:
-            found.extend(step_alerts(shown[place]))
+            raised.extend(step_alerts(shown[index]))
         elif status == "ended":
-            found.extend(_kept_alerts(context, row))
-    return found
+            raised.extend(_kept_alerts(context, recipe_step))
+    return raised
 
 
-def _kept_alerts(context: "ViewContext", row: "RecipeStep") -> "list[Alert]":
-    state, key = context["state"], row["key"]
-    found = kept(state, "alerts", key)
-    if found is None:
-        found = step_alerts(step_view(context, row))
-        words = _rests_on(row) + rests.of_step(context["recipe"], row)
-        keep(state, "alerts", key, found, words)
-    return found
+def _kept_alerts(context: "ViewContext", recipe_step: "RecipeStep") -> "list[Alert]":
+    state, key = context["state"], recipe_step["key"]
+    raised = kept(state, "alerts", key)
+    if raised is None:
+        raised = step_alerts(step_view(context, recipe_step))
+        words = _rests_on(recipe_step) + rests.of_step(context["recipe"], recipe_step)
+        keep(state, "alerts", key, raised, words)
+    return raised
 
 
-def _rests_on(row: "RecipeStep") -> "list[str]":
+def _rests_on(recipe_step: "RecipeStep") -> "list[str]":
     """Return what the alerts of a step that is over rest on, see `touches`."""
-    words = of_step(row["key"]) + [MILK, DOSES, EQUIPMENT]
-    if row.get("heat_treatment"):
+    words = of_step(recipe_step["key"]) + [MILK, DOSES, EQUIPMENT]
+    if recipe_step.get("heat_treatment"):
         words.append(HEAT)
-    if row["end"].get("from_step"):
-        words.append(topic("step_begun", row["end"]["from_step"]))
+    if recipe_step["end"].get("from_step"):
+        words.append(topic("step_begun", recipe_step["end"]["from_step"]))
     return words
 
 
@@ -174,10 +174,10 @@ def _make(context: "ViewContext", opened_entry: "Entry", shown: "list[Step]") ->
 
 
 def _to_judge(context: "ViewContext") -> "list[ToJudge]":
-    found = []
+    to_judge = []
     for step in context["recipe"]["steps"]:
-        found.extend(duplicates(context["state"], step))
-    return found
+        to_judge.extend(duplicates(context["state"], step))
+    return to_judge
 
 
 # What nobody would call late. Our own judgement, no source.

@@ -5,7 +5,7 @@ reading that its own step's target tells already is not told twice.
 """
 
 from ...log.readings import one_an_instant, within
-from .step_alerts import alert, what_to_do
+from .step_alerts import alert_of, what_to_do
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -43,29 +43,29 @@ def acid_alerts(context: "ViewContext", of_steps: "list[Alert]") -> "list[Alert]
     from ...formulas.milk.acid_watch import acid_state
 
     last = entries[-1]
-    found = acid_state(
+    acid = acid_state(
         [(entry["t_ms"] - start["begun_ms"]) / 1000.0 for entry in entries],
         [entry["data"]["value"] for entry in entries],
         curve,
     )
-    if found["state"] not in FORM or _is_told(of_steps, last["id"], found["state"]):
+    if acid["state"] not in FORM or _is_told(of_steps, last["id"], acid["state"]):
         return []
     step = _step_of(context, last)
     return [
-        alert(
+        alert_of(
             "acid/" + last["id"],
             "acid",
-            LEVEL[found["state"]],
-            "acid_" + found["state"],
+            LEVEL[acid["state"]],
+            "acid_" + acid["state"],
             last["t_ms"],
             step=step["key"],
             quantity="ph",
-            value=found["ph"],
-            low=found["low_ph"],
-            high=found["high_ph"],
+            value=acid["ph"],
+            low=acid["low_ph"],
+            high=acid["high_ph"],
             unit="pH",
-            by_s=found["behind_s"],
-            do=_do(context, step, FORM[found["state"]]),
+            by_s=acid["behind_s"],
+            do=_do(context, step, FORM[acid["state"]]),
         )
     ]
 
@@ -74,7 +74,7 @@ def _is_told(of_steps: "list[Alert]", reading_id: str, state: str) -> bool:
     # A stall is more than a value out of its band, so it is told beside that.
     if state == "stalled":
         return False
-    return any(row["id"].startswith("reading/" + reading_id) for row in of_steps)
+    return any(alert["id"].startswith("reading/" + reading_id) for alert in of_steps)
 
 
 def _step_of(context: "ViewContext", entry: "Entry") -> "RecipeStep":

@@ -11,7 +11,7 @@ silence what falls due today.
 from ...log import run
 from ...log.readings import last
 from .acid_drift import acid_alerts
-from .step_alerts import alert, what_to_do
+from .step_alerts import alert_of, what_to_do
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -34,46 +34,46 @@ def alerts(context: "ViewContext", of_steps: "list[Alert]") -> "list[Alert]":
         List of Alert.
     """
     of_test = _drug_test_alerts(context)
-    found = [row for row in of_steps if not _is_told_by(of_test, row)]
-    found.extend(of_test)
-    found.extend(acid_alerts(context, of_steps))
+    raised = [alert for alert in of_steps if not _is_told_by(of_test, alert)]
+    raised.extend(of_test)
+    raised.extend(acid_alerts(context, of_steps))
     if not context["over"]:
-        found.extend(_timer_alerts(context))
-    found.extend(_hold_alerts(context))
-    _acknowledge(context["state"], found)
-    standing = [row for row in found if not _is_settled(context, row)]
+        raised.extend(_timer_alerts(context))
+    raised.extend(_hold_alerts(context))
+    _acknowledge(context["state"], raised)
+    standing = [alert for alert in raised if not _is_settled(context, alert)]
     return _once(sorted(standing, key=_urgency))
 
 
-def _is_told_by(of_test: "list[Alert]", row: "Alert") -> bool:
+def _is_told_by(of_test: "list[Alert]", alert: "Alert") -> bool:
     """Tell whether the missing drug test, told for the make, tells this too."""
-    if row["quantity"] != "drug_test" or row["form"] != "record":
+    if alert["quantity"] != "drug_test" or alert["form"] != "record":
         return False
     return any(other["form"] == "record" for other in of_test)
 
 
-def _is_settled(context: "ViewContext", row: "Alert") -> bool:
-    if not row["acknowledged"] or row["key"] in LASTING:
+def _is_settled(context: "ViewContext", alert: "Alert") -> bool:
+    if not alert["acknowledged"] or alert["key"] in LASTING:
         return False
-    fact = context["facts"].get(row["step"] or "")
+    fact = context["facts"].get(alert["step"] or "")
     return fact is not None and fact["status"] == "ended"
 
 
-def _once(rows: "list[Alert]") -> "list[Alert]":
+def _once(raised: "list[Alert]") -> "list[Alert]":
     # A quantity wanted at the begin and at the end is one matter, not two.
-    found: "list[Alert]" = []
-    for row in rows:
-        if all(row["id"] != other["id"] for other in found):
-            found.append(row)
-    return found
+    kept: "list[Alert]" = []
+    for alert in raised:
+        if all(alert["id"] != other["id"] for other in kept):
+            kept.append(alert)
+    return kept
 
 
-def _urgency(row: "Alert") -> "tuple[bool, int, int, str]":
+def _urgency(alert: "Alert") -> "tuple[bool, int, int, str]":
     return (
-        row["acknowledged"] is not None,
-        LEVELS.index(row["level"]),
-        row["since_ms"],
-        row["id"],
+        alert["acknowledged"] is not None,
+        LEVELS.index(alert["level"]),
+        alert["since_ms"],
+        alert["id"],
     )
 
 
@@ -93,7 +93,7 @@ def _drug_test_alerts(context: "ViewContext") -> "list[Alert]":
     test = last(context["state"], "drug_test")
     if test is not None and test["data"]["value"] == "positive":
         return [
-            alert(
+            alert_of(
                 "drug_test/" + test["id"],
                 "quantity",
                 "act",
@@ -107,7 +107,7 @@ def _drug_test_alerts(context: "ViewContext") -> "list[Alert]":
         ]
     if test is None and moved_ms is not None:
         return [
-            alert(
+            alert_of(
                 "drug_test_missing",
                 "record",
                 "act",
@@ -122,11 +122,11 @@ def _drug_test_alerts(context: "ViewContext") -> "list[Alert]":
 
 
 def _timer_alerts(context: "ViewContext") -> "list[Alert]":
-    found = []
+    raised = []
     for timer in context["timers"]:
         if timer["stopped_ms"] is None and context["now_ms"] >= timer["due_ms"]:
-            found.append(
-                alert(
+            raised.append(
+                alert_of(
                     "timer/" + timer["id"],
                     "time",
                     "act",
@@ -137,12 +137,12 @@ def _timer_alerts(context: "ViewContext") -> "list[Alert]":
                     by_s=(context["now_ms"] - timer["due_ms"]) / 1000.0,
                 )
             )
-    return found
+    return raised
 
 
 def _hold_alerts(context: "ViewContext") -> "list[Alert]":
     return [
-        alert(
+        alert_of(
             "hold/" + hold["id"],
             "record",
             "check",
@@ -154,10 +154,10 @@ def _hold_alerts(context: "ViewContext") -> "list[Alert]":
     ]
 
 
-def _acknowledge(state: "State", found: "list[Alert]") -> None:
-    for row in found:
-        entry = run.last(state, "alert_acknowledged", row["id"])
-        if entry is None or entry["t_ms"] < row["since_ms"]:
-            row["acknowledged"] = None
+def _acknowledge(state: "State", raised: "list[Alert]") -> None:
+    for alert in raised:
+        entry = run.last(state, "alert_acknowledged", alert["id"])
+        if entry is None or entry["t_ms"] < alert["since_ms"]:
+            alert["acknowledged"] = None
         else:
-            row["acknowledged"] = {"by": entry["by"], "at_ms": entry["t_ms"]}
+            alert["acknowledged"] = {"by": entry["by"], "at_ms": entry["t_ms"]}

@@ -48,7 +48,7 @@ def _time_alerts(step: "Step") -> "list[Alert]":
     low_s, high_s = _band_s(step)
     level = "act" if by_s > ACT_SHARE * lasts_s else "check"
     return [
-        alert(
+        alert_of(
             "step_late/" + step["key"],
             "time",
             level,
@@ -89,7 +89,7 @@ def _is_ramp(step: "Step", quantity: str, word: str) -> bool:
 
 
 def _reading_alerts(step: "Step") -> "list[Alert]":
-    found = []
+    raised = []
     for target in step["targets"]:
         last = target["last"]
         if last is None or last["verdict"] == "in_band":
@@ -97,8 +97,8 @@ def _reading_alerts(step: "Step") -> "list[Alert]":
         if _is_ramp(step, target["quantity"], last["verdict"]):
             continue
         drift = drift_of(target["unit"])
-        found.append(
-            alert(
+        raised.append(
+            alert_of(
                 "reading/" + last["id"] + "/" + step["key"],
                 drift["form"],
                 "act" if step["status"] == "running" else "check",
@@ -113,19 +113,19 @@ def _reading_alerts(step: "Step") -> "list[Alert]":
                 do=what_to_do(step, drift[last["verdict"]]),
             )
         )
-    return found
+    return raised
 
 
 def _overdue_alerts(step: "Step") -> "list[Alert]":
-    found = []
+    raised = []
     for reading in step["readings"]:
         if not (reading["required"] or reading["every_s"]):
             continue
         if reading["overdue_s"] <= OVERDUE_GRACE_S:
             continue
         late_act_s = reading["every_s"] or ACT_OVERDUE_S
-        found.append(
-            alert(
+        raised.append(
+            alert_of(
                 "overdue/" + step["key"] + "/" + reading["quantity"],
                 "record",
                 "act" if reading["overdue_s"] > late_act_s else "check",
@@ -137,24 +137,28 @@ def _overdue_alerts(step: "Step") -> "list[Alert]":
                 do=what_to_do(step, "record_missing"),
             )
         )
-    return found
+    return raised
 
 
 def _dose_alerts(step: "Step") -> "list[Alert]":
-    found = []
+    raised = []
     for add in step["adds"]:
-        rows, planned = add["added"], add["planned"]
-        if planned is None or not rows or rows[-1]["verdict"] not in ("below", "above"):
+        added, planned = add["added"], add["planned"]
+        if (
+            planned is None
+            or not added
+            or added[-1]["verdict"] not in ("below", "above")
+        ):
             continue
-        word = rows[-1]["verdict"]
+        word = added[-1]["verdict"]
         form = "quantity_low" if word == "below" else "quantity_high"
-        found.append(
-            alert(
-                "dose/" + rows[-1]["id"],
+        raised.append(
+            alert_of(
+                "dose/" + added[-1]["id"],
                 "quantity",
                 "check",
                 "dose_" + word,
-                rows[-1]["at_ms"],
+                added[-1]["at_ms"],
                 step=step["key"],
                 quantity=add["ingredient"],
                 value=add["total"],
@@ -164,16 +168,16 @@ def _dose_alerts(step: "Step") -> "list[Alert]":
                 do=what_to_do(step, form),
             )
         )
-    return found
+    return raised
 
 
 def _record_alerts(step: "Step") -> "list[Alert]":
     """Return the required readings that an ended step lacks: the record has a gap."""
-    found = []
+    raised = []
     for reading in step["readings"]:
         if reading["required"] and not reading["count"]:
-            found.append(
-                alert(
+            raised.append(
+                alert_of(
                     "missing/" + step["key"] + "/" + reading["quantity"],
                     "record",
                     "check",
@@ -184,15 +188,15 @@ def _record_alerts(step: "Step") -> "list[Alert]":
                     do=what_to_do(step, "record_missing"),
                 )
             )
-    return found
+    return raised
 
 
 def _curd_alerts(step: "Step") -> "list[Alert]":
-    found = []
+    raised = []
     judge = step["judge"]
     if judge and judge["last"] and judge["last"]["judgement"] == "past_it":
-        found.append(
-            alert(
+        raised.append(
+            alert_of(
                 "past_it/" + judge["last"]["id"],
                 "time",
                 "act",
@@ -204,8 +208,8 @@ def _curd_alerts(step: "Step") -> "list[Alert]":
         )
     floc = step["floc"]
     if floc and floc["problem"]:
-        found.append(
-            alert(
+        raised.append(
+            alert_of(
                 "floc/" + step["key"] + "/" + str(floc["floc_ms"]),
                 "time",
                 "check",
@@ -222,7 +226,7 @@ def _curd_alerts(step: "Step") -> "list[Alert]":
                 ),
             )
         )
-    return found
+    return raised
 
 
 def what_to_do(step: "Step | RecipeStep", form: str) -> "Words | None":
@@ -232,13 +236,13 @@ def what_to_do(step: "Step | RecipeStep", form: str) -> "Words | None":
         step: Step of the View, or step of a recipe.
         form: form of drift, see `recipe.steps.steps`.
     """
-    for row in step.get("drift", []):
-        if row["form"] == form:
-            return row["do"]
+    for remedy in step.get("drift", []):
+        if remedy["form"] == form:
+            return remedy["do"]
     return None
 
 
-def alert(
+def alert_of(
     alert_id: str,
     form: str,
     level: str,
@@ -257,7 +261,7 @@ def alert(
         since_ms: since when it stands [ms].
         rest: other fields of Alert.
     """
-    found: "Any" = {
+    alert: "Any" = {
         "id": alert_id,
         "form": form,
         "level": level,
@@ -273,5 +277,5 @@ def alert(
         "since_ms": since_ms,
         "acknowledged": None,
     }
-    found.update(rest)
-    return found
+    alert.update(rest)
+    return alert

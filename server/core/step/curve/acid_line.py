@@ -31,11 +31,11 @@ def acid_line(context: "ViewContext") -> "AcidCurve | None":
     if start_ms is None:
         start_ms = context["expected"][line["start_step"]]["begin_ms"]
     points: "list[AcidPoint]" = []
-    for place in range(len(line["times_s"])):
-        ph = line["phs"][place]
+    for index in range(len(line["times_s"])):
+        ph = line["phs"][index]
         points.append(
             {
-                "at_ms": start_ms + int(line["times_s"][place] * 1000),
+                "at_ms": start_ms + int(line["times_s"][index] * 1000),
                 "ph": ph,
                 "low_ph": ph - BAND_PH,
                 "high_ph": ph + BAND_PH,
@@ -58,9 +58,9 @@ def band_at(
     """
     if acid is None or not acid["is_real"]:
         return None, None
-    times_s = [(row["at_ms"] - acid["start_ms"]) / 1000.0 for row in acid["points"]]
+    times_s = [(point["at_ms"] - acid["start_ms"]) / 1000.0 for point in acid["points"]]
     elapsed_s = (at_ms - acid["start_ms"]) / 1000.0
     if not times_s[0] <= elapsed_s <= times_s[-1]:
         return None, None
-    ph = curve_ph(elapsed_s, times_s, [row["ph"] for row in acid["points"]])
+    ph = curve_ph(elapsed_s, times_s, [point["ph"] for point in acid["points"]])
     return ph - BAND_PH, ph + BAND_PH

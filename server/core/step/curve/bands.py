@@ -29,22 +29,22 @@ def bands(context: "ViewContext") -> "list[CurveBand]":
         "end_ms", "is_real"} in recipe order; one limit may be None; is_real
         once the step has begun.
     """
-    found: "list[CurveBand]" = []
+    spans: "list[CurveBand]" = []
     for step in context["recipe"]["steps"]:
         fact = context["facts"][step["key"]]
         if fact["status"] == "skipped":
             continue
         times = context["expected"][step["key"]]
-        for row in step.get("targets", []):
-            if row["quantity"] not in TEMPERATURES + (ACID,):
+        for target in step.get("targets", []):
+            if target["quantity"] not in TEMPERATURES + (ACID,):
                 continue
-            wanted = of_target(context, step, row)
+            wanted = of_target(context, step, target)
             if wanted["low"] is None and wanted["high"] is None:
                 continue
-            found.append(
+            spans.append(
                 {
                     "step": step["key"],
-                    "quantity": row["quantity"],
+                    "quantity": target["quantity"],
                     "low": wanted["low"],
                     "value": wanted["value"],
                     "high": wanted["high"],
@@ -53,7 +53,7 @@ def bands(context: "ViewContext") -> "list[CurveBand]":
                     "is_real": fact["begun_ms"] is not None,
                 }
             )
-    return found
+    return spans
 
 
 def boundaries(context: "ViewContext") -> "list[CurveStep]":
@@ -66,10 +66,10 @@ def boundaries(context: "ViewContext") -> "list[CurveStep]":
         List of {"key", "title", "round", "rounds", "status", "planned_begin_ms",
         "planned_end_ms", "begin_ms", "end_ms"} in recipe order.
     """
-    found: "list[CurveStep]" = []
+    stretches: "list[CurveStep]" = []
     for step in context["recipe"]["steps"]:
         key = step["key"]
-        found.append(
+        stretches.append(
             {
                 "key": key,
                 "title": step["title"],
@@ -82,4 +82,4 @@ def boundaries(context: "ViewContext") -> "list[CurveStep]":
                 "end_ms": context["expected"][key]["end_ms"],
             }
         )
-    return found
+    return stretches

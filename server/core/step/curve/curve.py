@@ -86,9 +86,9 @@ def spans(
     begin_ms = context["planned"][ordered[0]["key"]]["begin_ms"]
     day_begin_ms, day_end_ms = _day(context, begin_ms)
     last_ms = now_ms
-    for row in series:
-        begin_ms = min(begin_ms, row["points"][0]["at_ms"])
-        last_ms = max(last_ms, row["points"][-1]["at_ms"])
+    for line in series:
+        begin_ms = min(begin_ms, line["points"][0]["at_ms"])
+        last_ms = max(last_ms, line["points"][-1]["at_ms"])
     return {
         "hour": [now_ms - HOUR_MS, now_ms + AHEAD_MS],
         "day": [day_begin_ms, day_end_ms],

@@ -32,13 +32,13 @@ def series_of(
         List of {"id", "at_ms", "value", "step", "low", "high", "verdict"};
         verdict None where nothing is wanted.
     """
-    found: "list[CurvePoint]" = []
+    points: "list[CurvePoint]" = []
     for entry in every(context["state"], quantity):
         step = _step_at(context, entry)
         value = entry["data"]["value"]
         low, high = _band_at(wanted, acid, step, quantity, entry["t_ms"])
         is_judged = low is not None or high is not None
-        found.append(
+        points.append(
             {
                 "id": entry["id"],
                 "at_ms": entry["t_ms"],
@@ -49,7 +49,7 @@ def series_of(
                 "verdict": verdict(value, low, high) if is_judged else None,
             }
         )
-    return found
+    return points
 
 
 def _step_at(context: "ViewContext", entry: "Entry") -> "str | None":
@@ -57,7 +57,7 @@ def _step_at(context: "ViewContext", entry: "Entry") -> "str | None":
     named = entry["data"].get("step")
     if named is not None:
         return named
-    found = None
+    latest = None
     for step in context["recipe"]["steps"]:
         fact = context["facts"][step["key"]]
         begun_ms = fact["begun_ms"]
@@ -65,9 +65,9 @@ def _step_at(context: "ViewContext", entry: "Entry") -> "str | None":
             continue
         if fact["ended_ms"] is not None and fact["ended_ms"] < entry["t_ms"]:
             continue
-        if found is None or begun_ms >= found[0]:
-            found = (begun_ms, step["key"])
-    return None if found is None else found[1]
+        if latest is None or begun_ms >= latest[0]:
+            latest = (begun_ms, step["key"])
+    return None if latest is None else latest[1]
 
 
 def _band_at(
@@ -77,7 +77,7 @@ def _band_at(
     quantity: str,
     at_ms: int,
 ) -> "tuple[float | None, float | None]":
-    for row in wanted:
-        if row["step"] == step and row["quantity"] == quantity:
-            return row["low"], row["high"]
+    for band in wanted:
+        if band["step"] == step and band["quantity"] == quantity:
+            return band["low"], band["high"]
     return band_at(acid, at_ms) if quantity == ACID else (None, None)
