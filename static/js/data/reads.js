@@ -69,11 +69,11 @@ export const reads = computed(() => {
   const id = person.value;
   const own = { ...told(id), ...(id ? changed.value[id] : {}) };
   const before = picked.value ?? (id ? null : shownLast());
-  const found = /** @type {Reads} */ ({
+  const settings = /** @type {Reads} */ ({
     language: own.language ?? before ?? phonesLanguage(),
   });
-  for (const [name, units] of KINDS) found[name] = own[name] ?? units[0];
-  return found;
+  for (const [name, units] of KINDS) settings[name] = own[name] ?? units[0];
+  return settings;
 });
 
 /** Whether what this person changed here waits: "", "sending", or "here" for good. */
@@ -85,9 +85,9 @@ export const waiting = computed(() => {
 /** False while the texts of the chosen language are not on this phone. */
 export const hasLanguage = computed(() => reads.value.language === language.value);
 
-/** @param {Reads} one */
-function unitsOf(one) {
-  return following(KINDS.map(([name, [kept]]) => [kept, one[name]]));
+/** @param {Reads} settings */
+function unitsOf(settings) {
+  return following(KINDS.map(([name, [kept]]) => [kept, settings[name]]));
 }
 
 /** @type {Promise<boolean> | null} */

@@ -234,5 +234,5 @@ export async function retryUnsaved(id) {
  * @param {string} id
  */
 export function dropUnsaved(id) {
-  remember(unsaved.value.filter((one) => one.id !== id));
+  remember(unsaved.value.filter((entry) => entry.id !== id));
 }

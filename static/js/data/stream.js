@@ -14,7 +14,7 @@ export function reader() {
     rest += piece.replaceAll("\r\n", "\n");
     const blocks = rest.split("\n\n");
     rest = blocks.pop() ?? "";
-    return blocks.map(message).filter((one) => one.data !== "");
+    return blocks.map(message).filter((event) => event.data !== "");
   };
 }
 

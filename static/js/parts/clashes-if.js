@@ -21,18 +21,18 @@ const SHIFTS = [
  * @param {number} startMs
  */
 function useClashesIf(recipe, startMs) {
-  const [found, setFound] = useState(/** @type {?ClashesIf} */ (null));
+  const [foreseen, setForeseen] = useState(/** @type {?ClashesIf} */ (null));
   useEffect(() => {
     let isCurrent = true;
     ask.clashesIf({ recipe, startMs }).then(
-      (answer) => isCurrent && setFound(answer),
-      () => isCurrent && setFound(null),
+      (answer) => isCurrent && setForeseen(answer),
+      () => isCurrent && setForeseen(null),
     );
     return () => {
       isCurrent = false;
     };
   }, [recipe, startMs, board.value]);
-  return found;
+  return foreseen;
 }
 
 /**
@@ -45,14 +45,14 @@ export function ClashesIf({ recipe }) {
   const [baseMs] = useState(nowMs());
   const startMs = Math.max(nowMs(), baseMs + laterMin * MIN_MS);
   const asked = laterMin > 0 ? startMs : baseMs;
-  const found = useClashesIf(recipe, asked);
+  const foreseen = useClashesIf(recipe, asked);
   const isBeside = board.value?.makes.some((make) => make.is_open);
-  if (!found || !isBeside) return null;
+  if (!foreseen || !isBeside) return null;
   const at = clockDay(asked, nowMs());
-  const better = found.better;
+  const better = foreseen.better;
   return html`<section class="block clashes-if"><h2>${t("clash.if_title")}</h2>
-    <p role="status">${found.count ? tn("clash.if", found.count, { at }) : t("clash.if_none", { at })}</p>
-    <${ClashLines} clashes=${found.clashes} count=${found.count} nowMs=${nowMs()} title="" />
+    <p role="status">${foreseen.count ? tn("clash.if", foreseen.count, { at }) : t("clash.if_none", { at })}</p>
+    <${ClashLines} clashes=${foreseen.clashes} count=${foreseen.count} nowMs=${nowMs()} title="" />
     ${
       better
         ? html`<div class="rows"><${Row} title=${t("clash.better", { at: clockDay(better.start_ms, nowMs()) })}

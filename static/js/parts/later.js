@@ -127,16 +127,16 @@ export function addToKit(more) {
  *   & Record<string, any>} props
  */
 export function Later({ part, name, children = null, onFail, ...rest }) {
-  const [found, setFound] = useState(/** @type {?Record<string, any>} */ (null));
+  const [module, setModule] = useState(/** @type {?Record<string, any>} */ (null));
   useEffect(() => {
     let isCurrent = true;
     later(part).then(
-      (made) => isCurrent && setFound(made),
+      (made) => isCurrent && setModule(made),
       () => isCurrent && onFail?.(),
     );
     return () => {
       isCurrent = false;
     };
   }, [part]);
-  return found ? html`<${found[name]} ...${rest} />` : children;
+  return module ? html`<${module[name]} ...${rest} />` : children;
 }

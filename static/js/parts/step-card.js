@@ -158,14 +158,14 @@ export function endWords(step) {
 /**
  * What to do now, and the number that goes with it; children stand below the number.
  *
- * @param {{step: Step, place: number, total: number, alerts: Alert[],
+ * @param {{step: Step, number: number, total: number, alerts: Alert[],
  *   children?: any}} props
  */
-export function StepCard({ step, place, total, alerts, children }) {
+export function StepCard({ step, number, total, alerts, children }) {
   return html`<article class="step-card" aria-label=${own(step.title)}>
     <div class="step-head">
       <${StateMark} state=${stepState(step)} word=${t(stepState(step) === "check" ? "step.late" : "step." + step.status)} />
-      <span class="quiet">${t("step.place", { n: place, total })}${step.rounds ? " · " + t("step.round", { n: step.round, total: step.rounds }) : ""}</span>
+      <span class="quiet">${t("step.place", { n: number, total })}${step.rounds ? " · " + t("step.round", { n: step.round, total: step.rounds }) : ""}</span>
     </div>
     <h1 class="step-title">${own(step.title)}</h1>
     <${MainFigure} step=${step} alerts=${alerts} />

@@ -42,7 +42,7 @@ const SLACK_PX = 1;
 /**
  * A button as it was last looked at.
  *
- * @typedef {object} Row
+ * @typedef {object} Seen
  * @property {string} name what it means
  * @property {number} sinceMs
  * @property {boolean} [wasCovered]
@@ -51,7 +51,7 @@ const SLACK_PX = 1;
 /** @typedef {ReturnType<typeof placeOf>} Place */
 /** @typedef {{clientX: number, clientY: number}} At */
 
-/** @type {Map<HTMLElement, Row>} */
+/** @type {Map<HTMLElement, Seen>} */
 let known = new Map();
 let isDirty = true;
 /** @type {number | undefined} */
@@ -90,20 +90,20 @@ const isSamePlace = (a, b) => isNear(a.left, b.left) && isNear(a.top, b.top);
 /** @type {(a: Place, b: Place) => boolean} */
 const isScrolled = (a, b) => isNear(a.inLeft, b.inLeft) && isNear(a.inTop, b.inTop);
 
-/** @type {(row: Row, box: Place, nowMs: number) => void} */
-function follow(row, box, nowMs) {
-  const last = row.boxes[row.boxes.length - 1];
+/** @type {(seen: Seen, box: Place, nowMs: number) => void} */
+function follow(seen, box, nowMs) {
+  const last = seen.boxes[seen.boxes.length - 1];
   if (
     isSameSize(last.box, box) &&
     (isSamePlace(last.box, box) || isScrolled(last.box, box))
   ) {
     last.box = box;
   } else {
-    row.boxes.push({ box, fromMs: nowMs });
+    seen.boxes.push({ box, fromMs: nowMs });
   }
   // A place that was left a second ago says nothing any more.
-  while (row.boxes.length > 1 && nowMs - row.boxes[1].fromMs >= SETTLE_MS)
-    row.boxes.shift();
+  while (seen.boxes.length > 1 && nowMs - seen.boxes[1].fromMs >= SETTLE_MS)
+    seen.boxes.shift();
 }
 
 /** @type {(box: Place, at: At) => boolean} */
@@ -116,20 +116,20 @@ function isInside(box, { clientX, clientY }) {
   );
 }
 
-/** @type {(row: Row, at: At, nowMs: number) => boolean} */
-function hasStood(row, at, nowMs) {
+/** @type {(seen: Seen, at: At, nowMs: number) => boolean} */
+function hasStood(seen, at, nowMs) {
   return (
-    nowMs - row.boxes[0].fromMs >= SETTLE_MS &&
-    row.boxes.every(({ box }) => isInside(box, at))
+    nowMs - seen.boxes[0].fromMs >= SETTLE_MS &&
+    seen.boxes.every(({ box }) => isInside(box, at))
   );
 }
 
 // By its middle: a button that a ticking clock makes a little wider is not new.
-/** @type {(row: Row, nowMs: number) => boolean} */
-function isYoung(row, nowMs) {
-  const { left, top, right, bottom } = row.boxes[row.boxes.length - 1].box;
+/** @type {(seen: Seen, nowMs: number) => boolean} */
+function isYoung(seen, nowMs) {
+  const { left, top, right, bottom } = seen.boxes[seen.boxes.length - 1].box;
   return !hasStood(
-    row,
+    seen,
     { clientX: (left + right) / 2, clientY: (top + bottom) / 2 },
     nowMs,
   );
@@ -151,8 +151,8 @@ function look() {
   const nowMs = performance.now();
   const before = known;
   const byMeans = new Map();
-  for (const [button, row] of before) {
-    if (button.dataset.means && !button.isConnected) byMeans.set(row.name, row);
+  for (const [button, seen] of before) {
+    if (button.dataset.means && !button.isConnected) byMeans.set(seen.name, seen);
   }
   known = new Map();
   let isAnyYoung = false;
@@ -165,17 +165,17 @@ function look() {
     }
     const [name, box] = [nameOf(button), placeOf(button)];
     const old = before.get(button) ?? byMeans.get(name);
-    const row =
+    const seen =
       old?.name === name
         ? old
         : { name, sinceMs: nowMs, boxes: [{ box, fromMs: nowMs }] };
     // Under the wet lock a pedal goes on pressing; a finger meets all of it anew.
     const isCovered = button.closest("[inert]") !== null;
-    if (isCovered || row.wasCovered) row.boxes = [{ box, fromMs: nowMs }];
-    else if (row === old) follow(row, box, nowMs);
-    row.wasCovered = isCovered;
-    known.set(button, row);
-    const young = !isCovered && isYoung(row, nowMs);
+    if (isCovered || seen.wasCovered) seen.boxes = [{ box, fromMs: nowMs }];
+    else if (seen === old) follow(seen, box, nowMs);
+    seen.wasCovered = isCovered;
+    known.set(button, seen);
+    const young = !isCovered && isYoung(seen, nowMs);
     show(button, young);
     isAnyYoung = isAnyYoung || young;
   }
@@ -191,9 +191,9 @@ function mark() {
   });
 }
 
-/** @type {(button: HTMLElement, row: Row | undefined, nowMs: number) => false} */
-function leaveOut(button, row, nowMs) {
-  const firstMs = row ? row.boxes[row.boxes.length - 1].fromMs : nowMs;
+/** @type {(button: HTMLElement, seen: Seen | undefined, nowMs: number) => false} */
+function leaveOut(button, seen, nowMs) {
+  const firstMs = seen ? seen.boxes[seen.boxes.length - 1].fromMs : nowMs;
   button.style.setProperty(
     "--settles",
     `${Math.max(0, SETTLE_MS - (nowMs - firstMs))}ms`,
@@ -215,10 +215,10 @@ export function isSettled(button, at) {
   // quicker.
   look();
   const nowMs = performance.now();
-  const row = known.get(button);
-  if (!row) return leaveOut(button, row, nowMs);
-  if (!at) return nowMs - row.sinceMs >= SETTLE_MS || leaveOut(button, row, nowMs);
-  return hasStood(row, at, nowMs) || leaveOut(button, row, nowMs);
+  const seen = known.get(button);
+  if (!seen) return leaveOut(button, seen, nowMs);
+  if (!at) return nowMs - seen.sinceMs >= SETTLE_MS || leaveOut(button, seen, nowMs);
+  return hasStood(seen, at, nowMs) || leaveOut(button, seen, nowMs);
 }
 
 /**
@@ -237,10 +237,10 @@ export function meaningOf(button) {
  */
 export function settle(within) {
   if (isDirty) look();
-  for (const [button, row] of known) {
+  for (const [button, seen] of known) {
     if (!within.contains(button)) continue;
-    row.sinceMs = -Infinity;
-    row.boxes = [{ ...row.boxes[row.boxes.length - 1], fromMs: -Infinity }];
+    seen.sinceMs = -Infinity;
+    seen.boxes = [{ ...seen.boxes[seen.boxes.length - 1], fromMs: -Infinity }];
     show(button, false);
   }
 }

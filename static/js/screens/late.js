@@ -23,8 +23,8 @@ let coming = null;
 export function loadLate() {
   // Its English texts come apart from the page, too.
   coming ??= Promise.all([import("./later.js"), loadRest()]).then(
-    ([found]) => {
-      screens.value = found;
+    ([loaded]) => {
+      screens.value = loaded;
     },
     () => {
       coming = null;
@@ -56,7 +56,7 @@ export function Late({ screen, isPart = false, ...rest }) {
     const again = setInterval(() => screens.peek() || loadLate(), AGAIN_MS);
     return () => clearInterval(again);
   }, []);
-  const found = screens.value;
-  if (found) return html`<${found[screen]} ...${rest} />`;
+  const loaded = screens.value;
+  if (loaded) return html`<${loaded[screen]} ...${rest} />`;
   return isPart ? null : html`<${Waiting} onBack=${rest.onBack} />`;
 }

@@ -130,7 +130,7 @@ function MakePage({ make, rest, shown }) {
   const canAct = may("work") && shown.make.is_open;
   if (step && canAct && hasUnreadCautions(make, step))
     return html`<${Cautions} make=${make} step=${step} />`;
-  const place = shown.steps.findIndex((one) => one.key === key) + 1;
+  const number = shown.steps.findIndex((one) => one.key === key) + 1;
   // One alert at most stands within the step, below its number; the rest follow.
   const first = shown.alerts.filter((alert) => !alert.acknowledged).slice(0, 1);
   const others = shown.alerts.filter((alert) => !first.includes(alert));
@@ -144,8 +144,8 @@ function MakePage({ make, rest, shown }) {
         <div class="column">
           ${shown.make.state !== "running" ? html`<p class="lead">${t("make_state." + shown.make.state)}</p>` : null}
           ${step ? null : first.map(line)}
-          ${step ? html`<${StepCard} step=${step} place=${place} total=${shown.steps.length} alerts=${shown.alerts}><${TaskLine} make=${make} step=${step} canAct=${canAct} />${first.map(line)}<${HoldVerdict} make=${make} step=${step} canAct=${canAct} /><${Late} screen="StepSums" isPart key=${step.key} make=${make} shown=${shown} step=${step} /></${StepCard}>` : html`<p class="lead">${t("make.no_step")}</p>`}
-          <${BrokenLines} rows=${board.value?.broken?.filter((one) => one.make === make)} nowMs=${shown.now_ms} />
+          ${step ? html`<${StepCard} step=${step} number=${number} total=${shown.steps.length} alerts=${shown.alerts}><${TaskLine} make=${make} step=${step} canAct=${canAct} />${first.map(line)}<${HoldVerdict} make=${make} step=${step} canAct=${canAct} /><${Late} screen="StepSums" isPart key=${step.key} make=${make} shown=${shown} step=${step} /></${StepCard}>` : html`<p class="lead">${t("make.no_step")}</p>`}
+          <${BrokenLines} rows=${board.value?.broken?.filter((row) => row.make === make)} nowMs=${shown.now_ms} />
           <${UnreadLines} unread=${shown.unread} />
           <${LeftOpen} make=${make} view=${shown} step=${step} />
           ${others.slice(0, OTHERS_SHOWN).map(line)}

@@ -30,8 +30,8 @@ import { lineText } from "./record/line-text.js";
 function reasonText(why) {
   const list = Array.isArray(why) ? why : why ? [why] : [];
   return list
-    .map((one) =>
-      typeof one === "string" ? t("look_reason." + one) : problemsText([one]),
+    .map((reason) =>
+      typeof reason === "string" ? t("look_reason." + reason) : problemsText([reason]),
     )
     .join(" ");
 }
@@ -74,19 +74,19 @@ function OnPhone() {
 function OnServer() {
   const { value, problem, again } = useAsked("/needs-look");
   const [open, setOpen] = useState(
-    /** @type {{row: PutAside, as: string} | null} */ (null),
+    /** @type {{entry: PutAside, as: string} | null} */ (null),
   );
   const [refused, setRefused] = useState("");
   if (open) {
     const settle = (/** @type {string} */ why) =>
-      post(`/needs-look/${open.row.n}/settle`, { why, as: open.as }).then(
+      post(`/needs-look/${open.entry.n}/settle`, { why, as: open.as }).then(
         () => {
           setOpen(null);
           again();
         },
         (/** @type {any} */ failure) => setRefused(whyOf(failure)),
       );
-    return html`<${WhyPad} title=${t("look." + open.as)} lead=${eventText(open.row.event)} reasons=${["looked_again", "maker_decides"]}
+    return html`<${WhyPad} title=${t("look." + open.as)} lead=${eventText(open.entry.event)} reasons=${["looked_again", "maker_decides"]}
       doWord=${t("look." + open.as)} onDone=${settle} onBack=${() => setOpen(null)}>
       ${refused ? html`<p class="is-bad" role="alert">${refused}</p>` : null}
     </${WhyPad}>`;
@@ -101,8 +101,8 @@ function OnServer() {
     <p>${t("look.by", { name: nameOf(entry.person), at: clockDay(entry.recv_ms, nowMs()) })}</p>
     <p>${reasonText(entry.why)}</p>
     <div class="pair">
-      <${Tap} class="second" onTap=${() => setOpen({ row: entry, as: "accept" })}>${t("look.accept")}</${Tap}>
-      <${Tap} class="second" onTap=${() => setOpen({ row: entry, as: "keep_aside" })}>${t("look.keep_aside")}</${Tap}>
+      <${Tap} class="second" onTap=${() => setOpen({ entry, as: "accept" })}>${t("look.accept")}</${Tap}>
+      <${Tap} class="second" onTap=${() => setOpen({ entry, as: "keep_aside" })}>${t("look.keep_aside")}</${Tap}>
     </div></div>`,
   );
 }

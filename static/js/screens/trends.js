@@ -54,9 +54,9 @@ function verdictWords(points, chart) {
     : t("trends.like");
 }
 
-/** @param {{row: Chart}} props */
-function Chart({ row }) {
-  const { key, unit, points, chart, average } = row;
+/** @param {{trend: Chart}} props */
+function Chart({ trend }) {
+  const { key, unit, points, chart, average } = trend;
   const text = (/** @type {number} */ value) => {
     const shown = asRead(value, unit);
     return sumValue(shown.value, shown.unit);
@@ -120,6 +120,6 @@ export function TrendsScreen({ recipe }) {
   return html`<${Sheet} isReadOnly title=${t("word.told", { name: t("nav.trends"), value: titleOf(chosen) })} onBack=${() => (recipe && all.length > 1 ? go("trends") : go("menu"))}>
     <p class="quiet">${t("trends.lead")}</p>
     ${problem ? html`<p class="is-bad" role="alert">${t("sums.failed", { why: problem })}</p>` : null}
-    ${charts ? charts.map((row) => html`<${Chart} key=${row.key} row=${row} />`) : html`<p role="status">${t("sums.working")}</p>`}
+    ${charts ? charts.map((trend) => html`<${Chart} key=${trend.key} trend=${trend} />`) : html`<p role="status">${t("sums.working")}</p>`}
   </${Sheet}>`;
 }

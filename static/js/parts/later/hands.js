@@ -86,7 +86,7 @@ export function make(kit) {
     const [made, setMade] = useState(/** @type {?Voice} */ (null));
     useEffect(() => {
       later("voice").then(
-        (found) => setMade(found),
+        (speaker) => setMade(speaker),
         () => {},
       );
     }, []);

@@ -59,7 +59,7 @@ export async function make(kit) {
   /** @param {string} who */
   function maySet(who) {
     const isGranted = pins.value?.granted.some(
-      (one) => one.person === who && one.until_ms > nowMs(),
+      (grant) => grant.person === who && grant.until_ms > nowMs(),
     );
     return who === me.value?.person.id || isGranted;
   }

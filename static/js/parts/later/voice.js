@@ -29,9 +29,9 @@ export function make(kit) {
     changes.value; // voices come in one after another
     const wanted = (document.documentElement.lang || "en").slice(0, 2).toLowerCase();
     const mine = (speech?.getVoices() ?? []).filter(
-      (one) => one.lang.slice(0, 2).toLowerCase() === wanted,
+      (offered) => offered.lang.slice(0, 2).toLowerCase() === wanted,
     );
-    return mine.find((one) => one.localService) ?? mine[0] ?? null;
+    return mine.find((offered) => offered.localService) ?? mine[0] ?? null;
   }
 
   /**
@@ -40,15 +40,15 @@ export function make(kit) {
    * @param {string} text
    */
   function say(text) {
-    const found = voiceNow();
-    if (!found) return false;
+    const chosen = voiceNow();
+    if (!chosen) return false;
     const words = new SpeechSynthesisUtterance(
       text
         .replace(/−(?=\d)/g, t("voice.minus", { figure: "" }))
         .replace(/[\u00a0\u202f]/g, " "),
     );
-    words.voice = found;
-    words.lang = found.lang;
+    words.voice = chosen;
+    words.lang = chosen.lang;
     speech.cancel();
     speech.speak(words);
     return true;

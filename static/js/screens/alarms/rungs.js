@@ -195,8 +195,8 @@ function OwnerRung() {
     ${
       may("escalation")
         ? html`<div class="alarm-buttons" role="group" aria-label=${t("rung.owner_set")}>${MINUTES.map(
-            (one) => html`<${Tap}
-      key=${one} class="second" pressed=${one === escalateMin.value} onTap=${() => set(one)}>${t("rung.minutes", { min: one })}</${Tap}>`,
+            (minutes) => html`<${Tap}
+      key=${minutes} class="second" pressed=${minutes === escalateMin.value} onTap=${() => set(minutes)}>${t("rung.minutes", { min: minutes })}</${Tap}>`,
           )}</div>`
         : null
     }

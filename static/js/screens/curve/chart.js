@@ -62,18 +62,18 @@ function columns(series) {
 function asShown(curve) {
   /**
    * @template {CurveBand | CurvePoint & {quantity: string}} T
-   * @param {T} one
+   * @param {T} read
    * @returns {T}
    */
-  const shown = (one) =>
-    one.quantity === "ph"
-      ? one
+  const shown = (read) =>
+    read.quantity === "ph"
+      ? read
       : {
-          ...one,
+          ...read,
           ...Object.fromEntries(
             /** @type {const} */ (["low", "value", "high"])
-              .filter((name) => name in one)
-              .map((name) => [name, asRead(one[name], "C").value]),
+              .filter((name) => name in read)
+              .map((name) => [name, asRead(read[name], "C").value]),
           ),
         };
   const series = curve.series.map((line) => ({

@@ -59,10 +59,10 @@ export function EquipmentPad({ row, equipment, mayTakeOut = false, onSet, onBack
   const mayGive = mayTakeOut && known !== undefined;
   const sum = { key: row.sum, inputs: [row] };
   if (row.kind === "choice") {
-    return html`<${ChoicePad} sum=${sum} row=${row} chosen=${known} given=${mayGive ? { value: known } : null} wayBack=${t("sums.take_out")} onGive=${give} onBack=${onBack} />`;
+    return html`<${ChoicePad} sum=${sum} input=${row} chosen=${known} given=${mayGive ? { value: known } : null} wayBack=${t("sums.take_out")} onGive=${give} onBack=${onBack} />`;
   }
   const given = typed ? { typed: typed[0], unit: typed[1] } : undefined;
-  return html`<${NumberPad} sum=${sum} row=${row} scope="equipment" given=${mayGive ? (given ?? {}) : undefined} wayBack=${t("sums.take_out")}
+  return html`<${NumberPad} sum=${sum} input=${row} scope="equipment" given=${mayGive ? (given ?? {}) : undefined} wayBack=${t("sums.take_out")}
     onGive=${give} onBack=${onBack} />`;
 }
 

@@ -61,7 +61,7 @@ export function FigureSheet({ title, figure, sources, onKeep, onBack }) {
     </div><div class="column">
       <h2>${t("figure.source")}</h2>
       <${Choices} label=${t("figure.source")} chosen=${source} onChoose=${setSource}
-        options=${Object.entries(sources).map(([key, one]) => ({ key, title: sourceWords(one.title) }))} />
+        options=${Object.entries(sources).map(([key, known]) => ({ key, title: sourceWords(known.title) }))} />
       <h2>${t("figure.status")}</h2>
       <${Choices} label=${t("figure.status")} chosen=${status} onChoose=${setStatus}
         options=${STATUSES.map((key) => ({ key, title: t("status." + key) }))} />

@@ -57,15 +57,15 @@ export function withFigure(recipe, path, figure) {
 export function groups(recipe) {
   /**
    * @param {string} name
-   * @param {any} row
+   * @param {any} part
    * @param {number} index
    * @param {string} key
    */
-  const under = (name, row, index, key) => ({
+  const under = (name, part, index, key) => ({
     key: `${name}.${key}`,
-    title: row.title,
-    text: row,
-    figures: figuresIn(row, [name, index]),
+    title: part.title,
+    text: part,
+    figures: figuresIn(part, [name, index]),
   });
   return [
     {
@@ -77,10 +77,12 @@ export function groups(recipe) {
         ...figuresIn(recipe.figures ?? {}, ["figures"]),
       ],
     },
-    ...(recipe.ingredients ?? []).map((row, index) =>
-      under("ingredients", row, index, row.key),
+    ...(recipe.ingredients ?? []).map((ingredient, index) =>
+      under("ingredients", ingredient, index, ingredient.key),
     ),
-    ...(recipe.moulds ?? []).map((row, index) => under("moulds", row, index, row.size)),
-    ...recipe.steps.map((row, index) => under("steps", row, index, row.key)),
+    ...(recipe.moulds ?? []).map((mould, index) =>
+      under("moulds", mould, index, mould.size),
+    ),
+    ...recipe.steps.map((step, index) => under("steps", step, index, step.key)),
   ];
 }

@@ -126,16 +126,16 @@ export function AgeingList() {
   const shown = makes.filter((make) =>
     matches(make, search.toLowerCase().split(/\s+/).filter(Boolean)),
   );
-  const { found, problem } = useAgeing(shown.slice(0, TOLD).map((make) => make.id));
+  const { known, problem } = useAgeing(shown.slice(0, TOLD).map((make) => make.id));
   return html`<section class="block"><h2>${t("store.ageing")}</h2>
     ${problem ? html`<p class="is-bad" role="alert">${t("sums.failed", { why: problem })}</p>` : null}
     ${makes.length > TOLD ? html`<${TextField} label=${t("store.search")} hint=${t("store.search_hint")} value=${search} onInput=${setSearch} longest=${40} />` : null}
     ${makes.length ? (shown.length ? null : html`<p role="status">${t("store.search_none")}</p>`) : html`<p role="status">${t(board.value ? "store.ageing_none" : "sums.working")}</p>`}
     <div class="rows">${shown.map((make, index) =>
-      found[make.id] === null
+      known[make.id] === null
         ? null
         : html`<${Row} key=${make.id} title=${`${make.name} · ${make.batch}`}
-      detail=${index < TOLD ? detailOf(found[make.id]) || t("sums.working") : day(make.opened_ms)}
+      detail=${index < TOLD ? detailOf(known[make.id]) || t("sums.working") : day(make.opened_ms)}
       onTap=${() => go("store", "make", make.id)} />`,
     )}</div>
     <p class="quiet">${t("store.curing_for")}</p></section>`;

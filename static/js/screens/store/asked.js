@@ -74,7 +74,7 @@ export function ageingMakes() {
  * @param {string[]} ids
  */
 export function useAgeing(ids) {
-  const [found, setFound] = useState(/** @type {Record<string, Ageing | null>} */ ({}));
+  const [known, setKnown] = useState(/** @type {Record<string, Ageing | null>} */ ({}));
   const [problem, setProblem] = useState("");
   const wanted = ids.join();
   useEffect(() => {
@@ -83,7 +83,7 @@ export function useAgeing(ids) {
       for (const id of wanted ? wanted.split(",") : []) {
         if (!isCurrent) return;
         const ageing = await ageingOf(id);
-        if (isCurrent) setFound((before) => ({ ...before, [id]: ageing }));
+        if (isCurrent) setKnown((before) => ({ ...before, [id]: ageing }));
       }
     };
     askAll().catch((failure) => isCurrent && setProblem(whyOf(failure)));
@@ -91,7 +91,7 @@ export function useAgeing(ids) {
       isCurrent = false;
     };
   }, [wanted, board.value, lastAct.value]);
-  return { found, problem };
+  return { known, problem };
 }
 
 /**

@@ -27,7 +27,7 @@ function partWords(note, name, figure) {
   if (typeof figure === "number") return numberWords(note, figure, note.units?.[name]);
   if (Array.isArray(figure))
     return figure
-      .map((one) => inside(label("chart_" + one).replace(/^.*: /, "")))
+      .map((field) => inside(label("chart_" + field).replace(/^.*: /, "")))
       .join(", ");
   return figure === null ? "–" : ofWords(String(figure));
 }

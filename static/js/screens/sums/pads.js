@@ -14,7 +14,7 @@ import { label, pickWords } from "./words.js";
 /**
  * @typedef {object} PadProps
  * @property {SumRow} sum
- * @property {SumInput} row
+ * @property {SumInput} input
  * @property {string} scope where what is typed is kept
  * @property {SumGiven} [given]
  * @property {string} wayBack words of the key that takes out what was given
@@ -67,42 +67,42 @@ export function isSigned(input) {
  *
  * @param {PadProps} props
  */
-export function NumberPad({ sum, row, scope, given, wayBack, onGive, onBack }) {
-  const [begun] = useState(() => draftOf(scope, row.name) ?? given);
-  const [unit, setUnit] = useState(begun?.unit ?? unitFor(row));
+export function NumberPad({ sum, input, scope, given, wayBack, onGive, onBack }) {
+  const [begun] = useState(() => draftOf(scope, input.name) ?? given);
+  const [unit, setUnit] = useState(begun?.unit ?? unitFor(input));
   const mine = (/** @type {string} */ typed) => ({ typed, unit });
   const hold = (/** @type {string} */ typed, /** @type {string} */ inUnit) =>
-    keepDraft(scope, row.name, typed === "" ? null : { typed, unit: inUnit });
+    keepDraft(scope, input.name, typed === "" ? null : { typed, unit: inUnit });
   const save = async (/** @type {unknown} */ value, /** @type {string} */ typed) => {
-    keepUnit(row, unit);
-    keepDraft(scope, row.name, null);
+    keepUnit(input, unit);
+    keepDraft(scope, input.name, null);
     onGive({ ...mine(typed), sure: true });
     return true;
   };
   const change = (/** @type {string} */ next) => {
     setUnit(next);
-    const now = draftOf(scope, row.name);
+    const now = draftOf(scope, input.name);
     if (now) hold(now.typed, next);
   };
-  return html`<div class="sheet"><${Keypad} isBare onBack=${onBack} title=${label(row.name, sum.key)} unit=${unitName(unit)}
-    decimals=${row.kind === "count" ? 0 : decimalsTyped(unit)} signed=${isSigned(row)} start=${begun?.typed ?? ""}
-    onTyped=${(/** @type {string} */ typed) => hold(typed, unit)} read=${(/** @type {string} */ typed) => readInput(sum, row.name, row.name, mine(typed))} save=${save} saveWord=${t("word.done")}
-    askText=${(/** @type {Problem} */ ask, /** @type {string} */ typed) => askWords(ask, sum, row.name, typed, unit)}
+  return html`<div class="sheet"><${Keypad} isBare onBack=${onBack} title=${label(input.name, sum.key)} unit=${unitName(unit)}
+    decimals=${input.kind === "count" ? 0 : decimalsTyped(unit)} signed=${isSigned(input)} start=${begun?.typed ?? ""}
+    onTyped=${(/** @type {string} */ typed) => hold(typed, unit)} read=${(/** @type {string} */ typed) => readInput(sum, input.name, input.name, mine(typed))} save=${save} saveWord=${t("word.done")}
+    askText=${(/** @type {Problem} */ ask, /** @type {string} */ typed) => askWords(ask, sum, input.name, typed, unit)}
     aside=${given ? html`<${Tap} class="second aside" onTap=${() => onGive(null)}>${wayBack}</${Tap}>` : null}
-    problemWords=${(/** @type {Problem[]} */ problems, /** @type {string} */ typed) => problems.map((problem) => sumProblem(problem, sum, { [row.name]: mine(typed) })).join(" ")}>
-    <${Units} units=${unitsOf(row)} unit=${unit} onUnit=${change} />
+    problemWords=${(/** @type {Problem[]} */ problems, /** @type {string} */ typed) => problems.map((problem) => sumProblem(problem, sum, { [input.name]: mine(typed) })).join(" ")}>
+    <${Units} units=${unitsOf(input)} unit=${unit} onUnit=${change} />
   </${Keypad}></div>`;
 }
 
 /**
  * Choose one word of several.
  *
- * @param {PadProps & {row: {choices: string[]}, chosen: string | null}} props
+ * @param {PadProps & {input: {choices: string[]}, chosen: string | null}} props
  */
-export function ChoicePad({ sum, row, chosen, given, wayBack, onGive, onBack }) {
-  return html`<${Sheet} title=${label(row.name, sum.key)} onBack=${onBack}>
-    <${Choices} label=${label(row.name, sum.key)} chosen=${chosen} onChoose=${(/** @type {string} */ value) => onGive({ value })}
-      options=${row.choices.map((key) => ({ key, title: pickWords(row.name, key) }))} />
+export function ChoicePad({ sum, input, chosen, given, wayBack, onGive, onBack }) {
+  return html`<${Sheet} title=${label(input.name, sum.key)} onBack=${onBack}>
+    <${Choices} label=${label(input.name, sum.key)} chosen=${chosen} onChoose=${(/** @type {string} */ value) => onGive({ value })}
+      options=${input.choices.map((key) => ({ key, title: pickWords(input.name, key) }))} />
     ${given ? html`<div class="rows rows-apart"><${Row} title=${wayBack} onTap=${() => onGive(null)} /></div>` : null}
   </${Sheet}>`;
 }

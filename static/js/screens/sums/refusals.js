@@ -12,12 +12,12 @@ import { label, pickWords } from "./words.js";
  * @param {string | null} field
  */
 function fieldOf(sum, field) {
-  const [name, place, column] = String(field).split(".");
+  const [name, rowNumber, column] = String(field).split(".");
   const input = sum?.inputs.find((one) => one.name === name) ?? null;
   const part = column ? input?.columns?.find((one) => one.name === column) : input;
   const whole = label(name, sum?.key);
   const title = column
-    ? `${whole}, ${t("of.row_n", { n: place })}, ${inside(label(column, sum?.key))}`
+    ? `${whole}, ${t("of.row_n", { n: rowNumber })}, ${inside(label(column, sum?.key))}`
     : whole;
   return { input, part, title, name };
 }
@@ -31,7 +31,7 @@ function fieldOf(sum, field) {
  */
 function figureWords(figure, own, shown, name) {
   if (Array.isArray(figure))
-    return figure.map((one) => figureWords(one, own, shown, name)).join(", ");
+    return figure.map((item) => figureWords(item, own, shown, name)).join(", ");
   if (typeof figure === "string") return pickWords(name, figure);
   if (typeof figure !== "number") return "";
   if (shown === "") return plain(figure);

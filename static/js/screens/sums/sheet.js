@@ -98,7 +98,7 @@ function Pad({ sum, input, scope, given, known, chosen, onGive, onBack }) {
     onGive(input.name, value);
     if (!staysOpen) onBack();
   };
-  return html`<${Kind} sum=${sum} row=${input} scope=${scope} given=${given} chosen=${chosen} wayBack=${wayBack} onGive=${give} onBack=${onBack} />`;
+  return html`<${Kind} sum=${sum} input=${input} scope=${scope} given=${given} chosen=${chosen} wayBack=${wayBack} onGive=${give} onBack=${onBack} />`;
 }
 
 /**

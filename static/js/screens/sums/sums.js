@@ -36,8 +36,8 @@ export function SumsScreen({ topic }) {
   return html`<div class="sheet"><div class="scroll"><h1>${t("nav.sums")}</h1>
     <p class="quiet">${t("sums.lead")}</p>
     <div class="rows topics">${topics.map(
-      (one) => html`<${Row} key=${one.key} title=${t("topic." + one.key)}
-      detail=${one.sums.map((key) => t("sum." + key)).join(" · ")} onTap=${() => go("sums", one.key)} />`,
+      (listed) => html`<${Row} key=${listed.key} title=${t("topic." + listed.key)}
+      detail=${listed.sums.map((key) => t("sum." + key)).join(" · ")} onTap=${() => go("sums", listed.key)} />`,
     )}</div>
     <div class="rows rows-apart"><${Row} title=${t("sums.units")} detail=${unitsWords()} onTap=${() => go("sums", "units")} /></div>
   </div></div>`;

@@ -70,17 +70,17 @@ function CellPad({
   onBack,
 }) {
   const cellUnit = column.units.includes(unit) ? unit : column.unit;
-  const place = rows.length;
+  const index = rows.length;
   const given = (/** @type {string} */ typed) => ({
     rows: [...rows, filled(table, { ...draft.cells, [column.name]: typed })],
     unit,
   });
-  const field = `${table.name}.${place + 1}.${column.name}`;
+  const field = `${table.name}.${index + 1}.${column.name}`;
   const problems = (/** @type {Problem[]} */ list, /** @type {string} */ typed) =>
     list
       .map((problem) => sumProblem(problem, sum, { [table.name]: given(typed) }))
       .join(" ");
-  return html`<div class="sheet" key=${column.name}><${Keypad} isBare onBack=${onBack} title=${`${label(column.name, sum.key)} · ${inside(t("sums.row", { n: place + 1 }))}`}
+  return html`<div class="sheet" key=${column.name}><${Keypad} isBare onBack=${onBack} title=${`${label(column.name, sum.key)} · ${inside(t("sums.row", { n: index + 1 }))}`}
     unit=${unitName(cellUnit)} decimals=${column.kind === "count" ? 0 : decimalsTyped(cellUnit)} signed=${isSigned(column)} start=${draft.typed ?? ""}
     onTyped=${onTyped} read=${(/** @type {string} */ typed) => readInput(sum, table.name, field, given(typed))} save=${async (
       /** @type {unknown} */ value,
@@ -114,25 +114,25 @@ function cellsWords(sum, table, cells, unit) {
 /**
  * Type a table of readings row by row; a row that was begun is kept.
  *
- * @param {PadProps & {row: Table}} props
+ * @param {PadProps & {input: Table}} props
  */
-export function TablePad({ sum, row, scope, given, wayBack, onGive, onBack }) {
+export function TablePad({ sum, input, scope, given, wayBack, onGive, onBack }) {
   const rows = given?.rows ?? [];
-  const column = unitColumn(row);
-  const begun = draftOf(scope, row.name);
+  const column = unitColumn(input);
+  const begun = draftOf(scope, input.name);
   const [unit, setUnit] = useState(
     given?.unit ?? begun?.unit ?? (column ? unitFor(column) : ""),
   );
   const [draft, setDraft] = useState(/** @type {RowDraft | null} */ (null));
   const hold = (/** @type {RowDraft | null} */ next) =>
-    keepDraft(scope, row.name, next && { ...next, unit });
+    keepDraft(scope, input.name, next && { ...next, unit });
   const keep = (/** @type {SumCells[]} */ next) =>
     onGive(next.length ? { rows: next, unit, sure: true } : null, true);
   if (draft) {
-    const asked = row.columns[draft.at];
+    const asked = input.columns[draft.at];
     const onCell = (/** @type {string | undefined} */ typed) => {
       const cells = { ...draft.cells, [asked.name]: typed };
-      if (draft.at + 1 < row.columns.length) {
+      if (draft.at + 1 < input.columns.length) {
         const next = { cells, at: draft.at + 1 };
         hold(next);
         return setDraft(next);
@@ -142,17 +142,17 @@ export function TablePad({ sum, row, scope, given, wayBack, onGive, onBack }) {
       keep([...rows, cells]);
       return setDraft(null);
     };
-    return html`<${CellPad} key=${asked.name} sum=${sum} table=${row} rows=${rows} draft=${draft} column=${asked} unit=${unit}
+    return html`<${CellPad} key=${asked.name} sum=${sum} table=${input} rows=${rows} draft=${draft} column=${asked} unit=${unit}
       units=${column ? unitsOf(column) : []} onUnit=${setUnit} onTyped=${(/** @type {string} */ typed) => hold({ ...draft, typed })} onCell=${onCell} onBack=${() => setDraft(null)} />`;
   }
-  return html`<${Sheet} title=${label(row.name, sum.key)} onBack=${onBack}
+  return html`<${Sheet} title=${label(input.name, sum.key)} onBack=${onBack}
     foot=${html`<${Tap} class="primary" onTap=${() => setDraft(begun ?? { cells: {}, at: 0 })}>${begun ? t("sums.row_go_on", { n: rows.length + 1 }) : t("sums.row_add")}</${Tap}>
       <${Tap} class="second" onTap=${onBack}>${t("sums.rows_done")}</${Tap}>`}>
-    ${row.columns[0].rises ? html`<p class="quiet">${t("sums.row_lead")}</p>` : null}
+    ${input.columns[0].rises ? html`<p class="quiet">${t("sums.row_lead")}</p>` : null}
     ${rows.length && column && unitsOf(column).length > 1 ? html`<p class="quiet">${t("sums.row_unit_fixed", { unit: unitName(unit) })}</p>` : null}
     <div class="rows">${rows.map(
       (cells, index) => html`<div class="row row-still" key=${index}>
-      <span class="row-main"><span class="row-title">${index + 1}. ${cellsWords(sum, row, cells, unit)}</span></span>
+      <span class="row-main"><span class="row-title">${index + 1}. ${cellsWords(sum, input, cells, unit)}</span></span>
       <span class="row-buttons"><${Tap} class="second" label=${t("sums.row_remove", { n: index + 1 })}
         onTap=${() => keep(rows.filter((_, at) => at !== index))}>⌫</${Tap}></span></div>`,
     )}</div>

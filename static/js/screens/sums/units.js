@@ -74,7 +74,7 @@ export const CHOICES_OF_SUMS = Object.entries(SUM_CHOICES);
  */
 export function chooseUnit([own, units], unit) {
   const others = Object.entries(kept.value).filter(
-    ([, one]) => one !== own && !units.includes(one),
+    ([, used]) => used !== own && !units.includes(used),
   );
   keep({ ...Object.fromEntries(others), [own]: unit });
 }
