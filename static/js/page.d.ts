@@ -29,13 +29,6 @@ interface Entry {
   proof_state?: string;
 }
 
-/** One value of the equipment as it was entered. */
-interface EquipmentSet {
-  value: any;
-  typed?: [string, string];
-  agreed_with?: string;
-}
-
 /** A wrapped key as the server hands it out. */
 interface KnownPin extends Sealed {
   device: string | null;

@@ -452,6 +452,12 @@ type EndsRole = "estimate" | "limit" | "band";
 
 type Equipment = Record<string, any>;
 
+/** Equipment with what was altered in it, and whether anything is known at all. */
+interface EquipmentAltered {
+  equipment: Equipment;
+  is_any: boolean;
+}
+
 /** What a make begins with, as in the newest make before it. */
 interface EquipmentBefore {
   equipment: Equipment;
@@ -479,6 +485,13 @@ interface EquipmentRow {
   agreed: boolean;
   longest: number | null;
   beside: Beside | null;
+}
+
+/** One thing that was entered, with how it was typed and with whom it was agreed. */
+interface EquipmentSet {
+  value: any;
+  typed?: string[];
+  agreed_with?: string;
 }
 
 /** A figure of a recipe with its band, and how well it is known. */

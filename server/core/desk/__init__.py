@@ -24,6 +24,7 @@ from .makes import set_rules as set_rules
 from .makes import step as step
 from .makes import take as take
 from .makes import view as view
+from .openings import alter_equipment as alter_equipment
 from .openings import batch_code as batch_code
 from .openings import equipment_before as equipment_before
 from .openings import equipment_of_make as equipment_of_make

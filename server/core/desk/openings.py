@@ -3,13 +3,19 @@
 All but the first is loaded when it is asked for: the app starts without it.
 """
 
-from ..log.equipment import of_make
+from ..log.equipment import altered, has_any, of_make
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-    from server.shapes.core.equipment import EquipmentBefore, EquipmentRow
+    from server.shapes.core.equipment import (
+        Equipment,
+        EquipmentAltered,
+        EquipmentBefore,
+        EquipmentRow,
+        EquipmentSet,
+    )
     from server.shapes.core.recipe import Recipe
     from server.shapes.core.state import Desk
 
@@ -73,6 +79,19 @@ def equipment_before(desk: "Desk", vat: str) -> "EquipmentBefore | None":
     from ..make.opening import equipment_before as before
 
     return before(desk, vat)
+
+
+def alter_equipment(
+    equipment: "Equipment", edits: "dict[str, EquipmentSet | None]"
+) -> "EquipmentAltered":
+    """Return the equipment that a make is to be opened with, see `equipment.altered`.
+
+    Args:
+        equipment: what it begins with, as of `equipment_before`.
+        edits: {key: what was entered instead, or None where it was taken out}.
+    """
+    after = altered(equipment, edits)
+    return {"equipment": after, "is_any": has_any(after)}
 
 
 def equipment_rows() -> "list[EquipmentRow]":

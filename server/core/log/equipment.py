@@ -17,13 +17,14 @@ Rules first.
 
 from ..units.quantities import check_number
 from . import run
-from .equipment_form import AGREED
+from .equipment_form import AGREED, BESIDE
 from .opening import opening
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.equipment import EquipmentSet
     from server.shapes.core.state import Desk, State
 
 # Of one vat and its recorder alone: another vat does not take it over.
@@ -59,16 +60,62 @@ def in_effect(state: "State") -> "dict[str, Any]":
     return equipment
 
 
+def has_any(equipment: "dict[str, Any]") -> bool:
+    """Tell whether equipment says anything beside how it was typed and agreed.
+
+    Args:
+        equipment: see `in_effect`.
+    """
+    return any(key not in BESIDE for key in equipment)
+
+
+def altered(
+    equipment: "dict[str, Any]", edits: "dict[str, EquipmentSet | None]"
+) -> "dict[str, Any]":
+    """Return equipment with what was altered in it, as a make is to be opened with it.
+
+    Args:
+        equipment: see `in_effect`; not changed.
+        edits: {key: {"value", "typed" [as typed, unit], "agreed_with"}, or None
+            where it was taken out}; typed and agreed_with only where there are any.
+    """
+    after = dict(equipment)
+    after["typed"] = dict(equipment["typed"])
+    for key in edits:
+        edit = edits[key]
+        _take_out(after, key)
+        if edit is not None:
+            _put(after, key, edit["value"], edit.get("typed"), edit.get("agreed_with"))
+    return after
+
+
 def _set(equipment: "dict[str, Any]", data: "dict[str, Any]") -> None:
-    key = data["key"]
-    equipment[key] = data["value"]
-    equipment["typed"].pop(key, None)
+    key, typed = data["key"], None
     if data.get("typed") is not None:
-        equipment["typed"][key] = [data["typed"], data.get("typed_unit") or ""]
+        typed = [data["typed"], data.get("typed_unit") or ""]
+    _take_out(equipment, key)
+    _put(equipment, key, data["value"], typed, data.get("agreed_with"))
+
+
+def _take_out(equipment: "dict[str, Any]", key: str) -> None:
+    equipment.pop(key, None)
+    equipment["typed"].pop(key, None)
     if key in AGREED:
         equipment.pop(AGREED[key], None)
-        if data.get("agreed_with"):
-            equipment[AGREED[key]] = data["agreed_with"]
+
+
+def _put(
+    equipment: "dict[str, Any]",
+    key: str,
+    value: "Any",
+    typed: "list[str] | None",
+    agreed_with: "str | None",
+) -> None:
+    equipment[key] = value
+    if typed:
+        equipment["typed"][key] = typed
+    if key in AGREED and agreed_with:
+        equipment[AGREED[key]] = agreed_with
 
 
 def of_make(desk: "Desk", make_id: str) -> "dict[str, Any]":

@@ -2,8 +2,7 @@
 
 from ..formulas.milk import milk as milk_formulas
 from ..log.apart import ask
-from ..log.equipment import OF_VAT, in_effect
-from ..log.equipment_form import BESIDE
+from ..log.equipment import OF_VAT, has_any, in_effect
 from ..log.opening import opening
 from ..numbers.bounds import require_above
 from .plan import USUAL_FAT_FRAC, USUAL_SNF_FRAC, USUAL_TEMP_C
@@ -134,13 +133,9 @@ def _equipment_of(
     body = opened["data"]
     is_same = bool(vat) and body.get("vat") == vat
     equipment = _taken_over(in_effect(state), is_same)
-    if not _has_any(equipment):
+    if not has_any(equipment):
         return None
     return ((is_same, opened["t_ms"]), state["make"], body, equipment)
-
-
-def _has_any(equipment: "dict[str, Any]") -> bool:
-    return any(key not in BESIDE for key in equipment)
 
 
 def _taken_over(equipment: "dict[str, Any]", is_same: bool) -> "dict[str, Any]":

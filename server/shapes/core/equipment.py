@@ -1,6 +1,6 @@
 """What a creamery has, as it is asked for and carried from make to make."""
 
-from typing import Any, Literal, TypedDict
+from typing import Any, Literal, NotRequired, TypedDict
 
 # {key: value} with how each was typed, {"typed": {key: [typed, unit]}}.
 Equipment = dict[str, Any]
@@ -31,6 +31,21 @@ class EquipmentRow(TypedDict):
     agreed: bool
     longest: int | None
     beside: Beside | None
+
+
+class EquipmentSet(TypedDict):
+    """One thing that was entered, with how it was typed and with whom it was agreed."""
+
+    value: Any
+    typed: NotRequired[list[str]]
+    agreed_with: NotRequired[str]
+
+
+class EquipmentAltered(TypedDict):
+    """Equipment with what was altered in it, and whether anything is known at all."""
+
+    equipment: Equipment
+    is_any: bool
 
 
 class LeftOut(TypedDict):

@@ -144,6 +144,15 @@ export function equipmentOf({ make }) {
   return ofDesk("equipment_of_make", { make_id: make });
 }
 
+/**
+ * @param {{equipment: Equipment, edits: Record<string, EquipmentSet | null>}} asked
+ *   edits: by name; null takes it out
+ * @returns {Promise<EquipmentAltered>}
+ */
+export function alterEquipment({ equipment, edits }) {
+  return call("alter_equipment", { equipment, edits });
+}
+
 /** @returns {Promise<EquipmentRow[]>} */
 export function equipmentRows() {
   return call("equipment_rows");

@@ -37,19 +37,6 @@ function useBatch() {
   return [batch, setBatch];
 }
 
-/**
- * @param {Recipe[]} all
- * @returns {Recipe[]}
- */
-function newest(all) {
-  const byId = new Map();
-  for (const recipe of all) {
-    const known = byId.get(recipe.id);
-    if (!known || known.version < recipe.version) byId.set(recipe.id, recipe);
-  }
-  return [...byId.values()];
-}
-
 /** @param {string} typed */
 function readCount(typed) {
   return ask.readField({ kind: "wheels_moulded", field: "count", typed });
@@ -104,12 +91,12 @@ export function NewMakeScreen() {
   const [vat, setVat] = useState("");
   const [name, setName] = useState("");
   const [isPractice, setPractice] = useState(false);
-  const { equipment, before, vats, alter } = useEquipment(vat);
+  const { equipment, is_any: isAny, before, vats, alter } = useEquipment(vat);
   const [isListing, setListing] = useState(false);
   useEffect(() => {
     freshenRecipes().catch(() => {});
   }, []);
-  const all = newest(recipes.value);
+  const all = recipes.value; // each in its newest version, as the server lists them
   const [milkForm] = useState(() => formOf("milk_volume_l"));
 
   if (!recipe) {
@@ -170,7 +157,7 @@ export function NewMakeScreen() {
       });
     if (vat.trim()) data.vat = vat.trim();
     if (rows.length) data.moulds = rows;
-    if (Object.keys(equipment).length > 1) data.equipment = equipment; // more than what was typed
+    if (isAny) data.equipment = equipment;
     // No undo here: a make opened in error is given up, with its reason.
     const event = await act("make_opened", { data });
     if (event?.make) swap("make", event.make);

@@ -326,3 +326,38 @@ def test_a_row_stands_beside_a_word_of_a_choice_that_there_is(core):
     assert beside["strength_imcu_per_ml"]["must_be"] is False
     for told in beside.values():
         assert told["word"] in rows[told["name"]]["choices"]
+
+
+def altered(call, equipment, edits):
+    return call("desk", "alter_equipment", equipment, edits)
+
+
+def test_what_is_altered_stands_over_what_a_make_had_before(core):
+    before = {"power_kw": 30.0, "ph": 1, "typed": {"power_kw": ["30", "kW"]}}
+    edit = {"value": 40.0, "typed": ["40", "kW"]}
+    found = altered(core, before, {"power_kw": edit})
+    assert found["equipment"] == {
+        "power_kw": 40.0,
+        "ph": 1,
+        "typed": {"power_kw": ["40", "kW"]},
+    }
+    chosen = altered(core, before, {"power_kw": {"value": 40.0}})
+    assert chosen["equipment"]["typed"] == {}  # how the value before was typed
+
+
+def test_what_is_taken_out_goes_with_how_it_was_typed_and_agreed(core):
+    before = {
+        "gap_max_s": 90,
+        "gap_agreed_with": "A",
+        "typed": {"gap_max_s": ["90", "s"]},
+    }
+    found = altered(core, before, {"gap_max_s": None})
+    assert found == {"equipment": {"typed": {}}, "is_any": False}
+
+
+def test_a_new_value_on_nobodys_word_leaves_no_name_standing(core):
+    before = {"gap_max_s": 90, "gap_agreed_with": "A", "typed": {}}
+    found = altered(core, before, {"gap_max_s": {"value": 60}})
+    assert found == {"equipment": {"gap_max_s": 60, "typed": {}}, "is_any": True}
+    named = {"gap_max_s": {"value": 60, "agreed_with": "B"}}
+    assert altered(core, before, named)["equipment"]["gap_agreed_with"] == "B"

@@ -50,7 +50,7 @@ export function rowLabel(name) {
  *
  * @param {{name: string} & Partial<EquipmentRow>} row
  * @param {any} value
- * @param {[string, string] | null} [typed]
+ * @param {string[] | null} [typed]
  */
 export function rowValue(row, value, typed) {
   if (value === undefined || value === null) return "";

@@ -1,4 +1,4 @@
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { html } from "../../parts/html.js";
 import { Row } from "../../parts/sheet.js";
 import { Tap } from "../../parts/tap.js";
@@ -11,26 +11,6 @@ const TYPING_MS = 300; // the vat is asked about when its name stands
 /** @type {Equipment} */
 const NONE = { typed: {} };
 
-// What was altered here stands over what an earlier make had.
-/**
- * @param {Equipment} before
- * @param {Record<string, EquipmentSet | null>} edits
- */
-function together(before, edits) {
-  /** @type {Equipment} */
-  const equipment = { ...before, typed: { ...before.typed } };
-  for (const [name, set] of Object.entries(edits)) {
-    delete equipment[name];
-    delete equipment.typed[name];
-    if (name === "gap_max_s") delete equipment.gap_agreed_with;
-    if (!set) continue;
-    equipment[name] = set.value;
-    if (set.typed) equipment.typed[name] = set.typed;
-    if (set.agreed_with) equipment.gap_agreed_with = set.agreed_with;
-  }
-  return equipment;
-}
-
 /**
  * The equipment that a make is opened with: as in the newest make before it, and
  * what was altered since.
@@ -38,36 +18,50 @@ function together(before, edits) {
  * @param {string} vat
  */
 export function useEquipment(vat) {
-  const [before, setBefore] = useState(/** @type {EquipmentBefore | null} */ (null));
   const [vats, setVats] = useState(/** @type {string[]} */ ([]));
-  const [edits, setEdits] = useState(
-    /** @type {Record<string, EquipmentSet | null>} */ ({}),
-  );
+  const [known, setKnown] = useState({
+    before: /** @type {EquipmentBefore | null} */ (null),
+    equipment: NONE,
+    is_any: false,
+  });
+  const before = useRef(known.before);
+  const edits = useRef(/** @type {Record<string, EquipmentSet | null>} */ ({}));
   const isReady = core.value === "ready"; // a core that starts does not hold the makes yet
+  // Both may become others while the core answers.
+  const settle = async () => {
+    const asked = { before: before.current, edits: edits.current };
+    const equipment = asked.before?.equipment ?? NONE;
+    const answer = await ask.alterEquipment({ equipment, edits: asked.edits });
+    if (asked.before === before.current && asked.edits === edits.current)
+      setKnown({ before: asked.before, ...answer });
+    else await settle();
+  };
   useEffect(() => {
     if (isReady) ask.vats().then(setVats, () => {});
   }, [isReady]);
   useEffect(() => {
     if (!isReady) return undefined;
     let isCurrent = true;
-    const look = () =>
-      ask.equipmentBefore({ vat: vat.trim() }).then(
-        (found) => isCurrent && setBefore(found),
-        () => {},
-      );
-    const waits = setTimeout(look, TYPING_MS);
+    const look = async () => {
+      const answer = await ask.equipmentBefore({ vat: vat.trim() });
+      if (!isCurrent) return;
+      before.current = answer;
+      await settle();
+    };
+    const waits = setTimeout(() => look().catch(() => {}), TYPING_MS);
     return () => {
       isCurrent = false;
       clearTimeout(waits);
     };
   }, [vat, isReady]);
-  const alter = (
+  const alter = async (
     /** @type {EquipmentRow} */ row,
     /** @type {EquipmentSet | null} */ set,
   ) => {
-    setEdits({ ...edits, [row.name]: set });
+    edits.current = { ...edits.current, [row.name]: set };
+    await settle();
   };
-  return { equipment: together(before?.equipment ?? NONE, edits), before, vats, alter };
+  return { ...known, vats, alter };
 }
 
 /**
