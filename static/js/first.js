@@ -26,7 +26,7 @@ function languageOf() {
     // A browser that keeps nothing.
   }
   return (
-    navigator.languages.map((one) => one.slice(0, 2)).find((one) => one in TEXTS) ??
+    navigator.languages.map((tag) => tag.slice(0, 2)).find((tag) => tag in TEXTS) ??
     "en"
   );
 }

@@ -36,8 +36,8 @@ const picked = signal(null);
 const shown = signal(0);
 
 function phonesLanguage() {
-  const asked = navigator.languages.map((one) => one.slice(0, 2));
-  return asked.find((one) => one in LANGUAGES) ?? "en";
+  const asked = navigator.languages.map((tag) => tag.slice(0, 2));
+  return asked.find((tag) => tag in LANGUAGES) ?? "en";
 }
 
 // The language shown last, for first.js and for whoever is nobody yet.

@@ -125,8 +125,8 @@ export function tn(key, n, values = {}) {
  * @param {Values} values
  */
 export function tFirst(keys, values = {}) {
-  const found = keys.find(has);
-  return found ? t(found, values) : words(keys[keys.length - 1]);
+  const key = keys.find(has);
+  return key ? t(key, values) : words(keys[keys.length - 1]);
 }
 
 /**
@@ -161,7 +161,7 @@ export function sourceWords(source) {
 export function whyWords(why) {
   const known = packs[language.value].WHY ?? (rest.value ? packs.en.WHY : null) ?? {};
   const ready = Object.keys(known).find(
-    (one) => why === one || why?.startsWith(one + ": "),
+    (reason) => why === reason || why?.startsWith(reason + ": "),
   );
   if (!ready || !why) return why;
   const more = why.slice(ready.length + 2);

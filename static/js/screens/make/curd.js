@@ -25,7 +25,7 @@ export function FlocFacts({ floc }) {
     floc.low_ms && floc.high_ms
       ? [t("floc.window"), `${clock(floc.low_ms)} – ${clock(floc.high_ms)}`]
       : null,
-  ].filter((row) => row !== null);
+  ].filter((fact) => fact !== null);
   return html`<div class="block">
     <h2>${t("floc.title")}</h2>
     <ul class="facts">${rows.map(([label, value]) => html`<li key=${label}><span>${label}</span><b>${value}</b></li>`)}</ul>

@@ -89,7 +89,10 @@ export function TimerSheet({ make, step, onBack }) {
   if (isTyping) {
     return html`<div class="sheet"><${Keypad} onBack=${() => setTyping(false)} title=${t("timer.how_long")} unit="min" decimals=${0} read=${readMinutes} save=${start} saveWord=${t("timer.start")} /></div>`;
   }
-  const options = LENGTHS_MIN.map((one) => ({ key: one, title: span(one * 60) }));
+  const options = LENGTHS_MIN.map((lengthMin) => ({
+    key: lengthMin,
+    title: span(lengthMin * 60),
+  }));
   return html`<${Sheet} title=${t("more.timer")} onBack=${onBack}
     foot=${html`<${Tap} class="primary" disabled=${!minutes} onTap=${() => minutes && start(minutes * 60)}>${t("timer.start")}</${Tap}>`}>
     <${TextField} label=${t("timer.label")} value=${label} onInput=${setLabel} longest=${60} />
