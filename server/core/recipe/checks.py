@@ -118,33 +118,33 @@ def mappings(field: str, value: object) -> "tuple[list[dict[str, Any]], list[Any
         return [], [problem(field, "not_a_list", None)]
     sound = []
     problems = []
-    for index, row in enumerate(value):
-        if isinstance(row, dict):
-            sound.append(row)
+    for index, item in enumerate(value):
+        if isinstance(item, dict):
+            sound.append(item)
         else:
             problems.append(problem(field + "." + str(index), "not_a_mapping", None))
     return sound, problems
 
 
 def check_keys(
-    field: str, rows: "list[dict[str, Any]]", name: str
+    field: str, parts: "list[dict[str, Any]]", name: str
 ) -> "tuple[list[Any], list[Any], list[Any]]":
-    """Return the path and key of each row, and the problems of the keys.
+    """Return the path and key of each part, and the problems of the keys.
 
     Args:
         field: readable path of the list.
-        rows: its mappings.
-        name: where each row has its key: "key" or "size".
+        parts: its mappings.
+        name: where each part has its key: "key" or "size".
 
     Returns:
-        Paths and keys in order (the row's number where it has no key), and a
+        Paths and keys in order (the part's number where it has no key), and a
         list of {"field", "key", "limit"}.
     """
     paths = []
     keys = []
     problems = []
-    for index, row in enumerate(rows):
-        key = row.get(name)
+    for index, part in enumerate(parts):
+        key = part.get(name)
         label = str(key) if is_text(key) else str(index)
         path = field + "." + label
         problems.extend(check_key(path + "." + name, key))

@@ -59,24 +59,24 @@ def _check_points(curve: "dict[str, Any]") -> "list[Problem]":
         return problems
     if len(times_s) != len(phs):
         return [problem("curve.phs", "wrong_count", len(times_s))]
-    for place in range(len(times_s)):
-        label = "." + str(place)
+    for index in range(len(times_s)):
+        label = "." + str(index)
         problems.extend(
-            check_number("curve.times_s" + label, times_s[place], 0.0, LATEST_S)
+            check_number("curve.times_s" + label, times_s[index], 0.0, LATEST_S)
         )
-        problems.extend(check_number("curve.phs" + label, phs[place], 0.0, 14.0))
+        problems.extend(check_number("curve.phs" + label, phs[index], 0.0, 14.0))
     return problems or _check_order(times_s, phs)
 
 
 def _check_order(times_s: "list[float]", phs: "list[float]") -> "list[Problem]":
     problems = []
-    for place in range(1, len(times_s)):
-        label = "." + str(place)
-        if times_s[place] <= times_s[place - 1]:
+    for index in range(1, len(times_s)):
+        label = "." + str(index)
+        if times_s[index] <= times_s[index - 1]:
             field = "curve.times_s" + label
-            problems.append(problem(field, "not_rising", times_s[place - 1]))
-        if phs[place] > phs[place - 1]:
-            problems.append(problem("curve.phs" + label, "rises", phs[place - 1]))
+            problems.append(problem(field, "not_rising", times_s[index - 1]))
+        if phs[index] > phs[index - 1]:
+            problems.append(problem("curve.phs" + label, "rises", phs[index - 1]))
     if not problems and phs[-1] == phs[0]:
         problems.append(problem("curve.phs", "never_falls", phs[0]))
     return problems

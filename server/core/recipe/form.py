@@ -25,7 +25,7 @@ MOST_STEPS = 120  # a View works through all of them
 MOST_ROWS = 60
 
 
-def _row(
+def _form(
     kind: str,
     most: "int | None" = None,
     of: "dict[str, Any] | None" = None,
@@ -34,16 +34,16 @@ def _row(
     return {"kind": kind, "most": most, "of": of, "label": label}
 
 
-_TEXT = _row("text", MOST_LETTERS)
-_KEY = _row("text", MAX_KEY)
-_WORDS = _row("words", MOST_LETTERS)
-_NUMBER = _row("number")
-_YES_NO = _row("yes_no")
-_TEXTS = _row("texts", MOST_ROWS)
+_TEXT = _form("text", MOST_LETTERS)
+_KEY = _form("text", MAX_KEY)
+_WORDS = _form("words", MOST_LETTERS)
+_NUMBER = _form("number")
+_YES_NO = _form("yes_no")
+_TEXTS = _form("texts", MOST_ROWS)
 
 BY = {"sum": _KEY, "of": _KEY, "size": _KEY}  # "value" is a name or a list of them
 # Its other fields are looked at by `figures.check_figure`, wherever one stands.
-_FIGURE = _row("mapping", of={"by": _row("mapping", of=BY)})
+_FIGURE = _form("mapping", of={"by": _form("mapping", of=BY)})
 
 SOURCE = {"title": _TEXT, "where": _TEXT, "status": _KEY}
 
@@ -59,20 +59,20 @@ END = {
 STEP = {
     "key": _KEY,
     "title": _WORDS,
-    "do": _row("many_words", MOST_ROWS),
+    "do": _form("many_words", MOST_ROWS),
     "place": _KEY,
     "round": _NUMBER,
     "rounds": _NUMBER,
-    "after": _row("texts", MOST_STEPS),
+    "after": _form("texts", MOST_STEPS),
     "lasts": _FIGURE,
-    "end": _row("mapping", of=END),
-    "targets": _row(
+    "end": _form("mapping", of=END),
+    "targets": _form(
         "rows",
         MOST_ROWS,
         {"quantity": _KEY, "size": _KEY, "figure": _FIGURE},
         "quantity",
     ),
-    "readings": _row(
+    "readings": _form(
         "rows",
         MOST_ROWS,
         {"quantity": _KEY, "when": _KEY, "every_s": _NUMBER, "required": _YES_NO},
@@ -80,11 +80,11 @@ STEP = {
     ),
     "adds": _TEXTS,
     "cautions": _TEXTS,
-    "drift": _row("rows", MOST_ROWS, {"form": _KEY, "do": _WORDS}),
-    "judge": _row("mapping", of={"choices": _TEXTS, "from_frac": _NUMBER}),
+    "drift": _form("rows", MOST_ROWS, {"form": _KEY, "do": _WORDS}),
+    "judge": _form("mapping", of={"choices": _TEXTS, "from_frac": _NUMBER}),
     "sums": _TEXTS,
     "size": _KEY,
-    "turns": _row("rows", MOST_ROWS, {"every": _FIGURE, "until": _FIGURE}),
+    "turns": _form("rows", MOST_ROWS, {"every": _FIGURE, "until": _FIGURE}),
     "mould": _YES_NO,
     "closes_day": _YES_NO,
     "heat_treatment": _YES_NO,
@@ -104,15 +104,15 @@ INGREDIENT = {
     "key": _KEY,
     "title": _WORDS,
     "unit": _KEY,
-    "dose": _row("mapping", of={"per": _KEY, "amount": _FIGURE}),
+    "dose": _form("mapping", of={"per": _KEY, "amount": _FIGURE}),
     "tolerance_frac": _NUMBER,
     "optional": _YES_NO,
 }
 
 CURVE = {
     "start_step": _KEY,
-    "times_s": _row("numbers", MOST_ROWS),
-    "phs": _row("numbers", MOST_ROWS),
+    "times_s": _form("numbers", MOST_ROWS),
+    "phs": _form("numbers", MOST_ROWS),
     "source": _KEY,
     "status": _KEY,
     "note": _TEXT,
@@ -125,8 +125,8 @@ RECIPE = {
     "title": _WORDS,
     "about": _WORDS,
     "family": _KEY,
-    "sources": _row("named", MOST_NAMED, SOURCE),
-    "milk": _row(
+    "sources": _form("named", MOST_NAMED, SOURCE),
+    "milk": _form(
         "mapping",
         of={
             "unit": _KEY,
@@ -137,11 +137,11 @@ RECIPE = {
         },
     ),
     "yield_frac": _FIGURE,
-    "moulds": _row("rows", MOST_ROWS, MOULD, "size"),
-    "ingredients": _row("rows", MOST_ROWS, INGREDIENT, "key"),
-    "figures": _row("named", MOST_NAMED, {}),
-    "steps": _row("rows", MOST_STEPS, STEP, "key"),
-    "curve": _row("mapping", of=CURVE),
+    "moulds": _form("rows", MOST_ROWS, MOULD, "size"),
+    "ingredients": _form("rows", MOST_ROWS, INGREDIENT, "key"),
+    "figures": _form("named", MOST_NAMED, {}),
+    "steps": _form("rows", MOST_STEPS, STEP, "key"),
+    "curve": _form("mapping", of=CURVE),
 }
 
 
@@ -169,22 +169,22 @@ def _fields(
     return problems
 
 
-def _field(field: str, value: "Any", row: "dict[str, Any]") -> "list[Problem]":
-    kind = row["kind"]
+def _field(field: str, value: "Any", form: "dict[str, Any]") -> "list[Problem]":
+    kind = form["kind"]
     if kind in LISTS:
-        return _list(field, value, row)
+        return _list(field, value, form)
     if kind == "named":
-        return _named(field, value, row)
+        return _named(field, value, form)
     if kind == "words":
-        return _words(field, value, row["most"])
+        return _words(field, value, form["most"])
     if value is None:
         return []
     if kind == "mapping":
         if isinstance(value, dict):
-            return _fields(field + ".", value, row["of"])
+            return _fields(field + ".", value, form["of"])
         return [problem(field, "not_a_mapping", None)]
     if kind == "text":
-        return _text(field, value, row["most"])
+        return _text(field, value, form["most"])
     if kind == "number":
         return check_number(field, value, -MOST, MOST)
     if value is True or value is False:
@@ -211,66 +211,66 @@ def _words(field: str, value: object, most: int) -> "list[Problem]":
     return problems
 
 
-def _named(field: str, value: object, row: "dict[str, Any]") -> "list[Problem]":
+def _named(field: str, value: object, form: "dict[str, Any]") -> "list[Problem]":
     if not isinstance(value, dict):
         return [problem(field, "not_a_mapping", None)]
-    if len(value) > row["most"]:
-        return [problem(field, "too_many", row["most"])]
+    if len(value) > form["most"]:
+        return [problem(field, "too_many", form["most"])]
     problems = []
     for name in sorted(value):
         path = field + "." + name
         if isinstance(value[name], dict):
-            problems.extend(_fields(path + ".", value[name], row["of"]))
+            problems.extend(_fields(path + ".", value[name], form["of"]))
         else:
             problems.append(problem(path, "not_a_mapping", None))
     return problems
 
 
-def _list(field: str, value: object, row: "dict[str, Any]") -> "list[Problem]":
+def _list(field: str, value: object, form: "dict[str, Any]") -> "list[Problem]":
     if not isinstance(value, list):
         return [problem(field, "not_a_list", None)]
-    if len(value) > row["most"]:
-        return [problem(field, "too_many", row["most"])]
+    if len(value) > form["most"]:
+        return [problem(field, "too_many", form["most"])]
     problems = []
-    for place, one in enumerate(value):
-        path = field + "." + str(place)
-        problems.extend(LISTS[row["kind"]](field, path, one, row))
+    for index, item in enumerate(value):
+        path = field + "." + str(index)
+        problems.extend(LISTS[form["kind"]](field, path, item, form))
     return problems
 
 
-def _one_text(
-    field: str, path: str, one: "Any", row: "dict[str, Any]"
+def _item_text(
+    field: str, path: str, item: "Any", form: "dict[str, Any]"
 ) -> "list[Problem]":
     # Told of the list itself, as where one of its words is not known.
-    return _text(field, one, MAX_KEY)
+    return _text(field, item, MAX_KEY)
 
 
-def _one_words(
-    field: str, path: str, one: "Any", row: "dict[str, Any]"
+def _item_words(
+    field: str, path: str, item: "Any", form: "dict[str, Any]"
 ) -> "list[Problem]":
-    return _words(path, one, MOST_LETTERS)
+    return _words(path, item, MOST_LETTERS)
 
 
-def _one_number(
-    field: str, path: str, one: "Any", row: "dict[str, Any]"
+def _item_number(
+    field: str, path: str, item: "Any", form: "dict[str, Any]"
 ) -> "list[Problem]":
-    return check_number(path, one, -MOST, MOST)
+    return check_number(path, item, -MOST, MOST)
 
 
-def _one_row(
-    field: str, path: str, one: "Any", row: "dict[str, Any]"
+def _item_mapping(
+    field: str, path: str, item: "Any", form: "dict[str, Any]"
 ) -> "list[Problem]":
-    if not isinstance(one, dict):
+    if not isinstance(item, dict):
         return [problem(path, "not_a_mapping", None)]
-    key: "Any" = one.get(row["label"])
-    if row["label"] is not None and is_text(key):
+    key: "Any" = item.get(form["label"])
+    if form["label"] is not None and is_text(key):
         path = field + "." + key
-    return _fields(path + ".", one, row["of"])
+    return _fields(path + ".", item, form["of"])
 
 
 LISTS = {
-    "texts": _one_text,
-    "many_words": _one_words,
-    "numbers": _one_number,
-    "rows": _one_row,
+    "texts": _item_text,
+    "many_words": _item_words,
+    "numbers": _item_number,
+    "rows": _item_mapping,
 }

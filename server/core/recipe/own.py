@@ -26,14 +26,14 @@ if TYPE_CHECKING:
 SIDES = ("at_least", "at_most")
 
 
-def target_name(row: "RecipeTarget") -> str:
+def target_name(target: "RecipeTarget") -> str:
     """Return the name of a target of a step.
 
     Args:
-        row: target of a recipe's step.
+        target: target of a recipe's step.
     """
-    size = row.get("size")
-    return "target/" + row["quantity"] + ("" if size is None else "/" + size)
+    size = target.get("size")
+    return "target/" + target["quantity"] + ("" if size is None else "/" + size)
 
 
 def names(step: "RecipeStep") -> "list[str]":
@@ -43,9 +43,9 @@ def names(step: "RecipeStep") -> "list[str]":
         step: step of a sound recipe.
     """
     told = ["lasts"] if step.get("lasts") else []
-    told.extend(target_name(row) for row in step.get("targets", []))
+    told.extend(target_name(target) for target in step.get("targets", []))
     told.extend("end/" + side for side in SIDES if step["end"].get(side))
-    told.extend("turn/" + str(place) for place in range(len(step.get("turns") or [])))
+    told.extend("turn/" + str(index) for index in range(len(step.get("turns") or [])))
     told.extend("dose/" + key for key in step.get("adds", []))
     return told
 
@@ -69,8 +69,8 @@ def figure_at(
     if kind == "turn":
         return step["turns"][int(rest)]["every"]
     if kind == "dose":
-        row = ingredient(recipe, rest)
-        return None if row is None else row["dose"]["amount"]
+        dosed = ingredient(recipe, rest)
+        return None if dosed is None else dosed["dose"]["amount"]
     for target in step.get("targets", []):
         if target_name(target) == name:
             return target["figure"]
@@ -78,15 +78,15 @@ def figure_at(
 
 
 def ingredient(recipe: "Recipe", key: str) -> "Ingredient | None":
-    """Return the row of an ingredient, or None.
+    """Return an ingredient of a recipe, or None.
 
     Args:
         recipe: a sound recipe.
         key: its key.
     """
-    for row in recipe.get("ingredients", []):
-        if row["key"] == key:
-            return row
+    for candidate in recipe.get("ingredients", []):
+        if candidate["key"] == key:
+            return candidate
     return None
 
 
@@ -114,8 +114,8 @@ def own_figure(
     if figure is None:
         return None
     if name.startswith("dose/"):
-        row = ingredient(recipe, name[len("dose/") :])
-        return None if row is None else _dose(row, milk)
+        dosed = ingredient(recipe, name[len("dose/") :])
+        return None if dosed is None else _dose(dosed, milk)
     # What was measured is judged by what the make was opened for.
     judged = name.startswith("target/milk_volume_l")
     scaled: "Any" = scaled_figure(dict(figure), opened_l if judged else milk["milk_l"])
@@ -130,16 +130,16 @@ def own_figure(
     }
 
 
-def _dose(row: "Ingredient", milk: "Milk") -> "OwnFigure":
-    figure = row["dose"]["amount"]
+def _dose(dosed: "Ingredient", milk: "Milk") -> "OwnFigure":
+    figure = dosed["dose"]["amount"]
     times = {"kg_milk": milk["milk_kg"], "l_milk": milk["milk_l"]}
-    value = figure["value"] * times.get(row["dose"]["per"], 1.0)
-    low, high = tolerated(value, row.get("tolerance_frac"))
+    value = figure["value"] * times.get(dosed["dose"]["per"], 1.0)
+    low, high = tolerated(value, dosed.get("tolerance_frac"))
     return {
         "value": value,
         "low": low,
         "high": high,
-        "unit": row["unit"],
+        "unit": dosed["unit"],
         "source": figure["source"],
         "status": figure["status"],
         "by": figure.get("by"),

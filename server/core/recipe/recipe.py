@@ -73,15 +73,15 @@ def check_recipe(recipe: "dict[str, Any]") -> "list[Problem]":
     share = recipe.get("yield_frac")
     problems.extend(check_figure("yield_frac", share, sources, ["fraction"], 0.001, 1))
     problems.extend(_check_moulds(recipe, sources))
-    ingredients, keys, found = _ingredients(recipe, sources)
-    problems.extend(found)
+    ingredients, keys, wrong = _ingredients(recipe, sources)
+    problems.extend(wrong)
     problems.extend(_check_figures(recipe.get("figures"), sources))
     problems.extend(check_steps(recipe, keys))
     problems.extend(check_curve(recipe, sources))
     problems.extend(_never_added(recipe, ingredients))
     # Of a field that is wrong in its meaning, its kind need not be told too.
-    told = [row["field"] for row in problems]
-    return problems + [row for row in check_form(recipe) if row["field"] not in told]
+    told = [each["field"] for each in problems]
+    return problems + [each for each in check_form(recipe) if each["field"] not in told]
 
 
 def _check_head(recipe: "dict[str, Any]") -> "list[Problem]":
@@ -144,8 +144,8 @@ def _check_moulds(
     recipe: "dict[str, Any]", sources: "dict[str, dict[str, Any]]"
 ) -> "list[Problem]":
     moulds, problems = mappings("moulds", recipe.get("moulds"))
-    paths, _, found = check_keys("moulds", moulds, "size")
-    problems.extend(found)
+    paths, _, key_problems = check_keys("moulds", moulds, "size")
+    problems.extend(key_problems)
     total_frac = 0.0
     for path, mould in zip(paths, moulds):
         problems.extend(check_text(path + ".title", mould.get("title")))
@@ -170,8 +170,8 @@ def _ingredients(
     recipe: "dict[str, Any]", sources: "dict[str, dict[str, Any]]"
 ) -> "tuple[list[dict[str, Any]], list[str], list[Problem]]":
     ingredients, problems = mappings("ingredients", recipe.get("ingredients"))
-    paths, keys, found = check_keys("ingredients", ingredients, "key")
-    problems.extend(found)
+    paths, keys, key_problems = check_keys("ingredients", ingredients, "key")
+    problems.extend(key_problems)
     for path, ingredient in zip(paths, ingredients):
         problems.extend(check_text(path + ".title", ingredient.get("title")))
         problems.extend(_check_dose(path, ingredient, sources))

@@ -99,11 +99,11 @@ def _check_words(path: str, step: "dict[str, Any]") -> "list[Problem]":
         problems.extend(check_choice(field, caution, CAUTIONS, "unknown_caution"))
     drift, drift_problems = mappings(path + ".drift", step.get("drift"))
     problems.extend(drift_problems)
-    for index, row in enumerate(drift):
+    for index, remedy in enumerate(drift):
         field = path + ".drift." + str(index)
-        form = row.get("form")
+        form = remedy.get("form")
         problems.extend(check_choice(field + ".form", form, DRIFT_FORMS, "unknown"))
-        problems.extend(check_text(field + ".do", row.get("do")))
+        problems.extend(check_text(field + ".do", remedy.get("do")))
     for name in ("round", "rounds"):
         if step.get(name) is not None:
             problems.extend(check_count(path + "." + name, step[name], MOST_ROUNDS))

@@ -39,23 +39,25 @@ def check_turns(
     if not parts and not problems:
         return [problem(field, "missing", None)]
     before_s = 0
-    for place, part in enumerate(parts):
-        at = field + "." + str(place)
+    for index, part in enumerate(parts):
+        at = field + "." + str(index)
         wrong = check_figure(at + ".every", part.get("every"), sources, ["s"])
         if not wrong:
             value = part["every"]["value"]
             wrong = check_number(at + ".every.value", value, 60, LONGEST_S)
-        is_last = place == len(parts) - 1
+        is_last = index == len(parts) - 1
         until: "Any" = part.get("until")
         if is_last and until is not None:
             wrong = wrong + [problem(at + ".until", "unknown_field", None)]
         elif not is_last:
-            found = check_figure(at + ".until", until, sources, ["s"])
-            if not found:
+            until_problems = check_figure(at + ".until", until, sources, ["s"])
+            if not until_problems:
                 low = before_s + 1
                 value = until["value"]
-                found = check_number(at + ".until.value", value, low, LONGEST_S)
+                until_problems = check_number(
+                    at + ".until.value", value, low, LONGEST_S
+                )
                 before_s = until["value"]
-            wrong = wrong + found
+            wrong = wrong + until_problems
         problems = problems + wrong
     return problems

@@ -104,14 +104,14 @@ def _stuck(waits: "dict[str, list[str]]", order: "list[str]") -> "list[str]":
 def _one_circle(waits: "dict[str, list[str]]", stuck: "list[str]") -> "list[str]":
     # Every stuck step waits on a stuck one, so walking back must meet itself.
     stuck_keys = set(stuck)
-    place: "dict[str, int]" = {}
+    met_at: "dict[str, int]" = {}
     path: "list[str]" = []
     key = stuck[0]
-    while key not in place:
-        place[key] = len(path)
+    while key not in met_at:
+        met_at[key] = len(path)
         path.append(key)
         key = next(before for before in waits[key] if before in stuck_keys)
-    return path[place[key] :]
+    return path[met_at[key] :]
 
 
 def _turned_to_earliest(circle: "list[str]", order: "list[str]") -> "list[str]":

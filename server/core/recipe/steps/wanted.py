@@ -31,9 +31,9 @@ def check_targets(
         quantity: "Any" = target.get("quantity")
         label = quantity if is_text(quantity) else str(index)
         field = path + ".targets." + label
-        found = check_quantity(field + ".quantity", quantity)
-        units = None if found else target_units(quantity)
-        problems.extend(found)
+        quantity_problems = check_quantity(field + ".quantity", quantity)
+        units = None if quantity_problems else target_units(quantity)
+        problems.extend(quantity_problems)
         problems.extend(
             check_figure(
                 field + ".figure",
