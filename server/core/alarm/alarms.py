@@ -48,7 +48,7 @@ def alarms(desk: "Desk", now_ms: int, escalate_s: float) -> "Alarms":
         {"now_ms", "next_change_ms", "alarms", "deadlines"}: list of Alarm, see
         `rows`, and what will ring next, see `rows`.
     """
-    asking: "list[Alarm]" = []
+    listed: "list[Alarm]" = []
     ahead: "list[Deadline]" = []
     changes: "list[int | None]" = []
     for make_id in sorted(desk["makes"]):
@@ -60,20 +60,20 @@ def alarms(desk: "Desk", now_ms: int, escalate_s: float) -> "Alarms":
             desk, make_id, "alarms", now_ms, _of_make, view, state, now_ms, escalate_s
         )
         if told is not None:
-            asking.extend(told[0])
+            listed.extend(told[0])
             ahead.extend(told[1])
             changes.extend(told[2])
     for silent in without_alarms(desk):
         state = desk["makes"][silent["make"]]
-        asking.append(_with_state(unshown(silent), state, now_ms, escalate_s))
-    for alarm in asking:
+        listed.append(_with_state(unshown(silent), state, now_ms, escalate_s))
+    for alarm in listed:
         changes.extend(_changes(alarm))
     changes.extend(deadline["due_ms"] for deadline in ahead)
     later = [ms for ms in changes if ms is not None and ms > now_ms]
     return {
         "now_ms": now_ms,
         "next_change_ms": min(later) if later else None,
-        "alarms": sorted(asking, key=rank),
+        "alarms": sorted(listed, key=rank),
         "deadlines": sorted(ahead, key=_due_rank),
     }
 

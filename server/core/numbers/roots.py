@@ -46,12 +46,12 @@ def root(of: "Callable[[float], float]", low: float, high: float) -> float:
         raise Refused("not_computable", "low", low, [low_y, high_y])
     last_side = 0
     width = high - low
-    for turn in range(MOST_ROUNDS):
+    for attempt in range(MOST_ROUNDS):
         near = SAME_SHARE * max(abs(low), abs(high))
         if low_y == 0 or high_y == 0 or high - low <= 2 * near:
             return low if -low_y < high_y else high
         share = low_y / (low_y - high_y)
-        if turn % 5 == 4:
+        if attempt % 5 == 4:
             if high - low > width / 4:
                 share = 0.5
             width = high - low

@@ -44,8 +44,8 @@ def fit_gompertz(
         3, 8 h: 0.22266 per hour, lag 1.6796 h.
 
     >>> times_s = [0, 3600, 5400, 10800, 28800]
-    >>> found = fit_gompertz(times_s, [6.60, 6.55, 6.45, 6.35, 5.40], 6.6, 5.2)
-    >>> found["fall_ph_s"] * 3600
+    >>> fit = fit_gompertz(times_s, [6.60, 6.55, 6.45, 6.35, 5.40], 6.6, 5.2)
+    >>> fit["fall_ph_s"] * 3600
     0.22266
     """
     require_series(times_s, "phs", phs, 2)
