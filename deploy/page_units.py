@@ -1,6 +1,6 @@
 """Write the core's tables of units and quantities as the page reads them.
 
-They stand once, in server/core/units and in the kinds of event; this turns them into
+They stand once, in server/core/units; this turns them into
 static/js/units/table.js, in the form that the page is kept in. Use: python
 deploy/page_units.py. It needs the standard library alone.
 """
@@ -16,13 +16,12 @@ WRITTEN = ROOT / "static" / "js" / "units" / "table.js"
 WIDTH = 88
 PLAIN_KEY = re.compile(r"[A-Za-z_]\w*|\d+")
 HEAD = """\
-// Written by deploy/page_units.py from server/core/units and the kinds of event:
-// change the tables there, then run it. What each field means stands there too.
+// Written by deploy/page_units.py from server/core/units: change the tables
+// there, then run it. What each field means stands there too.
 """
 TYPES = {
     "UNITS": "Record<string, Unit>",
     "QUANTITIES": "Record<string, Quantity>",
-    "FIELD_UNITS": "Record<string, Record<string, string>>",
     "READ_AS": "Record<string, string>",
     "CHOICES": "Record<KindOfUnit, string[]>",
     "FOLLOWING": "Record<string, Record<string, string>>",
@@ -41,7 +40,6 @@ SHAPES = """
 
 def units_text() -> str:
     """Return the text that the page's table is to have."""
-    from server.core.log.kinds.table import KINDS
     from server.core.units import table
     from server.core.units.quantities import QUANTITIES
 
@@ -52,10 +50,6 @@ def units_text() -> str:
             for key, row in QUANTITIES.items()
             if row["type"] == "number"
         },
-        # Of the fields of each kind of event, those that are kept in a unit.
-        "FIELD_UNITS": {
-            kind: units for kind, row in KINDS.items() if (units := _units_of(row))
-        },
     }
     parts = []
     for name, kind in TYPES.items():
@@ -63,10 +57,6 @@ def units_text() -> str:
         parts.append(f"\n/** @type {{{kind}}} */\nexport const {name} = {form};\n")
     kinds = " | ".join(f'"{kind}"' for kind in table.CHOICES)
     return HEAD + SHAPES % kinds + "".join(parts)
-
-
-def _units_of(kind: dict[str, Any]) -> dict[str, str]:
-    return {field["name"]: field["unit"] for field in kind["fields"] if field["unit"]}
 
 
 def _told(unit: dict[str, Any]) -> dict[str, Any]:

@@ -29,6 +29,9 @@ interface Entry {
   proof_state?: string;
 }
 
+/** Whose hand an entry made now would be of. */
+type Hand = Pick<Entry, "device" | "person" | "boot" | "entered_ms">;
+
 /** A wrapped key as the server hands it out. */
 interface KnownPin extends Sealed {
   device: string | null;

@@ -229,6 +229,13 @@ type BrokenWhy = "fault" | "newer" | "unsound";
 
 type Called = "name" | "of" | "both";
 
+/** The roles that may change an entry now, and its fields that can be put right. */
+interface Changeable {
+  correct: string[];
+  strike: string[];
+  fields: Mendable[];
+}
+
 /** What `desk.trends` answers of one figure. */
 interface Chart {
   key: string;
@@ -703,6 +710,16 @@ interface MakeSummary {
   whole: TimeSpan;
   last_word_ms: number | null;
   unread: Unread;
+}
+
+type MendForm = "number" | "count" | "text" | "reading" | "equipment";
+
+/** A field of an entry that can be put right; unit of a number, letters of a text. */
+interface Mendable {
+  name: string;
+  form: MendForm;
+  unit: string | null;
+  longest: number | null;
 }
 
 /** Wheels of one size; `planned` None when no count was given. */

@@ -9,6 +9,7 @@ from .cellar import tanks as tanks
 from .creamery import board as board
 from .creamery import clashes_if as clashes_if
 from .creamery import trends as trends
+from .entries import changeable as changeable
 from .entries import check as check
 from .entries import check_correction as check_correction
 from .entries import check_new as check_new

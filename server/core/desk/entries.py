@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from collections.abc import Mapping
     from typing import Any
 
+    from server.shapes.core.record import Changeable
     from server.shapes.core.state import Desk, Event
     from server.shapes.core.words import Problem
 
@@ -125,6 +126,26 @@ def check_correction(
     from ..sums.equipment import check_value
 
     return check_value(data["key"], changes["value"])
+
+
+def changeable(
+    desk: "Desk", make_id: str, entry: str, hand: "dict[str, Any]"
+) -> "Changeable":
+    """Return what may be changed of an entry and by whom, see `changeable.changeable`.
+
+    Args:
+        desk: Desk.
+        make_id: UUID of the make or tank.
+        entry: id of the entry.
+        hand: {"device", "person", "boot", "entered_ms"} of whoever looks at it.
+    """
+    # Loaded when first asked: the app starts without it.
+    from ..log.changeable import changeable as what_may_change
+
+    state = desk["makes"].get(make_id)
+    if state is None:
+        return {"correct": [], "strike": [], "fields": []}
+    return what_may_change(state, entry, hand)
 
 
 def check_pin(pin: str) -> "list[Problem]":

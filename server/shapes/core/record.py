@@ -22,6 +22,26 @@ class Correction(Who):
     why: str
 
 
+MendForm = Literal["number", "count", "text", "reading", "equipment"]
+
+
+class Mendable(TypedDict):
+    """A field of an entry that can be put right; unit of a number, letters of a text."""
+
+    name: str
+    form: MendForm
+    unit: str | None
+    longest: int | None
+
+
+class Changeable(TypedDict):
+    """The roles that may change an entry now, and its fields that can be put right."""
+
+    correct: list[str]
+    strike: list[str]
+    fields: list[Mendable]
+
+
 class LogLine(TypedDict):
     """One line of the batch record, with what it said before corrections.
 

@@ -192,6 +192,16 @@ export function checkCorrection({ make, entry, set }) {
 }
 
 /**
+ * What may be changed of an entry, and by whom.
+ *
+ * @param {{make: string, entry: string, hand: Hand}} asked
+ * @returns {Promise<Changeable>}
+ */
+export function changeable({ make, entry, hand }) {
+  return ofDesk("changeable", { make_id: make, entry, hand });
+}
+
+/**
  * @param {{pin: string}} asked
  * @returns {Promise<Problem[]>}
  */

@@ -90,6 +90,16 @@ function compose(kind, { make = null, data = {}, ref = null, atMs = null, by = n
   };
 }
 
+/**
+ * Whose hand an entry of now would be of.
+ *
+ * @returns {Hand}
+ */
+export function hand() {
+  const { device, person: by, boot: of, entered_ms: enteredMs } = compose("", {});
+  return { device, person: by, boot: of, entered_ms: enteredMs };
+}
+
 /** @template T @param {Promise<T>} answer @returns {Promise<T>} */
 function fromCore(answer) {
   /** @type {Promise<never>} */

@@ -26,6 +26,15 @@ export function tapper() {
 }
 
 /**
+ * Tell whether this phone and who taps on it are both of some roles.
+ *
+ * @param {string[]} roles
+ */
+export function areBothOf(roles) {
+  return [tapper(), me.value?.person].every((one) => one && roles.includes(one.role));
+}
+
+/**
  * Tell whether this phone and who taps on it may both do something.
  *
  * @param {string} act a kind of entry, or what is no entry; see data/rights.js

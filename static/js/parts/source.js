@@ -26,7 +26,7 @@ export {
 export { changeReads, hasLanguage, reads, waiting } from "../data/reads.js";
 export { roleMay } from "../data/rights.js";
 export { isBehind, picture } from "../data/live.js";
-export { record } from "../data/record.js";
+export { hand, record } from "../data/record.js";
 export {
   applyUpdate,
   canKeepAwake,

@@ -2,7 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import { html } from "../parts/html.js";
 import { Row, Sheet } from "../parts/sheet.js";
 import { ask, view } from "../parts/source.js";
-import { may, nameOf } from "../parts/people-names.js";
+import { nameOf } from "../parts/people-names.js";
 import { clock, clockDay, day, span } from "../format.js";
 import { own, t, words, whyWords } from "../messages/index.js";
 import { swap } from "../router.js";
@@ -72,7 +72,7 @@ export function RecordScreen({ make, view: shown, entry, onBack }) {
   const open = entry ? lines.find((line) => line.id === entry) : null;
   const toList = () => swap("make", make, "record");
   if (open)
-    return html`<${EntrySheet} key=${open.id} make=${make} line=${open} steps=${shown.steps} canChange=${may("entry_corrected")} onBack=${toList} />`;
+    return html`<${EntrySheet} key=${open.id} make=${make} line=${open} steps=${shown.steps} onBack=${toList} />`;
   const days = [...new Set(lines.map((line) => new Date(line.at_ms).toDateString()))];
   return html`<${Sheet} title=${t("record.title")} onBack=${onBack}>
     ${shown.make.practice ? html`<p class="lead"><span class="practice">${t("practice.record")}</span></p>` : null}

@@ -1,5 +1,5 @@
-// Written by deploy/page_units.py from server/core/units and the kinds of event:
-// change the tables there, then run it. What each field means stands there too.
+// Written by deploy/page_units.py from server/core/units: change the tables
+// there, then run it. What each field means stands there too.
 
 /**
  * @typedef {{dimension: string, size?: number, per?: number, zero?: number,
@@ -227,19 +227,6 @@ export const QUANTITIES = {
   cheese_ph: { unit: "pH", decimals: 2, low: 0 },
   milk_phosphatase_mu_l: { unit: "mU/L", decimals: 0, low: 0 },
   cheese_phosphatase_ug: { unit: "ug", decimals: 1, low: 0 },
-};
-
-/** @type {Record<string, Record<string, string>>} */
-export const FIELD_UNITS = {
-  make_opened: { milk_l: "L" },
-  timer_started: { lasts_s: "s" },
-  wheels_moulded: { mass_kg: "kg" },
-  alarm_shelved: { for_s: "s" },
-  tank_opened: { mass_kg: "kg", salt_frac: "fraction" },
-  tank_loaded: { mass_kg: "kg", days: "d" },
-  tank_unloaded: { mass_kg: "kg" },
-  salt_added: { mass_kg: "kg" },
-  water_added_to_tank: { mass_kg: "kg" },
 };
 
 /** @type {Record<string, string>} */

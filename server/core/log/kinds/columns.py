@@ -3,7 +3,7 @@
 `role` is the least that may record it; `ref` says whether it is about another entry;
 `fields` are those of its body, with their limits; `touches` is what it changes;
 `topic` the field of the body that files it under a topic of its own; `proof` how its
-person proves to be it.
+person proves to be it; `mends` the fields that are put right one by one.
 """
 
 TYPE_CHECKING = False
@@ -54,6 +54,7 @@ def kind(
     topic: "str | None" = None,
     ref: str = "none",
     proof: "str | None" = None,
+    mends: "tuple[str, ...]" = (),
 ) -> "dict[str, Any]":
     """Return a row of the table.
 
@@ -64,6 +65,7 @@ def kind(
         topic: name of a field, or None where entries lie under their kind alone.
         ref: "required" or "none".
         proof: PERSON, PHONE or None.
+        mends: names of fields.
     """
     return {
         "v": 1,
@@ -73,6 +75,7 @@ def kind(
         "touches": touches,
         "topic": topic,
         "proof": proof,
+        "mends": mends,
     }
 
 

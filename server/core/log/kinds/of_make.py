@@ -56,6 +56,7 @@ OF_MAKE = {
         ],
         (STEP, READING),
         topic="quantity",
+        mends=("value",),
     ),
     "ingredient_added": kind(
         "helper",
@@ -70,6 +71,7 @@ OF_MAKE = {
         ],
         (STEP, DOSES),
         topic="ingredient",
+        mends=("amount", "lot"),
     ),
     "curd_judged": kind(
         "helper",
@@ -85,6 +87,7 @@ OF_MAKE = {
             MAYBE_STEP,
         ],
         (TIMERS,),
+        mends=("label",),
     ),
     "timer_stopped": kind("helper", [MAYBE_WHY], (TIMERS,), ref="required"),
     "wheels_moulded": kind(
@@ -97,6 +100,7 @@ OF_MAKE = {
         ],
         (STEP, WHEELS),
         topic="size",
+        mends=("count",),
     ),
     "wheel_turned": kind(
         "helper",
@@ -107,7 +111,9 @@ OF_MAKE = {
         ],
         (STEP,),
     ),
-    "note_added": kind("helper", [text("text", 2000), MAYBE_STEP], (LOG,)),
+    "note_added": kind(
+        "helper", [text("text", 2000), MAYBE_STEP], (LOG,), mends=("text",)
+    ),
     "entry_corrected": kind(
         "helper", [field("set", "set"), WHY], (ABOUT,), ref="required"
     ),
@@ -143,6 +149,7 @@ OF_MAKE = {
             MAYBE_WHY,
         ],
         (EQUIPMENT,),
+        mends=("value",),
     ),
     "hold_placed": kind("maker", [WHY], (STANDING,), proof=PHONE),
     "hold_lifted": kind("maker", [WHY], (STANDING,), ref="required", proof=PERSON),

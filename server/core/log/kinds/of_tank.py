@@ -23,6 +23,7 @@ OF_TANK = {
             TYPED_UNIT,
         ],
         (TANK,),
+        mends=("mass_kg",),
     ),
     "tank_loaded": kind(
         "helper",
@@ -36,6 +37,7 @@ OF_TANK = {
             TYPED_UNIT,
         ],
         (TANK,),
+        mends=("mass_kg",),
     ),
     "tank_unloaded": kind(
         "helper",
@@ -46,6 +48,7 @@ OF_TANK = {
             TYPED_UNIT,
         ],
         (TANK,),
+        mends=("mass_kg",),
     ),
     "salt_added": kind(
         "helper",
@@ -55,6 +58,7 @@ OF_TANK = {
             TYPED_UNIT,
         ],
         (TANK,),
+        mends=("mass_kg",),
     ),
     "water_added_to_tank": kind(
         "helper",
@@ -64,5 +68,6 @@ OF_TANK = {
             TYPED_UNIT,
         ],
         (TANK,),
+        mends=("mass_kg",),
     ),
 }

@@ -1,4 +1,4 @@
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { html } from "../../parts/html.js";
 import { Keypad } from "../../parts/keypad.js";
 import { Row, Sheet } from "../../parts/sheet.js";
@@ -7,14 +7,15 @@ import { TextField } from "../../parts/text-field.js";
 import { TimePad } from "../../parts/time-pad.js";
 import { WhyPad } from "../../parts/why-pad.js";
 import { problemsText } from "../../parts/acts.js";
-import { may, nameOf } from "../../parts/people-names.js";
+import { areBothOf, nameOf } from "../../parts/people-names.js";
 import { useProof } from "../../parts/pin.js";
-import { ask, nowMs } from "../../parts/source.js";
+import { ask, hand, nowMs } from "../../parts/source.js";
 import {
   amount,
   amountTyped,
   clock,
   day,
+  decimalsTyped,
   plain,
   quantity,
   typedFrom,
@@ -22,36 +23,49 @@ import {
   unitRead,
 } from "../../format.js";
 import { t, whyWords } from "../../messages/index.js";
-import { FIELD_UNITS } from "../../units/table.js";
 import { useForm } from "../make/reading-sheet.js";
 import { EquipmentPad } from "../new-make/equipment-pad.js";
 import { useRows } from "../new-make/equipment-words.js";
 import { lineText, setText } from "./line-text.js";
 
-// What can be corrected by a number, by kind of entry: field, decimals.
-/** @type {Record<string, [string, number]>} */
-const NUMBERS = {
-  ingredient_added: ["amount", 3],
-  wheels_moulded: ["count", 0],
-  tank_opened: ["mass_kg", 1],
-  tank_loaded: ["mass_kg", 2],
-  tank_unloaded: ["mass_kg", 2],
-  salt_added: ["mass_kg", 3],
-  water_added_to_tank: ["mass_kg", 2],
-};
-/** @type {Record<string, string>} */
-const TEXTS = { note_added: "text", ingredient_added: "lot", timer_started: "label" };
-
 /**
- * @param {{line: LogLine, onValue: (set: Record<string, any>) => void, onBack: () => void}} props
+ * What may be changed of an entry, and by whom; null until the core has told.
+ *
+ * @param {string} make
+ * @param {LogLine} line
+ * @returns {Changeable | null}
  */
-function NumberPad({ line, onValue, onBack }) {
-  const name = line.kind === "reading_taken" ? line.data.quantity : null;
+function useChangeable(make, line) {
+  const [changeable, setChangeable] = useState(/** @type {Changeable | null} */ (null));
+  useEffect(() => {
+    let isCurrent = true;
+    ask.changeable({ make, entry: line.id, hand: hand() }).then(
+      (answer) => isCurrent && setChangeable(answer),
+      () => {},
+    );
+    return () => {
+      isCurrent = false;
+    };
+  }, [make, line]);
+  return changeable;
+}
+
+/** @typedef {{line: LogLine, field: Mendable, onBack: () => void,
+ *   onValue: (set: Record<string, any>) => void}} MendProps */
+
+/** @param {MendProps} props */
+function NumberPad({
+  line,
+  field: { name: field, form: kind, unit: ownUnit },
+  onValue,
+  onBack,
+}) {
+  const name = kind === "reading" ? line.data.quantity : null;
   const form = useForm(name);
-  const [field, decimals] = name ? ["value", form.decimals] : NUMBERS[line.kind];
   const before = line.data[field];
-  const kept = FIELD_UNITS[line.kind]?.[field] ?? line.data.unit;
+  const kept = ownUnit ?? "";
   const [unit] = useState(unitRead(kept));
+  const decimals = name ? form.decimals : kind === "count" ? 0 : decimalsTyped(unit);
   const own = kept ? amount(before, kept) : plain(before);
   const save = async (/** @type {number} */ value, /** @type {string} */ typed) => {
     // What was typed in another unit is judged as it was typed, also when put right.
@@ -79,15 +93,12 @@ function TimeSheet({ line, onValue, onBack }) {
   </${Sheet}>`;
 }
 
-/**
- * @param {{line: LogLine, onValue: (set: Record<string, any>) => void, onBack: () => void}} props
- */
-function TextSheet({ line, onValue, onBack }) {
-  const field = TEXTS[line.kind];
+/** @param {MendProps} props */
+function TextSheet({ line, field: { name: field, longest }, onValue, onBack }) {
   const [text, setText_] = useState(line.data[field] ?? "");
   return html`<${Sheet} title=${t("field." + field)} onBack=${onBack}
     foot=${html`<${Tap} class="primary" disabled=${text.trim() === ""} onTap=${() => onValue({ [field]: text.trim() })}>${t("correct.next")}</${Tap}>`}>
-    <${TextField} isLong=${field === "text"} label=${t("field." + field)} value=${text} onInput=${setText_} longest=${field === "text" ? 2000 : 40} />
+    <${TextField} isLong=${field === "text"} label=${t("field." + field)} value=${text} onInput=${setText_} longest=${longest} />
   </${Sheet}>`;
 }
 
@@ -143,17 +154,31 @@ function EquipmentAgain({ line, onValue, onBack }) {
   return html`<${EquipmentPad} row=${row} equipment=${{ typed: {}, gap_agreed_with: line.data.agreed_with }} onSet=${done} onBack=${onBack} />`;
 }
 
+const PADS = {
+  number: NumberPad,
+  count: NumberPad,
+  reading: NumberPad,
+  text: TextSheet,
+  equipment: EquipmentAgain,
+};
+
+/** @param {Mendable} field */
+function mendTitle({ name, form }) {
+  return form === "text"
+    ? t("correct.text", { field: t("field." + name) })
+    : t("correct.value");
+}
+
 /**
  * One entry: what it says, what was changed, and the ways to put it right.
  *
- * @param {{
- *   make: string, line: LogLine, steps: Step[], canChange: boolean, onBack: () => void,
- * }} props
+ * @param {{make: string, line: LogLine, steps: Step[], onBack: () => void}} props
  */
-export function EntrySheet({ make, line, steps, canChange, onBack }) {
+export function EntrySheet({ make, line, steps, onBack }) {
   const [open, setOpen] = useState(
-    /** @type {"number" | "equipment" | "time" | "text" | "strike" | null} */ (null),
+    /** @type {Mendable | "time" | "strike" | null} */ (null),
   );
+  const changeable = useChangeable(make, line);
   const [set, setSet] = useState(/** @type {Record<string, any> | null} */ (null));
   const close = () => {
     setOpen(null);
@@ -162,14 +187,8 @@ export function EntrySheet({ make, line, steps, canChange, onBack }) {
   const [record, over] = useProof(close);
   if (set)
     return html`<${Confirm} make=${make} line=${line} set=${set} onBack=${close} onDone=${close} />`;
-  if (open === "number")
-    return html`<${NumberPad} line=${line} onValue=${setSet} onBack=${close} />`;
-  if (open === "equipment")
-    return html`<${EquipmentAgain} line=${line} onValue=${setSet} onBack=${close} />`;
   if (open === "time")
     return html`<${TimeSheet} line=${line} onValue=${setSet} onBack=${close} />`;
-  if (open === "text")
-    return html`<${TextSheet} line=${line} onValue=${setSet} onBack=${close} />`;
   if (open === "strike") {
     const strike = (/** @type {string} */ why) =>
       record({
@@ -183,9 +202,10 @@ export function EntrySheet({ make, line, steps, canChange, onBack }) {
     return over(html`<${WhyPad} title=${t("strike.title")} lead=${t("strike.lead")} reasons=${["mistyped", "wrong_step", "not_done", "twice"]}
       isGrave doWord=${t("strike.do")} onDone=${strike} onBack=${close} />`);
   }
-  const isNumber =
-    line.kind in NUMBERS ||
-    (line.kind === "reading_taken" && typeof line.data.value === "number");
+  if (open) {
+    const Pad = PADS[open.form];
+    return html`<${Pad} line=${line} field=${open} onValue=${setSet} onBack=${close} />`;
+  }
   const isStruck = Boolean(line.struck);
   return html`<${Sheet} title=${t("entry.title")} onBack=${onBack} backWord=${t("record.title")}>
     <p class=${isStruck ? "lead struck" : "lead"}>${lineText(line, steps)}</p>
@@ -194,15 +214,13 @@ export function EntrySheet({ make, line, steps, canChange, onBack }) {
     ${line.proved ? html`<p>${t("proved." + line.proved)}</p>` : null}
     ${line.struck ? html`<p>${t("record.struck", { why: whyWords(line.struck.why), name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</p>` : null}
     ${
-      canChange && !isStruck
+      changeable && areBothOf(changeable.correct)
         ? html`<div class="rows">
-      ${isNumber ? html`<${Row} title=${t("correct.value")} onTap=${() => setOpen("number")} />` : null}
-      ${line.kind === "equipment_set" && may("equipment_set") ? html`<${Row} title=${t("correct.value")} onTap=${() => setOpen("equipment")} />` : null}
-      ${line.kind in TEXTS ? html`<${Row} title=${t("correct.text", { field: t("field." + TEXTS[line.kind]) })} onTap=${() => setOpen("text")} />` : null}
+      ${changeable.fields.map((field) => html`<${Row} key=${field.name} title=${mendTitle(field)} onTap=${() => setOpen(field)} />`)}
       <${Row} title=${t("correct.time")} onTap=${() => setOpen("time")} />
-    </div>
-    <div class="rows rows-apart"><${Row} class="is-destructive" title=${t("strike.title")} detail=${t("strike.detail")} onTap=${() => setOpen("strike")} /></div>`
+    </div>`
         : null
     }
+    ${changeable && areBothOf(changeable.strike) ? html`<div class="rows rows-apart"><${Row} class="is-destructive" title=${t("strike.title")} detail=${t("strike.detail")} onTap=${() => setOpen("strike")} /></div>` : null}
   </${Sheet}>`;
 }

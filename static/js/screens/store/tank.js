@@ -121,7 +121,7 @@ function Ledger({ tank, entry, onBack }) {
   const logged = lines?.find((line) => line.id === entry);
   const toList = () => swap("store", "tank", tank.id, "ledger");
   if (logged)
-    return html`<${EntrySheet} key=${logged.id} make=${tank.id} line=${logged} steps=${[]} canChange=${may("entry_corrected")} onBack=${toList} />`;
+    return html`<${EntrySheet} key=${logged.id} make=${tank.id} line=${logged} steps=${[]} onBack=${toList} />`;
   return html`<${Sheet} title=${t("store.ledger")} onBack=${onBack}><p class="quiet">${t("store.ledger_lead")}</p>
     <div class="rows">${(lines ?? []).map(
       (line) => html`<${Row} key=${line.id} class=${line.struck ? "is-struck" : ""}
