@@ -714,7 +714,7 @@ interface MakeSummary {
 
 type MendForm = "number" | "count" | "text" | "reading" | "equipment";
 
-/** A field of an entry that can be put right; unit of a number, letters of a text. */
+/** A field of an entry that can be put right; longest in letters of a text. */
 interface Mendable {
   name: string;
   form: MendForm;

@@ -26,7 +26,7 @@ MendForm = Literal["number", "count", "text", "reading", "equipment"]
 
 
 class Mendable(TypedDict):
-    """A field of an entry that can be put right; unit of a number, letters of a text."""
+    """A field of an entry that can be put right; longest in letters of a text."""
 
     name: str
     form: MendForm
