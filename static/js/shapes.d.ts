@@ -703,6 +703,7 @@ interface MakeSummary {
   opened_ms: number;
   recipe_title: Words;
   store_step: string | null;
+  can_brine: boolean;
   focus: StepSummary | null;
   running: StepSummary[];
   alerts: Alert[];

@@ -3,6 +3,7 @@
 from ..log import run
 from ..log.apart import ask, broken
 from ..log.opening import is_opened, is_over
+from ..step.in_store import can_brine
 from .clashes import AHEAD_MS, MOST, clashes
 from .due import dues, in_brine, of_tank, when_of
 
@@ -130,6 +131,7 @@ def _summary(view: "View", last_words: "dict[str, int]") -> "MakeSummary":
         "recipe_title": make["recipe_title"],
         # Practice waits where there is real cheese.
         "store_step": None if make["practice"] else make["store_step"],
+        "can_brine": can_brine(make),
         "focus": focus,
         "running": running,
         "alerts": view["alerts"],

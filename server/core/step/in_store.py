@@ -3,6 +3,7 @@
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from server.shapes.core.step import Step
+    from server.shapes.core.view import Make
 
 OUT_OF_PRESS = ("brine", "store")
 OPEN = ("waiting", "ready", "running")
@@ -23,6 +24,17 @@ def store_step(state: str, steps: "list[Step]") -> "str | None":
     if not ripening or state == "abandoned":
         return None
     return ripening[-1] if state == "closed" or _is_out_of_press(steps) else None
+
+
+def can_brine(make: "Make") -> bool:
+    """Tell whether wheels of a make may go into a brine tank.
+
+    Those of a closed one may: it is signed off while they still lie in the cellar.
+
+    Args:
+        make: the make of a View.
+    """
+    return make["state"] != "abandoned" and not make["practice"]
 
 
 def _is_out_of_press(steps: "list[Step]") -> bool:

@@ -20,6 +20,7 @@ class MakeSummary(TypedDict):
     opened_ms: int
     recipe_title: Words
     store_step: str | None
+    can_brine: bool
     focus: StepSummary | None
     running: list[StepSummary]
     alerts: list[Alert]

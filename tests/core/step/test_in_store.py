@@ -82,3 +82,19 @@ def test_wheels_can_be_turned_where_they_stand_and_not_in_the_vat(ask):
     assert ask.step([opened], "press", 1)["can_turn"] is True
     assert ask.step([opened], "ripen", 1)["can_turn"] is True
     assert ask.step([Phone().opened()], "heat", 1)["can_turn"] is False
+
+
+def can_brine(ask, *events):
+    _, board = ask.desk(("take", list(events)), ("board", at(6)))
+    return board["makes"][0]["can_brine"]
+
+
+def test_wheels_of_a_make_go_into_brine_unless_it_is_practice_or_given_up(ask):
+    phone = Phone()
+    opened = a_cheese(phone)
+    assert can_brine(ask, opened) is True
+    assert can_brine(ask, opened, phone.event("make_closed", 5)) is True
+    given_up = phone.event("make_abandoned", 5, why="milk_bad")
+    assert can_brine(ask, opened, given_up) is False
+    practice = {**opened, "data": {**opened["data"], "practice": True}}
+    assert can_brine(ask, practice) is False

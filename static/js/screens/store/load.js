@@ -26,9 +26,7 @@ function useMoulds(make) {
 
 /** @param {{onChoose: (make: MakeSummary) => void, onBack: () => void}} props */
 function Which({ onChoose, onBack }) {
-  const makes = (board.value?.makes ?? []).filter(
-    (make) => make.state !== "abandoned" && !make.practice,
-  );
+  const makes = (board.value?.makes ?? []).filter((make) => make.can_brine);
   return html`<${Sheet} title=${t("store.load_which")} onBack=${onBack}>
     <div class="rows">${makes.map(
       (make) => html`<${Row} key=${make.id} title=${`${make.name} · ${make.batch}`}
