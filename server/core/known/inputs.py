@@ -2,12 +2,12 @@
 
 What a person measured goes before what the recipe says, and what was entered as
 equipment serves any input of that name. A value says whether it was measured or
-only follows from the plan. Which look-up serves which input: `table.KNOWN`.
+only follows from the plan. Which look-up serves which input: `table.PARTS`.
 """
 
 from ..log.equipment import in_effect, served
 from .origins import from_equipment
-from .table import KNOWN
+from .table import look_up_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -78,7 +78,7 @@ def known_inputs(scene: "Scene", sum_row: "dict[str, Any]") -> "dict[str, KnownV
 
 
 def _known(scene: "Scene", item: "dict[str, Any]") -> "KnownValue | None":
-    look_up = KNOWN.get(item["name"])
+    look_up = look_up_of(item["name"])
     try:
         told = None if look_up is None else look_up(scene)
     except (ValueError, ArithmeticError):

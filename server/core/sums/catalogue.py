@@ -24,6 +24,12 @@ def _milk() -> "list[dict[str, Any]]":
 
 
 def _heat() -> "list[dict[str, Any]]":
+    from .vat import heat_forecast
+
+    return heat_forecast.ROWS + _vat_pace()
+
+
+def _vat_pace() -> "list[dict[str, Any]]":
     from .vat import heat
 
     return heat.ROWS
@@ -39,6 +45,12 @@ def _ingredients() -> "list[dict[str, Any]]":
     from .vat import ingredients
 
     return ingredients.ROWS
+
+
+def _rennet() -> "list[dict[str, Any]]":
+    from .vat import rennet
+
+    return rennet.ROWS
 
 
 def _acid() -> "list[dict[str, Any]]":
@@ -66,6 +78,12 @@ def _yields() -> "list[dict[str, Any]]":
 
 
 def _brine() -> "list[dict[str, Any]]":
+    from .wheel import brine_strength
+
+    return brine_strength.ROWS + _brining()
+
+
+def _brining() -> "list[dict[str, Any]]":
     from .wheel import brine
 
     return brine.ROWS
@@ -104,6 +122,14 @@ ROWS_OF: "dict[str, Callable[[], list[dict[str, Any]]]]" = {
     "trends": _trends,
 }
 
+# Sums that each View of a make may ask, found without the rest of their topic.
+APART = {
+    "heat_time": _vat_pace,
+    "rennet_dose": _rennet,
+    "cut_time": _rennet,
+    "brine_time": _brining,
+}
+
 
 def rows(topic: "str | None" = None) -> "list[dict[str, Any]]":
     """Return the sums of a topic with their work, in the order of a make.
@@ -130,6 +156,8 @@ def find(key: str) -> "dict[str, Any] | None":
     Args:
         key: its key.
     """
+    if key in APART:
+        return next(row for row in APART[key]() if row["key"] == key)
     for topic, keys in SUM_TOPICS:
         if key in keys:
             return ROWS_OF[topic]()[keys.index(key)]

@@ -24,11 +24,11 @@ def test_no_key_stands_twice():
     assert len(set(SUM_KEYS)) == len(SUM_KEYS)
 
 
-def test_one_sum_loads_no_other_topic():
+def loaded_by(key):
     code = (
         "import sys; from server.core.sums import catalogue; "
-        "catalogue.find('humidity'); "
-        "print(*sorted(m for m in sys.modules if m.startswith('server.core.sums.')))"
+        f"catalogue.find({key!r}); "
+        "print(*sorted(m for m in sys.modules if m.startswith('server.core.')))"
     )
     done = subprocess.run(
         [sys.executable, "-c", code],
@@ -37,10 +37,29 @@ def test_one_sum_loads_no_other_topic():
         text=True,
         check=True,
     )
-    loaded = {name.rsplit(".", 1)[-1] for name in done.stdout.split()}
+    names = [name.split(".")[2:] for name in done.stdout.split()]
+    return {".".join(name) for name in names}
+
+
+def test_one_sum_loads_no_other_topic():
+    loaded = {name.rsplit(".", 1)[-1] for name in loaded_by("humidity")}
     assert "store" in loaded
     modules = {topic for topic, _ in SUM_TOPICS} - {"yield"} | {"yields"}
     assert not loaded & modules - {"store"}
+
+
+@pytest.mark.parametrize(
+    ("key", "module", "others"),
+    [
+        ("heat_time", "sums.vat.heat", {"sums.vat.heat_forecast"}),
+        ("cut_time", "sums.vat.rennet", {"sums.vat.ingredients", "sums.vat.milk"}),
+        ("brine_time", "sums.wheel.brine", {"sums.wheel.brine_strength"}),
+    ],
+)
+def test_what_a_first_view_asks_comes_without_its_topic(key, module, others):
+    loaded = loaded_by(key)
+    assert module in loaded
+    assert not loaded & others
 
 
 def test_the_topics_load_no_sum_and_name_every_one(core):

@@ -5,7 +5,6 @@ from ...formulas.milk import milk
 from ...units.table import convert
 from ..outputs import note, output, result, value
 from ..rows import default, number, sum_row, times_and_values
-from . import heat_forecast as forecast
 from .heat_inputs import (
     CONTENTS,
     HEATING,
@@ -113,7 +112,7 @@ def _vat_time_constant(x: "Inputs") -> "Worked | None":
     return result(values)
 
 
-ROWS = forecast.ROWS + [
+ROWS = [
     sum_row(
         "heat_time",
         "heat",

@@ -8,8 +8,7 @@ from ...formulas.usual import (
 )
 from ..outputs import no_rules, note, output, rests, result, value
 from ..rows import default, number, sum_row
-from . import brine_strength
-from .brine_strength import SALT, TEMP
+from .brine_inputs import SALT, TEMP
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -194,7 +193,7 @@ def _brine_check(x: "Inputs") -> "Worked":
     return result(values, notes, sources)
 
 
-ROWS = brine_strength.ROWS + [
+ROWS = [
     sum_row(
         "brine_make_up",
         "brine",

@@ -3,6 +3,7 @@
 from ...formulas.salt import brine, brine_scales, brine_tank, hydrometers
 from ..outputs import note, output, result, value
 from ..rows import choice, default, number, sum_row
+from .brine_inputs import TEMP
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -11,15 +12,6 @@ if TYPE_CHECKING:
     from server.shapes.core.worked import Inputs, Worked, WorkedValue
 
 
-SALT = number("brine_salt_frac", "fraction", 0.0, 0.2660, [0.15, 0.264])
-TEMP = number(
-    "brine_temp_c",
-    "C",
-    0.0,
-    30.0,
-    [4.0, 20.0],
-    default(12.5, "read", "fermentation_handbook_brine_temp"),
-)
 ENDS = {"salt_frac": "fraction", "temp_c": "C"}
 METHODS = ("density", "baume", "salometer", "g_l", "g_kg_water", "titration")
 READS = {
