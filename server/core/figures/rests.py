@@ -7,7 +7,7 @@ makes teach is not told by words of this one: see `known.learnt`.
 """
 
 from ..log.kinds.columns import EQUIPMENT, FACTS, MILK
-from ..log.touches import ANY_STEP, topic
+from ..log.touches import topic
 from ..recipe.own import figure_at, names
 
 TYPE_CHECKING = False
@@ -28,6 +28,7 @@ RESTS_ON = {
     "calcium_chloride": [MILK, EQUIPMENT],
     "cut_time": [EQUIPMENT, FACTS],
     "press_programme": [EQUIPMENT],
+    "bed_weights": [MILK, EQUIPMENT, FACTS] + _read("bed_load_kg"),
     "heat_time": _OF_VAT + _read("jacket_temp_c"),
     "wash_water": _OF_VAT + _read("water_temp_c"),
     "brine_time": [EQUIPMENT, FACTS]
@@ -45,18 +46,16 @@ def rests_on(by: "Binding | None") -> "list[str] | None":
     return [MILK] if by is None else RESTS_ON.get(by["sum"])
 
 
-def of_step(recipe: "Recipe", step: "RecipeStep") -> "list[str]":
-    """Return what the sums rest on that answer figures of a step.
+def bound(recipe: "Recipe", step: "RecipeStep") -> "list[str]":
+    """Return the names of the figures of a step that a sum answers.
 
     Args:
         recipe: a sound recipe.
         step: its step.
     """
-    words = [FACTS]
+    told = []
     for name in names(step):
         figure = figure_at(recipe, step, name)
-        by = None if figure is None else figure.get("by")
-        if by is not None:
-            more = rests_on(by)
-            words.extend([ANY_STEP] if more is None else more)
-    return words
+        if figure is not None and figure.get("by") is not None:
+            told.append(name)
+    return told

@@ -6,9 +6,10 @@ be asked again although nothing was entered: a deadline, a reading that falls
 due, a band that ends.
 """
 
-from ..figures import rests
+from ..figures.figure import figure
+from ..figures.rests import bound
 from ..log import run
-from ..log.kinds.columns import DOSES, EQUIPMENT, HEAT, MILK
+from ..log.kinds.columns import DOSES, EQUIPMENT, FACTS, HEAT, MILK
 from ..log.opening import opening
 from ..log.readings import last_value
 from ..log.standing import make_state
@@ -128,17 +129,28 @@ def _step_alerts(context: "ViewContext", shown: "list[Step]") -> "list[Alert]":
 
 def _kept_alerts(context: "ViewContext", recipe_step: "RecipeStep") -> "list[Alert]":
     state, key = context["state"], recipe_step["key"]
-    raised = kept(state, "alerts", key)
-    if raised is None:
-        raised = step_alerts(step_view(context, recipe_step))
-        words = _rests_on(recipe_step) + rests.of_step(context["recipe"], recipe_step)
-        keep(state, "alerts", key, raised, words)
-    return raised
+    held = kept(state, "alerts", key)
+    if held is None or _are_other(context, recipe_step, held["figures"]):
+        names = bound(context["recipe"], recipe_step)
+        held = {
+            "figures": {name: figure(context, recipe_step, name) for name in names},
+            "alerts": step_alerts(step_view(context, recipe_step)),
+        }
+        keep(state, "alerts", key, held, _rests_on(recipe_step))
+    told: "list[Alert]" = held["alerts"]
+    return told
+
+
+def _are_other(
+    context: "ViewContext", recipe_step: "RecipeStep", figures: "dict[str, Any]"
+) -> bool:
+    """Tell whether a sum answers a figure of a step otherwise than it did."""
+    return any(figure(context, recipe_step, name) != figures[name] for name in figures)
 
 
 def _rests_on(recipe_step: "RecipeStep") -> "list[str]":
     """Return what the alerts of a step that is over rest on, see `touches`."""
-    words = of_step(recipe_step["key"]) + [MILK, DOSES, EQUIPMENT]
+    words = of_step(recipe_step["key"]) + [FACTS, MILK, DOSES, EQUIPMENT]
     if recipe_step.get("heat_treatment"):
         words.append(HEAT)
     if recipe_step["end"].get("from_step"):
