@@ -1,9 +1,10 @@
 """The core as a phone gets it: its files, and the rules, in two JSON documents.
 
 The first holds what Now and Make need to start; what is asked for later (the sums,
-trends, the course of a make) comes in quiet time, or when it is asked for. Which
-file goes where is read off the imports: what `FIRST` loads by being loaded is first.
-Of the rules, those that judge the hold of a make come first, all others with the sums.
+trends, the course of a make) comes in quiet time, when it is asked for, or at once
+where a make is open, whose figures sums answer. Which file goes where is read off
+the imports: what `FIRST` loads by being loaded is first. Of the rules, those that
+judge the hold of a make come first, all others with the sums.
 
 They are the second largest thing that a phone loads. Set-up squeezes them as small
 as can be, which takes seconds, and a stamp ties each copy to the very bytes that the

@@ -61,8 +61,10 @@ const LACKING = '{"error": {"type": "ImportError"';
 let rest = null;
 
 async function fetchRest() {
-  const { python, host, version } = await booted;
-  const shipped = await fetched("/core-later.json");
+  const [{ python, host, version }, shipped] = await Promise.all([
+    booted,
+    fetched("/core-later.json"),
+  ]);
   // Parts of two cores would be a third one that nobody has tested.
   if (shipped.version !== version) throw new Error("a new version of the app waits");
   putIn(python, shipped.files);

@@ -140,7 +140,10 @@ export async function begin(inQuietTime) {
   await countUnsent().catch(() => {});
   await rememberRecipes();
   askServer().then(() => kick("start"));
-  if (openMakeId.value) showMake(openMakeId.value).catch(() => {});
+  if (openMakeId.value) {
+    takeRest(); // a make's first View asks sums, which come with the rest
+    showMake(openMakeId.value).catch(() => {});
+  }
   await refresh();
   await prune(clock.nowMs(), board.value?.makes ?? []).catch(() => {});
   keepLater(() => {
