@@ -14,7 +14,6 @@ import { may } from "../parts/people-names.js";
 import { own, t, tn } from "../messages/index.js";
 import { swap } from "../router.js";
 import { AddSheet } from "./make/add-sheet.js";
-import { BatchSheet } from "./make/batch-sheet.js";
 import { Adds, Curd, Moulds, Readings, Timers } from "./make/blocks.js";
 import { BrokenMake } from "./make/broken-make.js";
 import { Cautions, hasUnreadCautions } from "./make/cautions.js";
@@ -24,7 +23,6 @@ import { useFullStep } from "./make/full-step.js";
 import { HoldVerdict } from "./make/hold.js";
 import { JudgeDuplicates } from "./make/judge-duplicates.js";
 import { More } from "./make/more.js";
-import { LabSheet } from "./make/lab-sheet.js";
 import { MouldSheet } from "./make/mould-sheet.js";
 import { LeftOpen, NextList } from "./make/next-list.js";
 import { OtherReading, TimerSheet } from "./make/other-sheets.js";
@@ -54,11 +52,11 @@ function sheetFor(make, shown, rest, step) {
   if (name === "curve")
     return html`<${Late} screen="CurveScreen" make=${make} view=${shown} onBack=${onBack} />`;
   if (name === "batch")
-    return html`<${BatchSheet} make=${make} view=${shown} onBack=${onBack} />`;
+    return html`<${Late} screen="BatchSheet" make=${make} view=${shown} onBack=${onBack} />`;
   if (name === "equipment")
     return html`<${Late} screen="EquipmentSheet" make=${make} shown=${shown} start=${key} onBack=${onBack} />`;
   if (name === "lab")
-    return html`<${LabSheet} make=${make} shown=${shown} onBack=${onBack} />`;
+    return html`<${Late} screen="LabSheet" make=${make} shown=${shown} onBack=${onBack} />`;
   if (name === "note")
     return html`<${NotePad} make=${make} step=${key} onBack=${onBack} />`;
   if (name === "other")
