@@ -24,9 +24,9 @@ def _milk() -> "list[dict[str, Any]]":
 
 
 def _heat() -> "list[dict[str, Any]]":
-    from .vat import heat_forecast
+    from .vat import heat_forecast, heat_shown
 
-    return heat_forecast.ROWS + _vat_pace()
+    return heat_forecast.ROWS + _vat_pace() + heat_shown.ROWS
 
 
 def _vat_pace() -> "list[dict[str, Any]]":
@@ -78,9 +78,9 @@ def _yields() -> "list[dict[str, Any]]":
 
 
 def _brine() -> "list[dict[str, Any]]":
-    from .wheel import brine_strength
+    from .wheel import brine_strength, brine_tank
 
-    return brine_strength.ROWS + _brining()
+    return brine_strength.ROWS + brine_tank.ROWS + _brining()
 
 
 def _brining() -> "list[dict[str, Any]]":

@@ -51,9 +51,15 @@ def test_one_sum_loads_no_other_topic():
 @pytest.mark.parametrize(
     ("key", "module", "others"),
     [
-        ("heat_time", "sums.vat.heat", {"sums.vat.heat_forecast"}),
+        ("heat_time", "sums.vat.heat", {"sums.vat.heat_forecast", "numbers.lines"}),
         ("cut_time", "sums.vat.rennet", {"sums.vat.ingredients", "sums.vat.milk"}),
-        ("brine_time", "sums.wheel.brine", {"sums.wheel.brine_strength"}),
+        ("starter_packs", "sums.vat.ingredients", {"sums.vat.milk"}),
+        ("wash_water", "sums.vat.wash", {"sums.vat.milk"}),
+        (
+            "brine_time",
+            "sums.wheel.brine",
+            {"sums.wheel.brine_strength", "sums.wheel.brine_tank"},
+        ),
     ],
 )
 def test_what_a_first_view_asks_comes_without_its_topic(key, module, others):

@@ -4,7 +4,7 @@ from ...formulas.milk import ingredients
 from ..outputs import note, output, rests, result, value
 from ..rows import choice, default, number, sum_row
 from . import rennet
-from .milk import MILK_KG
+from .milk_inputs import MILK_KG
 from .rennet import GOUDA, MILK_L, SUPPLIER
 
 TYPE_CHECKING = False

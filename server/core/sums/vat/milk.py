@@ -6,6 +6,7 @@ from ...units.titration import lactic_frac
 from ..outputs import note, output, rests, result, value
 from ..rows import choice, default, number, sum_row
 from . import receipt
+from .milk_inputs import MILK_KG
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -25,7 +26,6 @@ SNF = number(
     [0.06, 0.13],
     default(0.0895, "read", "guelph_density_table_whole_milk"),
 )
-MILK_KG = number("milk_kg", "kg", 0.0, 52000.0, [20.0, 21000.0])
 SCALES = [
     output("acidity_frac", "fraction lactic", headline=True),
     output("lactic_percent", "lactic_percent", told_by="acidity_frac"),

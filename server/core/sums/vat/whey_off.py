@@ -6,7 +6,7 @@ from ...numbers.refused import Refused
 from ...units.liquids import WHEY_KG_L
 from ..outputs import note, output, rests, result, value
 from ..rows import default, number, sum_row
-from .milk import MILK_KG
+from .milk_inputs import MILK_KG
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

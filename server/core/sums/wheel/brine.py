@@ -1,6 +1,6 @@
 """The brine: how long, and how to keep it."""
 
-from ...formulas.salt import brine_tank, brining, salting
+from ...formulas.salt import brining, salting
 from ...formulas.usual import (
     PRESSED_MOISTURE_FRAC,
     PRESSED_MOISTURE_HIGH_FRAC,
@@ -8,7 +8,7 @@ from ...formulas.usual import (
 )
 from ..outputs import no_rules, note, output, rests, result, value
 from ..rows import default, number, sum_row
-from .brine_inputs import SALT, TEMP
+from .brine_inputs import SALT
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -68,34 +68,6 @@ WANTED = number(
     [0.005, 0.035],
     default(0.02, "read", "encyclopaedia_brine_salting", 0.016, 0.022),
 )
-
-
-def _brine_make_up(x: "Inputs") -> "Worked | None":
-    made = brine_tank.make_up(x["volume_l"], x["brine_salt_frac"], x["brine_temp_c"])
-    return result(
-        [
-            value("salt_kg", made["salt_kg"]),
-            value("water_kg", made["water_kg"]),
-            value("brine_kg", made["brine_kg"]),
-        ],
-        [note("calcium_and_acid_for_new_brine")],
-    )
-
-
-def _brine_top_up(x: "Inputs") -> "Worked | None":
-    kg = x["brine_kg"]
-    if kg is None:
-        if x["volume_l"] is None:
-            return result([], [], [], ["brine_kg"])
-        kg = brine_tank.tank_kg(x["volume_l"], x["brine_salt_frac"], x["brine_temp_c"])
-    now, wanted = x["brine_salt_frac"], x["wanted_salt_frac"]
-    values = [value("brine_kg", kg)]
-    if wanted >= now:
-        salt = brine_tank.top_up_kg(kg, now, wanted, x["brine_temp_c"])
-        values.append(value("salt_kg", salt))
-    else:
-        values.append(value("water_kg", brine_tank.thin_down_kg(kg, now, wanted)))
-    return result(values, [note("dissolve_and_stir")])
 
 
 def _brine_time(x: "Inputs") -> "Worked | None":
@@ -194,40 +166,6 @@ def _brine_check(x: "Inputs") -> "Worked":
 
 
 ROWS = [
-    sum_row(
-        "brine_make_up",
-        "brine",
-        [number("volume_l", "L", 1.0, 50000.0, [20.0, 20000.0]), SALT, TEMP],
-        [
-            output("salt_kg", "kg", headline=True),
-            output("water_kg", "kg"),
-            output("brine_kg", "kg"),
-        ],
-        _brine_make_up,
-        called={"salt_frac": "brine_salt_frac", "temp_c": "brine_temp_c"},
-    ),
-    sum_row(
-        "brine_top_up",
-        "brine",
-        [
-            number("brine_kg", "kg", 1.0, 60000.0, optional=True),
-            number("volume_l", "L", 1.0, 50000.0, optional=True),
-            SALT,
-            number("wanted_salt_frac", "fraction", 0.0, 0.2660, [0.16, 0.25]),
-            TEMP,
-        ],
-        [
-            output("brine_kg", "kg"),
-            output("salt_kg", "kg", headline=True),
-            output("water_kg", "kg", headline=True),
-        ],
-        _brine_top_up,
-        called={
-            "salt_frac": "brine_salt_frac",
-            "temp_c": "brine_temp_c",
-            "wanted_frac": "wanted_salt_frac",
-        },
-    ),
     sum_row(
         "brine_time",
         "brine",

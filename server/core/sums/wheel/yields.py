@@ -4,7 +4,8 @@ from ...formulas.curd import mass_balance, yields
 from ...numbers.bounds import require_above
 from ..outputs import note, output, result, value
 from ..rows import default, number, sum_row
-from ..vat.milk import MILK_KG, PROTEIN
+from ..vat.milk import PROTEIN
+from ..vat.milk_inputs import MILK_KG
 from . import wheels
 
 TYPE_CHECKING = False
