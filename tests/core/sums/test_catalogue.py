@@ -52,7 +52,7 @@ def test_one_sum_loads_no_other_topic():
     ("key", "module", "others"),
     [
         ("heat_time", "sums.vat.heat", {"sums.vat.heat_forecast", "numbers.lines"}),
-        ("cut_time", "sums.vat.rennet", {"sums.vat.ingredients", "sums.vat.milk"}),
+        ("cut_time", "sums.vat.rennet", {"sums.vat.ingredients", "numbers.lines"}),
         ("starter_packs", "sums.vat.ingredients", {"sums.vat.milk"}),
         ("wash_water", "sums.vat.wash", {"sums.vat.milk"}),
         (

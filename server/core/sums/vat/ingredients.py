@@ -3,7 +3,7 @@
 from ...formulas.milk import ingredients
 from ..outputs import note, output, rests, result, value
 from ..rows import choice, default, number, sum_row
-from . import rennet
+from . import rennet, rennet_next
 from .milk_inputs import MILK_KG
 from .rennet import GOUDA, MILK_L, SUPPLIER
 
@@ -198,4 +198,4 @@ SALT_AND_COLOUR = [
     ),
 ]
 # As the keys stand in `sum_keys`.
-ROWS = STARTER + rennet.ROWS + SALT_AND_COLOUR
+ROWS = STARTER + rennet.ROWS + rennet_next.ROWS + SALT_AND_COLOUR

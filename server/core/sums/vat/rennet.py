@@ -1,6 +1,6 @@
-"""Rennet: the dose, the cut, and the dose of the next make."""
+"""Rennet: the dose and the cut."""
 
-from ...formulas.milk import cutting, rennet, setting
+from ...formulas.milk import cutting, rennet
 from ..outputs import note, output, result, value
 from ..rows import choice, default, number, sum_row
 
@@ -66,17 +66,6 @@ def _cut_time(x: "Inputs") -> "Worked":
         [value("cut_s", factor * floc, low, last * floc)],
         [note(cut["basis"], low=cutting.FLOC_EARLIEST_S, high=cutting.FLOC_LATEST_S)],
     )
-
-
-def _rennet_next(x: "Inputs") -> "Worked":
-    factor = setting.next_dose_factor(x["floc_s"], x["target_floc_s"], x["delay_s"])
-    values = [value("dose_factor", factor)]
-    if x["rennet_ml"] is not None:
-        values.append(value("next_rennet_ml", x["rennet_ml"] * factor))
-    notes = []
-    if not 0.5 <= factor <= 2.0:
-        notes.append(note("factor_outside", low=0.5, high=2.0))
-    return result(values, notes)
 
 
 ROWS = [
@@ -169,28 +158,5 @@ ROWS = [
         [output("cut_s", "s", "band", headline=True)],
         _cut_time,
         called={"multiple": "floc_factor"},
-    ),
-    sum_row(
-        "rennet_next",
-        "ingredients",
-        [
-            FLOC_S,
-            number("target_floc_s", "s", 60.0, 14400.0, [480.0, 1200.0]),
-            number("rennet_ml", "mL", 0.0, 100000.0, optional=True),
-            number(
-                "delay_s",
-                "s",
-                0.0,
-                1800.0,
-                None,
-                default(120.0, "practice", "own_settings_say_better"),
-            ),
-        ],
-        [
-            output("dose_factor", "multiple", headline=True),
-            output("next_rennet_ml", "mL"),
-        ],
-        _rennet_next,
-        called={"set_s": "floc_s", "target_s": "target_floc_s"},
     ),
 ]
