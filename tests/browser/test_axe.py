@@ -57,7 +57,7 @@ def routes():
     text = (ROOT / "static/js/screens/index.js").read_text("utf-8")
     table = text.split("const SCREENS = {")[1].split("\n};")[0]
     found = set(re.findall(r"^  (\w+): \(", table, re.M))
-    return found | set(re.findall(r"asked === '(\w+)'", text))
+    return found | set(re.findall(r'asked === "(\w+)"', text))
 
 
 def test_the_places_looked_at_are_of_every_route():
