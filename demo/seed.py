@@ -34,7 +34,7 @@ from server import seal, store, sync  # noqa: E402
 from server.app import create_app  # noqa: E402
 from server.config import RECIPES_DIR, from_environment, real_now_ms  # noqa: E402
 from server.core.log.kinds.columns import PERSON  # noqa: E402
-from server.core.log.proof import proof_for  # noqa: E402
+from server.core.log.rights.proof import proof_for  # noqa: E402
 from server.store.people import (  # noqa: E402
     StoredDevice,
     StoredPerson,

@@ -15,7 +15,7 @@ from server.config import now_ms, real_now_ms
 from server.core import desk
 from server.core.alarm import alarms
 from server.core.alarm import calendar as alarm_calendar
-from server.core.log.rights import ACTS
+from server.core.log.rights.roles import ACTS
 from server.shapes import alarms as shapes
 from server.store import alarms as kept
 

@@ -15,7 +15,7 @@ from server.auth import RefusedError
 from server.auth import links as auth
 from server.config import now_ms
 from server.core import desk
-from server.core.log.rights import ACTS
+from server.core.log.rights.roles import ACTS
 from server.shapes import live as shapes
 from server.store.links import StoredLink
 

@@ -7,7 +7,7 @@ from server.api.body import Blueprint
 from server.api.guard import paired, require
 from server.auth import RefusedError
 from server.config import now_ms
-from server.core.log.rights import ACTS
+from server.core.log.rights.roles import ACTS
 from server.shapes import recipes as shapes
 from server.store.look import Look, open_looks
 

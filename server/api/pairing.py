@@ -14,7 +14,7 @@ from server.api.hosts import first_page_url
 from server.api.peers import source_of
 from server.api.people import public, server_now
 from server.config import settings
-from server.core.log.rights import ACTS
+from server.core.log.rights.roles import ACTS
 from server.shapes import people as shapes
 
 blp = Blueprint("pairing", __name__, description="Pairing of phones")

@@ -9,7 +9,7 @@ from server.api import security
 from server.api.body import Blueprint
 from server.api.guard import drop_token, paired, require, send_token, sent_token
 from server.config import now_ms, settings
-from server.core.log.rights import ACTS
+from server.core.log.rights.roles import ACTS
 from server.shapes import people as shapes
 from server.store import pushes
 

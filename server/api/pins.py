@@ -9,7 +9,7 @@ from server.api.body import Blueprint
 from server.api.guard import paired, require
 from server.auth import RefusedError, pins
 from server.config import now_ms, settings
-from server.core.log.rights import ACTS
+from server.core.log.rights.roles import ACTS
 from server.seal import Sealed
 from server.shapes import pins as shapes
 

@@ -11,9 +11,9 @@ from typing import Any, NamedTuple
 from server import seal
 from server.auth.refused import RefusedError
 from server.auth.sessions import Session
-from server.core.log import pin as pins
 from server.core.log.kinds.columns import ROLES
-from server.core.log.rights import ACTS
+from server.core.log.rights import pin as pins
+from server.core.log.rights.roles import ACTS
 from server.seal import Sealed
 from server.store import head, writing
 from server.store import pairing as attempts

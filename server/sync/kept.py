@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from server.core.log.proof import ACCEPTED, OLD_PIN
+from server.core.log.rights.proof import ACCEPTED, OLD_PIN
 from server.shapes import Problem, Verdict
 from server.store import held, writing
 from server.store.head import locked_head

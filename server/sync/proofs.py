@@ -9,9 +9,9 @@ from typing import Any, NamedTuple
 
 from server import seal
 from server.core import desk
-from server.core.log import legal
 from server.core.log.kinds.columns import PHONE
-from server.core.log.proof import ACCEPTED, OLD_PIN, proof_for
+from server.core.log.rights import legal
+from server.core.log.rights.proof import ACCEPTED, OLD_PIN, proof_for
 from server.shapes import Problem
 from server.store import log, pins
 

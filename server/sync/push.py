@@ -15,9 +15,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, NamedTuple
 
-from server.core.log import legal
 from server.core.log.kinds.allowed import LEGAL_READING, may, role_for
 from server.core.log.kinds.table import KINDS
+from server.core.log.rights import legal
 from server.shapes import Problem, Verdict
 from server.shapes.events import Note
 from server.store import held, log, look, people, writing

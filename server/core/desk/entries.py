@@ -5,9 +5,9 @@ from ..log import amends
 from ..log.kinds.allowed import may, role_for
 from ..log.kinds.event import check_event
 from ..log.kinds.table import KINDS
-from ..log.legal import about_of
-from ..log.proof import proof_for as proof_for
-from ..log.rights import rights as rights
+from ..log.rights.legal import about_of
+from ..log.rights.proof import proof_for as proof_for
+from ..log.rights.roles import rights as rights
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -140,7 +140,7 @@ def changeable(
         hand: {"device", "person", "boot", "entered_ms"} of whoever looks at it.
     """
     # Loaded when first asked: the app starts without it.
-    from ..log.changeable import changeable as what_may_change
+    from ..log.rights.changeable import changeable as what_may_change
 
     state = desk["makes"].get(make_id)
     if state is None:
@@ -158,6 +158,6 @@ def check_pin(pin: str) -> "list[Problem]":
         List of {"field", "key", "limit"}, at most one problem.
     """
     # Loaded when first asked: the app starts without it.
-    from ..log.pin import check_pin as check
+    from ..log.rights.pin import check_pin as check
 
     return check(pin)

@@ -6,7 +6,7 @@ first entered, who changed it, when and why, and whether it was struck out.
 
 from ..log import amends
 from ..log.order import corrected_ms
-from ..log.proof import proved
+from ..log.rights.proof import proved
 from ..make.duplicates import first_of, verdict_on_duplicate
 
 TYPE_CHECKING = False

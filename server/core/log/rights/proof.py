@@ -10,8 +10,8 @@ Forms of `proof` in an event:
     absent                       not asked for, or recorded before PINs
 """
 
-from .kinds.columns import PERSON
-from .kinds.table import CHANGING, KINDS
+from ..kinds.columns import PERSON
+from ..kinds.table import CHANGING, KINDS
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

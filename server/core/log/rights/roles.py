@@ -5,8 +5,8 @@ is no entry stands here beside it: the server asks for it before it answers, and
 page shows only what will be answered.
 """
 
-from .kinds.columns import ROLES
-from .kinds.table import KINDS
+from ..kinds.columns import ROLES
+from ..kinds.table import KINDS
 
 # The least role for each; "work" is any hand at the vat.
 ACTS = {

@@ -1,10 +1,10 @@
 """What may be changed of one entry of the record, and by whom."""
 
-from ..units.quantities import QUANTITIES
-from . import amends
-from .kinds.allowed import role_for
-from .kinds.columns import ROLES
-from .kinds.table import KINDS
+from ...units.quantities import QUANTITIES
+from .. import amends
+from ..kinds.allowed import role_for
+from ..kinds.columns import ROLES
+from ..kinds.table import KINDS
 from .legal import about_of
 
 TYPE_CHECKING = False

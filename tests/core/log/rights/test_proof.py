@@ -23,7 +23,7 @@ SIG = {"by": "pin", "key": "0193a5b0-0000-7000-8000-0000000000aa", "sig": "A" * 
     ],
 )
 def test_what_must_be_proved(core, kind, about, asked):
-    assert core("log.proof", "proof_for", kind, about) == asked
+    assert core("log.rights.proof", "proof_for", kind, about) == asked
 
 
 @pytest.mark.parametrize("kind", sorted(KINDS))

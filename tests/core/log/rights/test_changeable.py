@@ -90,7 +90,7 @@ def test_of_a_make_that_is_not_known_nothing_is_changed(ask):
 
 
 def test_each_field_that_is_put_right_has_a_pad_and_a_number_a_unit():
-    from server.core.log.changeable import _FORMS
+    from server.core.log.rights.changeable import _FORMS
 
     for kind, row in KINDS.items():
         own = {field["name"]: field for field in row["fields"]}

@@ -5,12 +5,12 @@ import pytest
 from server.core.log.kinds.allowed import may
 from server.core.log.kinds.columns import ROLES
 from server.core.log.kinds.table import KINDS
-from server.core.log.rights import ACTS
+from server.core.log.rights.roles import ACTS
 
 
 @pytest.fixture
 def rights(core):
-    return core("log.rights", "rights")
+    return core("log.rights.roles", "rights")
 
 
 def test_every_kind_of_event_and_every_other_act_is_told(rights):

@@ -6,8 +6,8 @@ answers for the record. A slip is taken back at once by whoever made it; the
 record keeps both.
 """
 
-from .kinds.allowed import LEGAL_READING
-from .kinds.table import CHANGING
+from ..kinds.allowed import LEGAL_READING
+from ..kinds.table import CHANGING
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

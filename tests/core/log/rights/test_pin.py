@@ -3,7 +3,7 @@ import pytest
 
 @pytest.mark.parametrize("pin", ["2580", "1357924", "40718263", "1221", "9021"])
 def test_digits_that_nobody_tries_first_are_taken(core, pin):
-    assert core("log.pin", "check_pin", pin) == []
+    assert core("log.rights.pin", "check_pin", pin) == []
 
 
 @pytest.mark.parametrize(
@@ -12,7 +12,7 @@ def test_digits_that_nobody_tries_first_are_taken(core, pin):
 )
 def test_a_pin_that_is_tried_first_is_refused(core, pin):
     problem = {"field": "pin", "key": "pin_too_easy", "limit": None}
-    assert core("log.pin", "check_pin", pin) == [problem]
+    assert core("log.rights.pin", "check_pin", pin) == [problem]
 
 
 @pytest.mark.parametrize(
@@ -29,4 +29,4 @@ def test_a_pin_that_is_tried_first_is_refused(core, pin):
 )
 def test_a_pin_has_four_to_eight_digits(core, pin, key, limit):
     problem = {"field": "pin", "key": key, "limit": limit}
-    assert core("log.pin", "check_pin", pin) == [problem]
+    assert core("log.rights.pin", "check_pin", pin) == [problem]

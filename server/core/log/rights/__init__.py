@@ -1,0 +1,1 @@
+"""Who may record, change or prove what."""
