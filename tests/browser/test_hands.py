@@ -617,7 +617,7 @@ def test_a_key_ends_a_make_with_two_presses_never_with_one(at_make):
 def test_everyday_acts_offer_undo_at_once(at_make):
     phone, make = at_make
     begun(phone)
-    assert undo_button(phone).is_visible()
+    undo_button(phone).wait_for(timeout=1000)  # the bar is painted after the step
     show(phone, f"make/{make}/reading/receive/milk_temp_c")
     phone.page.locator(".keys .key").filter(has_text="4").tap()
     phone.page.wait_for_timeout(300)

@@ -200,7 +200,7 @@ def test_an_unlikely_figure_is_asked_about_once(new_phone):
     asked = phone.page.locator(".is-asking")
     assert asked.inner_text().endswith("Keep it?")
     done(phone)  # the yellow button keeps it
-    row = phone.page.locator(".row", has_text="Vat temperature now")
+    row = phone.page.locator(".row", has_text="Vat temperature at the start")
     assert "48\u00a0°C" in row.inner_text()
     assert asked.count() == 0
 
