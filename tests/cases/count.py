@@ -22,6 +22,7 @@ GIVEN = {
     "brine_density": ((), 1),
     "brine_density_ict": ((), 1),
     "brine_scales": ((), 1),
+    "calcium_density": (("frac",), 0),
     "control_charts": (("values", "weight", "target", "spread", "width"), 0),
     "heating": (("jacket_c", "times_min", "temps_c"), 0),
     "legal_temperatures": (("f",), 0),

@@ -1,7 +1,7 @@
 """One booking in the account of a tank: salt and water that come or go."""
 
 from ..formulas.salt.brine_tank import ledger_step
-from ..numbers.problems import told
+from ..numbers.problems import of_refusal
 from ..numbers.refused import Refused
 
 TYPE_CHECKING = False
@@ -50,6 +50,6 @@ def cannot_be(refusal: Refused) -> "Keyed":
     Args:
         refusal: why the formula refused them.
     """
-    refused = told(refusal)
+    refused = of_refusal(refusal)
     refused["field"] = CALLED.get(refusal.field, refusal.field)
     return {"key": "note.tank.cannot_be", "refused": refused}

@@ -25,11 +25,12 @@ RATIO_FOR_SCALE = 1.2
 def load_of(entry: "dict[str, Any]") -> "TankLoad":
     """Return the load that an entry put into a tank, nothing taken up yet.
 
+    When it is due follows from figures, see `figures.brining`.
+
     Args:
         entry: tank_loaded.
     """
     data = entry["data"]
-    days = data.get("days")
     return {
         "id": entry["id"],
         "make": data["load_make"],
@@ -37,7 +38,7 @@ def load_of(entry: "dict[str, Any]") -> "TankLoad":
         "wheels": data["wheels"],
         "mass_kg": data["mass_kg"],
         "in_ms": entry["t_ms"],
-        "due_ms": None if days is None else entry["t_ms"] + int(days * 86400000),
+        "due_ms": None,
         "out_ms": None,
         "out_kg": None,
         "basis": None,

@@ -11,7 +11,7 @@ from ..log.opening import tank_opening
 from ..log.readings import last_value
 from .ledger import book, in_order
 from .loads import book_inside
-from .top_up import USUAL_SALT_FRAC, top_up
+from .top_up import USUAL_SALT_FRAC
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from typing import Any
 
     from server.shapes.core.brine import Tank, WaterSaltRatio
-    from server.shapes.core.state import Entry, Rules, State
+    from server.shapes.core.state import Entry, State
 
 # Range of the abstract that the usual figure is from.
 RATIO_LOW, RATIO_HIGH = 0.5, 2.42
@@ -32,17 +32,18 @@ def _plainly(stream: str, question: "Callable[..., Any]", *args: "Any") -> "Any"
 def tanks(
     makes: "dict[str, State]",
     now_ms: int,
-    rules: "Rules",
     of_one: "Callable[..., Any]" = _plainly,
+    wants: "Callable[[Tank], None] | None" = None,
 ) -> "list[Tank]":
     """Return the account of every tank, by name.
 
     Args:
         makes: {stream id: State}, makes and tanks alike.
         now_ms: now, by the server's clock [ms].
-        rules: {rule id: the rule}; "brine" has the working limits.
         of_one: asks a question of one tank, see `apart.ask`; without it the fault of
             one is the fault of all.
+        wants: says in an account when its wheels come out and what its brine wants,
+            see `figures.brining`; None where only what is in it is asked.
 
     Returns:
         List of {"id", "name", "opened_ms", "mass_kg", "salt_kg", "salt_frac",
@@ -51,20 +52,24 @@ def tanks(
         None, "water_salt_ratio" {"value", "low", "high", "from", "status"},
         "loads" [Load], "wanted_frac", "salt_to_add_kg" or "water_to_add_kg",
         "outside" [problem], "notes" [{"key"}]}. Load is {"id", "make", "size",
-        "wheels", "mass_kg", "in_ms", "out_ms", "due_ms", "out_kg", "basis",
+        "wheels", "mass_kg", "in_ms", "due_ms", "out_ms", "out_kg", "basis",
         "salt_kg" taken up and "water_kg" given back so far}.
     """
     accounts: "list[Tank]" = []
     for stream in sorted(makes):
         opened = tank_opening(makes[stream])
         if opened is not None:
-            tank = of_one(stream, _tank, makes, stream, opened, now_ms, rules)
+            tank = of_one(stream, _tank, makes, stream, opened, now_ms, wants)
             accounts.extend([] if tank is None else [tank])
     return sorted(accounts, key=lambda tank: (tank["name"], tank["id"]))
 
 
 def _tank(
-    makes: "dict[str, State]", stream: str, opened: "Entry", now_ms: int, rules: "Rules"
+    makes: "dict[str, State]",
+    stream: str,
+    opened: "Entry",
+    now_ms: int,
+    wants: "Callable[[Tank], None] | None",
 ) -> "Tank":
     state = makes[stream]
     account: "Tank" = {
@@ -89,7 +94,8 @@ def _tank(
         if opened["t_ms"] <= entry["t_ms"] <= now_ms:
             book(account, makes, entry)
     book_inside(account, makes, now_ms)
-    top_up(account, makes, rules)
+    if wants is not None:
+        wants(account)
     return account
 
 

@@ -71,7 +71,7 @@ def problem(
     }
 
 
-def told(refusal: Refused) -> "SumProblem":
+def of_refusal(refusal: Refused) -> "SumProblem":
     """Return the problem that a refusal tells, of the formula's own field.
 
     Args:

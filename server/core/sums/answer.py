@@ -5,11 +5,9 @@ figure and the default. What a formula refuses becomes a problem of the sum, so 
 nothing ever crashes.
 """
 
-from ..numbers.problems import problem
 from ..numbers.refused import Refused
 from .outputs import declared
-from .problems import problem_of
-from .reading import read_given
+from .reply import reply_of
 from .standing import standing
 
 TYPE_CHECKING = False
@@ -55,17 +53,7 @@ def answer(
         {"key", "values", "rests_on", "status", "standing", "notes", "problems",
         "ask", "missing"}; values empty with problems or where something is missing.
     """
-    reply: "Answer" = {
-        "key": sum_row["key"],
-        "values": [],
-        "rests_on": [],
-        "status": None,
-        "standing": None,
-        "notes": [],
-        "problems": [],
-        "ask": [],
-        "missing": [],
-    }
+    reply = reply_of(sum_row["key"])
     taken = _gather(sum_row, given, known, reply)
     if reply["missing"] or reply["problems"]:
         return reply
@@ -104,6 +92,9 @@ def _gather(
         name = item["name"]
         taken[name] = None
         if given.get(name) is not None and not item["hidden"]:
+            # A make asks with nothing typed, and refuses seldom.
+            from .reading import read_given
+
             read = read_given(item, given[name])
             reply["problems"].extend(read["problems"])
             reply["ask"].extend(read["ask"])
@@ -154,9 +145,13 @@ def _work(sum_row: "dict[str, Any]", taken: "Inputs", reply: "Answer") -> None:
     try:
         done = sum_row["work"](taken)
     except Refused as refusal:
+        from .problems import problem_of
+
         reply["problems"].append(problem_of(sum_row, refusal))
         return
     except ArithmeticError:
+        from ..numbers.problems import problem
+
         # A divisor of nothing, or a number past all measure: say it plainly.
         reply["problems"].append(problem(sum_row["key"], "not_computable"))
         return

@@ -4,9 +4,9 @@ A topic is loaded when one of its sums is first asked for: on a slow phone all o
 them take a quarter of a second, and a step wants one or two.
 """
 
-from ..numbers.problems import problem
 from ..recipe.sum_keys import SUM_TOPICS
 from .answer import answer
+from .reply import reply_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -18,91 +18,109 @@ if TYPE_CHECKING:
 
 
 def _milk() -> "list[dict[str, Any]]":
-    from .vat import milk
+    from .milk import milk
 
     return milk.ROWS
 
 
 def _heat() -> "list[dict[str, Any]]":
-    from .vat import heat_forecast, heat_shown
+    from .heat import heat_forecast, heat_shown
 
     return heat_forecast.ROWS + _vat_pace() + heat_shown.ROWS
 
 
 def _vat_pace() -> "list[dict[str, Any]]":
-    from .vat import heat
+    from .heat import heat
 
     return heat.ROWS
 
 
 def _heat_treatment() -> "list[dict[str, Any]]":
-    from .vat import heat_treatment
+    from .heat import heat_treatment
 
     return heat_treatment.ROWS
 
 
 def _ingredients() -> "list[dict[str, Any]]":
-    from .vat import ingredients
+    from .milk import ingredients
 
     return ingredients.ROWS
 
 
 def _rennet() -> "list[dict[str, Any]]":
-    from .vat import rennet
+    from .milk import rennet
 
     return rennet.ROWS
 
 
+def _cut() -> "list[dict[str, Any]]":
+    from .milk import cut
+
+    return cut.ROWS
+
+
 def _acid() -> "list[dict[str, Any]]":
-    from .vat import acid
+    from .milk import acid
 
     return acid.ROWS
 
 
 def _wash() -> "list[dict[str, Any]]":
-    from .vat import wash
+    from .curd import wash
 
     return wash.ROWS
 
 
+def _wash_water() -> "list[dict[str, Any]]":
+    from .curd import wash_water
+
+    return wash_water.ROWS
+
+
 def _press() -> "list[dict[str, Any]]":
-    from .wheel import press
+    from .curd import press
 
     return press.ROWS
 
 
 def _yields() -> "list[dict[str, Any]]":
-    from .wheel import yields
+    from .curd import yields
 
     return yields.ROWS
 
 
 def _brine() -> "list[dict[str, Any]]":
-    from .wheel import brine_strength, brine_tank
+    from .salt import brine, brine_strength, brine_tank
 
-    return brine_strength.ROWS + brine_tank.ROWS + _brining()
+    return brine_strength.ROWS + brine_tank.ROWS + _brine_time() + brine.ROWS
 
 
-def _brining() -> "list[dict[str, Any]]":
-    from .wheel import brine
+def _brine_time() -> "list[dict[str, Any]]":
+    from .salt import brine_time
 
-    return brine.ROWS
+    return brine_time.ROWS
 
 
 def _store() -> "list[dict[str, Any]]":
-    from .wheel import store
+    from .store import store
 
     return store.ROWS
 
 
+def _store_time() -> "list[dict[str, Any]]":
+    from .store import store_time
+
+    return [store_time.ROW]
+
+
 def _composition() -> "list[dict[str, Any]]":
-    from .wheel import composition
+    from .curd import composition
 
     return composition.ROWS
 
 
 def _trends() -> "list[dict[str, Any]]":
-    from .wheel import trends
+    from .store import trends
 
     return trends.ROWS
 
@@ -126,8 +144,10 @@ ROWS_OF: "dict[str, Callable[[], list[dict[str, Any]]]]" = {
 APART = {
     "heat_time": _vat_pace,
     "rennet_dose": _rennet,
-    "cut_time": _rennet,
-    "brine_time": _brining,
+    "cut_time": _cut,
+    "wash_water": _wash_water,
+    "brine_time": _brine_time,
+    "store_time": _store_time,
 }
 
 
@@ -220,14 +240,8 @@ def _has(asked: "dict[str, Any]", name: str) -> bool:
 
 
 def _not_answered(key: str, field: str, word: str) -> "Answer":
-    return {
-        "key": key,
-        "values": [],
-        "rests_on": [],
-        "status": None,
-        "standing": None,
-        "notes": [],
-        "problems": [problem(field, word)],
-        "ask": [],
-        "missing": [],
-    }
+    from ..numbers.problems import problem
+
+    reply = reply_of(key)
+    reply["problems"] = [problem(field, word)]
+    return reply

@@ -1,7 +1,8 @@
 """What can be entered as equipment, each row with the limits of the sum it serves.
 
 A row's unit, limits and choices are those of the input of that name and stand
-nowhere else; rows without a sum are words of the heat-treatment record.
+nowhere else; rows without a sum are words, of the heat-treatment record and of lots, or
+say whether an instrument is there and how often it is checked.
 """
 
 from ..log.equipment_form import AGREED, LONGEST, check_plain, check_words
@@ -39,17 +40,26 @@ TABLE: "tuple[tuple[str, str, str | None], ...]" = (
     ("sweetened", "heat_record", "heat_treatment"),
     ("reading_sd_k", "instruments", "heat_forecast"),
     ("reading_sd_ph", "instruments", "acid_forecast"),
+    ("ph_meter", "instruments", None),
+    ("titration", "instruments", None),
+    ("check_every_days", "instruments", None),
     ("alkali_mol_l", "instruments", "acidity_titration"),
     ("sample_ml", "instruments", "acidity_titration"),
+    ("rennet_lot", "rennet", None),
     ("strength_kind", "rennet", "rennet_dose"),
     ("strength_imcu_per_ml", "rennet", "rennet_dose"),
+    ("strength_imcu_per_g", "rennet", "rennet_dose"),
     ("strength_soxhlet", "rennet", "rennet_dose"),
+    ("tablet_sets_l", "rennet", "rennet_dose"),
+    ("calcium_lot", "rennet", None),
     ("form", "rennet", "calcium_chloride"),
     ("solution_frac", "rennet", "calcium_chloride"),
     ("solution_density_kg_l", "rennet", "calcium_chloride"),
+    ("starter_lot", "rennet", None),
     ("starter_kind", "rennet", "acid_temperature"),
     ("pack_units", "rennet", "starter_packs"),
     ("dose_units_per_l", "rennet", "starter_packs"),
+    ("pack_g", "rennet", "starter_packs"),
     ("bore_m", "press", "press_gauge"),
     ("cylinder_count", "press", "press_gauge"),
     ("lever_ratio", "press", "press_gauge"),
@@ -68,15 +78,24 @@ TABLE: "tuple[tuple[str, str, str | None], ...]" = (
     ("air_pressure_kpa", "store", "humidity"),
 )
 
-# A row that makes sense beside one word of a choice alone, or beside all but one:
-# (row of the choice, its word, whether it must be that word).
+# Rows that serve no sum and are no words: what may be said of them.
+CHOICES = {"ph_meter": ("yes", "no"), "titration": ("yes", "no")}
+
+# And of how many: unit, lowest, highest. How often a thermometer is checked is the
+# creamery's own to set: common practice, no source.
+COUNTS = {"check_every_days": ("d", 1, 366)}
+
+# A row that makes sense beside some words of a choice alone:
+# (row of the choice, its words, whether beside none chosen too).
 BESIDE = {
-    "power_kw": ("heating", "power", True),
-    "strength_soxhlet": ("strength_kind", "soxhlet", True),
-    "strength_imcu_per_ml": ("strength_kind", "soxhlet", False),
-    "solution_frac": ("form", "solution", True),
-    "solution_density_kg_l": ("form", "solution", True),
-    "silver_mol_l": ("method", "titration", True),
+    "power_kw": ("heating", ["power"], False),
+    "strength_imcu_per_ml": ("strength_kind", ["imcu"], True),
+    "strength_imcu_per_g": ("strength_kind", ["imcu_powder"], False),
+    "strength_soxhlet": ("strength_kind", ["soxhlet", "soxhlet_powder"], False),
+    "tablet_sets_l": ("strength_kind", ["tablet"], False),
+    "solution_frac": ("form", ["solution"], False),
+    "solution_density_kg_l": ("form", ["solution"], False),
+    "silver_mol_l": ("method", ["titration"], False),
 }
 
 
@@ -87,7 +106,7 @@ def layout() -> "list[EquipmentRow]":
         List of {"name", "group", "kind", "unit", "units", "low", "high",
         "ask_low", "ask_high", "choices", "sum", "agreed", "longest", "beside"};
         kind is "number", "count", "choice" or "text"; agreed tells whether it only
-        counts with the name of who agreed; beside is {"name", "word", "must_be"} of the
+        counts with the name of who agreed; beside is {"name", "words", "usual"} of the
         choice that it makes sense with, or None.
     """
     return [_row(entry) for entry in TABLE]
@@ -113,10 +132,15 @@ def _row(entry: "tuple[str, str, str | None]") -> "EquipmentRow":
             told[name] = item[name]
         told["ask_low"] = item["ask_low"]
         told["ask_high"] = item["ask_high"]
+    if key in CHOICES:
+        told["kind"], told["choices"] = "choice", list(CHOICES[key])
+    if key in COUNTS:
+        told["kind"], (told["unit"], told["low"], told["high"]) = "count", COUNTS[key]
+        told["units"] = [told["unit"]]
     told["sum"] = sum_key
     told["agreed"] = key in AGREED
     told["beside"] = _beside(key)
-    told["longest"] = LONGEST if sum_key is None else None
+    told["longest"] = LONGEST if told["kind"] == "text" else None
     return told
 
 
@@ -135,8 +159,8 @@ def _input(key: str, sum_key: str) -> "dict[str, Any]":
 def _beside(key: str) -> "Beside | None":
     if key not in BESIDE:
         return None
-    name, word, must_be = BESIDE[key]
-    return {"name": name, "word": word, "must_be": must_be}
+    name, words, usual = BESIDE[key]
+    return {"name": name, "words": words, "usual": usual}
 
 
 def _find(key: str) -> "EquipmentRow | None":

@@ -23,6 +23,10 @@ if TYPE_CHECKING:
 
 
 ROLES = ("estimate", "limit", "band")
+# Of what the ends are: how unsure a value is, nine makes in ten, what usual doses come
+# to, a rule's limit, the recipe's band. Each has its own words.
+RANGES = ("estimate", "nine_in_ten", "usual", "rule", "recipe")
+RANGE_OF_ROLE = {"estimate": "estimate", "limit": "rule", "band": "recipe"}
 
 
 def output(
@@ -34,6 +38,7 @@ def output(
     sense: "str | None" = None,
     told_by: "str | None" = None,
     called: str = "both",
+    range_of: "str | None" = None,
 ) -> "dict[str, Any]":
     """Return one output of a sum.
 
@@ -51,6 +56,7 @@ def output(
         told_by: the output that tells the same, where an answer has both.
         called: what its values are called by: "name", what they are "of", or
             "both".
+        range_of: one of RANGES; None for what its role says.
     """
     return {
         "name": name,
@@ -61,6 +67,7 @@ def output(
         "sense": sense,
         "told_by": told_by,
         "called": called,
+        "range_of": range_of or RANGE_OF_ROLE[role],
     }
 
 
@@ -121,8 +128,8 @@ def declared(
 
     Returns:
         Each value with "unit", "ends_unit", "role", "headline", "sense",
-        "called"; "as_read" where its figures are never shown in another unit;
-        "repeats", the name of the value that tells the same, or None.
+        "called", "range_of"; "as_read" where its figures are never shown in another
+        unit; "repeats", the name of the value that tells the same, or None.
 
     Raises:
         KeyError: a value that no output declares, or that is of something that
@@ -139,7 +146,7 @@ def declared(
         told["as_read"] = isinstance(said["ends"], dict) and "as_read" in said["ends"]
         told["headline"] = bool(said["headline"]) and not is_again
         told["repeats"] = said["told_by"] if said["told_by"] in names else None
-        for name in ("role", "sense", "called"):
+        for name in ("role", "sense", "called", "range_of"):
             told[name] = said[name]
     return values
 

@@ -4,7 +4,7 @@ A formula speaks of its own arguments; a sum may ask for one under another name 
 in another unit, or for something else that it follows from.
 """
 
-from ..numbers.problems import told
+from ..numbers.problems import of_refusal
 from ..numbers.refused import Refused
 from ..units.table import UNITS, convert
 
@@ -25,7 +25,7 @@ def problem_of(sum_row: "dict[str, Any]", refusal: Refused) -> "SumProblem":
     Returns:
         Problem, see `numbers.problems.problem`.
     """
-    problem = told(refusal)
+    problem = of_refusal(refusal)
     field = refusal.field
     if field in sum_row["follows"]:
         problem["field"] = sum_row["follows"][field]

@@ -160,6 +160,7 @@ def sum_row(
     judges: bool = False,
     called: "dict[str, str] | None" = None,
     follows: "dict[str, str] | None" = None,
+    by_size: bool = False,
 ) -> "dict[str, Any]":
     """Return a sum.
 
@@ -172,6 +173,7 @@ def sum_row(
         judges: whether it reads the rules, found under "rules" among its values.
         called: {what the formulas call it: the input that it is}.
         follows: {a quantity that the formulas check: the input that it follows from}.
+        by_size: whether a step asks it once for each size of wheel that it is about.
     """
     return {
         "key": key,
@@ -182,4 +184,5 @@ def sum_row(
         "judges": judges,
         "called": called or {},
         "follows": follows or {},
+        "by_size": by_size,
     }

@@ -37,6 +37,8 @@ QUANTITIES = {
     "jacket_temp_c": _number("C", 1, -10.0, 160.0, 0.0, 100.0),
     "indicator_temp_c": _number("C", 1, -2.0, 110.0, 0.0, 75.0),
     "recorder_temp_c": _number("C", 1, -2.0, 110.0, 0.0, 75.0),
+    # A thermometer known to be right, beside the indicating one.
+    "check_temp_c": _number("C", 1, -2.0, 110.0, 0.0, 75.0),
     "curd_temp_c": _number("C", 1, -2.0, 110.0, 10.0, 58.0),
     "water_temp_c": _number("C", 1, -2.0, 110.0, 2.0, 90.0),
     "room_temp_c": _number("C", 1, -30.0, 60.0, 5.0, 40.0),
@@ -69,8 +71,32 @@ QUANTITIES = {
     # some hundred thousand mU/L (from memory; only the hard range rests on it).
     "milk_phosphatase_mu_l": _number("mU/L", 0, 0.0, 10000000.0, 0.0, 350.0),
     "cheese_phosphatase_ug": _number("ug", 1, 0.0, 10000.0, 0.0, 5.0),
+    "staph_per_g": _number("", 0, 0.0, 1e11, 0.0, 1e8),
+    "listeria_test": {"type": "choice", "choices": ["negative", "positive"]},
+    "salmonella_test": {"type": "choice", "choices": ["negative", "positive"]},
     "phosphatase_test": {"type": "choice", "choices": ["negative", "positive"]},
     "drug_test": {"type": "choice", "choices": ["negative", "positive"]},
+}
+
+# Cold enough to have a sign, these are ice. Their hard range begins below 0 for what a
+# thermometer may err by there.
+LIQUID = ("milk_temp_c", "curd_temp_c", "water_temp_c")
+
+
+def is_signed(quantity: str) -> bool:
+    """Tell whether a figure below 0 may be typed of a quantity, in its own unit.
+
+    Args:
+        quantity: key of QUANTITIES.
+    """
+    low: float = QUANTITIES[quantity].get("low", 0.0)
+    return low < 0 and quantity not in LIQUID
+
+
+# What is read with which instrument, of those that not every creamery has.
+INSTRUMENTS = {
+    "ph_meter": ("ph", "brine_ph"),
+    "titration": ("titratable_acidity_frac",),
 }
 
 # A change since the last reading that is asked about: a slip of the finger is as
@@ -87,6 +113,8 @@ JUMPS = {
     "store_temp_c": 6.0,
     "store_humidity_frac": 0.15,
 }
+# Poured or run off in parts, each read by itself: a step's figure is for all of it.
+ADDS_UP = ("whey_drained_l", "water_added_l")
 # What is out by ten where a point or a zero went wrong.
 TIMES = 8.0
 TIMES_ASKED = (

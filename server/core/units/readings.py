@@ -15,6 +15,7 @@ from .table import READ_AS, convert, typed_in
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Sequence
     from typing import Any
 
 
@@ -22,8 +23,17 @@ if TYPE_CHECKING:
 PERCENT = "%"
 
 
+# A temperature this far from what is wanted may still be one that drifts.
+OFF_K = 5.0
+OTHER = {"C": "F", "F": "C"}
+
+
 def read_typed(
-    quantity: str, typed: str, typed_unit: str, last: "float | None" = None
+    quantity: str,
+    typed: str,
+    typed_unit: str,
+    last: "float | None" = None,
+    wanted: "Sequence[tuple[float, float]]" = (),
 ) -> "dict[str, Any]":
     """Return the value of a typed text in the quantity's own unit.
 
@@ -35,11 +45,13 @@ def read_typed(
         typed: text as typed.
         typed_unit: unit it was typed in; "" for the quantity's own.
         last: the reading before, in the quantity's own unit, or None.
+        wanted: bands (low, high) that are wanted of it now, in its own unit.
 
     Returns:
         {"value", "problems", "ask"}: value None when there are problems; ask
-        is the soft limit it lies outside of, "jump" with the last value where it
-        lies far from that, or None.
+        is "other_unit" where the number would fit in that one, the soft limit it
+        lies outside of, "jump" with the last value where it lies far from that,
+        or None.
     """
     entry = QUANTITIES.get(quantity)
     if entry is None:
@@ -65,10 +77,30 @@ def read_typed(
     problems = check_value(quantity, number)
     if problems:
         return {"value": None, "problems": problems, "ask": None}
-    ask = needs_second_look(quantity, number)
+    ask = _fits_other_unit(parse(typed), unit, entry["unit"], wanted)
+    if ask is None:
+        ask = needs_second_look(quantity, number)
     if ask is None and last is not None and is_jump(quantity, number, last):
         ask = {"key": "jump", "limit": last}
     return {"value": number, "problems": [], "ask": ask}
+
+
+def _fits_other_unit(
+    number: "Any", unit: str, kept: str, wanted: "Sequence[tuple[float, float]]"
+) -> "dict[str, Any] | None":
+    """Ask where a temperature is far from what is wanted and would fit in the other."""
+    other = OTHER.get(unit)
+    if kept != "C" or other is None or not wanted:
+        return None
+    as_said = number if unit == "C" else convert(number, unit, "C")
+    as_other = number if other == "C" else convert(number, other, "C")
+    if _is_near(as_said, wanted) or not _is_near(as_other, wanted):
+        return None
+    return {"key": "other_unit", "limit": other}
+
+
+def _is_near(value: float, wanted: "Sequence[tuple[float, float]]") -> bool:
+    return any(low - OFF_K <= value <= high + OFF_K for low, high in wanted)
 
 
 def _wrong(field: str, key: str, limit: str) -> "dict[str, Any]":

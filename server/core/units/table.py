@@ -99,6 +99,8 @@ UNITS: "dict[str, dict[str, Any]]" = {
     "mU/L": _unit("activity in volume"),
     "IMCU/mL": _unit("clotting activity in volume", 1000.0),
     "IMCU/L": _unit("clotting activity in volume"),
+    "IMCU/g": _unit("clotting activity in mass"),
+    "tablet": _unit("tablets"),
     "pack": _unit("packs"),
     "pack/L": _unit("packs in volume"),
     "pack/kg": _unit("packs in mass"),
@@ -160,6 +162,33 @@ TYPED_IN = {
     "min": ("min", "h"),
     "m": ("mm", "cm", "in", "m"),
 }
+
+# What can be read off the tool at hand, by the unit: from how much on, in what steps.
+# A syringe and a cylinder, a jug, a dip stick or a meter; a fine, a kitchen and a
+# platform scale; the dial of a press. Practice, no source. A figure worked out is told
+# no finer, and no coarser than a tenth of itself.
+TOOLS: "dict[str, tuple[tuple[float, float], ...]]" = {
+    "mL": ((0.0, 0.1), (10.0, 0.5), (50.0, 1.0), (250.0, 5.0), (1000.0, 10.0)),
+    "L": ((0.0, 0.05), (5.0, 0.1), (10.0, 0.5), (20.0, 1.0), (500.0, 5.0)),
+    "gal": ((0.0, 0.05), (2.0, 0.1), (20.0, 0.5), (50.0, 1.0)),
+    "imp_gal": ((0.0, 0.05), (2.0, 0.1), (20.0, 0.5), (50.0, 1.0)),
+    "g": ((0.0, 0.1), (50.0, 1.0), (1000.0, 5.0), (5000.0, 10.0)),
+    "oz": ((0.0, 0.05), (10.0, 0.1), (50.0, 0.5)),
+    "kg": ((0.0, 0.01), (10.0, 0.1), (50.0, 0.5), (100.0, 1.0)),
+    "lb": ((0.0, 0.01), (5.0, 0.1), (100.0, 1.0)),
+    "kPa": ((0.0, 0.5), (10.0, 1.0), (100.0, 5.0)),
+    "bar": ((0.0, 0.01), (0.5, 0.05), (5.0, 0.1)),
+    "psi": ((0.0, 0.1), (5.0, 0.5), (20.0, 1.0)),
+    "pack": ((0.0, 0.05), (5.0, 0.1)),
+    "tablet": ((0.0, 0.25),),
+    "K": ((0.0, 0.1),),
+    "F_rise": ((0.0, 0.1),),
+}
+
+# Decimals of an amount that is typed: below how much, and how many. A dose is read to
+# three figures off a scale or a cylinder; one that no plan tells, as a small one.
+TYPED_TO = ((10.0, 2), (100.0, 1))
+TYPED_BEYOND = 0
 
 # What it is called when a reading leaves its band, by its dimension: the form of the
 # alert, and the form of drift that a recipe has words for on either side. A pH above

@@ -1,12 +1,14 @@
 """The account of a brine tank; balances by hand, salting from the facts."""
 
+import copy
 import json
 from pathlib import Path
 
 import pytest
 
 from server.core.log.kinds.table import KINDS
-from tests.core.builders import MAKE, Phone, at
+from tests.core.builders import MAKE, Phone, at, figure, step
+from tests.core.creamery.test_clashes import of_steps
 
 TANK = "0193a5b0-0000-7000-8000-0000000000ba"
 ROOT = Path(__file__).resolve().parents[3]
@@ -210,8 +212,8 @@ def test_a_recipe_that_leaves_the_strength_to_a_sum_asks_for_the_usual_one(ask):
     recipe = json.loads(
         (ROOT / "server" / "recipes" / "washed-wheel.json").read_text("utf-8")
     )
-    for step in recipe["steps"]:
-        for target in step.get("targets", []):
+    for row in recipe["steps"]:
+        for target in row.get("targets", []):
             if target["quantity"] == "brine_salt_frac":
                 target["figure"].update(value=None, low=None, high=None)
                 target["figure"]["by"] = {"sum": "brine_time", "value": "salt_frac"}
@@ -301,3 +303,67 @@ def test_a_corrected_mass_no_longer_says_what_was_typed(ask):
     line = next(row for row in answers[2] if row["id"] == added["id"])
     assert line["data"] == {"mass_kg": 10.0}
     assert line["original"]["data"]["typed"] == "20"
+
+
+def brining(**rest):
+    """Return a recipe whose only step brines small wheels; invented figures."""
+    target = {"quantity": "brine_salt_frac", "figure": figure(0.19, "fraction")}
+    return of_steps(
+        step("brine", place="brine", size="small", targets=[target], **rest)
+    )
+
+
+def shown(ask, events, at_min, step="brine"):
+    """Return the one tank, and the step of the make, both as of a minute."""
+    answers = ask.desk(
+        ("take", events), ("tanks", at(at_min)), ("step", MAKE, step, at(at_min))
+    )
+    assert answers[0]["problems"] == []
+    return answers[1][0], answers[2]
+
+
+def test_a_tank_wants_the_strength_that_the_step_shows(ask):
+    maker, tank = Phone(), Tank()
+    tank.load(1, 14.0)
+    found, told = shown(ask, [maker.opened(recipe=brining()), *tank.events], 10)
+    assert found["wanted_frac"] == told["targets"][0]["value"] == 0.19
+
+
+def test_a_tank_wants_the_strength_for_the_size_that_was_put_in(ask):
+    recipe = brining()
+    large = copy.deepcopy(recipe["steps"][0])
+    large.update(key="brine_large", size="large")
+    large["targets"][0]["figure"]["value"] = 0.22
+    (mould,) = recipe["moulds"]
+    mould["share_frac"]["value"] = 0.5
+    recipe["moulds"].append({**copy.deepcopy(mould), "size": "large"})
+    recipe["steps"].insert(0, large)
+    tank = Tank()
+    tank.load(1, 14.0)
+    found, _ = shown(ask, [Phone().opened(recipe=recipe), *tank.events], 10)
+    assert found["wanted_frac"] == 0.19
+
+
+def test_wheels_come_out_when_the_sum_of_their_step_says(ask):
+    by = {"sum": "brine_time", "value": "time_s"}
+    recipe = brining(lasts={**figure(64800, "s", 43200, 86400), "by": by})
+    recipe["steps"][0]["targets"][0]["figure"]["value"] = 0.2
+    maker, tank = Phone(), Tank()
+    tank.load(1, 14.0)["data"].pop("days")
+    events = [maker.opened(recipe=recipe), *tank.events]
+    events.append(maker.reading("cheese_moisture_frac", 0.45, 2))
+    found, told = shown(ask, events, 10)
+    assert told["lasts"]["origin"]["from"] == "sum"
+    due_ms = found["loads"][0]["due_ms"]
+    assert due_ms == at(1) + round(told["lasts"]["value_s"] * 1000)
+    board = ask.desk(("take", events), ("board", at(10)))[1]
+    (out,) = [row for row in board["due"] if row["what"] == "unload"]
+    assert out["due_ms"] == due_ms
+
+
+def test_what_was_said_of_wheels_goes_before_how_long_their_step_lasts(ask):
+    tank = Tank()
+    tank.load(1, 14.0)
+    recipe = brining(lasts=figure(64800, "s", 43200, 86400))
+    found, _ = shown(ask, [Phone().opened(recipe=recipe), *tank.events], 10)
+    assert found["loads"][0]["due_ms"] == at(1 + DAY)

@@ -74,7 +74,8 @@ def test_a_ph_along_the_recipes_curve(data, gaps, sd):
     times_s = clock(gaps)
     phs = a_reading_each(data, times_s, 4.6, 6.9)
     spread = {"lag_sd_s": 900, "pace_sd": 0.15}
-    found = acid_curve.forecast_on_curve(times_s, phs, 5.6, GOUDA, sd, spread)
+    line = acid_curve.line_on_curve(times_s, phs, GOUDA, sd, spread)
+    found = acid_curve.reach_on_curve(line, 5.6, GOUDA)
     assert is_range_or_reason(found)
 
 

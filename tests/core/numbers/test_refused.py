@@ -2,7 +2,7 @@
 
 import pytest
 
-from server.core.numbers.problems import told, unit_of
+from server.core.numbers.problems import of_refusal, unit_of
 from server.core.numbers.refused import Refused, require
 
 
@@ -27,7 +27,7 @@ def test_a_traceback_names_all_of_it():
 
 def test_a_problem_tells_the_numbers_with_their_units():
     refusal = Refused("water_not_liquid", "water_kg", 5, needed_c=120)
-    problem = told(refusal)
+    problem = of_refusal(refusal)
     assert (problem["field"], problem["value"], problem["unit"]) == (
         "water_kg",
         5,
@@ -38,12 +38,14 @@ def test_a_problem_tells_the_numbers_with_their_units():
 
 
 def test_a_count_of_readings_has_no_unit():
-    problem = told(Refused("too_few", "temps_c", 1, 2))
+    problem = of_refusal(Refused("too_few", "temps_c", 1, 2))
     assert (problem["value"], problem["limit"], problem["unit"]) == (1, 2, "")
 
 
 def test_a_list_is_no_value_to_tell():
-    assert told(Refused("none_between", "phs", [6.7], [5.2, 6.6]))["value"] is None
+    assert (
+        of_refusal(Refused("none_between", "phs", [6.7], [5.2, 6.6]))["value"] is None
+    )
 
 
 @pytest.mark.parametrize(

@@ -24,6 +24,16 @@ def test_no_key_stands_twice():
     assert len(set(SUM_KEYS)) == len(SUM_KEYS)
 
 
+OF_ONE_WHEEL = {"diameter_m", "height_m", "start_kg", "now_kg"}
+
+
+@pytest.mark.parametrize("key", SUM_KEYS)
+def test_a_sum_that_asks_for_one_wheel_is_asked_by_size(key):
+    row = catalogue.find(key)
+    asks = {item["name"] for item in row["inputs"]}
+    assert row["by_size"] or not asks & OF_ONE_WHEEL
+
+
 def loaded_by(key):
     code = (
         "import sys; from server.core.sums import catalogue; "
@@ -51,14 +61,14 @@ def test_one_sum_loads_no_other_topic():
 @pytest.mark.parametrize(
     ("key", "module", "others"),
     [
-        ("heat_time", "sums.vat.heat", {"sums.vat.heat_forecast", "numbers.lines"}),
-        ("cut_time", "sums.vat.rennet", {"sums.vat.ingredients", "numbers.lines"}),
-        ("starter_packs", "sums.vat.ingredients", {"sums.vat.milk"}),
-        ("wash_water", "sums.vat.wash", {"sums.vat.milk"}),
+        ("heat_time", "sums.heat.heat", {"sums.heat.heat_forecast", "numbers.lines"}),
+        ("cut_time", "sums.milk.cut", {"sums.milk.rennet", "numbers.lines"}),
+        ("starter_packs", "sums.milk.ingredients", {"sums.milk.milk"}),
+        ("wash_water", "sums.curd.wash_water", {"sums.curd.wash", "sums.milk.milk"}),
         (
             "brine_time",
-            "sums.wheel.brine",
-            {"sums.wheel.brine_strength", "sums.wheel.brine_tank"},
+            "sums.salt.brine_time",
+            {"sums.salt.brine", "sums.salt.brine_tank"},
         ),
     ],
 )

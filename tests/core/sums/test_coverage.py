@@ -130,17 +130,21 @@ def test_a_ph_comes_within_its_range_nine_times_in_ten(looks_h):
             for n in range(3000)
             if gompertz_ph(n / 100, fall, lag_h, end_ph) < 5.5
         )
-        row = told(
+        found = told(
             "acid_forecast",
             {
                 "ph_readings": {"rows": rows},
                 "curve": {"rows": CURVE},
                 "target_ph": {"value": 5.5},
             },
-        )["reach_s"]
-        held += holds(row, truth_h * 3600)
-        widths.append(row["high"] - row["low"])
-    assert 0.85 <= held / MAKES <= 0.95
+        )
+        if "reach_s" in found:
+            row = found["reach_s"]
+            held += holds(row, truth_h * 3600)
+            widths.append(row["high"] - row["low"])
+    assert 0.85 <= held / len(widths) <= 0.95
+    # Two early readings may seem to stand still; then nothing is promised.
+    assert len(widths) >= 0.98 * MAKES
     assert sorted(widths)[MAKES // 2] < 4 * 3600  # of some seven hours
 
 

@@ -7,7 +7,7 @@ import pytest
 from server.core.sums import catalogue, outputs
 from tests.conftest import ROOT
 from tests.core.sums.asking import table, typed, values
-from tests.core.sums.vat.test_heat_treatment import hold, judged
+from tests.core.sums.heat.test_heat_treatment import hold, judged
 
 ROWS = catalogue.rows()
 
@@ -36,7 +36,7 @@ def test_what_depends_on_an_input_names_one_of_the_sum(row):
 
 def topic_files():
     folder = ROOT / "server" / "core" / "sums"
-    return sorted([*folder.glob("vat/*.py"), *folder.glob("wheel/*.py")])
+    return sorted(folder.glob("*/*.py"))
 
 
 def named(tree, called):
@@ -116,3 +116,12 @@ def test_the_same_figure_told_twice_names_the_one_that_is_read(core):
     found = values(core, "acidity_units", {"acidity_frac": typed("16", "dornic")})
     assert found[("lactic_percent", None)]["repeats"] == "acidity_frac"
     assert found[("dornic", None)]["repeats"] is None
+
+
+def test_every_range_of_a_sum_says_what_it_is_the_range_of():
+    told = [row for sum_row in ROWS for row in sum_row["outputs"]]
+    assert {row["range_of"] for row in told} <= set(outputs.RANGES)
+    # A limit is the rule's and a band the recipe's; an estimate has its own words.
+    for row in told:
+        if row["role"] != "estimate":
+            assert row["range_of"] == outputs.RANGE_OF_ROLE[row["role"]], row["name"]

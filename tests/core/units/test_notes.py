@@ -6,7 +6,7 @@ from server.core.units.notes import AS_READ, NOTE_UNITS, with_units
 from server.core.units.table import UNITS
 from tests.conftest import ROOT
 from tests.core.sums.asking import answer, table
-from tests.core.sums.vat.test_heat_treatment import hold, judged
+from tests.core.sums.heat.test_heat_treatment import hold, judged
 
 
 def test_every_unit_of_a_note_is_in_the_table():

@@ -11,6 +11,7 @@ from server.core.units.table import (
     FOLLOWING,
     READ_AS,
     SUM_CHOICES,
+    TOOLS,
     TYPED_IN,
     UNITS,
     drift_of,
@@ -212,3 +213,11 @@ def test_too_little_acid_is_a_high_ph_and_a_low_titration():
     assert drift_of("pH")["above"] == "acid_slow"
     assert drift_of("fraction lactic")["below"] == "acid_slow"
     assert drift_of("dornic") == drift_of("fraction lactic")
+
+
+def test_a_tools_steps_grow_with_the_amount_and_each_has_a_unit():
+    for unit, steps in TOOLS.items():
+        assert unit in UNITS
+        assert steps[0][0] == 0.0
+        assert list(steps) == sorted(steps)
+        assert [step for _, step in steps] == sorted(step for _, step in steps)

@@ -89,50 +89,6 @@ def curve_time_s(
     return curve_times_s[i - 1] + part * (curve_times_s[i] - curve_times_s[i - 1])
 
 
-def forecast_on_curve(
-    times_s: list[float],
-    phs: list[float],
-    target_ph: float,
-    curve: "dict[str, list[float]]",
-    reading_sd_ph: float,
-    spread: dict[str, float],
-) -> "dict[str, Any]":
-    """Return when a make will have a pH, from its readings and the recipe's curve.
-
-    Args:
-        times_s: time of each reading since the starter [s]; rising; may be empty.
-        phs: pH read.
-        target_ph: pH asked about; within the curve.
-        curve: {"times_s", "phs"} of the recipe, as `curve_ph` takes them.
-        reading_sd_ph: standard deviation of one reading about the curve, meter and
-            shape together; above 0.
-        spread: {"lag_sd_s", "pace_sd"} among makes: standard deviations of the lag
-            [s] and of the pace, which is 1 on the curve; each above 0.
-
-    Returns:
-        {"value_s", "low_s", "high_s"}: time since the starter, 90 % range;
-        {"lag_s"}: how late the make is at the starter; {"pace"}: above 1 when it
-        is slow; {"basis"}: "acid.curve" without readings, else
-        "acid.curve_and_readings".
-
-    Raises:
-        Refused: readings that do not pair or rise, a pH outside the curve, a
-            curve that rises, or a spread not above 0.
-
-    Source: weighted least squares with a known spread of lag and pace.
-    Valid: coverage tested by simulation at 0 to 6 readings.
-    Check: without readings, the curve's own time.
-
-    >>> curve = {"times_s": [0, 10800, 28800], "phs": [6.60, 6.35, 5.40]}
-    >>> spread = {"lag_sd_s": 900, "pace_sd": 0.15}
-    >>> forecast_on_curve([], [], 5.4, curve, 0.05, spread)["value_s"]
-    28800.0
-    """
-    curve_time_s(target_ph, curve["times_s"], curve["phs"])  # refuses what cannot be
-    fitted = line_on_curve(times_s, phs, curve, reading_sd_ph, spread)
-    return reach_on_curve(fitted, target_ph, curve)
-
-
 def line_on_curve(
     times_s: list[float],
     phs: list[float],
@@ -146,14 +102,17 @@ def line_on_curve(
         times_s: time of each reading since the starter [s]; rising; may be empty.
         phs: pH read.
         curve: {"times_s", "phs"} of the recipe, as `curve_ph` takes them.
-        reading_sd_ph: standard deviation of one reading about the curve; above 0.
-        spread: {"lag_sd_s", "pace_sd"} among makes, as `forecast_on_curve`.
+        reading_sd_ph: standard deviation of one reading about the curve, meter and
+            shape together; above 0.
+        spread: {"lag_sd_s", "pace_sd"} among makes: standard deviations of the lag
+            [s] and of the pace, which is 1 on the curve; each above 0.
 
     Returns:
         As `lines.weighted_line`, with {"count"} of the readings.
 
     Raises:
-        Refused: as `forecast_on_curve`.
+        Refused: readings that do not pair or rise, a curve that rises or never
+            falls, or a spread not above 0.
 
     Source: weighted least squares with a known spread of lag and pace.
     Check: without readings, the curve's own time.
@@ -195,13 +154,17 @@ def reach_on_curve(
         curve: {"times_s", "phs"} of the recipe, as `line_on_curve` had it.
 
     Returns:
-        As `forecast_on_curve`.
+        {"value_s", "low_s", "high_s"}: time since the starter, 90 % range;
+        {"lag_s"}: how late the make is at the starter; {"pace"}: above 1 when it
+        is slow; {"basis"}: "acid.curve" without readings, else
+        "acid.curve_and_readings".
 
     Raises:
         Refused: a pH outside the curve.
 
     Source: as `line_on_curve`.
-    Check: the two together are `forecast_on_curve`.
+    Valid: coverage tested by simulation at 0 to 6 readings.
+    Check: without readings, the curve's own time.
 
     >>> curve = {"times_s": [0, 10800, 28800], "phs": [6.60, 6.35, 5.40]}
     >>> spread = {"lag_sd_s": 900, "pace_sd": 0.15}

@@ -21,6 +21,8 @@ BAND_PH = 0.1  # two published sources for one cheese differ by this much
 STALL_SPAN_S = 2700.0  # shortest time over which a fall is judged
 STALL_FALL_PH = 0.1  # fall that the curve must promise in it, above meter noise
 STALL_SHARE = 0.25
+# After a stall the next reading is wanted this soon: half a fall that could be told.
+STALL_AGAIN_S = 1800.0
 # Where the curve itself falls more slowly than that in this time, as at its end,
 # nothing can stall.
 STALL_WITHIN_S = 21600.0
@@ -37,9 +39,10 @@ def acid_state(
         curve: {"times_s", "phs"}, see `formulas.acid_curve.curve_ph`.
 
     Returns:
-        {"state", "ph", "curve_ph", "low_ph", "high_ph", "behind_s"}: state
-        "not_known", "on_curve", "slow", "fast" or "stalled"; behind_s is how
-        long ago the curve had this pH [s], None off the curve.
+        {"state", "ph", "curve_ph", "low_ph", "high_ph", "behind_s", "flat_s"}:
+        state "not_known", "on_curve", "slow", "fast" or "stalled"; behind_s is
+        how long ago the curve had this pH [s], None off the curve; flat_s is for
+        how long a stalled make has not fallen by what could be told [s].
 
     Source: BAND_PH either side of the recipe's curve; practice, no source.
     Check: a reading on the curve is on it.
@@ -55,6 +58,7 @@ def acid_state(
         "low_ph": None,
         "high_ph": None,
         "behind_s": None,
+        "flat_s": None,
     }
     if not times_s or not _has_time(curve, times_s[-1]):
         return standing
@@ -75,11 +79,22 @@ def acid_state(
         )
     if _is_stalled(times_s, phs, curve):
         standing["state"] = "stalled"
+        standing["flat_s"] = _flat_s(times_s, phs)
     elif ph > standing["high_ph"] + 1e-9:
         standing["state"] = "slow"
     elif ph < standing["low_ph"] - 1e-9:
         standing["state"] = "fast"
     return standing
+
+
+def _flat_s(times_s: "list[float]", phs: "list[float]") -> float:
+    """Return since when the pH has fallen by less than could be told [s]."""
+    since_s = times_s[-1]
+    for index in range(len(times_s) - 2, -1, -1):
+        if phs[index] - phs[-1] >= STALL_FALL_PH:
+            break
+        since_s = times_s[index]
+    return times_s[-1] - since_s
 
 
 def _has_time(curve: "Mapping[str, Any]", time_s: float) -> bool:

@@ -2,7 +2,8 @@
 
 It is the practice of the trade, not a law; what speaks for it is that a gel which
 firms at first order, as fast as it flocculated, has the same share of its final
-firmness at the same multiple, see `setting.firmness_share`.
+firmness at the same multiple: 1 - exp(-rate * (multiple - 1)), its rate going with the
+enzyme as one over the gel time does (Tokita 1982, abstract).
 """
 
 from ...numbers.bounds import require_above, require_at_least, require_within

@@ -76,12 +76,12 @@ def soxhlet_rennet_ml(
     Args:
         milk_l: milk [L]; 0 or more.
         strength_soxhlet: parts of milk clotted by one part, 15000 for 1:15000;
-            above 0.
+            above 0; of a powder 1 g counts as a part for 1 mL of milk.
         clot_s: time to clot wanted [s]; above 0.
         reference_s: time in the definition [s]; 2400, or what the label says.
 
     Returns:
-        Rennet, undiluted [mL].
+        Rennet, undiluted [mL]; of a powder [g].
 
     Raises:
         Refused: milk below 0, or another argument not above 0.
@@ -98,6 +98,58 @@ def soxhlet_rennet_ml(
     require_above("clot_s", clot_s, 0)
     require_above("reference_s", reference_s, 0)
     return 1000 * milk_l * reference_s / (strength_soxhlet * clot_s)
+
+
+def rennet_g(
+    milk_l: float, dose_imcu_per_l: float, strength_imcu_per_g: float
+) -> float:
+    """Return the rennet powder for a vat from the strength on its label.
+
+    Args:
+        milk_l: milk [L]; 0 or more.
+        dose_imcu_per_l: units wanted in each litre of milk [IMCU/L]; above 0.
+        strength_imcu_per_g: units in each gram of powder [IMCU/g]; above 0.
+
+    Returns:
+        Rennet powder [g].
+
+    Raises:
+        Refused: milk below 0, dose or strength not above 0.
+
+    Source: proportion.
+    Check: 600 L at 52.5 IMCU/L of 2100 IMCU/g: 15 g.
+
+    >>> rennet_g(600, 52.5, 2100)
+    15.0
+    """
+    require_at_least("milk_l", milk_l, 0)
+    require_above("dose_imcu_per_l", dose_imcu_per_l, 0)
+    require_above("strength_imcu_per_g", strength_imcu_per_g, 0)
+    return milk_l * dose_imcu_per_l / strength_imcu_per_g
+
+
+def rennet_tablets(milk_l: float, tablet_sets_l: float) -> float:
+    """Return the rennet tablets for a vat, by the milk that one sets.
+
+    Args:
+        milk_l: milk [L]; 0 or more.
+        tablet_sets_l: milk that one tablet sets by its label [L]; above 0.
+
+    Returns:
+        Tablets; a part of one as a fraction.
+
+    Raises:
+        Refused: milk below 0, or the label not above 0.
+
+    Source: proportion.
+    Check: one for 100 L: 250 L takes two and a half.
+
+    >>> rennet_tablets(250, 100)
+    2.5
+    """
+    require_at_least("milk_l", milk_l, 0)
+    require_above("tablet_sets_l", tablet_sets_l, 0)
+    return milk_l / tablet_sets_l
 
 
 def dilution_water_ml(rennet_ml: float, times: float) -> float:

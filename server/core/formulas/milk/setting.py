@@ -1,6 +1,4 @@
-"""When milk sets: how firm the gel is, and what the next dose should be."""
-
-import math
+"""When milk sets, and what the next dose should be."""
 
 from ...numbers.bounds import require_above, require_at_least, require_within
 from ...numbers.lines import weighted_line
@@ -15,33 +13,6 @@ if TYPE_CHECKING:
 # Setting gets this many times faster per 10 K; low, usual, high. From memory
 # (overall figure, 28 to 36 °C), so it shifts an expectation and decides nothing.
 Q10_LOW, Q10_USUAL, Q10_HIGH = 2.0, 2.5, 3.0
-
-
-def firmness_share(floc_s: float, elapsed_s: float, rate: float) -> float:
-    """Return the share of its final firmness that a gel has reached.
-
-    Args:
-        floc_s: flocculation time, when the gel begins [s]; above 0.
-        elapsed_s: time since adding rennet [s]; at least `floc_s`.
-        rate: firming over one flocculation time, as an exponent; above 0.
-
-    Returns:
-        Share of the final firmness [0..1].
-
-    Raises:
-        Refused: an argument out of range.
-
-    Source: first-order firming after the gel point, its rate going with the
-        enzyme as one over the gel time does (Tokita 1982, abstract).
-    Check: a rate of ln 2 and twice the floc time: half.
-
-    >>> firmness_share(720, 1440, 0.693147)
-    0.500
-    """
-    require_above("floc_s", floc_s, 0)
-    require_at_least("elapsed_s", elapsed_s, floc_s)
-    require_above("rate", rate, 0)
-    return -math.expm1(-rate * (elapsed_s - floc_s) / floc_s)
 
 
 def setting_s(dose_imcu_per_l: float, work: float, delay_s: float) -> float:

@@ -16,7 +16,8 @@ import math
 from ...numbers.bounds import require_above, require_within
 
 # Effective diffusivity in the water of the cheese [m²/s], 10 to 15 °C.
-# Source: Floury et al. 2010, table II: published values 1.0 to 5.3e-10.
+# Source: Floury et al. 2010, abstract: 1 to 5.3e-10; its table II has 0.62 (Emmental)
+# and 2.3e-10 (Gouda type).
 DIFFUSION_LOW_M2_S = 1.0e-10
 DIFFUSION_HIGH_M2_S = 5.3e-10
 # A judgement, no source: published brining times of washed-curd wheels are met

@@ -6,6 +6,8 @@ from ...numbers.bounds import require_within
 from ...numbers.refused import Refused
 
 AIR_PRESSURE_PA = 101325.0  # sea level; 100 m of height change humidity by 0.02 %
+# From about 5,500 m above the sea, higher than anybody keeps cows, to below it.
+LEAST_PRESSURE_PA, MOST_PRESSURE_PA = 50000.0, 110000.0
 PSYCHROMETER_1_K = 6.62e-4  # ventilated wet bulb, Sprung. From memory.
 
 
@@ -38,7 +40,8 @@ def humidity_frac(dry_c: float, wet_c: float, pressure_pa: float) -> float:
     Args:
         dry_c: dry bulb [°C]; -10 to 50.
         wet_c: wet bulb [°C]; at most `dry_c`.
-        pressure_pa: pressure of the air [Pa]; AIR_PRESSURE_PA at sea level.
+        pressure_pa: pressure of the air [Pa]; 50000 to 110000, at sea level
+            AIR_PRESSURE_PA.
 
     Returns:
         Relative humidity [0..1].
@@ -56,7 +59,7 @@ def humidity_frac(dry_c: float, wet_c: float, pressure_pa: float) -> float:
     """
     require_within("dry_c", dry_c, -10, 50)
     require_within("wet_c", wet_c, -10, dry_c)
-    require_within("pressure_pa", pressure_pa, 60000, 110000)
+    require_within("pressure_pa", pressure_pa, LEAST_PRESSURE_PA, MOST_PRESSURE_PA)
     vapour_pa = vapour_pressure_pa(wet_c)
     vapour_pa -= PSYCHROMETER_1_K * pressure_pa * (dry_c - wet_c)
     if vapour_pa < 0:
@@ -72,7 +75,8 @@ def humidity_range(
     Args:
         dry_c: dry bulb [°C]; -10 to 50.
         wet_c: wet bulb [°C]; at most `dry_c`.
-        pressure_pa: pressure of the air [Pa]; AIR_PRESSURE_PA at sea level.
+        pressure_pa: pressure of the air [Pa]; 50000 to 110000, at sea level
+            AIR_PRESSURE_PA.
         error_k: how far the difference of the two may be off [K]; 0 to 3.
 
     Returns:

@@ -26,7 +26,8 @@ def ask(core, name, *args):
 
 def forecast(core, hours, phs, target_ph=5.4, curve=GOUDA, sd=0.02, spread=SPREAD):
     times_s = [hour * H_S for hour in hours]
-    return ask(core, "forecast_on_curve", times_s, phs, target_ph, curve, sd, spread)
+    line = ask(core, "line_on_curve", times_s, phs, curve, sd, spread)
+    return ask(core, "reach_on_curve", line, target_ph, curve)
 
 
 def warped(hours, lag_s, pace, curve=GOUDA):
@@ -187,6 +188,7 @@ def test_the_range_holds_the_truth_nine_times_in_ten(hours, curve, sd):
             acid_curve.curve_ph(u, curve["times_s"], curve["phs"]) + chance.gauss(0, sd)
             for u in places
         ]
-        found = acid_curve.forecast_on_curve(times_s, phs, 5.4, curve, sd, SPREAD)
+        line = acid_curve.line_on_curve(times_s, phs, curve, sd, SPREAD)
+        found = acid_curve.reach_on_curve(line, 5.4, curve)
         held += found["low_s"] <= lag_s + pace * target_s <= found["high_s"]
     assert 0.85 <= held / makes <= 0.95

@@ -12,11 +12,6 @@ def ask(core, name, *args):
     return core("formulas.milk.setting", name, *args)
 
 
-def test_a_gel_has_no_firmness_when_it_begins_and_all_of_it_late(core):
-    assert ask(core, "firmness_share", 720, 720, 0.4) == 0
-    assert ask(core, "firmness_share", 720, 72000, 0.4) == pytest.approx(1)
-
-
 @pytest.mark.parametrize(
     ("dose", "time"),
     list(
@@ -83,7 +78,6 @@ def test_the_same_temperature_changes_nothing(core):
 @pytest.mark.parametrize(
     ("name", "args", "words"),
     [
-        ("firmness_share", (720, 700, 1), "elapsed_s 700 below 720"),
         ("setting_s", (0, 240, 2), "dose_imcu_per_l 0 not_above 0"),
         ("fit_setting", ([], []), "doses_imcu_per_l 0 too_few 2"),
         ("fit_setting", ([10, 20], [8, 9]), "not_falling"),

@@ -1,0 +1,1 @@
+"""Sums on the curd: washing, whey, press, wheels, yield."""

@@ -1,0 +1,1 @@
+"""Sums on heating, cooling and the hold."""

@@ -1,0 +1,1 @@
+"""Sums on the milk, its acid and its setting."""

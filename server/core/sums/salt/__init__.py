@@ -1,0 +1,1 @@
+"""Sums on brine and salt."""

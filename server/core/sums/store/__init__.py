@@ -1,0 +1,1 @@
+"""Sums on the store and its wheels."""

@@ -1,1 +1,0 @@
-"""The sums of the milk and the vat."""

@@ -1,5 +1,0 @@
-"""What several topics are asked of the milk."""
-
-from ..rows import number
-
-MILK_KG = number("milk_kg", "kg", 0.0, 52000.0, [20.0, 21000.0])

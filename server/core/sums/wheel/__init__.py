@@ -1,1 +1,0 @@
-"""The sums of the press, the brine, the store and the laboratory."""
