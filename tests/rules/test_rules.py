@@ -82,6 +82,8 @@ def test_the_topics_are_there():
         "codex",
         "eu_uk_heat_treatment",
         "eu_uk_milk_receiving",
+        "matters",
+        "milk_classes",
         "slow_make",
         "staph",
         "us_curing",
@@ -190,3 +192,15 @@ def test_identity_rows_carry_the_printed_figures(key, section, moisture, fdm):
     assert row["figures"]["fdm_min_frac"]["value"] * 100 == pytest.approx(fdm)
     for figure in row["figures"].values():
         assert figure["status"] == "read"
+
+
+def test_what_was_read_where_another_quotes_it_is_never_called_read():
+    # Regulation (EC) 2073/2005: known from texts that quote it.
+    cited = [
+        figure
+        for path in FILES
+        for figure in figures(load(path))
+        if figure["source"] == "ec_2073_2005_amended"
+    ]
+    assert len(cited) > 20
+    assert {figure["status"] for figure in cited} <= {"secondary", "memory"}

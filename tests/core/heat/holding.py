@@ -3,7 +3,7 @@
 import json
 from pathlib import Path
 
-from tests.core.builders import MAKE, Phone, at, recipe
+from tests.core.builders import MAKE, Phone, at, figure, recipe
 
 ROOT = Path(__file__).resolve().parents[3]
 
@@ -24,12 +24,26 @@ def hold_recipe(**rest):
     return found
 
 
+def led_recipe(**rest):
+    """The same, read in rounds of milk and air space."""
+    rounds = [
+        {"quantity": quantity, "when": when, "required": True, **every}
+        for when, every in (("begin", {}), ("during", {"every_s": 300}), ("end", {}))
+        for quantity in ("milk_temp_c", "air_space_temp_c")
+    ]
+    targets = [
+        {"quantity": "milk_temp_c", "figure": figure(63.9, "C", 63.0, 65.6)},
+        {"quantity": "air_space_temp_c", "figure": figure(66.7, "C", 65.8)},
+    ]
+    return hold_recipe(readings=rounds, targets=targets, **rest)
+
+
 class Hold:
     """Events of a make whose hold begins at minute 0, read in Fahrenheit."""
 
-    def __init__(self, equipment=None):
+    def __init__(self, equipment=None, recipe=None):
         self.phone = Phone()
-        body = {"recipe": hold_recipe(), "equipment": equipment or {}}
+        body = {"recipe": recipe or hold_recipe(), "equipment": equipment or {}}
         self.events = [self.phone.opened(**body)]
         self.add("step_begun", 0, step="hold")
 
@@ -69,8 +83,13 @@ def every_two_minutes(hold, first, last, milk_f=145.0, air_f=150.0):
         hold.read(minute, milk_f, air_f)
 
 
-def whole(equipment=None):
-    hold = Hold(equipment={"plant_name": "Quernbeck", **(equipment or {})})
+def led(equipment=None, **rest):
+    """A hold that the countdown leads, of milk that everything is known of."""
+    return whole(equipment, led_recipe(**rest))
+
+
+def whole(equipment=None, recipe=None):
+    hold = Hold({"plant_name": "Quernbeck", **(equipment or {})}, recipe)
     hold.add("reading_taken", -6, quantity="milk_volume_l", value=500.0)
     hold.fat(0.04)
     return hold

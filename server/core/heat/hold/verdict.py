@@ -4,12 +4,12 @@ The chart of the plant is the record that counts. What is kept here tells the fi
 that the rule asks for as far as they are entered here.
 """
 
-from ..log.equipment import in_effect
-from ..log.opening import opening
-from ..log.readings import last
-from ..units.notes import with_units
-from .clock import hold_start_ms
-from .milk import hold_product, phosphatase
+from ...log.equipment import in_effect
+from ...log.opening import opening
+from ...units.notes import with_units
+from ..milk import hold_product, phosphatase
+from .clock import hold_start_ms, hold_until_ms
+from .own import OWN_HOLD
 from .readings import hold_readings
 from .rule import gap_of, hold_rule, with_gap
 
@@ -22,17 +22,11 @@ if TYPE_CHECKING:
     from server.shapes.core.state import Fact, Rules, State
 
 
-# What a chart must hold, by the required keys of the rules' chart fields.
-CHART = (
-    "date",
-    "plant_name",
-    "product_name",
-    "product_amount",
-    "hold_extent",
-    "indicating_reading",
-    "airspace_reading",
-    "operator_initials",
-)
+# Own figures that are met make nothing pasteurised, so they have words of their own.
+OWN_CLASS = {
+    "reads_as_pasteurised": "meets_own_figures",
+    "heat_treated_only": "misses_own_figures",
+}
 
 
 def hold_verdict(
@@ -47,18 +41,29 @@ def hold_verdict(
         rules: {rule id: the rule}.
 
     Returns:
-        As `verdict`, with "start_ms" the clock's start, [ms], and "gap" as
-        `gap_of` tells it; None for any other step, before it began, or without
-        its rule.
+        As `verdict`, with "start_ms" the clock's start, [ms], "gap" as `gap_of`
+        tells it and "chart" as `chart_fields` does; the class of a hold by own
+        figures is one of OWN_CLASS or "not_assessed". None for any other step,
+        before it began, or without its rule.
     """
     rule = hold_rule(step, rules)
     opened = opening(state)
     if rule is None or fact["begun_ms"] is None or opened is None:
         return None
-    hold = hold_readings(state, fact["begun_ms"], fact["ended_ms"])
+    # Loaded when a hold is there to judge: the app starts without it.
+    from .chart import chart_fields
+    from .recorder import beside_chart
+
+    until_ms = hold_until_ms(state, step, fact["begun_ms"], fact["ended_ms"], rules)
+    hold = hold_readings(state, fact["begun_ms"], until_ms)
     product = hold_product(state)
-    product["phosphatase"] = phosphatase(state, rule)
-    chart = hold_chart(state, opened["data"], hold["rows"])
+    is_own = rule["id"] == OWN_HOLD
+    # Neither the test nor the law's longer hold is about the maker's own figures.
+    product["phosphatase"] = None if is_own else phosphatase(state, rule)
+    if is_own:
+        product["extra_hold_s"] = 0
+    fields = chart_fields(state, fact, rule, until_ms)
+    chart = {each["field"]: each["value"] is not None for each in fields}
     gap = gap_of(rule, in_effect(state))
     told: "Any" = verdict(
         with_gap(rule, gap["gap_s"]),
@@ -72,6 +77,11 @@ def hold_verdict(
         state, step, fact["begun_ms"], fact["ended_ms"], rules
     )
     told["gap"] = gap
+    told["chart"] = fields
+    told["warnings"].extend(beside_chart(state, fact))
+    if is_own:
+        told["class"] = OWN_CLASS.get(told["class"], told["class"])
+        told["meaning"] = "handle_as_unpasteurised"
     return told
 
 
@@ -100,7 +110,7 @@ def verdict(
         "handle_as_unpasteurised" or "decide_before_use".
     """
     # Loaded when a hold is there to judge: the app starts without it.
-    from ..formulas.heat.pasteurisation import heat_verdict
+    from ...formulas.heat.pasteurisation import heat_verdict
 
     judged = heat_verdict(readings, unit, product, chart, rule)
     if not is_over and judged["class"] == "heat_treated_only":
@@ -119,35 +129,4 @@ def verdict(
             "heat_treated_only": "handle_as_unpasteurised",
             "not_assessed": "decide_before_use",
         }[judged["class"]],
-    }
-
-
-def hold_chart(
-    state: "State", opened: "dict[str, Any]", readings: "list[dict[str, Any]]"
-) -> "dict[str, Any]":
-    """Return which fields of the chart record are entered here as well.
-
-    Args:
-        state: State of the make.
-        opened: body of its make_opened event; what it has is looked up anew,
-            since more may have been entered after it.
-        readings: the "rows" of `hold_readings`.
-
-    Returns:
-        {chart field: whether it is}.
-    """
-    amounts = ("milk_volume_l", "milk_mass_kg")
-    equipment = in_effect(state)
-    return {
-        "date": bool(opened),
-        "plant_name": bool(equipment.get("plant_name")),
-        "product_name": True,
-        "product_amount": any(last(state, name) for name in amounts),
-        "hold_extent": len(readings) > 1,
-        "indicating_reading": any(reading["temp"] is not None for reading in readings),
-        "airspace_reading": any(
-            reading["air_temp"] is not None for reading in readings
-        ),
-        "operator_initials": bool(readings),
-        "recorder_number": bool(equipment.get("recorder_number")),
     }

@@ -5,8 +5,10 @@
 2. The recorder is noted beside a milk reading only: alone it is no reading.
 """
 
-from ..log.readings import within
-from .thermometer import as_typed, unit_read
+from ...log.readings import every, within
+from ..thermometer import as_typed, unit_read
+from .rule import AIR, MILK
+from .steps import RECORDER
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -30,12 +32,13 @@ def hold_readings(
 
     Returns:
         {"unit", "rows"}: "F" or "C", and list of {"at_ms", "temp", "air_temp",
-        "recorder_temp"} as `formulas.pasteurisation.heat_verdict` takes it.
+        "recorder_temp"} as `formulas.pasteurisation.heat_verdict` takes it. Before
+        the first reading the unit is the one that this make's milk was read in.
     """
-    milk = within(state, "milk_temp_c", begun_ms, ended_ms)
-    air = within(state, "air_space_temp_c", begun_ms, ended_ms)
-    recorder = within(state, "recorder_temp_c", begun_ms, ended_ms)
-    unit = unit_read(milk + air)
+    milk = within(state, MILK, begun_ms, ended_ms)
+    air = within(state, AIR, begun_ms, ended_ms)
+    recorder = within(state, RECORDER, begun_ms, ended_ms)
+    unit = unit_read(milk + air or every(state, MILK))
     readings = []
     for entry in milk:
         readings.append(_reading(entry["t_ms"], as_typed(entry, unit)))

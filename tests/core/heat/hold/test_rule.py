@@ -55,4 +55,4 @@ def test_a_shorter_gap_is_the_makers_own_to_set(ask):
 @pytest.mark.parametrize("gap_s", [0, -5, 1e9, "300", True, None])
 def test_a_gap_that_cannot_be_agreed_leaves_the_rule_as_it_is(core, gap_s):
     rule = {"gap_max_s": {"value": 120}}
-    assert core("heat.rule", "with_gap", rule, gap_s) == rule
+    assert core("heat.hold.rule", "with_gap", rule, gap_s) == rule

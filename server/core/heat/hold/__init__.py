@@ -1,0 +1,1 @@
+"""The hold: its rule, readings, rounds, clock, chart and verdict."""
