@@ -9,8 +9,8 @@ from server.api.errors import error_answer
 from server.api.guard import paired, require
 from server.auth import RefusedError
 from server.config import now_ms
+from server.core.desk.recipes import check_recipe
 from server.core.log.rights.roles import ACTS
-from server.core.recipe.recipe import check_recipe
 from server.shapes import recipes as shapes
 from server.store.recipes import find_recipe, newest_recipes, store_recipe
 

@@ -56,7 +56,9 @@ def store_recipe(
         )
         if same is not None and (person is None or same == newest):
             return {**recipe, "version": same}
-        kept = {**recipe, "version": newest + 1}
+        # What comes with the program says its own number, on a new server too.
+        least = recipe["version"] if person is None else 1
+        kept = {**recipe, "version": max(newest + 1, least)}
         session.add(
             RecipeRow(
                 id=recipe["id"],

@@ -103,3 +103,15 @@ def test_something_else_is_no_recipe(paired, body):
 def test_an_unknown_recipe_or_version_is_not_found(paired, path):
     answer = paired.get(f"/recipes/{path}")
     assert (answer.status_code, answer.json["error"]["key"]) == (404, "unknown_recipe")
+
+
+def test_a_recipe_that_asks_a_sum_for_what_it_does_not_give_is_refused(paired):
+    recipe = own()
+    (heat,) = [step for step in recipe["steps"] if step["key"] == "heat"]
+    heat["lasts"]["by"] = {"sum": "heat_time", "value": "time_min"}
+    answer = paired.post("/recipes", recipe)
+    told = problems(answer)
+    assert list(told) == [("steps.heat.lasts.by.value", "no_output")]
+    (problem,) = answer.json["problems"]
+    assert problem["value"] == "time_min"
+    assert "time_s" in problem["limit"]

@@ -35,6 +35,15 @@ def test_a_bundled_recipe_never_supersedes_what_people_made_of_it(app):
     assert find_recipe("own-wheel")["title"]["en"] == "As we make it"
 
 
+def test_a_bundled_recipe_has_its_own_number_on_a_new_server_too(app):
+    assert store_recipe(own(version=3), NOON_MS, None)["version"] == 3
+    assert find_recipe("own-wheel", 1) is None
+    # What people made since goes on counting, and is never overtaken backwards.
+    assert store_recipe(own("As we make it"), NOON_MS, "ada")["version"] == 4
+    assert store_recipe(own("Drier", version=4), NOON_MS, None)["version"] == 5
+    assert find_recipe("own-wheel", 3)["title"]["en"] == "Own wheel"
+
+
 def test_the_newest_of_each_is_listed_by_id(app):
     store_recipe(own(), NOON_MS, "ada")
     store_recipe(own("Later"), NOON_MS, "ada")

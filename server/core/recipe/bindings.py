@@ -1,8 +1,9 @@
 """The check of what a figure is answered by: a value of a sum, named as data.
 
-`{"sum", "value", "of", "size"}`: the sum's key; the name of its value, or several of
-which the first that it has counts; what the value is of, where there are several;
-the size of wheel that the sum is asked for, where that is not the step's own.
+`{"sum", "value", "of", "size", "band"}`: the sum's key; the name of its value, or
+several of which the first that it has counts; what the value is of, where there are
+several; the size of wheel that the sum is asked for, where that is not the step's own;
+"band" is BY_ESTIMATE where the band is how sure the value is, not the recipe's own.
 """
 
 from .sum_keys import SUM_KEYS
@@ -11,6 +12,8 @@ from .words import is_text
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from server.shapes.core.words import Problem
+
+BY_ESTIMATE = "estimate"
 
 
 def check_by(field: str, by: object) -> "list[Problem]":
@@ -41,4 +44,7 @@ def check_by(field: str, by: object) -> "list[Problem]":
         if by.get(name) is not None and not is_text(by[name]):
             path = field + "." + name
             problems.append({"field": path, "key": "not_text", "limit": None})
+    if by.get("band") not in (None, BY_ESTIMATE):
+        path = field + ".band"
+        problems.append({"field": path, "key": "not_a_choice", "limit": [BY_ESTIMATE]})
     return problems

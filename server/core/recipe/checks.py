@@ -1,7 +1,7 @@
 """Small checks shared by the parts of a recipe: each returns problems as data."""
 
 from ..units.quantities import check_number
-from .figures import is_text
+from .words import is_text
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -10,6 +10,7 @@ if TYPE_CHECKING:
     from server.shapes.core.words import Problem
 
 
+DEEPEST = 20  # of a recipe, and of an entry
 MAX_KEY = 60  # as long as a key in an event may be
 
 

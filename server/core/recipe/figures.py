@@ -5,7 +5,6 @@ tell a published value from common practice, memory or this project's own sums.
 """
 
 from ..units.quantities import check_number
-from ..units.table import OF_ALL_MILK
 from .bindings import check_by
 from .words import is_text as is_text
 
@@ -16,10 +15,12 @@ if TYPE_CHECKING:
     from server.shapes.core.words import Problem
 
 
-# "L/L" and "kg/L" are per litre of the make's milk: see `scaled_figure`.
+# "L/L" and "kg/L" are per litre of the make's milk: see `own.scaled_figure`.
 UNITS = (
     "C",
+    "F",
     "K",
+    "F_rise",
     "s",
     "h",
     "m",
@@ -45,38 +46,12 @@ UNITS = (
     "m2/s",
 )
 
+# What its band is: of the recipe, or the limit of a rule that it rests on.
+BANDS = ("recipe", "rule")
+
 STATUSES = ("read", "abstract", "practice", "memory", "derived")
 
 MOST = 1000000000.0  # of a figure in any unit
-
-
-def scaled_figure(figure: "dict[str, Any]", milk_l: float) -> "dict[str, Any]":
-    """Return a figure given per litre of milk as one for a whole make.
-
-    Args:
-        figure: a figure of a recipe.
-        milk_l: the make's milk [L].
-
-    Returns:
-        New figure in L or kg when the figure was per litre of milk ("L/L",
-        "kg/L"); otherwise a copy. Source and status stay.
-
-    >>> scaled_figure({"value": 0.25, "low": 0.2, "high": None, "unit": "L/L"}, 600.0)[
-    ...     "value"
-    ... ]
-    150.0
-    """
-    scaled = {}
-    for name in figure:
-        scaled[name] = figure[name]
-    unit = OF_ALL_MILK.get(figure["unit"])
-    if unit is None:
-        return scaled
-    scaled["unit"] = unit
-    for name in ("low", "value", "high"):
-        if figure.get(name) is not None:
-            scaled[name] = figure[name] * milk_l
-    return scaled
 
 
 def check_figure(
@@ -120,6 +95,9 @@ def check_figure(
             {"field": field + ".source", "key": "unknown_source", "limit": source}
         )
     problems.extend(check_status(field + ".status", figure.get("status")))
+    if figure.get("range_of") not in (None,) + BANDS:
+        path = field + ".range_of"
+        problems.append({"field": path, "key": "not_a_choice", "limit": list(BANDS)})
     return problems + check_by(field + ".by", figure.get("by"))
 
 

@@ -5,7 +5,7 @@ it is of one size of wheel; "end/at_least" and "end/at_most"; "turn/<place>";
 "dose/<ingredient>". What answers a figure is asked by that name, see `figures`.
 """
 
-from .figures import scaled_figure
+from ..units.table import OF_ALL_MILK
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -107,8 +107,8 @@ def own_figure(
         opened_l: milk that the make was opened for [L].
 
     Returns:
-        {"value", "low", "high", "unit", "source", "status", "by"}; what the
-        recipe leaves open is None.
+        {"value", "low", "high", "unit", "source", "status", "by", "range_of"};
+        what the recipe leaves open is None.
     """
     figure = figure_at(recipe, step, name)
     if figure is None:
@@ -127,6 +127,7 @@ def own_figure(
         "source": scaled["source"],
         "status": scaled["status"],
         "by": scaled.get("by"),
+        "range_of": scaled.get("range_of") or "recipe",
     }
 
 
@@ -143,6 +144,7 @@ def _dose(dosed: "Ingredient", milk: "Milk") -> "OwnFigure":
         "source": figure["source"],
         "status": figure["status"],
         "by": figure.get("by"),
+        "range_of": "recipe",
     }
 
 
@@ -158,3 +160,32 @@ def tolerated(
     if share is None:
         return None, None
     return value * (1.0 - share), value * (1.0 + share)
+
+
+def scaled_figure(figure: "dict[str, Any]", milk_l: float) -> "dict[str, Any]":
+    """Return a figure given per litre of milk as one for a whole make.
+
+    Args:
+        figure: a figure of a recipe.
+        milk_l: the make's milk [L].
+
+    Returns:
+        New figure in L or kg when the figure was per litre of milk ("L/L",
+        "kg/L"); otherwise a copy. Source and status stay.
+
+    >>> scaled_figure({"value": 0.25, "low": 0.2, "high": None, "unit": "L/L"}, 600.0)[
+    ...     "value"
+    ... ]
+    150.0
+    """
+    scaled = {}
+    for name in figure:
+        scaled[name] = figure[name]
+    unit = OF_ALL_MILK.get(figure["unit"])
+    if unit is None:
+        return scaled
+    scaled["unit"] = unit
+    for name in ("low", "value", "high"):
+        if figure.get(name) is not None:
+            scaled[name] = figure[name] * milk_l
+    return scaled

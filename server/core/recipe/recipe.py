@@ -7,7 +7,13 @@ readable path such as "steps.heat.lasts.unit".
 """
 
 from ..units.quantities import check_number
+from .check.curve import check_curve
+from .check.fields import check_form
+from .check.gates import check_gates
+from .check.routes import check_routes
+from .check.sentences import check_sentences
 from .checks import (
+    DEEPEST,
     check_choice,
     check_count,
     check_key,
@@ -17,10 +23,9 @@ from .checks import (
     problem,
     too_much,
 )
-from .curve import check_curve
 from .figures import check_figure, check_status, is_text
-from .form import check_form
 from .steps.steps import check_steps
+from .treatments import check_treatments
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -30,7 +35,6 @@ if TYPE_CHECKING:
 
 
 SCHEMA = 1
-DEEPEST = 20
 MAX_BYTES = 262144  # in three languages; the recipe is frozen whole into each make
 
 DOSE_UNITS = ("mL", "g", "kg", "pack")
@@ -69,19 +73,32 @@ def check_recipe(recipe: "dict[str, Any]") -> "list[Problem]":
     if not isinstance(sources, dict):
         return problems + [problem("sources", "missing", None)]
     problems.extend(_check_sources(sources))
-    problems.extend(_check_milk(recipe.get("milk"), sources))
+    milk = _check_milk(recipe.get("milk"), sources)
+    problems.extend(milk)
     share = recipe.get("yield_frac")
     problems.extend(check_figure("yield_frac", share, sources, ["fraction"], 0.001, 1))
     problems.extend(_check_moulds(recipe, sources))
     ingredients, keys, wrong = _ingredients(recipe, sources)
     problems.extend(wrong)
     problems.extend(_check_figures(recipe.get("figures"), sources))
-    problems.extend(check_steps(recipe, keys))
+    steps = check_steps(recipe, keys)
+    problems.extend(steps)
+    if not milk:  # else no route can be told
+        routes = check_routes(recipe, keys)
+        problems.extend(each for each in routes if each not in steps)
     problems.extend(check_curve(recipe, sources))
+    problems.extend(check_gates(recipe, _step_keys(recipe)))
     problems.extend(_never_added(recipe, ingredients))
     # Of a field that is wrong in its meaning, its kind need not be told too.
     told = [each["field"] for each in problems]
-    return problems + [each for each in check_form(recipe) if each["field"] not in told]
+    problems.extend(each for each in check_form(recipe) if each["field"] not in told)
+    sound: "Any" = recipe
+    return problems or check_sentences(sound)
+
+
+def _step_keys(recipe: "dict[str, Any]") -> "list[str]":
+    steps = mappings("steps", recipe.get("steps"))[0]
+    return [step["key"] for step in steps if is_text(step.get("key"))]
 
 
 def _check_head(recipe: "dict[str, Any]") -> "list[Problem]":
@@ -122,7 +139,7 @@ def _check_milk(milk: "Any", sources: "dict[str, dict[str, Any]]") -> "list[Prob
         field = "milk.fat_frac"
         fat = milk["fat_frac"]
         problems.extend(check_figure(field, fat, sources, ["fraction"], 0.0, 0.6))
-    return problems
+    return problems + check_treatments(milk)
 
 
 def _check_figures(
@@ -187,7 +204,7 @@ def _check_dose(
     if not isinstance(dose, dict):
         return problems + [problem(path + ".dose", "missing", None)]
     per = dose.get("per")
-    problems.extend(check_choice(path + ".dose.per", per, DOSE_PER, "not_a_choice"))
+    problems.extend(check_choice(path + ".dose.per", per, DOSE_PER, "unknown"))
     units = None if problems else [str(unit) + DOSE_PER[str(per)]]
     field = path + ".dose.amount"
     amount = dose.get("amount")

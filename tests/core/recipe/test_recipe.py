@@ -154,6 +154,20 @@ CHANGED = [
     ("moulds/0/size", "large", "moulds.large.size", "duplicate", "large"),
     ("moulds/0/title", {}, "moulds.small.title.en", "missing", None),
     ("moulds/0/wheel_kg/unit", "g", "moulds.small.wheel_kg.unit", "wrong_unit", ["kg"]),
+    (
+        "moulds/0/wheel_kg/range_of",
+        "guess",
+        "moulds.small.wheel_kg.range_of",
+        "not_a_choice",
+        ["recipe", "rule"],
+    ),
+    (
+        "ingredients/0/dose/amount/by",
+        {"sum": "rennet_dose", "value": "rennet_ml", "band": "wide"},
+        "ingredients.rennet.dose.amount.by.band",
+        "not_a_choice",
+        ["estimate"],
+    ),
     ("moulds", {"size": "small"}, "moulds", "not_a_list", None),
     ("ingredients/0/unit", "cup", "ingredients.rennet.unit", "unknown_unit", "cup"),
     ("ingredients/0/dose", 5, "ingredients.rennet.dose", "missing", None),
@@ -161,7 +175,7 @@ CHANGED = [
         "ingredients/0/dose/per",
         "bucket",
         "ingredients.rennet.dose.per",
-        "not_a_choice",
+        "unknown",
         "bucket",
     ),
     (
@@ -198,12 +212,41 @@ CHANGED = [
     ("steps/0/title", {"en": ""}, "steps.heat.title.en", "missing", None),
     ("steps/0/do/0", {"en": ""}, "steps.heat.do.0.en", "missing", None),
     ("steps/0/do", [], "steps.heat.do", "missing", None),
+    ("steps/0/now", [{"fr": "Chauffez."}], "steps.heat.now.0.en", "missing", None),
+    (
+        "steps/0/now",
+        [{"en": "Heat to {end/at_least}.", "fr": "Chauffez à {target/ph}."}],
+        "steps.heat.now.0.fr",
+        "unknown",
+        "target/ph",
+    ),
     ("steps/0/drift/0/do", {}, "steps.heat.drift.0.do.en", "missing", None),
     ("steps/0/drift/0/form", "moon", "steps.heat.drift.0.form", "unknown", "moon"),
     ("steps/0/drift/0", "wait", "steps.heat.drift.0", "not_a_mapping", None),
     ("steps/0/place", "barn", "steps.heat.place", "unknown_place", "barn"),
     ("steps/0/place", None, "steps.heat.place", "missing", None),
     ("steps/0/cautions", ["bees"], "steps.heat.cautions", "unknown_caution", "bees"),
+    (
+        "steps/0/own_cautions",
+        [{"hazard": "bees", "do": {"en": "Run."}}],
+        "steps.heat.own_cautions.0.hazard",
+        "unknown_caution",
+        "bees",
+    ),
+    (
+        "steps/0/own_cautions",
+        [{"hazard": "scald"}],
+        "steps.heat.own_cautions.0.do.en",
+        "missing",
+        None,
+    ),
+    (
+        "steps/0/own_cautions",
+        ["scald"],
+        "steps.heat.own_cautions.0",
+        "not_a_mapping",
+        None,
+    ),
     ("steps/0/round", 0, "steps.heat.round", "below", 1),
     ("steps/0/rounds", 2.5, "steps.heat.rounds", "not_whole", None),
     ("steps/0/after", ["milk"], "steps.heat.after", "unknown_step", "milk"),
@@ -267,7 +310,7 @@ CHANGED = [
         "steps/0/readings/0/when",
         "later",
         "steps.heat.readings.milk_temp_c.when",
-        "not_a_choice",
+        "unknown",
         "later",
     ),
     (
@@ -453,7 +496,7 @@ def test_all_problems_are_told_at_once(core):
 def test_a_figure_per_litre_is_scaled_to_the_make(core):
     # 0.30 L whey a litre, 500 L of milk: 150 L (by hand)
     whey = figure(0.3, "L/L", 0.25, None)
-    scaled = core("recipe.figures", "scaled_figure", whey, 500)
+    scaled = core("recipe.own", "scaled_figure", whey, 500)
     assert scaled["unit"] == "L"
     assert scaled["value"] == pytest.approx(150.0, rel=1e-12)
     assert scaled["low"] == pytest.approx(125.0, rel=1e-12)
@@ -463,4 +506,4 @@ def test_a_figure_per_litre_is_scaled_to_the_make(core):
 
 def test_any_other_figure_is_left_as_it_is(core):
     heat = figure(32, "C", 31, 33)
-    assert core("recipe.figures", "scaled_figure", heat, 500) == heat
+    assert core("recipe.own", "scaled_figure", heat, 500) == heat

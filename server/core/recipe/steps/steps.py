@@ -9,9 +9,12 @@ from ..checks import (
     problem,
 )
 from ..figures import is_text
+from ..hazards import HAZARDS
 from ..sum_keys import SUM_KEYS
 from .ends import check_end, check_lasts
 from .judgements import check_judge
+from .own_hold import check_own_hold
+from .stages import STAGES
 from .turns import check_turns
 from .waits import check_circles, check_waits
 from .wanted import check_readings, check_targets
@@ -25,22 +28,13 @@ if TYPE_CHECKING:
 
 MOST_ROUNDS = 1000
 PLACES = ("tank", "vat", "table", "press", "brine", "store")
-CAUTIONS = (
-    "scald",
-    "steam",
-    "hot_water",
-    "moving_parts",
-    "chemical",
-    "lifting",
-    "pinch",
-    "wet_floor",
-)
 DRIFT_FORMS = (
     "time_late",
     "time_early",
     "temperature_low",
     "temperature_high",
     "acid_slow",
+    "acid_stalled",
     "acid_fast",
     "quantity_low",
     "quantity_high",
@@ -72,12 +66,15 @@ def check_steps(recipe: "dict[str, Any]", ingredients: "list[str]") -> "list[Pro
         problems.extend(check_targets(path, step, sources))
         problems.extend(check_readings(path, step))
         problems.extend(_check_adds(path, step, ingredients))
+        problems.extend(_check_choice(path, step))
         problems.extend(check_judge(path, step))
         problems.extend(_check_sums(path, step))
         problems.extend(_check_size(path, step, recipe))
         problems.extend(check_turns(path, step, sources))
+        problems.extend(check_own_hold(path, step, sources))
         if step.get("mould") is True and not recipe.get("moulds"):
             problems.append(problem("moulds", "missing", None))
+    problems.extend(_check_stages(paths, keys, steps))
     problems.extend(_check_closing(paths, steps))
     return problems + check_circles(steps, keys)
 
@@ -93,10 +90,7 @@ def _check_words(path: str, step: "dict[str, Any]") -> "list[Problem]":
     problems.extend(
         check_choice(path + ".place", step.get("place"), PLACES, "unknown_place")
     )
-    cautions = step.get("cautions")
-    for caution in cautions if isinstance(cautions, list) else []:
-        field = path + ".cautions"
-        problems.extend(check_choice(field, caution, CAUTIONS, "unknown_caution"))
+    problems.extend(_check_cautions(path, step))
     drift, drift_problems = mappings(path + ".drift", step.get("drift"))
     problems.extend(drift_problems)
     for index, remedy in enumerate(drift):
@@ -104,10 +98,49 @@ def _check_words(path: str, step: "dict[str, Any]") -> "list[Problem]":
         form = remedy.get("form")
         problems.extend(check_choice(field + ".form", form, DRIFT_FORMS, "unknown"))
         problems.extend(check_text(field + ".do", remedy.get("do")))
+        problems.extend(_check_matter(field + ".quantity", remedy, step))
     for name in ("round", "rounds"):
         if step.get(name) is not None:
             problems.extend(check_count(path + "." + name, step[name], MOST_ROUNDS))
     return problems
+
+
+def _check_matter(
+    field: str, remedy: "dict[str, Any]", step: "dict[str, Any]"
+) -> "list[Problem]":
+    """Return what is wrong with what a remedy is for: its step reads or adds it."""
+    if remedy.get("quantity") is None:
+        return []
+    adds = step.get("adds")
+    known: "list[Any]" = list(adds) if isinstance(adds, list) else []
+    for name in ("targets", "readings"):
+        known.extend(row.get("quantity") for row in mappings("", step.get(name))[0])
+    return check_choice(field, remedy["quantity"], known, "unknown")
+
+
+def _check_cautions(path: str, step: "dict[str, Any]") -> "list[Problem]":
+    problems: "list[Problem]" = []
+    cautions = step.get("cautions")
+    for hazard in cautions if isinstance(cautions, list) else []:
+        field = path + ".cautions"
+        problems.extend(check_choice(field, hazard, HAZARDS, "unknown_caution"))
+    own, own_problems = mappings(path + ".own_cautions", step.get("own_cautions"))
+    problems.extend(own_problems)
+    for index, row in enumerate(own):
+        hazard, field = row.get("hazard"), path + ".own_cautions." + str(index)
+        problems.extend(
+            check_choice(field + ".hazard", hazard, HAZARDS, "unknown_caution")
+        )
+        problems.extend(check_text(field + ".do", row.get("do")))
+    return problems
+
+
+def _check_choice(path: str, step: "dict[str, Any]") -> "list[Problem]":
+    """Check that an option names its choice, and a choice its option."""
+    for one, other in (("choice", "option"), ("option", "choice")):
+        if step.get(one) is not None and not is_text(step.get(other)):
+            return [problem(path + "." + other, "missing", None)]
+    return []
 
 
 def _check_adds(
@@ -143,6 +176,28 @@ def _check_size(
     moulds = mappings("moulds", recipe.get("moulds"))[0]
     sizes = [mould["size"] for mould in moulds if is_text(mould.get("size"))]
     return check_choice(path + ".size", step["size"], sizes, "unknown_size")
+
+
+def _check_stages(
+    paths: "list[str]", keys: "list[str]", steps: "list[dict[str, Any]]"
+) -> "list[Problem]":
+    """Check that all steps name their stage or none, and that none goes back."""
+    if all(step.get("stage") is None for step in steps):
+        return []
+    problems = []
+    for path, step in zip(paths, steps):
+        field = path + ".stage"
+        problems.extend(check_choice(field, step.get("stage"), STAGES, "unknown_stage"))
+    if problems:
+        return problems
+    # Steps may stand in any order; a day runs by what waits on what.
+    at = {key: STAGES.index(step["stage"]) for key, step in zip(keys, steps)}
+    for path, of_step, step in zip(paths, keys, steps):
+        after = step.get("after")
+        for key in after if isinstance(after, list) else []:
+            if is_text(key) and at.get(key, 0) > at[of_step]:
+                problems.append(problem(path + ".stage", "stage_before", key))
+    return problems
 
 
 def _check_closing(

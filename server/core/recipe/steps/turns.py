@@ -2,7 +2,6 @@
 
 from ...units.quantities import check_number
 from ..checks import mappings, problem
-from ..figures import check_figure
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -34,6 +33,9 @@ def check_turns(
     """
     if step.get("turns") is None:
         return []
+    # Loaded when a recipe is checked: the app starts without it.
+    from ..figures import check_figure
+
     field = path + ".turns"
     parts, problems = mappings(field, step["turns"])
     if not parts and not problems:

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from server.shapes.core.words import Problem
 
 
+AT_END = ("end",)  # a target that is judged from when the step's end has come
 READING_TIMES = ("begin", "during", "end")
 
 
@@ -34,6 +35,10 @@ def check_targets(
         quantity_problems = check_quantity(field + ".quantity", quantity)
         units = None if quantity_problems else target_units(quantity)
         problems.extend(quantity_problems)
+        problems.extend(_check_instead(field, target))
+        if target.get("when") is not None:
+            when = target["when"]
+            problems.extend(check_choice(field + ".when", when, AT_END, "unknown"))
         problems.extend(
             check_figure(
                 field + ".figure",
@@ -59,15 +64,19 @@ def check_readings(path: str, step: "dict[str, Any]") -> "list[Problem]":
         label = quantity if is_text(quantity) else str(index)
         field = path + ".readings." + label
         problems.extend(check_quantity(field + ".quantity", quantity))
+        problems.extend(_check_instead(field, reading))
         when = reading.get("when")
-        problems.extend(
-            check_choice(field + ".when", when, READING_TIMES, "not_a_choice")
-        )
+        problems.extend(check_choice(field + ".when", when, READING_TIMES, "unknown"))
         if reading.get("every_s") is not None:
             problems.extend(
                 check_number(field + ".every_s", reading["every_s"], 1, LONGEST_S)
             )
     return problems
+
+
+def _check_instead(field: str, row: "dict[str, Any]") -> "list[Problem]":
+    other: "Any" = row.get("instead_of")
+    return [] if other is None else check_quantity(field + ".instead_of", other)
 
 
 def check_quantity(field: str, quantity: "Any") -> "list[Problem]":

@@ -1,8 +1,8 @@
 """The check of a recipe's own curve of pH over time, where it has one."""
 
-from ..units.quantities import check_number
-from .checks import check_choice, mappings, problem
-from .figures import check_status, is_text
+from ...units.quantities import check_number
+from ..checks import check_choice, mappings, problem
+from ..figures import check_status, is_text
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

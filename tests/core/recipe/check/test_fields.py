@@ -73,7 +73,7 @@ def _ask_all(events, made, now_ms):
     desk.record(kept, make_id)
     desk.tanks(kept, now_ms)
     desk.trends(kept, made["id"])
-    desk.clashes_if(kept, made, now_ms, now_ms)
+    desk.clashes_if(kept, made, "raw", now_ms, now_ms)
     opening.suggestion(made, 500.0)
 '''
 
@@ -150,6 +150,8 @@ def check(put, path, value):
     was = before(path)
     if was is None or value in (None, GONE):
         return  # what is left out may be filled, and the other way round
+    if path[-2:] == ["by", "value"] and isinstance(value, str):
+        return  # a figure is answered by one value of a sum, or by one of several
     if kind_of(value) != kind_of(was):
         # Told of the field itself, by its name or the list it stands in.
         name = [str(part) for part in path if isinstance(part, str)][-1]

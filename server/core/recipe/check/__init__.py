@@ -1,0 +1,1 @@
+"""What a recipe must be, looked at part by part."""
