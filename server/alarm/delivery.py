@@ -16,7 +16,7 @@ from cryptography.hazmat.primitives.asymmetric import ec
 from server.alarm import keys, message, sender
 from server.alarm.contact import contact
 from server.alarm.endpoint import push_endpoint
-from server.alarm.told import Sent, Told
+from server.alarm.notified import Notified, Sent
 from server.config import Settings
 from server.core.alarm import alarms as core_alarms
 from server.core.alarm.sound import quiet, sounding
@@ -61,7 +61,7 @@ class Delivery:
         self._settings = settings
         self._send = send
         self._again: list[Job] = []
-        self._told = Told()
+        self._notified = Notified()
         self._unworded: set[str] = set()
 
     def turn(self, now_ms: int, real_ms: int) -> None:
@@ -71,7 +71,7 @@ class Delivery:
             now_ms: now, by the server's clock [ms].
             real_ms: now, by a real clock: people hear in real time [ms].
         """
-        self._told.catch_up()
+        self._notified.catch_up()
         live = [row for row in pushes.subscriptions() if self._may_call(row)]
         address, _ = contact(self._settings)
         if not live or address is None:
@@ -83,7 +83,7 @@ class Delivery:
         self._again = [job for job in self._again if not _is_due(job, real_ms)]
         for person in dict.fromkeys(row.person for row in live):
             theirs = [row for row in live if row.person == person]
-            before = self._told.heard(person) or NEW
+            before = self._notified.heard(person) or NEW
             try:
                 told, theirs_now = _for_person(
                     before, theirs, standing, (now_ms, real_ms), seconds
@@ -94,9 +94,9 @@ class Delivery:
                 continue
             self._unworded.discard(person)
             if told != before:
-                self._told.save_heard(person, told)
+                self._notified.save_heard(person, told)
             jobs += theirs_now
-        if not self._told.is_behind:  # or each test would be due again at once
+        if not self._notified.is_behind:  # or each test would be due again at once
             jobs += _weekly_tests(live, real_ms)
         self._send_all(jobs, address, key, real_ms)
 
@@ -149,7 +149,7 @@ class Delivery:
         for job, status in zip(jobs, statuses, strict=True):
             told = job.message
             to = job.subscription.id
-            self._told.note_sent(Sent(to, told.what, told.tag, status, real_ms))
+            self._notified.note_sent(Sent(to, told.what, told.tag, status, real_ms))
             if _may_pass(status) and job.tries + 1 < TRIES:
                 self._again.append(
                     job._replace(tries=job.tries + 1, from_ms=real_ms + RETRY_MS)

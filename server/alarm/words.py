@@ -58,10 +58,15 @@ def sentence(alarm: dict[str, Any], language: str | None) -> str:
     numbers = alarm["numbers"]
     what = words["what"].get(numbers.get("quantity"))
     kind = alarm["kind"]
+    if kind == "matter":
+        return str(words["matters"][alarm["key"].removeprefix("matter.")])
     if kind == "alert" and what is None:
         kind = "alert_plain"
+    if alarm["key"] == "alert.readings_overdue":
+        kind = "readings_overdue"
     text = str(words[kind]).format(
         label=numbers.get("value") or words["a_timer"],
+        n=numbers.get("value"),
         step=own(alarm["title"], language) or words["the_make"],
         what=what or numbers.get("quantity"),
     )

@@ -270,7 +270,7 @@ def test_a_disk_that_takes_nothing_silences_nobody_and_rings_nobody_twice(
         assert len(olive.heard()) == 2  # the alarm, and that nobody answered it
         if state == "read_only":  # a full one may still have room within a page
             assert kept.heard(ada.person) is None
-    sends._told._tried_s -= 60  # it tries again now and then
+    sends._notified._tried_s -= 60  # it tries again now and then
     turn(sends, 17)
     assert len(kept.heard(ada.person)["pushed"]) == 1
     assert pushes.subscriptions()[0].status == 201

@@ -5,7 +5,9 @@ Rules first.
    band is over; only what is wanted to the minute rings at its instant: a
    stand-alone timer, and a step that ends by time or by flocculation.
 2. One matter, one alarm. Its name in a make is the id of the Alert it comes
-   from, so that a word given on the make's own screen counts here too.
+   from, so that a word given on the make's own screen counts here too. It may grow:
+   a step that is due is late then, a reading out of its band becomes the verdict on
+   the hold. A word about a step that was due is none about its being late.
 3. To acknowledge silences the sound and hides nothing. What nobody answers is
    told to the owner after a while.
 4. To shelve takes the sound away for a named time, by a named person, with why;
@@ -18,16 +20,18 @@ How loud, and how often, is decided in `sound`.
 
 from ..creamery.kept import view as view_of
 from ..log import run
+from ..log.answers import acknowledged
 from ..log.apart import ask, without_alarms
 from ..make.practice import is_practice
-from .rows import RETURNED_S, deadlines, ended, standing, unshown
+from .deadlines import deadlines
+from .raised import RETURNED_S, ended, mark_of, standing, unshown
+from .wall import wall_rows
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from server.shapes.core.alarms import Alarm, Alarms, Deadline, Shelved
     from server.shapes.core.state import Desk, State
-    from server.shapes.core.view import View
-    from server.shapes.core.words import Said
+    from server.shapes.core.view import Make, View
 
 
 ESCALATE_S = 600.0  # practice; the owner may set another
@@ -45,16 +49,18 @@ def alarms(desk: "Desk", now_ms: int, escalate_s: float) -> "Alarms":
             is told [s].
 
     Returns:
-        {"now_ms", "next_change_ms", "alarms", "deadlines"}: list of Alarm, see
-        `rows`, and what will ring next, see `rows`.
+        {"now_ms", "next_change_ms", "alarms", "deadlines", "wall"}: list of Alarm,
+        what will ring next, see `raised` and `deadlines`, and `wall.wall_rows`.
     """
     listed: "list[Alarm]" = []
     ahead: "list[Deadline]" = []
     changes: "list[int | None]" = []
+    makes: "list[Make]" = []
     for make_id in sorted(desk["makes"]):
         view = view_of(desk, make_id, now_ms)
         if view is None or not view["make"]["is_open"]:
             continue
+        makes.append(view["make"])
         state = desk["makes"][make_id]
         told = ask(
             desk, make_id, "alarms", now_ms, _of_make, view, state, now_ms, escalate_s
@@ -67,14 +73,19 @@ def alarms(desk: "Desk", now_ms: int, escalate_s: float) -> "Alarms":
         state = desk["makes"][silent["make"]]
         listed.append(_with_state(unshown(silent), state, now_ms, escalate_s))
     for alarm in listed:
+        alarm["is_open"] = alarm["state"] == "unacknowledged"
+        alarm["mark"] = mark_of(alarm["priority"]) if alarm["is_open"] else "ok"
         changes.extend(_changes(alarm))
     changes.extend(deadline["due_ms"] for deadline in ahead)
+    ahead = sorted(ahead, key=_due_rank)
+    asking = [alarm for alarm in listed if alarm["state"] != "returned"]
     later = [ms for ms in changes if ms is not None and ms > now_ms]
     return {
         "now_ms": now_ms,
         "next_change_ms": min(later) if later else None,
         "alarms": sorted(listed, key=rank),
-        "deadlines": sorted(ahead, key=_due_rank),
+        "deadlines": ahead,
+        "wall": wall_rows(makes, ahead, asking),
     }
 
 
@@ -100,7 +111,7 @@ def _said(
         if alarm["rings_ms"] <= now_ms
     ]
     for alarm in ended(view, now_ms):
-        if _word(state, alarm) is None:
+        if acknowledged(state, alarm["matter"], _word_ms(alarm)) is None:
             alarm["state"] = "returned"
             told.append(alarm)
     return told
@@ -124,14 +135,6 @@ def _due_rank(deadline: "Deadline") -> "tuple[int, str]":
     return (deadline["due_ms"], deadline["id"])
 
 
-def _word(state: "State", alarm: "Alarm") -> "Said | None":
-    """Return who acknowledged an alarm, since it began; None when nobody did."""
-    entry = run.last(state, "alert_acknowledged", alarm["matter"])
-    if entry is None or entry["t_ms"] < alarm["due_ms"]:
-        return None
-    return {"by": entry["by"], "at_ms": entry["t_ms"]}
-
-
 def _shelf(state: "State", alarm: "Alarm", now_ms: int) -> "Shelved | None":
     entry = run.last(state, "alarm_shelved", alarm["matter"])
     if entry is None or entry["t_ms"] > now_ms:
@@ -151,7 +154,7 @@ def _shelf(state: "State", alarm: "Alarm", now_ms: int) -> "Shelved | None":
 def _with_state(
     alarm: "Alarm", state: "State", now_ms: int, escalate_s: float
 ) -> "Alarm":
-    alarm["acknowledged"] = _word(state, alarm)
+    alarm["acknowledged"] = acknowledged(state, alarm["matter"], _word_ms(alarm))
     alarm["shelved"] = _shelf(state, alarm, now_ms)
     if alarm["shelved"] is not None:
         alarm["state"] = "shelved"
@@ -165,6 +168,16 @@ def _with_state(
             alarm["escalates_ms"] = escalates_ms
             alarm["escalated"] = now_ms >= escalates_ms
     return alarm
+
+
+def _word_ms(alarm: "Alarm") -> int:
+    """Return since when a word answers an alarm [ms]: since it asks.
+
+    A word about the reading that told of a matter first is one about the matter, and
+    an answer to a make that cannot be shown counts for as long as that lasts.
+    """
+    lasts = alarm["kind"] in ("matter", "unshown")
+    return alarm["due_ms"] if lasts else alarm["rings_ms"]
 
 
 def _unshelved_ms(state: "State", alarm: "Alarm") -> int:

@@ -2,10 +2,10 @@
 
 from ..log import run
 from ..log.apart import ask, broken
-from ..log.opening import is_opened, is_over
+from ..log.opening import discarding, is_opened, is_over
 from ..step.in_store import can_brine
-from .clashes import AHEAD_MS, MOST, clashes
-from .due import dues, in_brine, of_tank, when_of
+from .clashes import AHEAD_MS, MOST, SOON_MS, clashes
+from .due import dues, in_brine, lead, of_tank, when_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -13,6 +13,9 @@ if TYPE_CHECKING:
     from server.shapes.core.state import Desk, State
     from server.shapes.core.step import Step, StepSummary
     from server.shapes.core.view import Unread, View
+
+# Who comes the next morning still reads that a make was discarded; our own judgement.
+GONE_MS = 2 * 86400000
 
 
 def board(
@@ -34,7 +37,8 @@ def board(
     """
     makes = desk["makes"]
     running = [view for view in views if view["make"]["is_open"]]
-    due = _due(desk, running, now_ms)
+    due = sorted(_due(desk, running, now_ms), key=_due_rank)
+    lead(due)
     for prompt in due:
         prompt["when"] = when_of(prompt, now_ms, tz_min)
     changes = [
@@ -48,17 +52,31 @@ def board(
     )
     until_ms = now_ms + AHEAD_MS
     together = ask(desk, "", "clashes", now_ms, clashes, ahead, now_ms, until_ms) or []
-    last_words = desk["last_words"]
+    changes.extend(
+        clash["at_ms"] - SOON_MS for clash in together if not clash["is_soon"]
+    )
+    gone_ms = [_told_until_ms(desk, view) for view in views]
+    changes.extend(until for until in gone_ms if until > now_ms)
     return {
         "now_ms": now_ms,
         "next_change_ms": min(changes) if changes else None,
-        "makes": sorted([_summary(view, last_words) for view in views], key=_rank),
-        "due": sorted(due, key=_due_rank),
+        "makes": sorted([_summary(view, desk, now_ms) for view in views], key=_rank),
+        "ripening": _ripening(views),
+        "due": due,
         "clashes": together[:MOST],
         "clash_count": len(together),
         "broken": broken(desk),
         "unread": _unread(makes),
     }
+
+
+def _ripening(views: "list[View]") -> "list[str]":
+    """Return the makes whose wheels are out of the press, the newest first."""
+    makes = [view["make"] for view in views]
+    # Practice waits where there is real cheese.
+    ripe = [make for make in makes if make["store_step"] and not make["practice"]]
+    ripe = sorted(ripe, key=lambda make: (-make["opened_ms"], make["id"]))
+    return [make["id"] for make in ripe]
 
 
 def _due(desk: "Desk", running: "list[View]", now_ms: int) -> "list[Due]":
@@ -73,7 +91,7 @@ def _due(desk: "Desk", running: "list[View]", now_ms: int) -> "list[Due]":
         told.extend(answer[1] if answer else [])
     for stream in sorted(makes):
         due.extend(
-            ask(desk, stream, "tank_due", now_ms, of_tank, makes, stream, told, now_ms)
+            ask(desk, stream, "tank_due", now_ms, of_tank, desk, stream, told, now_ms)
             or []
         )
     return due
@@ -112,7 +130,13 @@ def _rank(make: "MakeSummary") -> "tuple[bool, int, str]":
     return (not make["is_open"], -make["opened_ms"], make["id"])
 
 
-def _summary(view: "View", last_words: "dict[str, int]") -> "MakeSummary":
+def _told_until_ms(desk: "Desk", view: "View") -> int:
+    """Return until when Now tells that a make was discarded; 0 of any other [ms]."""
+    gone = discarding(desk["makes"][view["make"]["id"]])
+    return 0 if gone is None else gone["t_ms"] + GONE_MS
+
+
+def _summary(view: "View", desk: "Desk", now_ms: int) -> "MakeSummary":
     make = view["make"]
     focus = None
     for step in view["steps"]:
@@ -126,6 +150,7 @@ def _summary(view: "View", last_words: "dict[str, int]") -> "MakeSummary":
         "practice": make["practice"],
         "state": make["state"],
         "is_open": make["is_open"],
+        "on_now": make["is_open"] or _told_until_ms(desk, view) > now_ms,
         "vat": make["vat"],
         "opened_ms": make["opened_ms"],
         "recipe_title": make["recipe_title"],
@@ -135,9 +160,11 @@ def _summary(view: "View", last_words: "dict[str, int]") -> "MakeSummary":
         "focus": focus,
         "running": running,
         "alerts": view["alerts"],
+        "matters": view["matters"],
         "day": view["day"],
         "whole": view["whole"],
-        "last_word_ms": last_words.get(make["id"]),
+        "band": view["band"],
+        "last_word_ms": desk["last_words"].get(make["id"]),
         "unread": view["unread"],
     }
 
@@ -147,6 +174,7 @@ def _brief(step: "Step") -> "StepSummary":
         "key": step["key"],
         "title": step["title"],
         "status": step["status"],
+        "mark": step["mark"],
         "due_ms": step["due_ms"],
         "timing": step["timing"],
         "main": step["main"],

@@ -11,6 +11,7 @@ if TYPE_CHECKING:
 
 WITHIN_MS = 300000  # this near, two acts want two pairs of hands; our own judgement
 AHEAD_MS = 86400000
+SOON_MS = 3600000  # before, it is no news to a busy hand; our own judgement
 MOST = 3  # more than a few are read by nobody
 
 
@@ -23,14 +24,20 @@ def clashes(acts: "list[Act]", now_ms: int, until_ms: int) -> "list[Clash]":
         until_ms: how far to look [ms].
 
     Returns:
-        List of {"at_ms", "acts" [Act], "move"}; move is {"act": its place in the
+        List of {"at_ms", "acts" [Act], "move", "is_soon"}; is_soon within the hour;
+        move is {"act": its place in the
         list, "to_ms", "way": "later" or "earlier", "clears"} for the act with
         the widest band, None when no band leaves room.
     """
     ahead = [act for act in acts if now_ms < act["at_ms"] <= until_ms]
     ahead.sort(key=_by_time)
     return [
-        {"at_ms": group[0]["at_ms"], "acts": group, "move": _move(group, now_ms)}
+        {
+            "at_ms": group[0]["at_ms"],
+            "acts": group,
+            "move": _move(group, now_ms),
+            "is_soon": group[0]["at_ms"] - now_ms <= SOON_MS,
+        }
         for group in _groups(ahead)
     ]
 

@@ -3,23 +3,29 @@
 A Due is a prompt, not an alarm: it says what wants a hand and when.
 """
 
+from ..figures.brining import load_due_ms
 from ..figures.due import span_ms
 from ..log import run
 from ..log.opening import opening, tank_opening
 from ..make.practice import is_practice
 from ..numbers.dates import day_of
-from ..step.alerts.step_alerts import OVERDUE_GRACE_S
+from ..step.alerts.overdue import told_by_other
 from ..step.focus import next_thing_ms
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from server.shapes.core.board import Due, DueLevel, DueWhat, DueWhen
-    from server.shapes.core.state import Entry, State
-    from server.shapes.core.step import Step
+    from server.shapes.core.state import Desk, Entry, State
+    from server.shapes.core.step import Step, StepMark
     from server.shapes.core.view import Timer, View
 
 
 SOON_MS = 3600000
+MARKS: "dict[DueLevel, StepMark]" = {
+    "later": "waiting",
+    "due": "due",
+    "check": "late",
+}
 
 
 def when_of(due: "Due", now_ms: int, tz_min: int) -> "DueWhen":
@@ -50,15 +56,21 @@ def dues(view: "View", now_ms: int) -> "list[Due]":
     Returns:
         List of Due: {"make", "make_name", "practice", "step", "title", "round",
         "rounds", "what", "timer", "label", "quantity", "tank", "load",
-        "wheels", "size", "due_ms", "late_ms", "level", "when", "task"}. what is
+        "wheels", "size", "due_ms", "late_ms", "level", "mark", "when", "leads",
+        "task"}. what is
         "step_begin", "step_end", "reading", "turn", "timer" or "unload";
         late_ms is until when the recipe lets it wait, or None; level is
-        "later", "due" or "check" where it is late; when is None until the board
-        knows whose day it is, see `when_of`.
+        "later", "due" or "check" where it is late; mark says the same, and that a
+        step is "ready", in the word of a shape; when is None until the board
+        knows whose day it is, see `when_of`; leads is False until it has sorted
+        them, see `lead`.
     """
     told: "list[Due]" = []
     for step in view["steps"]:
-        if step["status"] == "ready":
+        if step["stopped_by"]:
+            # It wants a decision first, which its matter asks for.
+            told.extend(_of_readings(view, step, now_ms))
+        elif step["status"] == "ready":
             told.append(_due(view, step, "step_begin", now_ms, now_ms))
         elif step["status"] == "running":
             told.extend(_of_end(view, step, now_ms))
@@ -68,6 +80,22 @@ def dues(view: "View", now_ms: int) -> "list[Due]":
         if timer["stopped_ms"] is None:
             told.append(_of_timer(view, timer, now_ms))
     return told
+
+
+def lead(sorted_dues: "list[Due]") -> None:
+    """Mark the first Due of each step: it stands for the step.
+
+    Beside a turn stands the tap that says it was done, so a turn leads none.
+
+    Args:
+        sorted_dues: list of Due in the order of the list; changed in place.
+    """
+    led = []
+    for due in sorted_dues:
+        step = (due["make"], due["step"])
+        if due["step"] is not None and due["what"] != "turn" and step not in led:
+            due["leads"] = True
+            led.append(step)
 
 
 def _is_late(step: "Step") -> bool:
@@ -87,8 +115,8 @@ def _of_end(view: "View", step: "Step", now_ms: int) -> "list[Due]":
 
 def _of_readings(view: "View", step: "Step", now_ms: int) -> "list[Due]":
     told = []
-    for quantity, due_ms, overdue_s in _readings_due(step):
-        is_over = _is_late(step) or overdue_s > OVERDUE_GRACE_S
+    for quantity, due_ms, is_overdue in _readings_due(step):
+        is_over = _is_late(step) or is_overdue
         due = _due(view, step, "reading", due_ms, now_ms, is_over)
         due["quantity"] = quantity
         told.append(due)
@@ -112,7 +140,7 @@ def _of_timer(view: "View", timer: "Timer", now_ms: int) -> "Due":
 
 
 def of_tank(
-    makes: "dict[str, State]",
+    desk: "Desk",
     stream: str,
     told_of: "list[tuple[str, str]]",
     now_ms: int,
@@ -122,7 +150,7 @@ def of_tank(
     Wheels whose step of the recipe still runs are told by that step.
 
     Args:
-        makes: {stream id: State}, makes and tanks alike.
+        desk: Desk.
         stream: id of the tank; of a make there is nothing to tell.
         told_of: (make, size) of the wheels that a step tells of, see `in_brine`.
         now_ms: now [ms].
@@ -130,6 +158,7 @@ def of_tank(
     Returns:
         List of Due with "tank", "load", "wheels" and "size".
     """
+    makes = desk["makes"]
     tank = makes[stream]
     if tank_opening(tank) is None:
         return []
@@ -138,20 +167,20 @@ def of_tank(
     for entry in run.entries(tank, "tank_loaded"):
         data = entry["data"]
         of_step = (data["load_make"], data["size"]) in told_of
-        if data.get("days") is None or entry["id"] in out or of_step:
+        if entry["id"] in out or of_step or is_practice(makes.get(data["load_make"])):
             continue
-        if not is_practice(makes.get(data["load_make"])):
-            told.append(_of_load(makes, stream, entry, now_ms))
+        due_ms = load_due_ms(desk, entry, now_ms)
+        if due_ms is not None:
+            told.append(_of_load(makes, stream, entry, due_ms, now_ms))
     return told
 
 
 def _of_load(
-    makes: "dict[str, State]", stream: str, entry: "Entry", now_ms: int
+    makes: "dict[str, State]", stream: str, entry: "Entry", due_ms: int, now_ms: int
 ) -> "Due":
     data = entry["data"]
     tank = tank_opening(makes[stream])
     make = opening(makes.get(data["load_make"]))
-    due_ms = entry["t_ms"] + int(data["days"] * 86400000)
     due = _due(None, None, "unload", due_ms, now_ms)
     due["make"] = data["load_make"]
     due["make_name"] = None if make is None else make["data"]["name"]
@@ -175,15 +204,18 @@ def in_brine(view: "View") -> "list[tuple[str, str]]":
     ]
 
 
-def _readings_due(step: "Step") -> "list[tuple[str, int, float]]":
-    """Return (quantity, instant, overdue) of what must be read, each once."""
-    due: "dict[str, tuple[str, int, float]]" = {}
+def _readings_due(step: "Step") -> "list[tuple[str, int, bool]]":
+    """Return (quantity, instant, is overdue) of what must be read, each once."""
+    due: "dict[str, tuple[str, int, bool]]" = {}
     for reading in step["readings"]:
         if reading["due_ms"] is None or not (reading["required"] or reading["every_s"]):
             continue
+        if told_by_other(reading, step["readings"]):
+            continue
         quantity = reading["quantity"]
         if quantity not in due or reading["due_ms"] < due[quantity][1]:
-            due[quantity] = (quantity, reading["due_ms"], reading["overdue_s"])
+            is_overdue = reading["overdue_s"] > reading["grace_s"]
+            due[quantity] = (quantity, reading["due_ms"], is_overdue)
     return sorted(due.values())
 
 
@@ -217,6 +249,8 @@ def _due(
         "due_ms": due_ms,
         "late_ms": None,
         "level": level,
+        "mark": "ready" if what == "step_begin" else MARKS[level],
         "when": None,
+        "leads": False,
         "task": None if step is None else step["task"],
     }

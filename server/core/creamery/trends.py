@@ -5,7 +5,7 @@ makes a chart has points and no limits. Beside the single values runs their weig
 average of late, which feels a small shift that lasts sooner than they do.
 """
 
-from ..log.opening import opening
+from ..log.opening import opening, recipe_of
 from ..log.readings import every
 from ..log.standing import make_state
 from ..make.curd import floc_s
@@ -106,8 +106,8 @@ def _makes(makes: "dict[str, State]", recipe_id: str) -> "list[tuple[State, Entr
     opened_makes = []
     for stream in sorted(makes):
         state = makes[stream]
-        opened = opening(state)
-        if opened is None or opened["data"]["recipe"]["id"] != recipe_id:
+        opened, recipe = opening(state), recipe_of(state)
+        if opened is None or recipe is None or recipe["id"] != recipe_id:
             continue
         if make_state(state) != "abandoned" and not is_practice(state):
             opened_makes.append((state, opened))
@@ -121,7 +121,8 @@ def _figures(state: "State", opened: "Entry") -> "dict[str, Any]":
 
 def _ph_at_drain(state: "State", opened: "Entry") -> "float | None":
     """Return the first pH of the first step that draws whey off."""
-    for step in opened["data"]["recipe"]["steps"]:
+    recipe = recipe_of(state)
+    for step in recipe["steps"] if recipe else []:
         wanted = [reading["quantity"] for reading in step.get("readings", [])]
         if "whey_drained_l" in wanted and "ph" in wanted:
             for entry in every(state, "ph"):
@@ -132,7 +133,8 @@ def _ph_at_drain(state: "State", opened: "Entry") -> "float | None":
 
 
 def _floc_s(state: "State", opened: "Entry") -> "float | None":
-    return floc_s(state, opened["data"]["recipe"])
+    recipe = recipe_of(state)
+    return None if recipe is None else floc_s(state, recipe)
 
 
 def _yield_frac(state: "State", opened: "Entry") -> "float | None":

@@ -15,8 +15,10 @@ from .entries import check_correction as check_correction
 from .entries import check_new as check_new
 from .entries import check_pin as check_pin
 from .entries import proof_for as proof_for
+from .entries import refused as refused
 from .entries import rights as rights
 from .entries import tap as tap
+from .makes import add_from_lot as add_from_lot
 from .makes import curve as curve
 from .makes import file as file
 from .makes import new as new
@@ -30,8 +32,10 @@ from .openings import batch_code as batch_code
 from .openings import equipment_before as equipment_before
 from .openings import equipment_of_make as equipment_of_make
 from .openings import equipment_rows as equipment_rows
+from .openings import options as options
 from .openings import read_equipment as read_equipment
 from .openings import suggestion as suggestion
+from .openings import treatments as treatments
 from .openings import vats as vats
 from .ringing import alarms as alarms
 from .ringing import sounding as sounding

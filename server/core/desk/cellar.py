@@ -24,11 +24,15 @@ def tanks(desk: "Desk", now_ms: int) -> "list[Tank]":
         now_ms: now, by the server's clock [ms].
     """
     from ..brine.tanks import tanks as accounts
+    from ..figures.brining import wants
 
     def of_one(stream: str, question: "Callable[..., Any]", *args: "Any") -> "Any":
         return ask(desk, stream, "tank", now_ms, question, *args)
 
-    return accounts(desk["makes"], now_ms, desk.get("rules") or {}, of_one)
+    def wants_now(account: "Tank") -> None:
+        wants(desk, account, now_ms)
+
+    return accounts(desk["makes"], now_ms, of_one, wants_now)
 
 
 def read_mass(

@@ -5,6 +5,7 @@ from ..creamery.board import board as board_of
 from ..creamery.kept import view as view_of
 from ..log.apart import ask
 from ..log.opening import recipe_of
+from ..recipe.route import route
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -12,7 +13,7 @@ if TYPE_CHECKING:
     from typing import Any
 
     from server.shapes.core.board import Act, Board, ClashesIf
-    from server.shapes.core.recipe import Recipe
+    from server.shapes.core.recipe import Recipe, Treatment
     from server.shapes.core.state import Desk
     from server.shapes.core.trends import Chart
     from server.shapes.core.view import View
@@ -61,13 +62,18 @@ def _acts(desk: "Desk", view: "View") -> "list[Act] | None":
 
 
 def clashes_if(
-    desk: "Desk", recipe: "Recipe", start_ms: int, now_ms: int
+    desk: "Desk",
+    recipe: "Recipe",
+    treatment: "Treatment",
+    start_ms: int,
+    now_ms: int,
 ) -> "ClashesIf":
     """Return what a make opened at an instant would clash with, and a better start.
 
     Args:
         desk: Desk.
         recipe: a sound recipe.
+        treatment: how its milk would be treated.
         start_ms: when the make would be opened [ms].
         now_ms: now, by the server's clock [ms].
 
@@ -77,7 +83,7 @@ def clashes_if(
     from ..creamery.starts import clashes_if as would_clash
 
     ahead = _acts_ahead(desk, _views(desk, now_ms), now_ms)
-    return would_clash(ahead, recipe, start_ms, now_ms)
+    return would_clash(ahead, route(recipe, treatment), start_ms, now_ms)
 
 
 def trends(desk: "Desk", recipe_id: str) -> "list[Chart]":

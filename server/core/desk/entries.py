@@ -1,6 +1,7 @@
 """Entries: what speaks against one, and the tap that records it."""
 
 from ..creamery.kept import file, view
+from ..heat.treatment import check_change
 from ..log import amends
 from ..log.kinds.allowed import may, role_for
 from ..log.kinds.event import check_event
@@ -8,6 +9,9 @@ from ..log.kinds.table import KINDS
 from ..log.rights.legal import about_of
 from ..log.rights.proof import proof_for as proof_for
 from ..log.rights.roles import rights as rights
+from ..matters.stopped import may_be_refused
+from ..matters.stopped import refused as passed
+from .shown import view_for
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -16,6 +20,7 @@ if TYPE_CHECKING:
 
     from server.shapes.core.record import Changeable
     from server.shapes.core.state import Desk, Event
+    from server.shapes.core.view import Reader
     from server.shapes.core.words import Problem
 
 
@@ -53,6 +58,23 @@ def check_new(event: "Any") -> "list[Problem]":
     return check_limits(event)
 
 
+def check_in_make(desk: "Desk", event: "Event") -> "list[Problem]":
+    """Return what of its make speaks against an entry about to be recorded here.
+
+    What another phone recorded without knowing it is kept and shown as it is.
+
+    Args:
+        desk: Desk.
+        event: the event, sound in itself.
+
+    Returns:
+        List of {"field", "key", "limit"}.
+    """
+    if event["kind"] != "treatment_changed":
+        return []
+    return check_change(desk["makes"].get(event["make"]), event["data"])
+
+
 def _not_allowed(
     event: "Mapping[str, Any]", role: str, about: "str | None" = None
 ) -> "list[Problem]":
@@ -72,7 +94,12 @@ def _about(desk: "Desk", event: "Event") -> "str | None":
 
 
 def tap(
-    desk: "Desk", event: "Event", roles: "list[str]", make_id: str, now_ms: int
+    desk: "Desk",
+    event: "Event",
+    roles: "list[str]",
+    make_id: str,
+    now_ms: int,
+    reader: "Reader | None" = None,
 ) -> "dict[str, Any]":
     """Check an event, file it and answer with the View, all in one question.
 
@@ -81,24 +108,49 @@ def tap(
 
     Args:
         desk: Desk; changed in place when the event is sound.
-        event: the event.
+        event: the event; one that would pass a standing matter is not filed.
         roles: roles that must all be allowed to record it.
         make_id: UUID of the make that is shown, or "".
         now_ms: now, by the server's clock [ms].
+        reader: as for `makes.view`.
 
     Returns:
         {"problems": as from `check`, "view": View or None}; with problems the
         event is not filed.
     """
-    problems = check_new(event)
+    problems = check_new(event) or check_in_make(desk, event)
     if not problems:
         about = _about(desk, event)
         for role in roles:
             problems = problems + _not_allowed(event, role, about)
+    problems = problems or refused(desk, event, roles, now_ms)
     if problems:
         return {"problems": problems, "view": None}
     file(desk, event)
-    return {"problems": [], "view": view(desk, make_id, now_ms)}
+    return {"problems": [], "view": view_for(desk, make_id, now_ms, reader)}
+
+
+def refused(
+    desk: "Desk", event: "Event", roles: "list[str]", now_ms: int
+) -> "list[Problem]":
+    """Return which standing matters an event would pass, as far as is known here.
+
+    Args:
+        desk: Desk; without the event.
+        event: a sound event.
+        roles: roles of those who record it.
+        now_ms: now, by the server's clock [ms].
+
+    Returns:
+        List of {"field", "key", "limit"}, see `matters.stopped.refused`.
+    """
+    if not may_be_refused(event):
+        return []
+    make_id = event["data"].get("load_make", event["make"])
+    state, shown = desk["makes"].get(make_id), view(desk, make_id, now_ms)
+    if state is None or shown is None:
+        return []
+    return passed(state, shown["matters"], event, roles, desk.get("rules", {}))
 
 
 def check_correction(

@@ -4,6 +4,7 @@ All but the first is loaded when it is asked for: the app starts without it.
 """
 
 from ..log.equipment import altered, has_any, of_make
+from ..recipe.treatments import allowed, usual
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -16,7 +17,7 @@ if TYPE_CHECKING:
         EquipmentRow,
         EquipmentSet,
     )
-    from server.shapes.core.recipe import Recipe
+    from server.shapes.core.recipe import Recipe, RecipeChoice, Treatment
     from server.shapes.core.state import Desk
 
 
@@ -33,6 +34,40 @@ def suggestion(recipe: "Recipe", milk_l: float) -> "dict[str, Any]":
     from ..make.opening import suggestion as suggested
 
     return suggested(recipe, milk_l)
+
+
+def treatments(recipe: "Recipe") -> "list[Treatment]":
+    """Return how the milk of a recipe may be treated, its usual way first.
+
+    Args:
+        recipe: a sound recipe.
+    """
+    first = usual(recipe)
+    return [first] + [other for other in allowed(recipe) if other != first]
+
+
+def options(recipe: "Recipe", treatment: "Treatment") -> "list[RecipeChoice]":
+    """Return the choices of a recipe on one route, its usual option of each first.
+
+    Args:
+        recipe: a sound recipe.
+        treatment: how its milk would be treated.
+
+    Returns:
+        List of {"choice", "options"}; options is a list of {"option", "title"} with
+        the title of its first step.
+    """
+    from ..recipe.route import choices, route
+
+    told: "list[RecipeChoice]" = []
+    for step in choices(route(recipe, treatment)):
+        rows = [row["options"] for row in told if row["choice"] == step["choice"]]
+        if not rows:
+            told.append({"choice": step["choice"], "options": []})
+            rows = [told[-1]["options"]]
+        if step["option"] not in [row["option"] for row in rows[0]]:
+            rows[0].append({"option": step["option"], "title": step["title"]})
+    return told
 
 
 def batch_code(desk: "Desk", now_ms: int, tz_min: int) -> str:

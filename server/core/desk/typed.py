@@ -40,7 +40,7 @@ def read_reading(
     typed_unit: str,
     size: "str | None" = None,
 ) -> "dict[str, Any]":
-    """Return what a reading typed now means, compared with the one before it.
+    """Return what a reading typed now means, beside the last and what is wanted.
 
     Args:
         desk: Desk.
@@ -55,7 +55,12 @@ def read_reading(
     """
     before = last_reading(desk, make_id, quantity, size)
     last = None if before is None else before["value"]
-    return read_typed_value(quantity, typed, typed_unit, last)
+    # Loaded with the first pad: the app starts without it.
+    from ..make.wanted_now import wanted_now
+
+    state = desk["makes"].get(make_id)
+    wanted = [] if state is None else wanted_now(state, quantity)
+    return read_typed_value(quantity, typed, typed_unit, last, wanted)
 
 
 def read_typed(

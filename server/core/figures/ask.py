@@ -14,6 +14,8 @@ if TYPE_CHECKING:
     from server.shapes.core.state import Context, KnownValue, Scene
     from server.shapes.core.sums import Answer
 
+    LookedUp = dict[str, KnownValue | None]
+
 
 def asked(
     context: "Context", step: "RecipeStep", key: str, size: "str | None"
@@ -26,11 +28,25 @@ def asked(
         key: key of the sum.
         size: size of wheel that it is asked about, or None.
     """
-    # Sums are loaded when the first is asked: a recipe may name none.
+    # All of this is loaded when the first sum is asked: a recipe may name none.
+    from ..known.lacking import lacking
+
+    told: "LookedUp" = {}
+    missing = lacking(scene_of(context, step, size), key, told)
+    if missing:
+        return _unanswered(key, missing)
     from ..sums.catalogue import find
 
     sum_row = find(key)
-    return None if sum_row is None else answer_at(context, step, sum_row, size)[0]
+    return None if sum_row is None else answer_at(context, step, sum_row, size, told)[0]
+
+
+def _unanswered(key: str, missing: "list[str]") -> "Answer":
+    from ..sums.reply import reply_of
+
+    reply = reply_of(key)
+    reply["missing"] = missing
+    return reply
 
 
 def answer_at(
@@ -38,6 +54,7 @@ def answer_at(
     step: "RecipeStep",
     sum_row: "dict[str, Any]",
     size: "str | None",
+    told: "LookedUp | None" = None,
 ) -> "tuple[Answer, dict[str, KnownValue]]":
     """Return the Answer to a sum at a step, and what the make knew for it.
 
@@ -46,6 +63,7 @@ def answer_at(
         step: step of the recipe.
         sum_row: the sum.
         size: size of wheel that it is asked about, or None.
+        told: what has been looked up for it, see `inputs.looked_up`; None for nothing.
 
     Returns:
         (Answer, {input name: as `answer.answer` takes it}); not to be changed.
@@ -53,14 +71,16 @@ def answer_at(
     from ..known.inputs import known_inputs
     from ..sums.answer import answer
 
-    known = known_inputs(scene_of(context, step, size), sum_row)
+    known = known_inputs(
+        scene_of(context, step, size), sum_row, {} if told is None else told
+    )
     kept = context["state"].setdefault("asked", {})
     name = step["key"] + "/" + sum_row["key"] + "/" + (size or "")
     before = kept.get(name)
     rules = context["rules"]
     if before is None or before["known"] != known or before["rules"] is not rules:
-        told = answer(sum_row, {}, known, rules)
-        before = {"known": known, "rules": rules, "answer": told}
+        reply = answer(sum_row, {}, known, rules)
+        before = {"known": known, "rules": rules, "answer": reply}
         kept[name] = before
     return before["answer"], known
 

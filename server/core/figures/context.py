@@ -1,5 +1,6 @@
 """What every answer about a make starts from: its facts, and its figures as asked."""
 
+from ..log.opening import recipe_of
 from ..make import plan
 from ..make.facts import facts
 from . import due
@@ -33,7 +34,7 @@ def of_make(
         "now_ms"}, and for `figure` alone "figures", "asking", "cut", "round",
         "nested" and "scenes".
     """
-    recipe = opened["data"]["recipe"]
+    recipe: "Any" = recipe_of(state)
     rules = {} if rules is None else rules
     context: "Any" = {
         "state": state,

@@ -1,5 +1,6 @@
 """When each step is due, and what that rests on: its figure, from when it counts."""
 
+from ..heat.milk import extra_hold_s
 from ..log.kinds.columns import EQUIPMENT, FACTS, HEAT, MILK
 from ..log.touches import keep, kept
 from .figure import binding, figure
@@ -23,18 +24,34 @@ def lasts_of(context: "Context", step: "RecipeStep") -> "Lasting | None":
         step: step of the recipe.
     """
     lasts = step.get("lasts")
+    if step.get("heat_treatment") and lasts:
+        return _held(context, step, lasts)
     if not _is_asked(step, lasts):
         return lasts
     told: "Any" = figure(context, step, "lasts")
     return None if told is None or told["value"] is None else told
 
 
+def _held(
+    context: "Context", step: "RecipeStep", lasts: "Mapping[str, Any]"
+) -> "Lasting":
+    """Return how long a hold lasts: by a rule, filling and emptying time go on top."""
+    extra_s = extra_hold_s(context["state"], step)
+    longer: "Any" = dict(lasts)
+    if extra_s:
+        for name in ("value", "low", "high"):
+            if longer.get(name) is not None:
+                longer[name] += extra_s
+    held: "Lasting" = longer
+    return held
+
+
 def _is_asked(step: "RecipeStep", lasts: "Mapping[str, Any] | None") -> bool:
-    # Most steps have but the recipe's word, and a View asks for all of them. In a
-    # brine a person's word may stand.
-    if binding(step, "lasts", {"by": lasts and lasts.get("by")}) is not None:
+    # Most steps have but the recipe's word, and a View asks for all of them. A step
+    # that ends by flocculation has its sum, in a brine a person's word may stand.
+    if lasts and lasts.get("by") is not None:
         return True
-    return step.get("place") == "brine"
+    return step["end"]["by"] == "floc" or step.get("place") == "brine"
 
 
 def all_lasts(context: "Context") -> "dict[str, Lasting | None]":

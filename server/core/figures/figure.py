@@ -16,9 +16,9 @@ from ..log.touches import keep, kept
 from ..recipe import own as recipes
 from ..recipe.steps.turns import LONGEST_S
 from ..units.quantities import QUANTITIES, check_number
+from .answered import of_person, of_recipe, of_sum
 from .person import word_of
 from .rests import rests_on
-from .told import of_person, of_recipe, of_sum
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -43,6 +43,7 @@ NO_TIME: "OwnFigure" = {
     "source": None,
     "status": "derived",
     "by": None,
+    "range_of": "recipe",
 }
 
 
@@ -55,7 +56,7 @@ def figure(context: "Context", step: "RecipeStep", name: str) -> "StepFigure | N
         name: name of the figure, see `recipe.own`.
 
     Returns:
-        Figure, see `told`; not to be changed.
+        Figure, see `answered`; not to be changed.
     """
     key = step["key"] + "/" + name
     if key in context["figures"] and not (
@@ -105,7 +106,7 @@ def _keep(
 def of_target(
     context: "Context", step: "RecipeStep", target: "RecipeTarget"
 ) -> "StepFigure":
-    """Return the figure of a target.
+    """Return the figure of a target; of a hold with what its rule asks.
 
     Args:
         context: see `context.of_make`.
@@ -117,7 +118,16 @@ def of_target(
         raise ValueError(
             "row %r is no target of %s" % (target["quantity"], step["key"])
         )
-    return told
+    if not step.get("heat_treatment"):
+        return told
+    # Loaded when a hold is there to lead: the app starts without it.
+    from ..heat.hold.asked import bound
+
+    state, fact = context["state"], context["facts"][step["key"]]
+    held: "StepFigure" = bound(
+        state, step, fact, context["rules"], target["quantity"], told
+    )
+    return held
 
 
 def binding(
@@ -200,7 +210,7 @@ def _is_of(told: object, wanted: object) -> bool:
 def _why_not(name: str, own: "OwnFigure", value: "SumValue | None") -> "str | None":
     if value is None or value["value"] is None:
         return "not_told"
-    if not _is_unit(name, own["unit"], value["unit"]):
+    if value["unit"] not in units_for(name, own["unit"]):
         return "unit"
     low, high = _limits(name)
     if check_number(name, value["value"], low, high):
@@ -208,11 +218,17 @@ def _why_not(name: str, own: "OwnFigure", value: "SumValue | None") -> "str | No
     return None
 
 
-def _is_unit(name: str, unit: str, told: str) -> bool:
-    if told == unit or not name.startswith("dose/"):
-        return bool(told == unit)
-    # A dose may be weighed or measured: dry, or as a solution. Packs are counted.
-    return told in ("g", "kg", "mL") or (unit == "pack" and told == "")
+def units_for(name: str, unit: str) -> "list[str]":
+    """Return the units that a sum may answer a figure in.
+
+    Args:
+        name: name of the figure, see `recipe.own`.
+        unit: the figure's own unit.
+    """
+    if not name.startswith("dose/"):
+        return [unit]
+    # A dose may be weighed, measured or counted: dry, as a solution, in tablets.
+    return ["g", "kg", "mL", "tablet"] + (["pack", ""] if unit == "pack" else [])
 
 
 def _limits(name: str) -> "tuple[float | None, float | None]":

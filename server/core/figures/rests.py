@@ -23,14 +23,19 @@ _IN_VAT = _read("milk_temp_c", "curd_temp_c", "whey_drained_l", "water_added_l")
 _OF_VAT = [MILK, EQUIPMENT, FACTS] + _IN_VAT
 
 RESTS_ON = {
-    "rennet_dose": [MILK, EQUIPMENT],
-    "starter_packs": [MILK, EQUIPMENT],
-    "calcium_chloride": [MILK, EQUIPMENT],
+    "rennet_dose": [MILK, EQUIPMENT, topic("ingredient_added", "rennet")],
+    "starter_packs": [MILK, EQUIPMENT, topic("ingredient_added", "starter")],
+    "calcium_chloride": [
+        MILK,
+        EQUIPMENT,
+        topic("ingredient_added", "calcium_chloride"),
+    ],
     "cut_time": [EQUIPMENT, FACTS],
     "press_programme": [EQUIPMENT],
     "bed_weights": [MILK, EQUIPMENT, FACTS] + _read("bed_load_kg"),
     "heat_time": _OF_VAT + _read("jacket_temp_c"),
     "wash_water": _OF_VAT + _read("water_temp_c"),
+    "wash_temp": _OF_VAT + _read("water_temp_c"),
     "brine_time": [EQUIPMENT, FACTS]
     + _read("brine_salt_frac", "water_salt_ratio", "cheese_salt_frac"),
 }

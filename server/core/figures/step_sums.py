@@ -19,20 +19,6 @@ if TYPE_CHECKING:
     from server.shapes.core.sums import Answer
 
 
-# Sums whose answer depends on the size of the wheel.
-OF_A_SIZE = (
-    "press_pressure",
-    "press_gauge",
-    "press_lever",
-    "press_stack",
-    "brine_time",
-    "brine_factor",
-    "weight_loss",
-    "composition",
-    "identity",
-)
-
-
 def step_sums(
     desk: "Desk",
     make_id: str,
@@ -96,13 +82,15 @@ def _of_step(
         if sum_row is not None:
             answers.extend(
                 _answer(context, step, sum_row, given, size)
-                for size in _sizes(context, step, key)
+                for size in _sizes(context, step, sum_row)
             )
     return answers
 
 
-def _sizes(context: "Context", step: "RecipeStep", key: str) -> "list[str | None]":
-    if key not in OF_A_SIZE:
+def _sizes(
+    context: "Context", step: "RecipeStep", sum_row: "dict[str, Any]"
+) -> "list[str | None]":
+    if not sum_row["by_size"]:
         return [None]
     if step.get("size"):
         return [step["size"]]

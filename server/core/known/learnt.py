@@ -4,8 +4,10 @@ What a make shows may rest on others: on the salt of wheels that were analysed, 
 its vat warmed before, on the tank that holds its wheels. Such entries are few.
 """
 
-from ..log.kinds.columns import ANYTHING, FACTS, MILK
-from ..log.opening import ending, opening, tank_opening
+from ..log.equipment import in_effect
+from ..log.kinds.columns import ANYTHING, EQUIPMENT, FACTS, MILK
+from ..log.labels import LABELS
+from ..log.opening import ending, opening, recipe_of, tank_opening
 from ..log.order import corrected_ms
 from ..log.touches import topic, touched
 
@@ -22,6 +24,9 @@ OF_SALT = _read("cheese_salt_frac", "water_salt_ratio")
 # Without an analysed wheel these teach nothing; nor a vat whose jacket nobody read.
 WITH_SALT = _read("brine_salt_frac") + [FACTS]
 OF_VAT = _read("jacket_temp_c", "milk_temp_c", "curd_temp_c", "water_temp_c")
+# How a make set: what it got of which bottle, when, and when it flocculated.
+OF_SETTING = [topic("ingredient_added", "rennet"), MILK, EQUIPMENT]
+OF_CHECK = _read("check_temp_c")
 OF_FILL = _read("whey_drained_l", "water_added_l") + [FACTS, MILK]
 
 
@@ -34,18 +39,25 @@ def taught(desk: "Desk", event: "Event") -> "list[str]":
         desk: Desk with the event filed.
         event: the event.
     """
+    if len(desk["makes"]) < 2:
+        return []
     source = desk["makes"][event["make"]]
     if event["id"] not in source["events"]:
         return []  # it cannot be read here, and changes nothing but the log
     words = touched(source, event)
     if tank_opening(source) is not None or event["kind"] == "tank_opened":
         return _of_tank(desk, source, event, words)
-    if _teaches_salt(source, words):
+    if (
+        _teaches_salt(source, words)
+        or _teaches_setting(source, words)
+        or _teaches_label(source, words)
+    ):
         return _others(desk, event, None)
-    if _teaches_vat(source, words):
+    is_check = any(word in words for word in OF_CHECK)
+    if is_check or _teaches_vat(source, words):
         opened = opening(source)
         vat = None if opened is None else opened["data"].get("vat")
-        return [] if vat is None else _others(desk, event, vat)
+        return [] if vat is None and not is_check else _others(desk, event, vat)
     return []
 
 
@@ -61,6 +73,25 @@ def _teaches_salt(state: "State", words: "list[str]") -> bool:
     if any(word in words for word in OF_SALT):
         return True
     return _has(state, OF_SALT[:1]) and _any_of(words, WITH_SALT)
+
+
+def _teaches_setting(state: "State", words: "list[str]") -> bool:
+    if not _has(state, OF_SETTING[:1]):
+        return False
+    recipe = recipe_of(state)
+    wanted = list(OF_SETTING)
+    for step in recipe["steps"] if recipe else []:
+        if step["end"]["by"] == "floc":
+            wanted.append(topic("curd_judged", step["key"]))
+            wanted.append(topic("step_begun", step["end"]["from_step"]))
+    return _any_of(words, wanted)
+
+
+def _teaches_label(state: "State", words: "list[str]") -> bool:
+    if not _any_of(words, [EQUIPMENT]):
+        return False
+    equipment = in_effect(state)
+    return any(equipment.get(lot) for lot, _ in LABELS.values())
 
 
 def _teaches_vat(state: "State", words: "list[str]") -> bool:

@@ -68,7 +68,7 @@ def of_figure(figure: "Mapping[str, Any]", times: float = 1.0) -> "KnownValue":
 
     Args:
         figure: {"value", "low", "high", "status", "source"}; "from" where it is
-            not the recipe's own, see `figures.told`.
+            not the recipe's own, see `figures.answered`.
         times: what its numbers are multiplied by, into the input's own unit.
     """
     value, low, high = [

@@ -46,6 +46,12 @@ def _set_of_curd() -> "LookUps":
     return set_of_curd.KNOWN
 
 
+def _settings() -> "LookUps":
+    from .vat import settings
+
+    return settings.KNOWN
+
+
 def _acid() -> "LookUps":
     from .vat import acid
 
@@ -154,6 +160,14 @@ PARTS: "tuple[tuple[Callable[[], LookUps], tuple[str, ...]], ...]" = (
         ),
     ),
     (
+        _settings,
+        (
+            "settings",
+            "given_imcu_per_l",
+            "dose_imcu_per_l",
+        ),
+    ),
+    (
         _acid,
         (
             "ph_readings",
@@ -176,6 +190,7 @@ PARTS: "tuple[tuple[Callable[[], LookUps], tuple[str, ...]], ...]" = (
             "water_temp_c",
             "water_planned_c",
             "water_kg",
+            "loss_k",
             "drain_frac",
             "washes",
             "aqueous_kg",
@@ -206,6 +221,7 @@ PARTS: "tuple[tuple[Callable[[], LookUps], tuple[str, ...]], ...]" = (
             "brine_kg",
             "brined_s",
             "diffusion_m2_s",
+            "wanted_salt_frac",
             "water_salt_ratio",
         ),
     ),
@@ -220,7 +236,9 @@ PARTS: "tuple[tuple[Callable[[], LookUps], tuple[str, ...]], ...]" = (
             "start_kg",
             "now_kg",
             "days",
+            "milk_is",
             "milk_was",
+            "made_from",
         ),
     ),
     (
@@ -232,6 +250,9 @@ PARTS: "tuple[tuple[Callable[[], LookUps], tuple[str, ...]], ...]" = (
             "curing_start_ms",
             "now_min",
             "cured_days",
+            "curing_met_ms",
+            "store_own_days",
+            "store_begun_ms",
         ),
     ),
 )

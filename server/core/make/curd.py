@@ -21,7 +21,9 @@ FLOC_TEST_FROM_FRAC = 0.6  # share of the expected floc time; practice, no sourc
 LOOK_AGAIN_MS = 120000  # between two looks at the curd; practice, no source
 
 # A floc point outside its window tells no cut for sure: the multiple is still
-# shown, so that the make goes on, with the alert beside it.
+# shown, so that the make goes on, with the alert beside it. Outside the recipe's own
+# band for the setting, over its multiple, it tells the cut, and that the rennet is not
+# what the dose was reckoned with.
 PROBLEMS = {
     "cut.floc_too_early": "floc_too_early",
     "cut.floc_too_late": "floc_too_late",
@@ -65,7 +67,9 @@ def floc(
     floc_s = floc_ms / 1000.0
     floc_facts["floc_ms"] = sign["t_ms"]
     floc_facts["floc_s"] = floc_s
-    floc_facts["problem"] = _window_problem(floc_s)
+    floc_facts["problem"] = _window_problem(floc_s) or _band_problem(
+        step, factor["value"], floc_s - _since_look_s(state, step["key"], sign) / 2.0
+    )
     return floc_facts
 
 
@@ -89,6 +93,31 @@ def _window_problem(floc_s: float) -> "str | None":
 
     # The window is the same for every multiple.
     return PROBLEMS.get(cut_time(floc_s, 1.0, 0.0)["basis"])
+
+
+def _band_problem(step: "RecipeStep", factor: float, floc_s: float) -> "str | None":
+    """Tell whether milk flocculated out of the recipe's band for its setting."""
+    lasts: "Any" = step.get("lasts") or {}
+    low, high = lasts.get("low"), lasts.get("high")
+    if low is not None and floc_s * factor < low:
+        return "floc_too_early"
+    if high is not None and floc_s * factor > high:
+        return "floc_too_late"
+    return None
+
+
+def _since_look_s(state: "State", step_key: str, sign: "Entry") -> float:
+    """Return how long before the first sure sign nobody had looked [s].
+
+    It flocculated between the two looks, so half of this is the best guess.
+    """
+    looks = [
+        entry["t_ms"]
+        for entry in run.entries(state, "curd_judged", step_key)
+        if entry["t_ms"] < sign["t_ms"]
+        and entry["data"]["judgement"] == "not_flocculated"
+    ]
+    return (sign["t_ms"] - max(looks)) / 1000.0 if looks else 0.0
 
 
 def _first_floc(state: "State", step_key: str, after_ms: int) -> "Entry | None":

@@ -6,6 +6,7 @@ was the same act or really happened twice.
 """
 
 from ..log import amends, run
+from ..log.again import was_decided_between
 from .facts import who
 
 TYPE_CHECKING = False
@@ -40,7 +41,7 @@ def duplicates(state: "State", step: "RecipeStep") -> "list[ToJudge]":
     unjudged: "list[ToJudge]" = []
     for kind, listed in acts:
         for later in listed[1:]:
-            if later["device"] == listed[0]["device"]:
+            if not _is_twice(state, step_key, listed[0], later):
                 continue
             if verdict_on_duplicate(state, later["id"]) is None:
                 unjudged.append(
@@ -69,9 +70,16 @@ def first_of(state: "State", event: "Event") -> "str | None":
     else:
         return None
     for entry in listed[1:]:
-        if entry["id"] == event["id"] and entry["device"] != listed[0]["device"]:
+        step = data.get("step") or ""
+        if entry["id"] == event["id"] and _is_twice(state, step, listed[0], entry):
             return listed[0]["id"]
     return None
+
+
+def _is_twice(state: "State", key: str, first: "Entry", later: "Entry") -> bool:
+    if later["device"] == first["device"]:
+        return False
+    return not was_decided_between(state, key, first["t_ms"], later["t_ms"])
 
 
 def _added(state: "State", name: str, step_key: str) -> "list[Entry]":

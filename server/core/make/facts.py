@@ -4,8 +4,8 @@ Everything here is read from the standing entries of `run`. `STATUS` says which
 status follows from which facts; nothing else decides it.
 """
 
-from ..heat.clock import hold_start_ms
 from ..log import run
+from ..log.again import ends_of, opened_again
 from ..log.kinds.columns import FACTS
 from ..log.readings import every
 from ..log.touches import keep, kept
@@ -69,11 +69,11 @@ def facts(
         known = _all(state, steps, figures, rules or {})
         keep(state, "facts", "all", known, [FACTS])
         return dict(known)
-    renewed = dict(known)
+    renewed, again = dict(known), opened_again(state, rules or {})
     for step in steps:
         if step.get("heat_treatment"):  # its clock goes by the readings
             before = renewed[step["key"]]
-            fact = _fact(state, step, figures, rules or {})
+            fact = _fact(state, step, figures, rules or {}, again)
             fact["waits_on"] = before["waits_on"]
             fact["status"] = before["status"]
             renewed[step["key"]] = fact
@@ -83,9 +83,9 @@ def facts(
 def _all(
     state: "State", steps: "list[RecipeStep]", figures: "dict[str, Any]", rules: "Rules"
 ) -> "dict[str, Fact]":
-    told = {}
+    told, again = {}, opened_again(state, rules)
     for step in steps:
-        told[step["key"]] = _fact(state, step, figures, rules)
+        told[step["key"]] = _fact(state, step, figures, rules, again)
     over = {}
     for key in told:
         over[key] = _is_over(told[key])
@@ -104,15 +104,22 @@ def _status(fact: "Fact") -> "StepStatus":
 
 
 def _fact(
-    state: "State", step: "RecipeStep", figures: "dict[str, Any]", rules: "Rules"
+    state: "State",
+    step: "RecipeStep",
+    figures: "dict[str, Any]",
+    rules: "Rules",
+    again: "dict[str, int]",
 ) -> "Fact":
     key = step["key"]
     begun = _first(run.entries(state, "step_begun", key))
-    ended = _first(run.entries(state, "step_ended", key))
+    ended = _first(ends_of(state, key, again))
     skipped = _first(run.entries(state, "step_skipped", key))
     floc = curd_facts.floc(state, step, figures)
     from_ms = None if begun is None else begun["t_ms"]
     if from_ms is not None and step.get("heat_treatment"):
+        # Loaded when a hold is there to time: the app starts without it.
+        from ..heat.hold.clock import hold_start_ms
+
         end_ms = None if ended is None else ended["t_ms"]
         from_ms = hold_start_ms(state, step, from_ms, end_ms, rules)
     if begun is None and ended is not None:
@@ -154,33 +161,48 @@ def readings_in(state: "State", fact: "Fact", quantity: str) -> "list[Entry]":
         fact: Fact of the step.
         quantity: key of `quantities.QUANTITIES`.
     """
-    begun_ms = fact["begun_ms"]
-    if fact["begun"] is None or begun_ms is None:
+    if fact["begun"] is None:
         return []
     key = fact["begun"]["data"]["step"]
-    readings = []
-    for entry in every(state, quantity):
-        named = entry["data"].get("step")
-        if named is not None:
-            if named == key:
-                readings.append(entry)
-        elif entry["t_ms"] >= begun_ms and (
-            fact["ended_ms"] is None or entry["t_ms"] <= fact["ended_ms"]
-        ):
-            readings.append(entry)
-    return readings
+    # Of a year in the store there are thousands, and each View comes by here.
+    return [
+        entry
+        for entry in every(state, quantity)
+        if entry["data"].get("step") == key or _is_unnamed_in(fact, entry)
+    ]
 
 
-def last_reading(state: "State", fact: "Fact", quantity: str) -> "Entry | None":
-    """Return the newest reading of a quantity taken while a step ran, or None.
+def last_reading(
+    state: "State",
+    fact: "Fact",
+    quantity: str,
+    places: "tuple[str | None, ...] | None" = None,
+) -> "Entry | None":
+    """Return the newest reading of a quantity that belongs to a step, or None.
 
     Args:
         state: State of the make.
         fact: Fact of the step.
         quantity: key of `quantities.QUANTITIES`.
+        places: which places it may name; None for any.
     """
-    readings = readings_in(state, fact, quantity)
-    return readings[-1] if readings else None
+    if fact["begun"] is None:
+        return None
+    key = fact["begun"]["data"]["step"]
+    for entry in reversed(every(state, quantity)):
+        is_here = places is None or entry["data"].get("place") in places
+        if is_here and (
+            entry["data"].get("step") == key or _is_unnamed_in(fact, entry)
+        ):
+            return entry
+    return None
+
+
+def _is_unnamed_in(fact: "Fact", entry: "Entry") -> bool:
+    begun_ms, ended_ms = fact["begun_ms"], fact["ended_ms"]
+    if entry["data"].get("step") is not None or begun_ms is None:
+        return False
+    return entry["t_ms"] >= begun_ms and (ended_ms is None or entry["t_ms"] <= ended_ms)
 
 
 def is_hands_on(step: "RecipeStep") -> bool:

@@ -42,3 +42,20 @@ def timers(state: "State") -> "list[Timer]":
             }
         )
     return sorted(told, key=lambda timer: (timer["due_ms"], timer["id"]))
+
+
+def stopped_at(state: "State", over_ms: int) -> "list[Timer]":
+    """Return the stand-alone timers of a make that is over: what ran has stopped.
+
+    Args:
+        state: State of the make.
+        over_ms: when it was over [ms].
+
+    Returns:
+        As `timers`.
+    """
+    told = timers(state)
+    for timer in told:
+        if timer["stopped_ms"] is None:
+            timer["stopped_ms"] = over_ms
+    return told

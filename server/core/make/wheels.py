@@ -1,8 +1,8 @@
 """The wheels of a make: how many of each size, which sizes it has, what they weigh."""
 
 from ..log import run
-from ..log.opening import opening
-from ..log.readings import every
+from ..log.opening import opening, recipe_of
+from ..log.readings import every, last
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -13,6 +13,12 @@ if TYPE_CHECKING:
     from server.shapes.core.step import Mould
 
 
+# Milk within this of what was planned is as planned: metering and dipstick differ by
+# as much. Our own judgement, as the recipes' band for the milk that is received.
+AS_PLANNED_FRAC = 0.03
+USUAL_DENSITY_KG_L = 1.03  # of a volume that was not metered; whole milk
+
+
 def wheels(state: "State") -> "list[Mould]":
     """Return the wheels planned and moulded of each size of the recipe.
 
@@ -20,23 +26,45 @@ def wheels(state: "State") -> "list[Mould]":
         state: State of the make.
 
     Returns:
-        List of {"size", "title", "planned", "moulded"} in recipe order; planned
-        None when no count was given. Empty before the opening is known.
+        List of {"size", "title", "planned", "suggested", "moulded"} in recipe order;
+        planned None when no count was given; suggested is as many of these as the
+        milk that came fills. Empty before the opening is known.
     """
-    opened = opening(state)
-    if opened is None:
+    opened, recipe = opening(state), recipe_of(state)
+    if opened is None or recipe is None:
         return []
-    data = opened["data"]
-    planned = {mould["size"]: mould["count"] for mould in data.get("moulds") or []}
+    planned = {
+        mould["size"]: mould["count"] for mould in opened["data"].get("moulds") or []
+    }
+    share = _milk_share(state, opened["data"])
     return [
         {
             "size": mould["size"],
             "title": mould["title"],
             "planned": planned.get(mould["size"]),
+            "suggested": _suggested(planned.get(mould["size"]), share),
             "moulded": moulded(state, mould["size"]),
         }
-        for mould in data["recipe"].get("moulds", [])
+        for mould in recipe.get("moulds", [])
     ]
+
+
+def _milk_share(state: "State", opened: "dict[str, Any]") -> float:
+    """Return how much of the milk that was planned has come; 1.0 where unmeasured."""
+    volume, mass = last(state, "milk_volume_l"), last(state, "milk_mass_kg")
+    came: "Any" = None
+    if volume is not None:
+        came = volume["data"]["value"]
+    elif mass is not None:
+        came = mass["data"]["value"] / USUAL_DENSITY_KG_L
+    share: float = 1.0 if came is None else came / opened["milk_l"]
+    return share if abs(share - 1.0) > AS_PLANNED_FRAC else 1.0
+
+
+def _suggested(planned: "int | None", share: float) -> "int | None":
+    # Rounded down: curd for half a mould fills none. What is left over, and how it
+    # is shared best, the sum of the wheel plan tells.
+    return None if planned is None else int(planned * share + 1e-9)
 
 
 def moulded(state: "State", size: str) -> int:
@@ -47,6 +75,15 @@ def moulded(state: "State", size: str) -> int:
         size: size of wheel.
     """
     return sum(entry["data"]["count"] for entry in _moulding(state, size))
+
+
+def all_moulded(state: "State") -> int:
+    """Return how many wheels of all sizes were moulded, as far as is known.
+
+    Args:
+        state: State of the make.
+    """
+    return sum(mould["moulded"] for mould in wheels(state))
 
 
 def _moulding(state: "State", size: str) -> "list[Entry]":
@@ -73,11 +110,11 @@ def moulds_used(state: "State", size: "str | None" = None) -> "list[RecipeMould]
         state: State of the make.
         size: only the mould of this size; None for all in use.
     """
-    opened = opening(state)
-    if opened is None:
+    recipe = recipe_of(state)
+    if recipe is None:
         return []
     sizes = sizes_used(state) if size is None else [size]
-    moulds = opened["data"]["recipe"].get("moulds", [])
+    moulds = recipe.get("moulds", [])
     return [mould for mould in moulds if mould["size"] in sizes]
 
 

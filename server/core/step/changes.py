@@ -6,7 +6,8 @@ that move with the clock itself (how late, how long overdue, when the day ends)
 are asked for again every MOVING_MS while they move.
 """
 
-from .alerts.step_alerts import ACT_OVERDUE_S, ACT_SHARE, OVERDUE_GRACE_S
+from .alerts.overdue import act_after_s
+from .alerts.timely import ACT_SHARE
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -17,18 +18,20 @@ if TYPE_CHECKING:
 MOVING_MS = 30000
 
 
-def next_change_ms(view: "View", now_ms: int) -> "int | None":
+def next_change_ms(view: "View", now_ms: int, others: "list[int]") -> "int | None":
     """Return the next instant at which the View changes by itself, or None.
 
     Args:
         view: View without its next_change_ms.
         now_ms: now [ms].
+        others: instants at which its matters do.
     """
     timers = [
         timer["due_ms"] for timer in view["timers"] if timer["stopped_ms"] is None
     ]
     moving = any(due_ms <= now_ms for due_ms in timers)
     instants: "list[int | None]" = list(timers)
+    instants.extend(others)
     for step in view["steps"]:
         if step["status"] == "running":
             instants.extend(_instants(step))
@@ -44,6 +47,8 @@ def next_change_ms(view: "View", now_ms: int) -> "int | None":
 def _is_moving(step: "Step", now_ms: int) -> bool:
     if step["due_ms"] is None or step["due_ms"] <= now_ms:
         return True
+    if step["turn"] and step["turn"]["overdue_s"] > 0:
+        return True
     return any(reading["overdue_s"] > 0 for reading in step["readings"])
 
 
@@ -58,14 +63,16 @@ def _instants(step: "Step") -> "list[int | None]":
         instants.extend(
             task["stale_ms"] for task in [step["task"]] + step["task"]["others"]
         )
+    if step["turn"]:
+        turn_ms, every_s = step["turn"]["due_ms"], step["turn"]["every_s"]
+        instants.extend([turn_ms, _past_ms(turn_ms, every_s)])
     for reading in step["readings"]:
         if reading["last"]:
             instants.append(reading["last"]["at_ms"])
         if reading["due_ms"] is not None:
-            late_act_s = reading["every_s"] or ACT_OVERDUE_S
             instants.append(reading["due_ms"])
-            instants.append(_past_ms(reading["due_ms"], OVERDUE_GRACE_S))
-            instants.append(_past_ms(reading["due_ms"], late_act_s))
+            instants.append(_past_ms(reading["due_ms"], reading["grace_s"]))
+            instants.append(_past_ms(reading["due_ms"], act_after_s(reading)))
     return instants
 
 

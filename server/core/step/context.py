@@ -4,13 +4,16 @@ from ..figures import plan as days
 from ..figures.context import of_make
 from ..log.opening import ending, opening
 from ..log.standing import holds
+from ..log.touches import keep, kept
 from ..make import plan
-from ..make.timers import timers
+from ..make.timers import stopped_at, timers
+from ..matters.matters import matters
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.recipe import RecipeStep
     from server.shapes.core.state import Desk, Rules, State, ViewContext
 
 
@@ -38,7 +41,7 @@ def context_of(
     if over is not None:  # a make that is over stands as it stood then
         now_ms = min(now_ms, over["t_ms"])
     context: "Any" = of_make(state, opened_entry, now_ms, rules, desk)
-    ordered = plan.in_order(context["recipe"]["steps"])
+    ordered = _in_order(state, context["recipe"]["steps"])
     start_ms, lasts = opened_entry["t_ms"], context["lasts"]
     context.update(
         {
@@ -48,8 +51,22 @@ def context_of(
             "expected": days.expected(
                 ordered, context["facts"], lasts, start_ms, now_ms
             ),
-            "timers": timers(state),
+            "timers": timers(state)
+            if over is None
+            else stopped_at(state, over["t_ms"]),
             "holds": holds(state),
+            "matters": matters(context),
         }
     )
     return context
+
+
+def _in_order(state: "State", steps: "list[RecipeStep]") -> "list[RecipeStep]":
+    """Return the steps of a make in the order of `plan.in_order`, kept with it."""
+    # A choice that is made at a step leaves the others' steps out.
+    key = "/".join([step["key"] for step in steps])
+    ordered: "list[RecipeStep] | None" = kept(state, "ordered", key)
+    if ordered is None:
+        ordered = plan.in_order(steps)
+        keep(state, "ordered", key, ordered, [])
+    return ordered

@@ -50,7 +50,10 @@ def next_thing_ms(step: "Step", now_ms: int) -> int:
     """
     act = step["button"]["act"]
     # A step that ends by a reading offers one at any time; it wants one when due.
-    if act not in ("none", "reading") or (act == "reading" and _is_due(step, now_ms)):
+    # What is stopped wants a decision, which its matter asks for.
+    if act not in ("none", "reading", "stopped") or (
+        act == "reading" and _is_due(step, now_ms)
+    ):
         return now_ms
     instants = [reading["due_ms"] for reading in step["readings"]]
     instants.append(step["due_ms"])

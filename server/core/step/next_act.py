@@ -1,6 +1,8 @@
 """What a step wants next: the one act, what speaks against its end, the number."""
 
 from ..make.facts import is_hands_on
+from .alerts.alert import what_to_do
+from .parts.water import main_water
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -37,15 +39,26 @@ def end_blockers(
     for add in shown["adds"]:
         if not add["done"] and not add["optional"]:
             blockers.append({"key": "add_missing", "arg": add["ingredient"]})
+    lead = shown.get("hold")
+    if met and lead is not None and lead["rounds"] and not lead["is_whole"]:
+        blockers.append({"key": "hold_not_whole", "arg": lead["end_ms"]})
     if not met:
         by = step["end"]["by"]
         if by in ("time", "person"):
-            blockers.append({"key": "too_early", "arg": fact["due"]["low_ms"]})
+            blockers.append(_too_early(step, fact))
         elif by == "reading":
             blockers.append({"key": "target_not_met", "arg": step["end"]["quantity"]})
         elif judge is not None:
             blockers.append({"key": "judgement_missing", "arg": step["key"]})
     return blockers
+
+
+def _too_early(step: "RecipeStep", fact: "Fact") -> "EndBlocker":
+    blocker: "EndBlocker" = {"key": "too_early", "arg": fact["due"]["low_ms"]}
+    said = what_to_do(step, "time_early")
+    if said is not None:
+        blocker["do"] = said
+    return blocker
 
 
 def button(
@@ -65,7 +78,7 @@ def button(
         now_ms: now [ms].
     """
     if shown["status"] in ("ready", "waiting"):
-        return {"act": "begin", "arg": None}
+        return _unless_stopped(shown, "begin")
     if shown["status"] != "running":
         return {"act": "none", "arg": None}
     for reading in shown["readings"]:
@@ -76,7 +89,7 @@ def button(
             return {"act": "add", "arg": add["ingredient"]}
     if shown["moulds"] is not None:
         for mould in shown["moulds"]:
-            if mould["planned"] and mould["moulded"] < mould["planned"]:
+            if mould["moulded"] < (mould["suggested"] or 0):
                 return {"act": "mould", "arg": mould["size"]}
     if (
         judge is not None
@@ -96,10 +109,17 @@ def button(
         missing = _missing_at_end(step, shown)
         if missing is not None:
             return {"act": "reading", "arg": missing}
-        return {"act": "end", "arg": None}
+        return _unless_stopped(shown, "end")
     if step["end"]["by"] == "reading":
         return {"act": "reading", "arg": step["end"]["quantity"]}
     return {"act": "none", "arg": None}
+
+
+def _unless_stopped(shown: "dict[str, Any]", act: str) -> "Any":
+    """Return the button of an act; of one that is stopped, what stands first."""
+    if shown["stopped_by"]:
+        return {"act": "stopped", "arg": shown["stopped_by"][0]}
+    return {"act": act, "arg": None}
 
 
 def _missing_at_end(step: "RecipeStep", shown: "dict[str, Any]") -> "str | None":
@@ -134,6 +154,9 @@ def main_number(step: "RecipeStep", shown: "dict[str, Any]") -> "dict[str, Any]"
             "value": dose["value"],
             "unit": dose["unit"],
         }
+    water = main_water(shown["water"])
+    if water is not None:
+        return water
     if step["end"]["by"] == "reading":
         quantity = step["end"]["quantity"]
         side = "at_least" if step["end"].get("at_least") else "at_most"

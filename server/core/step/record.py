@@ -4,6 +4,7 @@ An entry is never overwritten. A line shows the value that stands, the value as
 first entered, who changed it, when and why, and whether it was struck out.
 """
 
+from ..heat.treatment import leads_nowhere
 from ..log import amends
 from ..log.order import corrected_ms
 from ..log.rights.proof import proved
@@ -66,7 +67,7 @@ def line(state: "State", event: "Event") -> "LogLine":
     Returns:
         {"id", "kind", "at_ms", "entered_ms", "by", "device", "step", "data",
         "original", "corrections", "struck", "late_entry_s", "clock_off_s",
-        "later_of", "same", "proved"}.
+        "later_of", "same", "proved", "leads_nowhere"}.
     """
     kind = event["kind"]
     now: "Effective" = {"t_ms": corrected_ms(event), "data": event["data"]}
@@ -107,6 +108,7 @@ def line(state: "State", event: "Event") -> "LogLine":
         "later_of": first_of(state, event),
         "same": verdict_on_duplicate(state, event["id"]),
         "proved": proved(event),
+        "leads_nowhere": leads_nowhere(state, kind, now["data"]),
     }
 
 
@@ -133,6 +135,7 @@ def _unread_line(state: "State", raw: "Raw") -> "LogLine":
         "later_of": None,
         "same": None,
         "proved": None,
+        "leads_nowhere": None,
     }
 
 

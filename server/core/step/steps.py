@@ -6,28 +6,36 @@ matters now and the one thing to do next.
 
 from ..figures.due import high_s, low_s, span_ms
 from ..figures.ends import end_met_ms, ends_of
-from ..heat.clock import met_in_own_unit
-from ..heat.verdict import hold_verdict
+from ..heat.hold.steps import INDICATOR
 from ..make import curd as curd_facts
 from ..make.facts import who
 from ..make.tasks import task_view
-from ..make.wheels import wheels
+from ..make.wheels import all_moulded, wheels
+from ..matters.stopped import stopped
+from ..recipe.check.gates import BEGIN, END
+from ..recipe.hazards import cautions_of
 from ..recipe.steps.turns import TURNED_AT
+from .mark import brief_mark, mark
 from .next_act import button, end_blockers, main_number
-from .origin import origin
-from .step_parts import add_view, readings_view
-from .targets import target_views
-from .turning import next_turn
+from .parts.now import now_said
+from .parts.origin import origin
+from .parts.sized import readings_by_size, sizes_judged
+from .parts.step_parts import add_view, readings_view
+from .parts.targets import target_views
+from .parts.turning import next_turn
+from .parts.water import is_led, water_view
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
     from server.shapes.core.figures import Lasting
+    from server.shapes.core.heat import ChartBeside, Verdict
     from server.shapes.core.recipe import RecipeStep
-    from server.shapes.core.state import Entry, Fact, ViewContext
+    from server.shapes.core.state import Entry, Fact, State, ViewContext
     from server.shapes.core.step import (
         Lasts,
+        Pad,
         Step,
         StepEnd,
         Target,
@@ -57,6 +65,8 @@ def brief_view(context: "ViewContext", step: "RecipeStep") -> "dict[str, Any]":
         "round": step.get("round"),
         "rounds": step.get("rounds"),
         "status": fact["status"],
+        "mark": brief_mark(fact),
+        "is_open": fact["status"] in ("ready", "running"),
         "waits_on": fact["waits_on"],
         "planned_begin_ms": context["planned"][key]["begin_ms"],
         "planned_end_ms": context["planned"][key]["end_ms"],
@@ -70,7 +80,23 @@ def brief_view(context: "ViewContext", step: "RecipeStep") -> "dict[str, Any]":
         "end_low_ms": low_ms,
         "end_high_ms": high_ms,
         "timing": timing(fact, False, context["now_ms"]),
+        "stopped_by": [],
     }
+
+
+def stopped_by(context: "ViewContext", fact: "Fact", key: str) -> "list[str]":
+    """Return the ids of the matters that stop what comes next in a step.
+
+    Args:
+        context: as for `step_view`.
+        fact: Fact of the step.
+        key: key of the step.
+    """
+    what = {"waiting": BEGIN, "ready": BEGIN, "running": END}.get(fact["status"])
+    if what is None:
+        return []
+    found = stopped(context["matters"], what, key, context["recipe"])
+    return [matter["id"] for matter in found]
 
 
 def _end_band_ms(
@@ -105,14 +131,22 @@ def step_view(context: "ViewContext", step: "RecipeStep") -> "Step":
     judge = curd_facts.judging(
         state, step, fact["begun_ms"], fact["floc"], lasts["value"] if lasts else 0.0
     )
-    targets = target_views(context, step, fact)
-    if step.get("heat_treatment"):
-        _judge_as_typed(context, step, fact, targets)
     met_ms = end_met_ms(context, step, fact, judge)
     met = met_ms is not None
-    readings = readings_view(context, step, fact, met_ms)
+    targets = target_views(context, step, fact, met)
+    lead = None
+    if step.get("heat_treatment"):
+        _judge_as_typed(context, step, fact, targets)
+        # Loaded when a hold is there to lead: the app starts without it.
+        from ..heat.hold.lead import hold_lead
+
+        lead = hold_lead(state, step, fact, context["rules"], now_ms)
+    by_size = readings_by_size(context, fact, targets)
+    sizes = sizes_judged(by_size)
+    readings = readings_view(context, step, fact, met_ms, sizes, lead)
     adds = [add_view(context, step, name, fact) for name in step.get("adds", [])]
     moulds = wheels(state) if step.get("mould") else None
+    can_turn = step.get("place") in TURNED_AT
     shown: "Any" = brief_view(context, step)
     shown.update(
         {
@@ -123,34 +157,80 @@ def step_view(context: "ViewContext", step: "RecipeStep") -> "Step":
             "end": _end(context, step, fact),
             "targets": targets,
             "readings": readings,
+            "by_size": by_size,
             "adds": adds,
+            "water": water_view(context, step, fact) if is_led(step) else None,
             "judge": None
             if judge is None
             else {name: judge[name] for name in ("choices", "from_ms", "last")},
             "floc": fact["floc"],
             "moulds": moulds,
             "size": step.get("size"),
-            "can_turn": step.get("place") in TURNED_AT,
+            "can_turn": can_turn,
+            "turn_wheels": all_moulded(state) if can_turn else None,
             "turn": next_turn(context, step, fact),
-            "cautions": step.get("cautions", []),
+            "cautions": cautions_of(step),
             "drift": step.get("drift", []),
+            "chart": _chart(context, step, fact),
+            "stopped_by": stopped_by(context, fact, key),
             "task": task_view(state, key, fact["status"], fact["begun_ms"], now_ms),
         }
     )
     if step.get("heat_treatment"):
-        shown["verdict"] = hold_verdict(state, step, fact, context["rules"])
+        shown["verdict"] = _verdict(context, step, fact)
+        shown["hold"] = lead
     shown["end_blockers"] = end_blockers(step, fact, shown, judge, met)
     shown["button"] = button(step, shown, judge, met, now_ms)
+    shown["pads"] = _pads(state, step, shown, now_ms)
     shown["main"] = main_number(step, shown)
+    shown["now"] = now_said(step, shown)
+    shown["mark"] = mark(shown, now_ms)
     return shown
+
+
+def _verdict(
+    context: "ViewContext", step: "RecipeStep", fact: "Fact"
+) -> "Verdict | None":
+    """Return the verdict on a hold; an overdue check is told, and decides nothing."""
+    from ..heat.hold.verdict import hold_verdict
+    from ..make.checks import overdue_check
+
+    told = hold_verdict(context["state"], step, fact, context["rules"])
+    if told is not None and fact["begun_ms"] is not None:
+        overdue = overdue_check(context, fact["begun_ms"])
+        told["warnings"].extend([] if overdue is None else [overdue])
+    return told
+
+
+def _pads(state: "State", step: "RecipeStep", shown: "Any", now_ms: int) -> "list[Pad]":
+    # They come with the core's later part; until then each reading is entered alone.
+    try:
+        from .parts.pads import pads_view
+    except ImportError:
+        return []
+    return pads_view(state, step, shown, now_ms)
+
+
+def _chart(
+    context: "ViewContext", step: "RecipeStep", fact: "Fact"
+) -> "ChartBeside | None":
+    """Return what is known for the chart where a step reads its thermometer."""
+    if not any(row["quantity"] == INDICATOR for row in step.get("readings", [])):
+        return None
+    from .parts.chart_beside import chart_beside
+
+    return chart_beside(context, step, fact)
 
 
 def _judge_as_typed(
     context: "ViewContext", step: "RecipeStep", fact: "Fact", targets: "list[Target]"
 ) -> None:
+    # Loaded when a hold is there to lead: the app starts without it.
+    from ..heat.hold.asked import met_in_own_unit
+
     for target in targets:
         last = target["last"]
-        if last is None or last["verdict"] != "below" or not step.get("lasts"):
+        if last is None or last["verdict"] != "below":
             continue
         if met_in_own_unit(context["state"], step, fact, context["rules"], target):
             last["verdict"] = "in_band"

@@ -9,7 +9,7 @@ due, a band that ends.
 from ..figures.figure import figure
 from ..figures.rests import bound
 from ..log import run
-from ..log.kinds.columns import DOSES, EQUIPMENT, FACTS, HEAT, MILK
+from ..log.kinds.columns import DOSES, EQUIPMENT, FACTS, HEAT, MILK, WHEELS
 from ..log.opening import opening
 from ..log.readings import last_value
 from ..log.standing import make_state
@@ -18,13 +18,17 @@ from ..make import plan
 from ..make.duplicates import duplicates
 from ..make.practice import is_practice
 from ..make.wheels import sizes_used, wheels
+from ..matters.matters import next_ms
 from ..recipe.parts import step_of
 from .alerts.drift import alerts
+from .alerts.not_begun import begin_alerts
 from .alerts.step_alerts import step_alerts
 from .changes import next_change_ms
 from .context import context_of
+from .countdowns import countdowns
 from .focus import focus, left_open
-from .in_store import store_step
+from .in_store import before_store, store_step
+from .parts.milk import milk_view
 from .record import lines
 from .steps import brief_view, step_view
 
@@ -35,7 +39,7 @@ if TYPE_CHECKING:
     from server.shapes.core.recipe import RecipeStep
     from server.shapes.core.state import Desk, Entry, Rules, State, ViewContext
     from server.shapes.core.step import Step
-    from server.shapes.core.view import Alert, Make, TimeSpan, ToJudge, View
+    from server.shapes.core.view import Alert, BandStage, Make, TimeSpan, ToJudge, View
 
 
 LOG_LINES = 10  # the record itself is asked for by desk.record
@@ -65,6 +69,7 @@ def view(
         return None
     shown = [_shown(context, step) for step in context["recipe"]["steps"]]
     left = left_open(shown)
+    day = _span(context, [plan.closing_step(context["ordered"])["key"]])
     seen: "View" = {
         "make": _make(context, opened_entry, shown),
         "now_ms": now_ms,
@@ -73,15 +78,19 @@ def view(
         "left_open": left,
         "steps": shown,
         "timers": context["timers"],
+        "countdowns": [] if context["over"] else countdowns(shown, context["timers"]),
         "alerts": alerts(context, _step_alerts(context, shown)),
+        "matters": context["matters"],
         "to_judge": _to_judge(context),
-        "day": _span(context, [plan.closing_step(context["ordered"])["key"]]),
+        "day": day,
         "whole": _span(context, list(context["facts"])),
+        "band": [] if context["over"] else _band(context, opened_entry, shown, day),
         "log": list(reversed(lines(state, LOG_LINES))),
         "unread": run.unread(state),
     }
     if not context["over"]:
-        seen["next_change_ms"] = next_change_ms(seen, now_ms)
+        ahead = next_ms(context)
+        seen["next_change_ms"] = next_change_ms(seen, now_ms, ahead)
     return seen
 
 
@@ -115,6 +124,19 @@ def _shown(context: "ViewContext", recipe_step: "RecipeStep") -> "Any":
     return brief_view(context, recipe_step)
 
 
+def _band(
+    context: "ViewContext", opened_entry: "Entry", shown: "list[Step]", day: "TimeSpan"
+) -> "list[BandStage]":
+    # On a phone it comes with the core's later part; a make without sums is led and
+    # rung before that, and is drawn at its next change.
+    try:
+        from .parts.band import band
+    except ImportError:
+        return []
+    steps = context["recipe"]["steps"]
+    return band(steps, shown, opened_entry["t_ms"], context["now_ms"], day)
+
+
 def _step_alerts(context: "ViewContext", shown: "list[Step]") -> "list[Alert]":
     """Return the alerts of all steps; those of steps that are over are kept."""
     raised = []
@@ -122,6 +144,8 @@ def _step_alerts(context: "ViewContext", shown: "list[Step]") -> "list[Alert]":
         status = shown[index]["status"]
         if status == "running" and not context["over"]:
             raised.extend(step_alerts(shown[index]))
+        elif status == "ready" and not context["over"]:
+            raised.extend(begin_alerts(context, recipe_step, shown[index]))
         elif status == "ended":
             raised.extend(_kept_alerts(context, recipe_step))
     return raised
@@ -153,6 +177,8 @@ def _rests_on(recipe_step: "RecipeStep") -> "list[str]":
     words = of_step(recipe_step["key"]) + [FACTS, MILK, DOSES, EQUIPMENT]
     if recipe_step.get("heat_treatment"):
         words.append(HEAT)
+    if recipe_step.get("mould"):
+        words.append(WHEELS)
     if recipe_step["end"].get("from_step"):
         words.append(topic("step_begun", recipe_step["end"]["from_step"]))
     return words
@@ -161,6 +187,7 @@ def _rests_on(recipe_step: "RecipeStep") -> "list[str]":
 def _make(context: "ViewContext", opened_entry: "Entry", shown: "list[Step]") -> "Make":
     state = context["state"]
     opened = context["opened"]
+    store = store_step(make_state(state), shown)
     return {
         "id": state["make"],
         "name": opened["name"],
@@ -181,15 +208,22 @@ def _make(context: "ViewContext", opened_entry: "Entry", shown: "list[Step]") ->
         "holds": context["holds"],
         "moulds": wheels(state),
         "sizes": sizes_used(state),
-        "store_step": store_step(make_state(state), shown),
+        "store_step": store,
+        "before_store": before_store(store, shown),
+        "milk": milk_view(state, context["rules"]),
     }
 
 
 def _to_judge(context: "ViewContext") -> "list[ToJudge]":
-    to_judge = []
-    for step in context["recipe"]["steps"]:
-        to_judge.extend(duplicates(context["state"], step))
-    return to_judge
+    """Return what two phones recorded of the same act, kept until one of them does."""
+    state = context["state"]
+    held: "list[ToJudge] | None" = kept(state, "to_judge", "all")
+    if held is None:
+        held = []
+        for step in context["recipe"]["steps"]:
+            held.extend(duplicates(state, step))
+        keep(state, "to_judge", "all", held, [FACTS, DOSES])
+    return held
 
 
 # What nobody would call late. Our own judgement, no source.

@@ -3,7 +3,7 @@
 import pytest
 
 from tests.core.builders import MAKE, Phone, a_day, at, figure, step, until
-from tests.core.step.test_step_parts import wanted
+from tests.core.step.parts.test_step_parts import wanted
 from tests.core.step.test_steps import one_step, with_steps
 
 OTHER = "0193a5b0-0000-7000-8000-00000000000b"
@@ -39,6 +39,7 @@ def test_an_empty_desk_has_no_alarm(ask):
         "next_change_ms": None,
         "alarms": [],
         "deadlines": [],
+        "wall": [],
     }
 
 
@@ -73,28 +74,35 @@ def test_a_stopped_timer_never_rings(ask):
     assert matters(ask, [phone.opened(), timer, stop], 10) == []
 
 
-def test_a_step_that_ends_by_time_rings_at_its_instant_and_again_past_its_band(ask):
+def test_the_end_of_a_step_and_its_lateness_are_one_alarm_that_grows(ask):
     events = timed_step(Phone())
     assert matters(ask, events, 29) == []
-    assert matters(ask, events, 30) == [("step_due/work", 2, "unacknowledged")]
-    assert matters(ask, events, 36) == [("step_late/work", 2, "unacknowledged")]
+    assert matters(ask, events, 30) == [("step_end/work", 2, "unacknowledged")]
+    assert matters(ask, events, 36) == [("step_end/work", 2, "unacknowledged")]
+    (due,) = asked(ask, events, 30)["alarms"]
     (late,) = asked(ask, events, 36)["alarms"]
+    assert (due["id"], due["kind"], late["kind"]) == (
+        late["id"],
+        "step_due",
+        "step_late",
+    )
     assert (late["due_ms"], late["rings_ms"]) == (at(30), at(35))
 
 
 def test_a_word_for_the_due_step_does_not_silence_the_late_one(ask):
     phone = Phone()
-    events = [*timed_step(phone), seen(phone, 31, "step_due/work")]
-    assert matters(ask, events, 32) == [("step_due/work", 2, "acknowledged")]
-    assert matters(ask, events, 36) == [("step_late/work", 2, "unacknowledged")]
+    events = [*timed_step(phone), seen(phone, 31, "step_end/work")]
+    assert matters(ask, events, 32) == [("step_end/work", 2, "acknowledged")]
+    assert matters(ask, events, 36) == [("step_end/work", 2, "unacknowledged")]
+    assert ask.view(events, 36)["alerts"][0]["acknowledged"] is None
 
 
 def test_a_step_that_a_person_ends_is_a_prompt_until_its_band_is_over(ask):
     events = one_step(Phone(), lasts=LASTS)
     assert matters(ask, events, 31) == []
-    assert matters(ask, events, 36) == [("step_late/work", 2, "unacknowledged")]
+    assert matters(ask, events, 36) == [("step_end/work", 2, "unacknowledged")]
     # A quarter of its half hour over the band, it is to be acted on.
-    assert matters(ask, events, 43) == [("step_late/work", 1, "unacknowledged")]
+    assert matters(ask, events, 43) == [("step_end/work", 1, "unacknowledged")]
 
 
 def ahead(ask, events, at_min):
@@ -115,16 +123,16 @@ def test_a_setting_rings_at_its_cutting_time(ask):
     # Rennet at 100, flocculation at 110: three times ten minutes end at 130.
     events = until(a_day(Phone()), 128)
     assert [row[0] for row in matters(ask, events, 129)] == []
-    assert matters(ask, events, 130) == [("step_due/set", 2, "unacknowledged")]
+    assert matters(ask, events, 130) == [("step_end/set", 2, "unacknowledged")]
 
 
-def test_a_reading_rings_a_minute_after_it_fell_due(ask):
+def test_a_reading_of_a_round_rings_half_its_interval_after_it_fell_due(ask):
     phone = Phone()
     events = one_step(phone, readings=[wanted("during", 600)])
-    assert matters(ask, events, 10.9) == []
-    assert matters(ask, events, 11.1) == [("overdue/work/ph", 3, "unacknowledged")]
-    (alarm,) = asked(ask, events, 11.1)["alarms"]
-    assert (alarm["kind"], alarm["rings_ms"]) == ("reading_overdue", at(11))
+    assert matters(ask, events, 14.9) == []
+    assert matters(ask, events, 15.1) == [("overdue/work", 3, "unacknowledged")]
+    (alarm,) = asked(ask, events, 15.1)["alarms"]
+    assert (alarm["kind"], alarm["rings_ms"]) == ("reading_overdue", at(15))
 
 
 def test_only_an_alert_that_asks_to_act_rings(ask):
@@ -147,7 +155,7 @@ def test_a_held_make_rings_and_one_that_is_over_does_not(ask):
     phone = Phone()
     events = timed_step(phone)
     held = [*events, phone.event("hold_placed", 5, why="Waiting for the lab")]
-    assert [row[0] for row in matters(ask, held, 31)] == ["step_due/work"]
+    assert [row[0] for row in matters(ask, held, 31)] == ["step_end/work"]
     closed = [*events, phone.event("make_closed", 29)]
     assert matters(ask, closed, 31) == []
 
@@ -188,42 +196,42 @@ def test_what_a_fast_clock_tells_of_the_future_rings_when_it_has_come(ask):
 
 def test_a_word_from_before_an_alarm_began_does_not_silence_it(ask):
     phone = Phone()
-    events = [*timed_step(phone), seen(phone, 29, "step_due/work")]
-    assert matters(ask, events, 31) == [("step_due/work", 2, "unacknowledged")]
+    events = [*timed_step(phone), seen(phone, 29, "step_end/work")]
+    assert matters(ask, events, 31) == [("step_end/work", 2, "unacknowledged")]
 
 
 def test_a_shelved_alarm_is_listed_and_comes_back_by_itself(ask):
     phone = Phone()
     events = one_step(phone, readings=[wanted("during", 600)])
-    shelf = shelved(phone, 12, "overdue/work/ph", for_s=1800)
+    shelf = shelved(phone, 16, "overdue/work", for_s=1800)
     (alarm,) = asked(ask, [*events, shelf], 20)["alarms"]
     assert alarm["state"] == "shelved"
     assert alarm["shelved"] == {
         "id": shelf["id"],
         "by": "ida",
-        "at_ms": at(12),
-        "until_ms": at(42),
+        "at_ms": at(16),
+        "until_ms": at(46),
         "why": "Known",
     }
-    (back,) = asked(ask, [*events, shelf], 42)["alarms"]
+    (back,) = asked(ask, [*events, shelf], 46)["alarms"]
     assert (back["state"], back["shelved"]) == ("unacknowledged", None)
     # It has not waited for an answer while it was shelved.
-    assert back["escalates_ms"] == at(52)
+    assert back["escalates_ms"] == at(56)
 
 
 def test_a_struck_shelf_ends_at_once(ask):
     phone = Phone()
     events = one_step(phone, readings=[wanted("during", 600)])
-    shelf = shelved(phone, 12, "overdue/work/ph")
-    strike = phone.event("entry_struck", 14, ref=shelf["id"], why="undo")
-    assert matters(ask, [*events, shelf, strike], 15) == [
-        ("overdue/work/ph", 3, "unacknowledged")
+    shelf = shelved(phone, 16, "overdue/work")
+    strike = phone.event("entry_struck", 18, ref=shelf["id"], why="undo")
+    assert matters(ask, [*events, shelf, strike], 19) == [
+        ("overdue/work", 3, "unacknowledged")
     ]
 
 
 @pytest.mark.parametrize(("for_s", "key"), [(28801, "above"), (59, "below")])
 def test_nobody_shelves_for_longer_than_a_shift_or_for_no_time(ask, for_s, key):
-    event = shelved(Phone(), 1, "overdue/work/ph", for_s)
+    event = shelved(Phone(), 1, "overdue/work", for_s)
     (problem,) = ask.call("log.kinds.event", "check_event", event)
     assert (problem["field"], problem["key"]) == ("for_s", key)
     _, kept = ask.desk(("take", [event]), ("desk",))
@@ -266,14 +274,14 @@ def test_what_ended_without_a_word_stays_listed_for_half_an_hour(ask):
 def test_a_late_step_that_was_ended_without_a_word_is_listed_as_returned(ask):
     phone = Phone()
     events = [*timed_step(phone), phone.event("step_ended", 40, step="work")]
-    assert matters(ask, events, 41) == [("step_late/work", 2, "returned")]
+    assert matters(ask, events, 41) == [("step_end/work", 2, "returned")]
 
 
 def test_the_most_urgent_of_all_makes_stands_first(ask):
     first = one_step(Phone(), readings=[wanted("during", 600)])
     phone = Phone(make=OTHER)
     timer = phone.event("timer_started", 1, label="Press", lasts_s=300)
-    found = asked(ask, [*first, phone.opened(), timer], 12)
+    found = asked(ask, [*first, phone.opened(), timer], 16)
     assert [row["kind"] for row in found["alarms"]] == ["timer", "reading_overdue"]
     assert {row["make"] for row in found["alarms"]} == {MAKE, OTHER}
 
@@ -350,3 +358,95 @@ def test_a_long_timer_is_in_the_calendar_until_it_is_stopped(ask):
     assert calendar(ask, events, 2) == [("timer/" + timer["id"], at(241), True)]
     stop = phone.event("timer_stopped", 3, ref=timer["id"])
     assert calendar(ask, [*events, stop], 4) == []
+
+
+def test_an_alarm_is_open_and_marked_until_somebody_answers(ask):
+    # A tenth of a step's length over is to be looked at, a third to be acted on.
+    phone = Phone()
+    events = timed_step(phone)
+    for minute, mark in ((36, "check"), (60, "act")):
+        (alarm,) = asked(ask, events, minute)["alarms"]
+        assert (alarm["is_open"], alarm["mark"]) == (True, mark)
+    (alarm,) = asked(ask, [*events, seen(phone, 61, "step_end/work")], 62)["alarms"]
+    assert (alarm["is_open"], alarm["mark"]) == (False, "ok")
+
+
+def waits(ask, events, at_min):
+    wall = asked(ask, events, at_min)["wall"]
+    return [(row["make"], row["label"], row["due_ms"]) for row in wall]
+
+
+def timers(phone, count):
+    return [
+        phone.event("timer_started", 1, label=f"{number}", lasts_s=600 * number)
+        for number in range(1, count + 1)
+    ]
+
+
+def test_the_wall_has_a_row_of_every_make_and_then_what_is_next(ask):
+    busy, idle = Phone(), Phone(make=OTHER, device=1)
+    events = [busy.opened(), idle.opened(), *timers(busy, 6)]
+    assert waits(ask, events, 2) == [
+        (MAKE, "1", at(11)),
+        (MAKE, "2", at(21)),
+        (MAKE, "3", at(31)),
+        (MAKE, "4", at(41)),
+        (OTHER, None, None),
+    ]
+
+
+def test_a_row_of_the_wall_says_how_what_it_names_stands(ask):
+    phone = Phone()
+    events = [*timed_step(phone), *timers(phone, 1)]
+    idle = Phone(make=OTHER, device=1).opened()
+    wall = asked(ask, [*events, idle], 2)["wall"]
+    told = [(row["kind"], row["mark"]) for row in wall]
+    assert told == [("timer", "running"), ("step_due", "running"), (None, None)]
+    # A prompt stays past its instant: by then it is due.
+    events = one_step(Phone(), lasts=LASTS, end={"by": "person"})
+    told = [asked(ask, events, at_min)["wall"][0]["mark"] for at_min in (29, 31)]
+    assert told == ["running", "due"]
+
+
+def test_what_is_next_in_a_make_is_on_the_wall_though_others_come_sooner(ask):
+    busy, slow = Phone(), Phone(make=OTHER, device=1)
+    late = slow.event("timer_started", 1, label="Late", lasts_s=36000)
+    events = [busy.opened(), slow.opened(), *timers(busy, 6), late]
+    assert waits(ask, events, 2)[-1] == (OTHER, "Late", at(601))
+
+
+def test_alarms_take_rows_of_the_wall_but_leave_each_make_one(ask):
+    busy, other = Phone(), Phone(make=OTHER, device=1)
+    late = other.event("timer_started", 1, label="Late", lasts_s=36000)
+    events = [busy.opened(), other.opened(), *timers(busy, 6), late]
+    # Two have rung at minute 22: of the five rows three are left.
+    assert [row[1] for row in waits(ask, events, 22)] == ["3", "4", "Late"]
+    # All but one have rung: each make keeps the row of what is next in it.
+    assert [row[1] for row in waits(ask, events, 52)] == ["6", "Late"]
+
+
+def test_what_is_late_stays_on_the_wall_once_it_is_silenced(ask):
+    phone = Phone()
+    events = [*timed_step(phone), *timers(phone, 1)]
+    # Open alarms stand apart; the make waits for nothing else.
+    assert waits(ask, events, 40) == [(MAKE, None, None)]
+    (timer,) = [event for event in events if event["kind"] == "timer_started"]
+    silent = [seen(phone, 41, "step_end/work"), seen(phone, 41, "timer/" + timer["id"])]
+    wall = asked(ask, [*events, *silent], 42)["wall"]
+    assert [(row["kind"], row["label"], row["mark"]) for row in wall] == [
+        ("timer", "1", "late"),
+        ("step_late", None, "late"),
+    ]
+    assert [row["due_ms"] for row in wall] == [at(11), at(30)]
+    assert wall[1]["title"] is not None
+    # So does what was put aside.
+    aside = shelved(phone, 41, "step_end/work")
+    wall = asked(ask, [*events, silent[1], aside], 42)["wall"]
+    assert [row["kind"] for row in wall] == ["timer", "step_late"]
+
+
+def test_a_silenced_late_step_leaves_its_make_the_row_of_what_is_next(ask):
+    phone = Phone()
+    later = phone.event("timer_started", 1, label="Later", lasts_s=36000)
+    events = [*timed_step(phone), later, seen(phone, 41, "step_end/work")]
+    assert [row[1] for row in waits(ask, events, 42)] == [None, "Later"]

@@ -1,7 +1,7 @@
 """All makes at once: how each stands, and what falls due next."""
 
 from tests.core.builders import MAKE, Phone, a_day, at, figure, until
-from tests.core.step.test_step_parts import wanted
+from tests.core.step.parts.test_step_parts import wanted
 from tests.core.step.test_steps import one_step
 
 OTHER = "0193a5b0-0000-7000-8000-00000000000b"
@@ -30,6 +30,7 @@ def test_an_empty_desk_has_an_empty_board(ask):
             "now_ms": at(0),
             "next_change_ms": None,
             "makes": [],
+            "ripening": [],
             "due": [],
             "clashes": [],
             "clash_count": 0,
@@ -59,6 +60,7 @@ def test_a_make_is_summed_up(ask):
     assert make["focus"]["key"] == "hold"
     assert make["focus"]["main"] == {"kind": "countdown", "due_ms": at(91)}
     assert [row["key"] for row in make["running"]] == ["hold"]
+    assert make["focus"]["mark"] == make["running"][0]["mark"] == "running"
     assert make["last_word_ms"] == at(61)
     for name in ("alerts", "day", "whole"):
         assert make[name] == view[name]
@@ -114,8 +116,9 @@ def test_a_step_without_a_deadline_is_due_when_it_may_end(ask):
     # Unless something else comes first.
     events = one_step(Phone(), readings=[wanted("begin")])
     assert due(ask, events, 1) == [("reading", "work", "ph", ms(0), "due")]
-    # More than a minute overdue it is late: the same minute as its alert's.
-    assert due(ask, events, 2) == [("reading", "work", "ph", ms(0), "check")]
+    # More than ten minutes overdue it is late: from when its alert is.
+    assert due(ask, events, 10) == [("reading", "work", "ph", ms(0), "due")]
+    assert due(ask, events, 11) == [("reading", "work", "ph", ms(0), "check")]
 
 
 def test_a_quantity_wanted_twice_is_due_once_and_the_optional_never(ask):

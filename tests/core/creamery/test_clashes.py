@@ -129,6 +129,15 @@ def test_three_at_once_are_one_line(ask):
     assert found["clash_count"] == 1
 
 
+def test_what_falls_together_within_the_hour_is_soon(ask):
+    events = pressing(MAKE, 0, 90, 80, 95) + pressing(OTHER, 0, 90, 80, 95)
+    # It begins to be so at 30 min, and the board says when.
+    before = board(ask, events, 29)
+    assert [row["is_soon"] for row in before["clashes"]] == [False]
+    assert before["next_change_ms"] == at(30)
+    assert [row["is_soon"] for row in clashes(ask, events, 30)] == [True]
+
+
 def test_no_more_than_three_are_told_and_all_are_counted(ask):
     # Five waits of half an hour, one after the other, in two makes alike.
     steps = []

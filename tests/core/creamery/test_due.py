@@ -45,6 +45,14 @@ def test_wheels_in_the_store_are_turned_as_the_recipe_says(ask):
     assert turn_due(ask, events, 2 * DAY + 61) == ("store", 5 * DAY + 60, "later")
 
 
+def test_what_falls_due_has_the_mark_of_how_near_it_is(ask):
+    events = in_store(Phone(), TURNS)
+    told = [rows(ask, events, at_min, "turn") for at_min in (10, DAY, 2 * DAY + 1)]
+    assert [row["mark"] for (row,) in told] == ["waiting", "due", "late"]
+    (row,) = rows(ask, events[:1], 10, "step_begin")
+    assert (row["level"], row["mark"]) == ("due", "ready")
+
+
 def test_the_board_is_asked_again_when_a_turn_falls_due(ask):
     events = in_store(Phone(), TURNS)
     assert board(ask, events, 10)["next_change_ms"] == at(DAY)
@@ -169,3 +177,33 @@ def test_what_is_late_stands_first(ask):
     events = in_store(Phone(), TURNS)
     (row,) = rows(ask, events, 2 * DAY + 1, "turn")
     assert row["when"] == "late"
+
+
+def leading(ask, events, at_min):
+    due = board(ask, events, at_min)["due"]
+    return [(row["what"], row["quantity"]) for row in due if row["leads"]]
+
+
+def test_the_first_that_falls_due_in_a_step_leads_it(ask):
+    readings = [
+        {"quantity": "ph", "when": "during", "every_s": 600, "required": True},
+        {"quantity": "room_temp_c", "when": "during", "every_s": 900, "required": True},
+    ]
+    lasts = figure(1800, "s", 1500, 2100)
+    work = step("work", lasts=lasts, end={"by": "time"}, readings=readings)
+    phone = Phone()
+    events = [phone.opened(recipe=of_steps(work))]
+    events.append(phone.event("step_begun", 0, step="work"))
+    events.append(phone.event("timer_started", 1, label="Tea", lasts_s=60))
+    assert leading(ask, events, 2) == [("reading", "ph")]
+
+
+def test_a_turn_leads_no_step(ask):
+    lasts = figure(28 * 86400, "s")
+    store = step("store", lasts=lasts, end={"by": "time"}, place="store", turns=TURNS)
+    phone = Phone()
+    events = [phone.opened(recipe=of_steps(store))]
+    events.append(phone.event("step_begun", 0, step="store"))
+    due = board(ask, events, 10)["due"]
+    assert [row["what"] for row in due] == ["turn", "step_end"]
+    assert leading(ask, events, 10) == [("step_end", None)]

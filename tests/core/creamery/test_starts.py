@@ -6,7 +6,7 @@ from tests.core.creamery.test_clashes import OTHER, THIRD, of_steps, press, pres
 
 def if_opened(ask, events, planned, start_min, now_min):
     return ask.desk(
-        ("take", events), ("clashes_if", planned, at(start_min), at(now_min))
+        ("take", events), ("clashes_if", planned, "raw", at(start_min), at(now_min))
     )[1]
 
 

@@ -94,12 +94,11 @@ def test_the_water_of_a_wash_is_what_warms_this_curd(ask):
     events = [*washing(phone), phone.reading("water_temp_c", 60.0, 141, "wash_1")]
     told = one(ask, events, "wash_1", "target/water_added_l", 142)
     assert told["value"] == pytest.approx(40.6, abs=0.7)
-    # The recipe's 42 to 78 round 60 L: 0.7 to 1.3 of it.
-    assert ends(told) == pytest.approx(
-        [0.7 * told["value"], told["value"], 1.3 * told["value"]]
-    )
-    # With a kelvin lost in the vat more is needed: that is how unsure it is.
-    assert told["estimate"]["high"] > told["value"]
+    # Its band is how sure it is, of 420 kg less the weight of whey: read 0.3 K too
+    # warm, or a kelvin lost and read 0.3 K too cold. Not the recipe's 42 to 78.
+    rises = [2.2 / 25.8, 2.5 / 25.5, 3.8 / 24.2]
+    share = told["value"] / rises[1]
+    assert ends(told) == pytest.approx([share * rise for rise in rises])
     poured = [*events, phone.reading("water_added_l", 41.0, 150, "wash_1")]
     view = ask.view(poured, 151)
     assert not [row for row in view["alerts"] if row["quantity"] == "water_added_l"]
@@ -167,8 +166,8 @@ def test_days_that_a_person_has_said_go_before_the_sum(ask):
     ]
     told = one(ask, events, "brine_small", "lasts")
     assert (told["value"], told["from"]) == (129600.0, "person")
-    # The recipe's 12 to 24 h round 18.
-    assert ends(told) == pytest.approx([86400, 129600, 172800])
+    # The recipe's 15 to 28 h round 23, of 36 h: 36 x 15/23 and 36 x 28/23.
+    assert ends(told) == pytest.approx([84521.7, 129600, 157773.9])
 
 
 def test_a_press_of_known_bore_is_told_its_gauge_for_each_size(ask):
@@ -203,25 +202,6 @@ def test_whatever_keeps_a_sum_from_answering_the_recipes_figure_stands(ask, by, 
     assert ends(told) == [900, 1800, 3600]
 
 
-def test_figures_that_ask_for_each_other_end_in_the_recipes_own(ask):
-    # How much water follows from how warm it is, and how warm from how much.
-    round_about = json.loads(json.dumps(HOUSE))
-    wash = next(row for row in round_about["steps"] if row["key"] == "wash_1")
-    for row in wash["targets"]:
-        if row["quantity"] == "water_temp_c":
-            row["figure"]["by"] = {"sum": "wash_temp", "value": "water_temp_c"}
-    events = washing(Phone())
-    events[0]["data"]["recipe"] = round_about
-    names = [("wash_1", "target/water_added_l"), ("wash_1", "target/water_temp_c")]
-    litres, warmth = ask.figures(events, 142, *names)
-    # Each answers with the recipe's own figure in the other's place: the water that
-    # 60 L would have to be warm, and the warmth that the water for 60 °C needs.
-    assert litres["value"] == pytest.approx(60.0, rel=0.01)
-    assert warmth["value"] == pytest.approx(60.0, rel=0.01)
-    assert [litres["from"], warmth["from"]] == ["sum", "sum"]
-    assert ask.figures(events, 142, *names[::-1]) == [warmth, litres]
-
-
 def test_a_dose_added_as_shown_is_no_drift(ask):
     # Seen: dosing by the sum raised a dose alert.
     phone = Phone()
@@ -239,3 +219,10 @@ def test_a_dose_added_as_shown_is_no_drift(ask):
     ]
     view = ask.view(events, 7)
     assert not [row for row in view["alerts"] if row["quantity"] == "rennet"]
+
+
+def test_the_limit_of_a_rule_is_told_from_the_band_of_the_recipe(ask):
+    cold = one(ask, house(), "receive", "target/milk_temp_c")
+    assert (cold["high"], cold["range_of"]) == (7, "rule")
+    set_warm = one(ask, house(), "rennet", "target/milk_temp_c")
+    assert set_warm["range_of"] == "recipe"

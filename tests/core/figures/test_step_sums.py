@@ -32,6 +32,7 @@ class Make:
             recipe=RECIPE,
             milk_l=1000.0,
             vat="Big vat",
+            treatment="pasteurised",
             equipment=equipment or {},
         )
 
@@ -220,11 +221,11 @@ def test_each_target_to_come_is_forecast_on_the_recipes_curve(ask):
     row = answers(ask, make, "stir", 101)[("acid_forecast", None)]
     steps = {v["of"] for v in row["values"] if v["name"] == "reach_s"}
     assert {"drain_1", "turn_2", "unmould"} <= steps
-    # Hill and Ferrer: 5.40 at 8 h; this make is on the curve so far.
+    # Ours: 5.25 after a night, at 18 h; this make is on the curve so far.
     reach = value(row, "reach_s", "unmould")
-    assert reach["low"] < 8 * 3600 < reach["high"]
+    assert reach["low"] < 18 * 3600 < reach["high"]
     told = [item for item in row["rests_on"] if item["name"] == "curve"]
-    assert (told[0]["from"], told[0]["status"]) == ("recipe", "read")
+    assert (told[0]["from"], told[0]["status"]) == ("recipe", "derived")
 
 
 def test_the_acid_band_is_told_at_the_cut(ask):
@@ -346,7 +347,7 @@ def test_the_press_entered_when_the_make_was_opened_is_not_asked_for_again(ask):
     make = Make(equipment={"bore_m": 0.063}).begin("press_1", 400)
     row = answers(ask, make, "press_1", 401)[("press_programme", None)]
     assert row["missing"] == []
-    assert row["status"] == "memory"
+    assert row["status"] == "practice"
 
 
 def test_only_moulds_in_use_are_planned_for(ask):
@@ -478,3 +479,27 @@ def test_other_rules_count_at_once(ask):
     ]
     assert told[0]["values"]
     assert told[1]["missing"] == ["rules"]
+
+
+@pytest.mark.parametrize("size", ["small", "large"])
+def test_the_recipes_own_time_in_the_brine_is_what_its_model_answers(ask, size):
+    step = "brine_" + size
+    make = Make().begin(step, 5).read("brine_salt_frac", 0.2, 6, step)
+    told = answers(ask, make, step, 7)[("brine_time", size)]
+    assert known(told)["wanted_salt_frac"] == 0.02
+    (row,) = [row for row in RECIPE["steps"] if row["key"] == step]
+    # The recipe's hours are round.
+    assert value(told, "time_s")["value"] == pytest.approx(
+        row["lasts"]["value"], rel=0.03
+    )
+
+
+def test_a_weaker_brine_asks_for_longer_by_the_same_model(ask):
+    # 18 % against 20 %, days to 2 % salt by the finite cylinder: 2.78 against 2.11.
+    times = []
+    for frac in (0.2, 0.18):
+        make = Make().begin("brine_large", 5)
+        make.read("brine_salt_frac", frac, 6, "brine_large")
+        told = answers(ask, make, "brine_large", 7)[("brine_time", "large")]
+        times.append(value(told, "time_s")["value"])
+    assert times[1] / times[0] == pytest.approx(2.78 / 2.11, rel=0.02)

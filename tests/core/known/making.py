@@ -25,6 +25,7 @@ class Make:
         self.phone = Phone(make=make)
         self.recipe = recipe
         opened = {"name": "Make", "batch": "A1", "milk_l": 1000.0, "vat": "Big vat"}
+        opened["treatment"] = "pasteurised"
         self.events = []
         self.add("make_opened", 0, recipe=recipe, **{**opened, **body})
 

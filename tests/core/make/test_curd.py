@@ -71,17 +71,28 @@ def test_the_first_sure_sign_after_the_rennet_counts(ask):
 @pytest.mark.parametrize(
     ("floc_min", "problem"),
     [
-        # The window is 6 to 25 min, ends included.
-        (5.99, "floc_too_early"),
-        (6, None),
-        (25, None),
-        (25.01, "floc_too_late"),
+        # The setting lasts 25 to 40 min, three times as long: 8:20 to 13:20.
+        (5, "floc_too_early"),
+        (8.3, "floc_too_early"),
+        (8.4, None),
+        (13.3, None),
+        (13.4, "floc_too_late"),
+        (26, "floc_too_late"),
     ],
 )
-def test_a_floc_time_outside_the_window_is_told(ask, floc_min, problem):
+def test_a_floc_time_outside_the_recipes_band_is_told(ask, floc_min, problem):
     phone = Phone()
     events = [rennet(phone, 0), judged(phone, floc_min, "flocculated")]
     assert floc(ask, events)["problem"] == problem
+
+
+def test_milk_flocculated_half_way_between_two_looks(ask):
+    # Seen at 14 min and not yet at 11: at 12.5, within the band; not yet at 13: late.
+    phone = Phone()
+    seen = [rennet(phone, 0), judged(phone, 14, "flocculated")]
+    for look_min, problem in ((11, None), (13, "floc_too_late")):
+        look = judged(phone, look_min, "not_flocculated")
+        assert floc(ask, [*seen, look])["problem"] == problem
 
 
 def test_a_corrected_rennet_instant_moves_the_floc_time(ask):

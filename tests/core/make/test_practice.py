@@ -84,7 +84,7 @@ def test_practice_waits_where_there_is_real_work(ask):
     assert board(ask, practised(events), 5)["clash_count"] == 0
     found = ask.desk(
         ("take", practised(pressing(MAKE, 0, 120, 120, 120))),
-        ("clashes_if", of_steps(*press(30, 30, 30)), at(90), at(1)),
+        ("clashes_if", of_steps(*press(30, 30, 30)), "raw", at(90), at(1)),
     )[1]
     assert found["count"] == 0
 

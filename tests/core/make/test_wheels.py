@@ -3,6 +3,7 @@
 import pytest
 
 from tests.core.builders import Phone, recipe
+from tests.core.known.making import Make
 
 
 def two_sizes():
@@ -76,3 +77,31 @@ def test_a_weighing_without_a_size_is_of_the_only_one_moulded(ask):
     # Planned two, moulded one: there is no other wheel to have weighed.
     assert weighed(ask, [(20, 0), (9, 12)], (None, 8.0)) == pytest.approx(96.0)
     assert weighed(ask, [(20, 20), (9, 9)], (None, 8.0)) is None
+
+
+@pytest.mark.parametrize(
+    ("quantity", "value", "suggested"),
+    [
+        ("milk_volume_l", 500.0, [10, 4]),  # half of 1000 L: half the moulds
+        ("milk_volume_l", 975.0, [20, 9]),  # within 3 %: as planned
+        ("milk_volume_l", 940.0, [18, 8]),  # 18.8 and 8.5 moulds: what can be full
+        ("milk_mass_kg", 515.0, [10, 4]),  # 500 L at 1.03 kg/L
+    ],
+)
+def test_the_moulds_follow_the_milk_that_came(ask, quantity, value, suggested):
+    moulds = [{"size": "small", "count": 20}, {"size": "large", "count": 9}]
+    make = Make("fill_moulds", moulds=moulds).run("receive", 1)
+    make.read(quantity, value, 2, step="receive")
+    make.add("step_ended", 3, step="receive").run("fill_moulds", 300)
+    seen = ask.view(make.events, 301)
+    (step,) = [row for row in seen["steps"] if row["key"] == "fill_moulds"]
+    assert [row["suggested"] for row in step["moulds"]] == suggested
+    assert [row["planned"] for row in step["moulds"]] == [20, 9]
+    for size, count in zip(("small", "large"), suggested, strict=True):
+        make.add("wheels_moulded", 302, step="fill_moulds", size=size, count=count)
+    seen = ask.view(make.events, 303)
+    (step,) = [row for row in seen["steps"] if row["key"] == "fill_moulds"]
+    assert step["button"]["act"] == "end"
+    make.add("step_ended", 330, step="fill_moulds")
+    alerts = ask.view(make.events, 331)["alerts"]
+    assert [row["key"] for row in alerts if "mould" in row["key"]] == []

@@ -3,7 +3,7 @@
 import pytest
 
 from tests.core.builders import Phone, a_day, at, figure, until
-from tests.core.step.test_step_parts import wanted
+from tests.core.step.parts.test_step_parts import wanted
 from tests.core.step.test_steps import one_step
 
 MS = 1 / 60000
@@ -31,8 +31,8 @@ def test_a_reading_changes_the_view_when_due_overdue_and_to_act_on(ask):
     rows = [wanted("during", 600)]
     events = one_step(Phone(), readings=rows, lasts=figure(86400, "s"))
     assert change(ask, events, 0) == 10
-    # Overdue by more than a minute of grace, then by more than an interval.
-    assert change(ask, events, 10.9) == pytest.approx(11 + MS, abs=MS / 10)
+    # Overdue by more than half an interval, then by more than all of it.
+    assert change(ask, events, 14.9) == pytest.approx(15 + MS, abs=MS / 10)
     assert change(ask, events, 19.9) == pytest.approx(20 + MS, abs=MS / 10)
 
 

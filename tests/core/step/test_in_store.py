@@ -98,3 +98,44 @@ def test_wheels_of_a_make_go_into_brine_unless_it_is_practice_or_given_up(ask):
     assert can_brine(ask, opened, given_up) is False
     practice = {**opened, "data": {**opened["data"], "practice": True}}
     assert can_brine(ask, practice) is False
+
+
+def test_makes_that_ripen_are_listed_the_newest_first(ask):
+    events = []
+    makes = [f"0193a5b0-0000-7000-8000-00000000010{number}" for number in range(4)]
+    # The last is for practice, the third is not closed and still in its press.
+    for number, make in enumerate(makes):
+        phone = Phone(make=make)
+        opened = a_cheese(phone)
+        opened["data"]["practice"] = number == 3
+        opened["at_ms"] = opened["entered_ms"] = at([30, 10, 20, 40][number])
+        events.append(opened)
+        if number != 2:
+            events.append(phone.event("make_closed", 60))
+    told = ask.desk(("take", events), ("board", at(90)))[1]
+    assert told["ripening"] == [makes[0], makes[1]]
+
+
+def before_store(ask, events, at_min=90):
+    view = ask.view(events, at_min)
+    return view["make"]["before_store"], view["steps"]
+
+
+def test_wheels_that_dry_are_told_to_dry_and_when_they_are_to_ripen(ask):
+    # Seen: while wheels dried their days in the store were told as not shown.
+    phone = Phone()
+    events = [a_cheese(phone), phone.event("step_begun", 1, step="press")]
+    assert before_store(ask, events)[0] is None
+    events.append(phone.event("step_ended", 60, step="press"))
+    told, steps = before_store(ask, events)
+    (begins_ms,) = [one["expected_begin_ms"] for one in steps if one["key"] == "ripen"]
+    assert told == {"step": "brine", "begins_ms": begins_ms}
+    assert begins_ms >= at(90)
+    for kind, name in (("begun", "brine"), ("ended", "brine"), ("begun", "dry")):
+        minute = 70 + len(events)
+        events.append(phone.event("step_" + kind, minute, step=name))
+    assert before_store(ask, events)[0]["step"] == "dry"
+    events.append(phone.event("step_ended", 80, step="dry"))
+    assert before_store(ask, events)[0] is None  # they may ripen
+    events.append(phone.event("step_begun", 85, step="ripen"))
+    assert before_store(ask, events)[0] is None

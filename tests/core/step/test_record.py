@@ -41,6 +41,7 @@ def test_a_plain_line_is_as_it_was_entered(ask):
             "struck": None,
             "late_entry_s": None,
             "clock_off_s": None,
+            "leads_nowhere": None,
             "later_of": None,
             "same": None,
             "proved": None,

@@ -29,7 +29,8 @@ def test_a_step_in_full_says_all_that_is_needed(ask):
     assert found["full"] is True
     assert found["title"] == heat["title"]
     assert found["do"] == heat["do"]
-    assert (found["cautions"], found["drift"]) == (heat["cautions"], heat["drift"])
+    assert [row["hazard"] for row in found["cautions"]] == heat["cautions"]
+    assert found["drift"] == heat["drift"]
     assert found["status"] == "running"
     assert (found["begun"]["at_ms"], found["begun"]["by"]) == (at(5), "ida")
     assert (found["ended"], found["skipped"], found["task"]) == (None, None, None)

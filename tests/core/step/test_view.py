@@ -4,7 +4,7 @@ import pytest
 
 from tests.core.builders import MAKE, Phone, a_day, at, figure, step, until
 from tests.core.step.test_focus import side_by_side
-from tests.core.step.test_steps import with_steps
+from tests.core.step.test_steps import one_step, with_steps
 
 
 def test_without_its_opening_a_make_is_not_shown(ask):
@@ -24,6 +24,7 @@ def test_without_its_opening_a_make_is_not_shown(ask):
             "now_ms": at(0),
             "next_change_ms": None,
             "makes": [],
+            "ripening": [],
             "due": [],
             "clashes": [],
             "clash_count": 0,
@@ -58,10 +59,40 @@ def test_the_make_says_what_it_is(ask):
         "is_open": True,
         "holds": [],
         "moulds": [
-            {"size": "small", "title": {"en": "Small"}, "planned": 30, "moulded": 0}
+            {
+                "size": "small",
+                "title": {"en": "Small"},
+                "planned": 30,
+                "suggested": 28,  # 30 × 470 / 500
+                "moulded": 0,
+            }
         ],
         "sizes": ["small"],
         "store_step": None,
+        "before_store": None,
+        # No step of this recipe holds the milk by a rule.
+        "milk": {
+            "is": {
+                "class": "undecided",
+                "why": "no_hold",
+                "since_ms": at(0),
+                "treatment": "pasteurised",
+                "step": None,
+            },
+            "treatment": {
+                "treatment": "pasteurised",
+                "usual": "pasteurised",
+                "said": {
+                    "id": events[0]["id"],
+                    "at_ms": at(0),
+                    "by": "ida",
+                    "why": None,
+                },
+                "was_changed": False,
+                "others": [],
+            },
+            "follows": None,
+        },
     }
 
 
@@ -198,3 +229,36 @@ def test_one_step_can_be_asked_for_whatever_its_status(ask):
     assert (found["status"], found["full"]) == ("ended", True)
     assert ask.step(day, "brew", 170) is None
     assert ask.desk(("step", MAKE, "heat", at(0))) == [None]
+
+
+def test_what_counts_down_stands_in_the_order_it_comes(ask):
+    phone = Phone()
+    lasts = figure(1800, "s", 1500, 2100)
+    events = one_step(phone, lasts=lasts, end={"by": "time"})
+    timers = [
+        phone.event("timer_started", 1, label=label, lasts_s=lasts_s)
+        for label, lasts_s in (("Late", 3600), ("Soon", 600), ("Off", 60))
+    ]
+    stop = phone.event("timer_stopped", 2, ref=timers[2]["id"])
+    view = ask.view([*events, *timers, stop], 20)
+    told = [(row["step"], row["label"], row["due_ms"]) for row in view["countdowns"]]
+    # One that is over goes on counting until somebody answers it.
+    assert told == [
+        (None, "Soon", at(11)),
+        ("work", None, at(30)),
+        (None, "Late", at(61)),
+    ]
+
+
+def test_a_step_may_be_worked_on_once_it_is_ready_and_until_it_is_over(ask):
+    phone = Phone()
+    events = a_day(phone)
+    view = ask.view(until(events, 30), 30)
+    told = {row["key"]: (row["status"], row["is_open"]) for row in view["steps"]}
+    assert set(told.values()) == {
+        ("ended", False),
+        ("running", True),
+        ("waiting", False),
+    }
+    assert ask.view(events[:1], 1)["steps"][0]["status"] == "ready"
+    assert ask.view(events[:1], 1)["steps"][0]["is_open"]

@@ -74,18 +74,18 @@ def _earlier(scene: "Scene", stream: str) -> "dict[str, Any] | None":
 
 def _tau_s(scene: "Scene") -> "KnownValue | None":
     """Return the time constant that this vat showed before, for this much milk."""
-    # Loaded when a step first heats: other steps answer sooner without.
+    shown = _shown_before(scene)
+    if not shown:
+        return None
+    # Loaded when there is something to learn from.
     from ...formulas.heat import vat_pace
 
     contents_kg = vat_kg_now(scene)
     fitted = [
-        vat_pace.tau_at_fill(tau_s, fill_kg, contents_kg)
-        for tau_s, fill_kg in _shown_before(scene)
+        vat_pace.tau_at_fill(tau_s, fill_kg, contents_kg) for tau_s, fill_kg in shown
     ]
     # What another fill says is a guess while this one has been measured.
     fitted = [told for told in fitted if _is_same_fill(told)] or fitted
-    if not fitted:
-        return None
     middle = sorted([told["value_s"] for told in fitted])[len(fitted) // 2]
     low = min([told["low_s"] for told in fitted])
     high = max([told["high_s"] for told in fitted])

@@ -1,8 +1,9 @@
 """What a make knows of its heat treatment: readings in the hold, and the chart."""
 
-from ...heat.readings import hold_readings
-from ...heat.rule import hold_steps
-from ...heat.verdict import CHART, hold_chart
+from ...heat.hold.chart import CHART, known_fields
+from ...heat.hold.clock import hold_until_ms
+from ...heat.hold.readings import hold_readings
+from ...heat.hold.steps import hold_steps
 from ..origins import from_make
 from .temps import minutes
 
@@ -21,6 +22,21 @@ def _fact(scene: "Scene") -> "dict[str, Any]":
     return dict(facts[steps[0]["key"]] if steps else scene["fact"])
 
 
+def _until_ms(scene: "Scene") -> "int | None":
+    steps, fact = hold_steps(scene["recipe"]), _fact(scene)
+    begun_ms, ended_ms = fact["begun_ms"], fact["ended_ms"]
+    if not steps or begun_ms is None:
+        return None if ended_ms is None else int(ended_ms)
+    kept = scene["kept"]
+    if "hold_until_ms" not in kept:
+        rules = scene["context"]["rules"]
+        kept["hold_until_ms"] = hold_until_ms(
+            scene["state"], steps[0], begun_ms, ended_ms, rules
+        )
+    until_ms: "int | None" = kept["hold_until_ms"]
+    return until_ms
+
+
 def _hold(scene: "Scene") -> "dict[str, Any] | None":
     # Each field of the chart asks, and pairing all readings takes time.
     kept = scene["kept"]
@@ -29,7 +45,7 @@ def _hold(scene: "Scene") -> "dict[str, Any] | None":
         kept["hold"] = None
         if fact["begun_ms"] is not None:
             kept["hold"] = hold_readings(
-                scene["state"], fact["begun_ms"], fact["ended_ms"]
+                scene["state"], fact["begun_ms"], _until_ms(scene)
             )
     return kept["hold"] or None
 
@@ -72,11 +88,10 @@ def _milk_temps(scene: "Scene") -> "KnownValue | None":
 def _chart(scene: "Scene") -> "dict[str, Any]":
     kept = scene["kept"]
     if "chart" not in kept:
-        hold = _hold(scene)
-        readings = None if hold is None else hold["rows"]
-        kept["chart"] = readings is not None and hold_chart(
-            scene["state"], scene["opened"], readings
-        )
+        fact: "Any" = _fact(scene)
+        kept["chart"] = None
+        if fact["begun_ms"] is not None:
+            kept["chart"] = known_fields(scene["state"], fact, _until_ms(scene))
     return kept["chart"] or {}
 
 

@@ -1,7 +1,8 @@
 """What a make knows of its milk: how much, how rich, tested, by whose rules."""
 
+from ...heat.hold.rule import gap_of, hold_rule
+from ...heat.hold.steps import hold_steps
 from ...heat.milk import phosphatase
-from ...heat.rule import gap_of, hold_rule, hold_steps
 from ...log.readings import last, within
 from ...units.readings import parse
 from ..origins import from_equipment, from_make, from_recipe, of_figure
@@ -25,13 +26,17 @@ def read_last(quantity: str) -> "Callable[[Scene], KnownValue | None]":
 
     def look_up(scene: "Scene") -> "KnownValue | None":
         entry = last(scene["state"], quantity)
-        return None if entry is None else _as_read(entry)
+        return None if entry is None else as_read(entry)
 
     return look_up
 
 
-def _as_read(entry: "Entry") -> "KnownValue":
-    """Return a reading, as typed too where it was typed in Fahrenheit."""
+def as_read(entry: "Entry") -> "KnownValue":
+    """Return a reading, as typed too where it was typed in Fahrenheit.
+
+    Args:
+        entry: reading_taken.
+    """
     data = entry["data"]
     told = from_make(data["value"])
     if data.get("typed_unit") == "F" and data.get("typed") is not None:
@@ -71,7 +76,7 @@ def _fat_frac(scene: "Scene") -> "KnownValue | None":
 def _milk_temp_c(scene: "Scene") -> "KnownValue | None":
     """Return the milk's temperature as of this step: what is heated later is not."""
     entries = within(scene["state"], "milk_temp_c", None, scene["fact"]["ended_ms"])
-    return _as_read(entries[-1]) if entries else None
+    return as_read(entries[-1]) if entries else None
 
 
 def _jurisdiction(scene: "Scene") -> "KnownValue | None":

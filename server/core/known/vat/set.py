@@ -32,7 +32,12 @@ def recipe_figure(name: str) -> "Callable[[Scene], KnownValue | None]":
     return look_up
 
 
-def _target_floc_s(scene: "Scene") -> "KnownValue | None":
+def target_floc(scene: "Scene") -> "KnownValue | None":
+    """Return when the recipe wants flocculation, after the rennet [s], or None.
+
+    Args:
+        scene: see `inputs.scene`.
+    """
     factor = (scene["recipe"].get("figures") or {}).get("floc_factor")
     for step in scene["recipe"]["steps"]:
         if step["end"]["by"] == "floc" and step.get("lasts") and factor:
@@ -89,7 +94,7 @@ KNOWN = {
     "floc_s": _floc_s,
     "floc_factor": recipe_figure("floc_factor"),
     "dilution_times": recipe_figure("rennet_dilution"),
-    "target_floc_s": _target_floc_s,
+    "target_floc_s": target_floc,
     "tested_every_s": _tested_every_s,
     "rennet_ml": _rennet_ml,
     "starter_frac": _dose("starter_bulk", "kg/kg"),

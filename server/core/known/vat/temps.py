@@ -81,10 +81,19 @@ def next_wash(scene: "Scene") -> "RecipeStep | None":
     is_later = False
     for step in scene["recipe"]["steps"]:
         is_later = is_later or step["key"] == scene["step"]["key"]
-        end = step["end"]
-        if is_later and end["by"] == "reading" and end["quantity"] == "curd_temp_c":
+        if is_later and is_wash(step):
             return step
     return None
+
+
+def is_wash(step: "RecipeStep") -> bool:
+    """Tell whether a step warms the curd until it reads so much.
+
+    Args:
+        step: step of the recipe.
+    """
+    end = step["end"]
+    return end["by"] == "reading" and end["quantity"] == "curd_temp_c"
 
 
 def _wanted_of(scene: "Scene", step: "RecipeStep") -> "KnownValue | None":

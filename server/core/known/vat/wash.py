@@ -3,39 +3,49 @@
 The wash that a step speaks of is its own, else the next that warms the curd.
 """
 
+from ...formulas.curd.wash import mixed_temp_c, water_density_kg_l
 from ...formulas.usual import AQUEOUS_FRAC, WHEY_FRAC
-from ...log.readings import every, within
+from ...log.readings import every, together, within
 from ...make.facts import readings_in
+from ...recipe.own import own_figure
+from ...sums.curd.wash_water import READ_K, VAT_CP_J_KG_K
 from ...units.liquids import WATER_KG_L, WHEY_KG_L
 from ..origins import from_make, from_recipe, of_figure
 from ..wanted import wanted
-from .temps import next_wash
+from .temps import IN_VAT, is_wash, next_wash
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-    from server.shapes.core.state import KnownValue, Scene, State
+    from server.shapes.core.figures import OwnFigure
+    from server.shapes.core.recipe import RecipeStep
+    from server.shapes.core.state import Fact, KnownValue, Scene, State
 
 
-def _kg_read(
-    state: "State", quantity: str, kg_l: float, before_ms: "int | None" = None
-) -> float:
-    """Return all that was read of a volume, up to an instant, as a mass [kg]."""
+MOST_LOSS_K = 3.0  # a vat that seems to lose more was not read as it was; practice
+
+
+def _litres(state: "State", quantity: str, before_ms: "int | None") -> float:
+    """Return all that was read of a volume, up to an instant [L]."""
     litres = [
         entry["data"]["value"]
         for entry in every(state, quantity)
         if before_ms is None or entry["t_ms"] < before_ms
     ]
-    return sum(litres) * kg_l
+    return float(sum(litres))
 
 
 def _drained_kg(state: "State", before_ms: "int | None" = None) -> float:
-    return _kg_read(state, "whey_drained_l", WHEY_KG_L, before_ms)
+    return _litres(state, "whey_drained_l", before_ms) * WHEY_KG_L
+
+
+def _let_in_l(state: "State", before_ms: "int | None" = None) -> float:
+    return _litres(state, "water_added_l", before_ms)
 
 
 def _let_in_kg(state: "State", before_ms: "int | None" = None) -> float:
-    return _kg_read(state, "water_added_l", WATER_KG_L, before_ms)
+    return _let_in_l(state, before_ms) * WATER_KG_L
 
 
 def kg_in_vat(state: "State", milk_kg: float, before_ms: "int | None") -> float:
@@ -96,10 +106,23 @@ def _target_of_wash(scene: "Scene", quantity: str) -> "dict[str, Any] | None":
 def _water_temp_c(scene: "Scene") -> "KnownValue | None":
     """Return how warm the water is: as read, else as its recipe wants it.
 
-    What is read after this step is of another wash.
+    What is read after this step is of another wash, and so is what was read before
+    the last wash was over.
     """
-    read = within(scene["state"], "water_temp_c", None, scene["fact"]["ended_ms"])
+    until_ms = scene["fact"]["ended_ms"]
+    read = within(scene["state"], "water_temp_c", _last_wash_ms(scene), until_ms)
     return from_make(read[-1]["data"]["value"]) if read else _water_wanted_c(scene)
+
+
+def _last_wash_ms(scene: "Scene") -> "int | None":
+    """Return when the wash before this step was over, or None [ms]."""
+    told = None
+    for step in scene["recipe"]["steps"]:
+        if step["key"] == scene["step"]["key"]:
+            break
+        if is_wash(step):
+            told = scene["context"]["facts"][step["key"]]["ended_ms"] or told
+    return told
 
 
 def _water_planned_c(scene: "Scene") -> "KnownValue | None":
@@ -117,8 +140,75 @@ def _water_wanted_c(scene: "Scene") -> "KnownValue | None":
 
 
 def _water_kg(scene: "Scene") -> "KnownValue | None":
-    figure = _target_of_wash(scene, "water_added_l")
-    return None if figure is None else of_figure(figure, WATER_KG_L)
+    """Return the water that the recipe's washes still want, with the one to come.
+
+    What an earlier wash took more or less is made up for: all of the water together
+    washes out the milk sugar.
+    """
+    step = next_wash(scene)
+    figure = None if step is None else _own(scene, step, "water_added_l")
+    if step is None or figure is None or not figure["value"]:
+        return None
+    before_ms = scene["context"]["facts"][step["key"]]["begun_ms"]
+    wanted_l = _water_up_to(scene, step) - _let_in_l(scene["state"], before_ms)
+    if wanted_l <= 0:
+        return None
+    planned = _own(scene, step, "water_temp_c")
+    kg_l = WATER_KG_L if planned is None else water_density_kg_l(planned["value"])
+    share = wanted_l / figure["value"]
+    return of_figure(figure, share * kg_l)
+
+
+def _own(scene: "Scene", step: "RecipeStep", quantity: str) -> "OwnFigure | None":
+    # A sum may answer the figure from this very water: its own is asked.
+    milk, opened_l = scene["context"]["milk"], scene["opened"]["milk_l"]
+    return own_figure(scene["recipe"], step, "target/" + quantity, milk, opened_l)
+
+
+def _water_up_to(scene: "Scene", last: "RecipeStep") -> float:
+    """Return the water of the recipe's washes up to one of them [L]."""
+    total_l = 0.0
+    for step in scene["recipe"]["steps"]:
+        figure = _own(scene, step, "water_added_l") if is_wash(step) else None
+        total_l += 0.0 if figure is None else figure["value"] or 0.0
+        if step["key"] == last["key"]:
+            return total_l
+    return total_l
+
+
+def _loss_k(scene: "Scene") -> "KnownValue | None":
+    """Return how far the last wash of this make fell short of its heat balance [K]."""
+    told = None
+    for step in scene["recipe"]["steps"]:
+        if step["key"] == scene["step"]["key"]:
+            break
+        if is_wash(step):
+            told = _shortfall_k(scene, scene["context"]["facts"][step["key"]])
+    if told is None:
+        return None
+    loss_k = min(max(told, 0.0), MOST_LOSS_K)
+    return from_make(loss_k, max(loss_k - READ_K, 0.0), loss_k + READ_K)
+
+
+def _shortfall_k(scene: "Scene", fact: "Fact") -> "float | None":
+    state, begun_ms = scene["state"], fact["begun_ms"]
+    water_l = sum(
+        entry["data"]["value"] for entry in readings_in(state, fact, "water_added_l")
+    )
+    water = readings_in(state, fact, "water_temp_c")
+    after = readings_in(state, fact, "curd_temp_c")
+    before = [] if begun_ms is None else together(state, IN_VAT, None, begun_ms)
+    if not (water_l and water and after and before):
+        return None
+    water_c = water[-1]["data"]["value"]
+    mixed_c = mixed_temp_c(
+        vat_kg_now(scene, begun_ms),
+        VAT_CP_J_KG_K,
+        before[-1]["data"]["value"],
+        water_l * water_density_kg_l(water_c),
+        water_c,
+    )
+    return mixed_c - float(after[-1]["data"]["value"])
 
 
 def _drain_frac(scene: "Scene") -> "KnownValue | None":
@@ -165,6 +255,7 @@ KNOWN = {
     "water_temp_c": _water_temp_c,
     "water_planned_c": _water_planned_c,
     "water_kg": _water_kg,
+    "loss_k": _loss_k,
     "drain_frac": _drain_frac,
     "washes": _washes,
     "aqueous_kg": _aqueous_kg,

@@ -112,7 +112,7 @@ def _brine_kg(scene: "Scene") -> "KnownValue | None":
     def of_one(stream: str, question: "Callable[..., Any]", *args: "Any") -> "Any":
         return ask(desk, stream, "tank", now_ms, question, *args)
 
-    for tank in tanks(desk["makes"], now_ms, {}, of_one):
+    for tank in tanks(desk["makes"], now_ms, of_one):
         for load in tank["loads"]:
             if load["make"] == scene["state"]["make"] and load["out_ms"] is None:
                 return from_make(tank["mass_kg"])
@@ -126,5 +126,6 @@ KNOWN = {
     "brine_kg": _brine_kg,
     "brined_s": _brined_s,
     "diffusion_m2_s": _diffusion_m2_s,
+    "wanted_salt_frac": recipe_figure("salt_wanted_frac"),
     "water_salt_ratio": _water_salt_ratio,
 }

@@ -1,7 +1,6 @@
 """What a make knows of its cheese: weighed, and as the laboratory found it."""
 
-from ...heat.rule import hold_steps
-from ...heat.verdict import hold_verdict
+from ...heat.milk_class import follows, milk_class
 from ...log.readings import every, last_value
 from ...make.wheels import cheese_kg, weighings
 from ..origins import from_make
@@ -9,6 +8,7 @@ from ..origins import from_make
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from typing import Any
 
     from server.shapes.core.state import Entry, KnownValue, Scene
 
@@ -65,18 +65,31 @@ def _days(scene: "Scene") -> "KnownValue | None":
     return from_make((weighed[-1]["t_ms"] - weighed[0]["t_ms"]) / DAY_MS)
 
 
-MILK_WAS = {"reads_as_pasteurised": "pasteurised", "heat_treated_only": "raw"}
+def _milk_is(scene: "Scene") -> "KnownValue | None":
+    milk = milk_class(scene["state"], scene["context"]["rules"])
+    return None if milk is None else from_make(milk["class"])
+
+
+def _following(scene: "Scene") -> "dict[str, Any]":
+    """Return what follows from what the milk is; {} where the rules say nothing."""
+    rules = scene["context"]["rules"]
+    return follows(milk_class(scene["state"], rules), rules) or {}
 
 
 def _milk_was(scene: "Scene") -> "KnownValue | None":
-    """Return what the legal table says of the milk; open where it says nothing."""
-    rules = scene["context"]["rules"]
-    for step in hold_steps(scene["recipe"]):
-        fact = scene["context"]["facts"][step["key"]]
-        told = hold_verdict(scene["state"], step, fact, rules)
-        if told is not None and told["class"] in MILK_WAS:
-            return from_make(MILK_WAS[told["class"]])
-    return None
+    """Return what the standards of identity call the milk; open while undecided."""
+    told = _following(scene).get("identity")
+    return None if told is None or told["value"] is None else from_make(told["value"])
+
+
+def _made_from(scene: "Scene") -> "KnownValue | None":
+    """Return the row of the plan for staphylococci; open while undecided."""
+    rows = _following(scene).get("staph")
+    if rows is None:
+        return None
+    places = [step.get("place") for step in scene["recipe"]["steps"]]
+    told = rows["ripened" if "store" in places else "fresh"]
+    return None if told["value"] is None else from_make(told["value"])
 
 
 KNOWN = {
@@ -88,5 +101,7 @@ KNOWN = {
     "start_kg": _wheel_kg(0),
     "now_kg": _wheel_kg(-1),
     "days": _days,
+    "milk_is": _milk_is,
     "milk_was": _milk_was,
+    "made_from": _made_from,
 }

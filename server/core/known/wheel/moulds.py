@@ -1,8 +1,9 @@
 """What a make knows of its moulds and of the curd that fills them."""
 
+from ...log.readings import every
 from ...make.wheels import moulds_used
 from ..origins import from_make, from_recipe, of_figure
-from ..vat.milk import read_last
+from ..vat.milk import as_read, read_last
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -73,6 +74,16 @@ def _curd_kg(scene: "Scene") -> "KnownValue":
     return of_figure(scene["recipe"]["yield_frac"], milk_kg)
 
 
+def _gauge_kpa(scene: "Scene") -> "KnownValue | None":
+    """Return what the gauge of the size asked about showed last."""
+    used = [mould["size"] for mould in moulds_used(scene["state"])]
+    # One that names no size is of the only one there is.
+    sizes = [scene["size"]] if len(used) > 1 else [None] + used
+    entries = every(scene["state"], "press_gauge_kpa")
+    of_size = [entry for entry in entries if entry["data"].get("place") in sizes]
+    return as_read(of_size[-1]) if of_size else None
+
+
 KNOWN = {
     "sizes": _sizes,
     "size_names": _size_names,
@@ -83,6 +94,6 @@ KNOWN = {
     "small_kg": _small_kg,
     "share_large_frac": _share_large_frac,
     "curd_kg": _curd_kg,
-    "gauge_kpa": read_last("press_gauge_kpa"),
+    "gauge_kpa": _gauge_kpa,
     "laid_on_kg": read_last("bed_load_kg"),
 }

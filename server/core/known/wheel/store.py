@@ -4,9 +4,10 @@ Curing counts wherever the wheels were since they were moulded, as a thermometer
 shows it; ripening is the store's alone.
 """
 
+from ...heat.milk_class import RULES
 from ...heat.thermometer import as_typed, unit_read
 from ...log.readings import every, together
-from ..origins import from_make
+from ..origins import from_make, of_figure
 from ..vat.temps import minutes, table
 
 TYPE_CHECKING = False
@@ -16,6 +17,7 @@ if TYPE_CHECKING:
     from server.shapes.core.state import KnownValue, Scene
 
 
+DAY_MS = 86400000
 PLACES = ("room_temp_c", "brine_temp_c", "store_temp_c")
 
 
@@ -78,25 +80,70 @@ def _store_thermometer(scene: "Scene") -> "KnownValue | None":
 
 def _cured_days(scene: "Scene") -> "KnownValue | None":
     """Return the whole days that count toward curing, from the make's own log."""
+    cured = _cured(scene, scene["now_ms"])
+    return None if cured is None else from_make(cured["whole_days"])
+
+
+def _curing_rule(scene: "Scene") -> "dict[str, Any] | None":
+    rules = scene["context"]["rules"]
+    table = rules.get(RULES)
+    return None if table is None else rules.get(table["curing_rule"]["value"])
+
+
+def _cured(scene: "Scene", now_ms: int) -> "dict[str, float] | None":
+    """Return the time that counts toward curing up to an instant, or None."""
     # Loaded when the store is first asked about.
     from ...formulas.store.curing import curing_time
 
-    rule = scene["context"]["rules"].get("us_curing")
+    rule = _curing_rule(scene)
     shown = _shown(scene)
     start_ms = _start_ms(scene)
-    if rule is None or shown is None or start_ms is None:
+    if rule is None or shown is None or start_ms is None or now_ms < start_ms:
         return None
     least = rule["rows"][0]["min_temp"].get(shown["unit"])
     if least is None or least["status"] == "memory":
         return None
-    cured = curing_time(
+    return curing_time(
         [{"at_ms": at_ms, "temp": temp} for at_ms, temp in shown["readings"]],
         start_ms,
-        scene["now_ms"],
+        now_ms,
         least["value"],
         int(rule["gap_max_s"]["value"] * 1000),
     )
-    return from_make(cured["whole_days"])
+
+
+def _curing_met_ms(scene: "Scene") -> "KnownValue | None":
+    """Return the first instant at which the days of curing may be over [ms].
+
+    The time since the last reading is taken to count for as long as one that
+    comes now would bridge it: else the instant would run away between readings.
+    """
+    start_ms, rule = _start_ms(scene), _curing_rule(scene)
+    if start_ms is None or rule is None:
+        return None
+    needed_ms = rule["rows"][0]["days"]["value"] * DAY_MS
+    shown, cured = _shown(scene), _cured(scene, scene["now_ms"])
+    if shown is None or cured is None:
+        return from_make(max(start_ms, _bridged_ms(scene, rule, start_ms)) + needed_ms)
+    from_ms = _bridged_ms(scene, rule, shown["readings"][-1][0])
+    return from_make(from_ms + max(0.0, needed_ms - cured["counted_ms"]))
+
+
+def _bridged_ms(scene: "Scene", rule: "dict[str, Any]", last_ms: int) -> int:
+    gap_ms = int(rule["gap_max_s"]["value"] * 1000)
+    now_ms = scene["now_ms"]
+    return now_ms if now_ms - last_ms > gap_ms else last_ms
+
+
+def _store_own_days(scene: "Scene") -> "KnownValue | None":
+    """Return how long the step that asks lasts by the recipe alone [d]."""
+    lasts = scene["step"].get("lasts")
+    return None if lasts is None else of_figure(lasts, 1000.0 / DAY_MS)
+
+
+def _store_begun_ms(scene: "Scene") -> "KnownValue | None":
+    begun_ms = scene["fact"]["begun_ms"]
+    return None if begun_ms is None else from_make(begun_ms)
 
 
 KNOWN = {
@@ -106,4 +153,7 @@ KNOWN = {
     "curing_start_ms": _curing_start_ms,
     "now_min": _now_min,
     "cured_days": _cured_days,
+    "curing_met_ms": _curing_met_ms,
+    "store_own_days": _store_own_days,
+    "store_begun_ms": _store_begun_ms,
 }

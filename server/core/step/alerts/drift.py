@@ -1,26 +1,27 @@
 """Alerts: what drifts, by how much, against which band, and what to do about it.
 
 An alert asks for an action; what asks for none is a plain line elsewhere. One
-alert a matter: a new reading replaces the alert of the reading before it, since
-each alert's id is made of what it is about. Acknowledging silences it and never
+alert a cause: a new reading replaces the alert of the reading before it, since each
+alert's id is made of what it is about, and what has one cause has one id, see
+`joined`. Acknowledging silences it and never
 hides it while the step runs; an alert of a step that has ended goes once it is
-acknowledged, except milk that tested positive. A word of yesterday does not
-silence what falls due today.
+acknowledged. A word of yesterday does not silence what falls due today. What must
+stop the make is no alert but a matter, see `matters`, and is told there alone.
 """
 
-from ...log import run
-from ...log.readings import last
-from .acid_drift import acid_alerts
-from .step_alerts import alert_of, what_to_do
+from ...log.answers import acknowledged
+from ...matters.repeats import told_before
+from .alert import alert_of
+from .joined import joined
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from server.shapes.core.state import State, ViewContext
+    from server.shapes.core.state import ViewContext
     from server.shapes.core.view import Alert
 
 
 LEVELS = ("act", "check")
-LASTING = ("alert.drug_test_positive",)  # stays for as long as it is true
+READ = ("alert.reading_above", "alert.reading_below")
 
 
 def alerts(context: "ViewContext", of_steps: "list[Alert]") -> "list[Alert]":
@@ -33,27 +34,33 @@ def alerts(context: "ViewContext", of_steps: "list[Alert]") -> "list[Alert]":
     Returns:
         List of Alert.
     """
-    of_test = _drug_test_alerts(context)
-    raised = [alert for alert in of_steps if not _is_told_by(of_test, alert)]
-    raised.extend(of_test)
-    raised.extend(acid_alerts(context, of_steps))
+    raised = _with_acid(context, of_steps)
+    raised = joined(raised, context["recipe"]["steps"])
+    raised = told_before(context, raised)
     if not context["over"]:
         raised.extend(_timer_alerts(context))
     raised.extend(_hold_alerts(context))
-    _acknowledge(context["state"], raised)
+    for alert in raised:
+        # A word about a step that was due is none about its being late.
+        asks_ms = alert["since_ms"] if alert["rings_ms"] is None else alert["rings_ms"]
+        alert["acknowledged"] = acknowledged(context["state"], alert["id"], asks_ms)
     standing = [alert for alert in raised if not _is_settled(context, alert)]
     return _once(sorted(standing, key=_urgency))
 
 
-def _is_told_by(of_test: "list[Alert]", alert: "Alert") -> bool:
-    """Tell whether the missing drug test, told for the make, tells this too."""
-    if alert["quantity"] != "drug_test" or alert["form"] != "record":
-        return False
-    return any(other["form"] == "record" for other in of_test)
+def _with_acid(context: "ViewContext", of_steps: "list[Alert]") -> "list[Alert]":
+    curve = context["recipe"].get("curve")
+    start = context["facts"].get(curve["start_step"]) if curve else None
+    if start is None or start["begun_ms"] is None:
+        return list(of_steps)
+    # Loaded when there is acid to watch: the app starts without it.
+    from .acid_drift import acid_alerts, by_first
+
+    return by_first(context, of_steps) + acid_alerts(context)
 
 
 def _is_settled(context: "ViewContext", alert: "Alert") -> bool:
-    if not alert["acknowledged"] or alert["key"] in LASTING:
+    if not alert["acknowledged"]:
         return False
     fact = context["facts"].get(alert["step"] or "")
     return fact is not None and fact["status"] == "ended"
@@ -68,57 +75,18 @@ def _once(raised: "list[Alert]") -> "list[Alert]":
     return kept
 
 
-def _urgency(alert: "Alert") -> "tuple[bool, int, int, str]":
+def _urgency(alert: "Alert") -> "tuple[bool, int, int, str, bool, str, str]":
     return (
         alert["acknowledged"] is not None,
         LEVELS.index(alert["level"]),
         alert["since_ms"],
         alert["id"],
+        # Of two that are one matter the stall is kept: it is more than a value; then
+        # what was read against a band before what a curve says.
+        alert["key"] != "alert.acid_stalled",
+        "" if alert["key"] in READ else alert["key"],
+        alert["quantity"] or "",
     )
-
-
-def _drug_test_alerts(context: "ViewContext") -> "list[Alert]":
-    """Return what the drug-residue test says, from the first step after receiving."""
-    asked = None
-    moved_ms = None
-    for step in context["recipe"]["steps"]:
-        for reading in step.get("readings", []):
-            if reading["quantity"] == "drug_test":
-                asked = step
-        begun_ms = context["facts"][step["key"]]["begun_ms"]
-        if asked is not None and step is not asked and begun_ms is not None:
-            moved_ms = begun_ms if moved_ms is None else min(moved_ms, begun_ms)
-    if asked is None:
-        return []
-    test = last(context["state"], "drug_test")
-    if test is not None and test["data"]["value"] == "positive":
-        return [
-            alert_of(
-                "drug_test/" + test["id"],
-                "quantity",
-                "act",
-                "drug_test_positive",
-                test["t_ms"],
-                step=asked["key"],
-                quantity="drug_test",
-                value="positive",
-                do=what_to_do(asked, "record_missing"),
-            )
-        ]
-    if test is None and moved_ms is not None:
-        return [
-            alert_of(
-                "drug_test_missing",
-                "record",
-                "act",
-                "drug_test_missing",
-                moved_ms,
-                step=None,
-                quantity="drug_test",
-                do=what_to_do(asked, "record_missing"),
-            )
-        ]
-    return []
 
 
 def _timer_alerts(context: "ViewContext") -> "list[Alert]":
@@ -152,12 +120,3 @@ def _hold_alerts(context: "ViewContext") -> "list[Alert]":
         )
         for hold in context["holds"]
     ]
-
-
-def _acknowledge(state: "State", raised: "list[Alert]") -> None:
-    for alert in raised:
-        entry = run.last(state, "alert_acknowledged", alert["id"])
-        if entry is None or entry["t_ms"] < alert["since_ms"]:
-            alert["acknowledged"] = None
-        else:
-            alert["acknowledged"] = {"by": entry["by"], "at_ms": entry["t_ms"]}

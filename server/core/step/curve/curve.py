@@ -9,6 +9,7 @@ at which its first step really began.
 from ...make.plan import closing_step
 from ..context import context_of
 from .acid_line import acid_line
+from .at_hand import at_hand
 from .bands import ACID, TEMPERATURES, bands, boundaries
 from .readings import series_of
 
@@ -42,9 +43,9 @@ def curve(
         desk: Desk, for what other makes teach; None where this make stands alone.
 
     Returns:
-        {"make", "now_ms", "series", "bands", "steps", "acid", "spans"}: see
-        `series_of`, `bands`, `boundaries`, `acid_line` and `spans`; now_ms is
-        the make's end once it is over.
+        {"make", "now_ms", "series", "bands", "steps", "acid", "spans", "at_hand"}:
+        see `series_of`, `bands`, `boundaries`, `acid_line`, `spans` and
+        `at_hand`; now_ms is the make's end once it is over.
     """
     context = context_of(state, now_ms, rules, desk)
     if context is None:
@@ -64,6 +65,7 @@ def curve(
         "steps": boundaries(context),
         "acid": acid,
         "spans": spans(context, series),
+        "at_hand": at_hand(context, series, wanted, acid),
     }
 
 

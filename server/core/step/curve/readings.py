@@ -1,7 +1,7 @@
 """What was read of a make over time, each reading judged by what was wanted then."""
 
 from ...log.readings import every
-from ..step_parts import verdict
+from ..parts.step_parts import verdict
 from .acid_line import band_at
 from .bands import ACID
 

@@ -37,11 +37,47 @@ def test_water_at_hand_must_be_so_warm(ask):
     make = Make("wash_1", "wash_temp").run("wash_1", 150)
     make.read("milk_mass_kg", 1000.0, 1).read("milk_volume_l", 1000.0, 2)
     make.read("curd_temp_c", 31.0, 149)
-    # So much as this step takes of water at the recipe's 60 °C, so at 60 °C.
+    # The recipe's tenth of the milk, measured at its 60 °C (steam tables).
     known = make.known(ask, 151)
+    assert known["water_kg"] == pytest.approx(100.0 * 0.9832, rel=1e-4)
     wanted = 34.5 + 1000 * 3900 * 3.5 / (known["water_kg"] * 4180)
     assert make.value(ask, 151, "water_temp_c") == pytest.approx(wanted)
-    assert wanted == pytest.approx(60.0, rel=0.001)
+
+
+def second_wash(*sums, first_l=100.0, reached_c=34.5, water_c=60.0):
+    """Return a make of 1000 kg at its second wash, the first done as told."""
+    make = Make("wash_2", *sums).read("milk_mass_kg", 1000.0, 1)
+    make.read("milk_volume_l", 1000.0, 2).read("whey_drained_l", 290.0, 100)
+    make.read("curd_temp_c", 31.0, 118).run("wash_1", 120, 140)
+    make.read("water_temp_c", water_c, 121, step="wash_1")
+    make.read("water_added_l", first_l, 138, step="wash_1")
+    make.read("curd_temp_c", reached_c, 139, step="wash_1")
+    return make.read("whey_drained_l", 290.0, 150).run("wash_2", 160)
+
+
+def test_what_the_first_wash_took_less_the_second_makes_up_for(ask):
+    # Of 0.1 and 0.12 of the milk, 70 L went in first: 150 L are left, not 120.
+    known = second_wash("wash_temp", first_l=70.0).known(ask, 161)
+    litres = known["water_kg"] / 0.988  # of 50 °C
+    assert litres == pytest.approx(150.0, rel=1e-3)
+
+
+def test_the_second_wash_learns_what_the_first_lost(ask):
+    # 702.75 kg at 31 °C and 98.3 kg of 60 °C mix to 34.78 °C; 34.1 was read.
+    make = second_wash("wash_water", reached_c=34.1)
+    kg, water_kg = 1000 - 290 * 1.025, 100 * 0.9832
+    mixed_c = 31 + water_kg * 4.18 * 29 / (kg * 3.9 + water_kg * 4.18)
+    known = make.known(ask, 161)
+    assert known["loss_k"] == pytest.approx(mixed_c - 34.1, abs=1e-3)
+    lossless = second_wash("wash_water", reached_c=mixed_c)
+    water = [one.value(ask, 161, "water_kg") for one in (make, lossless)]
+    assert water[0] > water[1]
+
+
+def test_the_first_wash_has_nothing_to_learn_from(ask):
+    make = Make("wash_1", "wash_water").run("wash_1", 150)
+    make.read("curd_temp_c", 31.0, 149)
+    assert "loss_k" not in make.known(ask, 151)
 
 
 def test_a_wash_that_is_over_counts_the_vat_as_it_was_then(ask):

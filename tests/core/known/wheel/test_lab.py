@@ -48,3 +48,25 @@ def test_a_hold_not_begun_says_nothing_of_the_milk(ask):
     make = Make("store", "identity").run("store", 5000)
     for row in make.answers(ask, 5001):
         assert "milk_was" not in {item["name"] for item in row["known"]}
+
+
+# Reg. (EC) 2073/2005, Annex I, Chapter 2: 2.2.3 raw milk, 2.2.4 milk of a lower heat
+# treatment than pasteurisation, and ripened cheese of pasteurised milk.
+@pytest.mark.parametrize(
+    ("treatment", "was", "row"),
+    [
+        ("raw", "raw", "raw"),
+        ("heat_treated", "raw", "thermised"),
+        ("pasteurised", None, None),
+    ],
+)
+def test_every_sum_has_its_milk_from_the_one_answer(ask, treatment, was, row):
+    def known(name):
+        make = Make("store", name, treatment=treatment).run("store", 5000)
+        first = make.answers(ask, 5001)[0]
+        return {item["name"]: item["value"] for item in first["known"]}
+
+    assert known("identity").get("milk_was") == was
+    assert known("staph_counts").get("made_from") == row
+    is_cured = (treatment == "pasteurised" and "undecided") or treatment
+    assert known("curing_days")["milk_is"] == is_cured

@@ -33,3 +33,29 @@ def test_a_size_moulded_against_the_plan_is_a_size_of_the_make(ask):
     make.add("wheels_moulded", 4, size="small", count=3)
     # The view said so before, the sums did not.
     assert make.known(ask, 6)["small_kg"] == 1.4
+
+
+def gauges(ask, make):
+    rows = make.answers(ask, 20)
+    return {
+        row["of"]: item["value"]
+        for row in rows
+        for item in row["known"]
+        if item["name"] == "gauge_kpa"
+    }
+
+
+def test_the_gauge_of_one_size_is_not_the_other_s(ask):
+    make = Make("press_1", "press_pressure").run("press_1", 5)
+    make.read("press_gauge_kpa", 24.0, 6, step="press_1", place="small")
+    assert gauges(ask, make) == {"small": 24.0}
+    make.read("press_gauge_kpa", 100.0, 7, step="press_1", place="large")
+    make.read("press_gauge_kpa", 60.0, 8, step="press_1")
+    assert gauges(ask, make) == {"small": 24.0, "large": 100.0}
+
+
+def test_a_gauge_that_names_no_size_is_of_the_only_one(ask):
+    moulds = [{"size": "large", "count": 12}]
+    make = Make("press_1", "press_pressure", moulds=moulds).run("press_1", 5)
+    make.read("press_gauge_kpa", 100.0, 6, step="press_1")
+    assert gauges(ask, make) == {"large": 100.0}

@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.core.builders import Phone, recipe
+from tests.core.builders import Phone, at, recipe
 
 STALL = {"en": "Hold the make as a lot of its own."}
 CURVE = {
@@ -61,6 +61,22 @@ def test_a_stalled_make_asks_to_act(ask):
     assert (row["key"], row["level"]) == ("alert.acid_stalled", "act")
     # The curve had 6.34 about 3 min after 180: it is nearly an hour behind.
     assert 50 * 60 < row["by_s"] < 60 * 60
+
+
+def test_a_stall_says_by_when_it_is_to_be_read_again(ask):
+    (row,) = acid(ask, make((0, 6.60), (180, 6.35), (240, 6.34)), 241)
+    assert row["due_ms"] == at(240 + 30)
+    (slow,) = acid(ask, make((0, 6.60), (180, 6.35), (240, 6.28)), 241)
+    assert slow["due_ms"] is None
+
+
+def test_a_stall_is_told_in_the_recipes_words_for_it(ask):
+    events = make((0, 6.60), (180, 6.35), (240, 6.34))
+    for step in events[0]["data"]["recipe"]["steps"]:
+        if step["key"] == "cut":
+            step["drift"].append({"form": "acid_stalled", "do": {"en": "Stop."}})
+    (row,) = acid(ask, events, 241)
+    assert row["do"] == {"en": "Stop."}
 
 
 def test_a_night_without_acid_is_a_stall(ask):

@@ -3,7 +3,7 @@
 import pytest
 
 from tests.core.builders import Phone, a_day, at, figure, until
-from tests.core.step.test_step_parts import add, wanted
+from tests.core.step.parts.test_step_parts import add, wanted
 from tests.core.step.test_steps import one_step
 
 
@@ -33,7 +33,7 @@ def test_a_late_step_asks_to_check_and_then_to_act(ask):
     assert told(ask, events, 35) == []
     found = one(ask, events, 36)
     assert found == {
-        "id": "step_late/work",
+        "id": "step_end/work",
         "form": "time",
         "level": "check",
         "key": "alert.step_late",
@@ -44,6 +44,8 @@ def test_a_late_step_asks_to_check_and_then_to_act(ask):
         "high": 2100,
         "unit": "s",
         "by_s": 60.0,  # past the band's end at 35 min
+        "due_ms": None,
+        "rings_ms": at(35),
         "do": {"en": "time_late"},
         "since_ms": at(30),
         "acknowledged": None,
@@ -197,21 +199,62 @@ def test_an_overdue_reading_asks_to_check_and_then_to_act(ask):
     phone = Phone()
     rows = [wanted("during", 600)]
     events = one_step(phone, readings=rows, drift=drift("record_missing"))
-    # Due at 10 min; a minute of grace; to act once a whole interval late.
-    assert told(ask, events, 11) == []
-    found = one(ask, events, 11.01)
-    assert (found["id"], found["level"]) == ("overdue/work/ph", "check")
+    # Due at 10 min; half an interval of grace; to act once a whole interval late.
+    assert told(ask, events, 15) == []
+    found = one(ask, events, 15.01)
+    assert (found["id"], found["level"]) == ("overdue/work", "check")
     assert (found["form"], found["quantity"]) == ("record", "ph")
     assert (found["since_ms"], found["do"]) == (at(10), {"en": "record_missing"})
-    assert found["by_s"] == pytest.approx(60.6)
+    assert found["by_s"] == pytest.approx(300.6)
     assert one(ask, events, 20)["level"] == "check"
     assert one(ask, events, 20.01)["level"] == "act"
 
 
-def test_a_reading_without_an_interval_asks_to_act_after_ten_minutes(ask):
+def test_a_reading_without_an_interval_asks_to_act_after_twice_its_grace(ask):
     events = one_step(Phone(), readings=[wanted("begin")])
-    assert one(ask, events, 10)["level"] == "check"
-    assert one(ask, events, 10.01)["level"] == "act"
+    assert told(ask, events, 10) == []
+    assert one(ask, events, 20)["level"] == "check"
+    assert one(ask, events, 20.01)["level"] == "act"
+
+
+def test_readings_due_together_are_one_matter_with_the_advice_of_its_own(ask):
+    # Seen: four at a begin rang four times, each with the drug test's advice.
+    rows = [wanted("begin", quantity=name) for name in ("milk_age_h", "drug_test")]
+    of_test = {"form": "record_missing", "quantity": "drug_test", "do": {"en": "Test"}}
+    phone = Phone()
+    events = one_step(phone, readings=rows, drift=[of_test])
+    found = one(ask, events, 11)
+    assert (found["key"], found["value"]) == ("alert.readings_overdue", 2)
+    assert (found["quantity"], found["do"]) == (None, {"en": "Test"})
+    events.append(phone.reading("drug_test", "negative", 11, "work"))
+    found = one(ask, events, 12)
+    assert (found["key"], found["quantity"]) == ("alert.reading_overdue", "milk_age_h")
+    assert (found["id"], found["do"]) == ("overdue/work", None)
+
+
+def test_the_end_of_a_step_asks_for_its_last_reading_itself(ask):
+    lasts = figure(1800, "s", 1500, 2100)
+    events = one_step(
+        Phone(), lasts=lasts, end={"by": "time"}, readings=[wanted("end")]
+    )
+    assert told(ask, events, 35) == []
+    assert one(ask, events, 36)["id"] == "step_end/work"
+
+
+def test_a_value_that_stays_out_of_its_band_is_one_matter(ask):
+    # Seen: each further reading of the same dip rang anew.
+    phone = Phone()
+    target = {"quantity": "milk_temp_c", "figure": figure(30.0, "C", 28.0, 32.0)}
+    events = one_step(phone, targets=[target])
+    events.append(phone.reading("milk_temp_c", 27.0, 5, "work"))
+    first = one(ask, events, 6)
+    events.append(phone.reading("milk_temp_c", 26.0, 8, "work"))
+    second = one(ask, events, 9)
+    assert (second["id"], second["since_ms"]) == (first["id"], at(5))
+    assert second["value"] == 26.0
+    events.append(phone.reading("milk_temp_c", 30.0, 10, "work"))
+    events.append(phone.reading("milk_temp_c", 27.5, 12, "work"))
+    assert one(ask, events, 13)["id"] != first["id"]
 
 
 def test_what_is_not_required_is_never_overdue(ask):
@@ -223,8 +266,8 @@ def test_a_quantity_overdue_at_two_times_is_one_alert(ask):
     # Seen: the same alert twice, with one id.
     rows = [wanted("begin"), wanted("during", 600)]
     events = one_step(Phone(), readings=rows)
-    found = one(ask, events, 15)
-    assert (found["level"], found["by_s"]) == ("act", 900.0)
+    found = one(ask, events, 20.5)
+    assert (found["level"], found["by_s"]) == ("act", 1230.0)
 
 
 def test_a_required_reading_that_an_ended_step_lacks_is_a_gap_in_the_record(ask):
@@ -319,3 +362,26 @@ def test_without_advice_the_recipe_says_nothing(core):
     assert core("step.alerts.step_alerts", "what_to_do", rows, "time_late") == {
         "en": "time_late"
     }
+
+
+def test_wheels_that_lie_a_round_too_long_are_told_once_until_they_are_turned(ask):
+    # Seen: a store in which nobody turned a wheel for weeks, and nothing rang.
+    phone = Phone()
+    events = one_step(phone, turns=[{"every": figure(3600, "s")}])
+    assert told(ask, events, 120) == []
+    found = one(ask, events, 121)
+    assert (found["key"], found["since_ms"]) == ("alert.turn_late", at(60))
+    assert (found["level"], found["rings_ms"]) == ("act", at(120))
+    assert one(ask, events, 600)["id"] == found["id"]
+    events.append(phone.event("wheel_turned", 600, step="work"))
+    assert told(ask, events, 700) == []
+
+
+def test_a_step_that_ended_without_an_ingredient_says_so(ask):
+    phone = Phone()
+    events = one_step(phone, adds=["rennet"])
+    assert told(ask, events, 4) == []
+    events.append(phone.event("step_ended", 5, step="work", why="Forgotten."))
+    found = one(ask, events, 6)
+    assert (found["key"], found["quantity"]) == ("alert.add_missing", "rennet")
+    assert found["level"] == "check"

@@ -24,7 +24,7 @@ def running(ask, events, at_min):
     ],
 )
 def test_a_value_is_judged_against_its_band(core, value, low, high, word):
-    assert core("step.step_parts", "verdict", value, low, high) == word
+    assert core("step.parts.step_parts", "verdict", value, low, high) == word
 
 
 def test_a_target_shows_its_band_and_the_last_reading_against_it(ask):
@@ -38,6 +38,7 @@ def test_a_target_shows_its_band_and_the_last_reading_against_it(ask):
         "value": 6.5,
         "low": 6.4,
         "high": 6.6,
+        "range_of": "recipe",
         "unit": "pH",
         "source": "OURS",
         "status": "derived",
@@ -54,6 +55,7 @@ def test_a_target_shows_its_band_and_the_last_reading_against_it(ask):
         "value": 6.39,
         "at_ms": at(3),
         "verdict": "below",
+        "since": {"id": events[-1]["id"], "at_ms": at(3)},
     }
 
 
@@ -314,7 +316,13 @@ def test_wheels_are_counted_by_size(ask):
         phone.event("wheels_moulded", 6, size="huge", count=1),  # not of the recipe
     ]
     assert ask.view(events, 7)["make"]["moulds"] == [
-        {"size": "small", "title": {"en": "Small"}, "planned": 30, "moulded": 18}
+        {
+            "size": "small",
+            "title": {"en": "Small"},
+            "planned": 30,
+            "suggested": 30,
+            "moulded": 18,
+        }
     ]
 
 

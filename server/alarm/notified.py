@@ -32,7 +32,7 @@ class Sent(NamedTuple):
     at_ms: int
 
 
-class Told:
+class Notified:
     """What this process knows ahead of the database.
 
     Args:

@@ -1,16 +1,21 @@
 """What belongs to a step: targets, readings wanted, doses, wheels."""
 
-from ..figures.figure import figure
-from ..log import run
-from ..make.duplicates import verdict_on_duplicate
-from ..make.facts import readings_in
-from ..recipe.own import ingredient
+from ...figures.figure import figure
+from ...figures.grace import grace_s
+from ...heat.hold.steps import hold_steps
+from ...known.bottle import bottle
+from ...log import run
+from ...make.duplicates import verdict_on_duplicate
+from ...make.facts import readings_in
+from ...make.instruments import is_wanted
+from ...recipe.own import ingredient
 from .origin import origin
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+    from server.shapes.core.heat import HoldLead
     from server.shapes.core.recipe import RecipeReading, RecipeStep
     from server.shapes.core.state import Entry, Fact, ViewContext
     from server.shapes.core.step import Dose, InBand, ReadingWanted
@@ -35,33 +40,60 @@ def verdict(value: float, low: "float | None", high: "float | None") -> "InBand"
 
 
 def readings_view(
-    context: "ViewContext", step: "RecipeStep", fact: "Fact", met_ms: "int | None"
+    context: "ViewContext",
+    step: "RecipeStep",
+    fact: "Fact",
+    met_ms: "int | None",
+    sizes: "dict[str, list[str]]",
+    lead: "HoldLead | None" = None,
 ) -> "list[ReadingWanted]":
     """Return the readings that a step wants, when each is due and how late it is.
 
     One quantity may be wanted at the begin, during and at the end. A reading at
     the end counts from shortly before what ends the step has come, so that one
-    taken at the begin does not pass for it.
+    taken at the begin does not pass for it. What there is no instrument for is not
+    wanted, see `instruments`.
 
     Args:
         context: as for `steps.step_view`.
         step: step of the recipe.
         fact: its Fact.
         met_ms: since when what ends the step has come, or None [ms].
+        sizes: {quantity: sizes of wheel that each want a value of their own}; while
+            the step runs, one that lacks leaves the reading wanted.
+        lead: what leads it, of a hold; its rounds go before the recipe's interval.
 
     Returns:
         List of {"quantity", "when", "every_s", "required", "due_ms",
-        "overdue_s", "count", "last"}; due_ms None while nothing is wanted [ms].
+        "overdue_s", "grace_s", "count", "last", "lost_ms", "goes_with"}; due_ms None
+        while nothing is wanted [ms].
     """
     views: "list[ReadingWanted]" = []
-    for wanted in step.get("readings", []):
+    if lead is not None:
+        from .hold_rounds import rounds_view
+
+        views.extend(rounds_view(context, step, fact, lead))
+    of_rounds = [view["quantity"] for view in views]
+    wanted_all = list(step.get("readings", []))
+    # Of a hold that is over the verdict says what it lacked.
+    if fact["ended_ms"] is None and hold_steps(context["recipe"]):
+        from .hold_rounds import fat_wanted
+
+        wanted_all.extend(fat_wanted(context, step))
+    for wanted in wanted_all:
+        if wanted["quantity"] in of_rounds:
+            continue
         taken = readings_in(context["state"], fact, wanted["quantity"])
+        if not taken and not is_wanted(context["state"], wanted):
+            continue
         counted = taken
         if wanted["when"] == "end":
             counted = _at_the_end(step, wanted, taken, met_ms)
         due_ms = None
         if fact["status"] == "running":
-            due_ms = _reading_due_ms(wanted, fact, step, taken, counted, met_ms)
+            counted = _of_each(counted, sizes.get(wanted["quantity"], []))
+            read = counted if wanted["quantity"] in sizes else taken
+            due_ms = _reading_due_ms(wanted, fact, step, read, counted, met_ms)
         overdue_ms = 0 if due_ms is None else context["now_ms"] - due_ms
         views.append(
             {
@@ -71,6 +103,7 @@ def readings_view(
                 "required": bool(wanted.get("required")),
                 "due_ms": due_ms,
                 "overdue_s": max(0, overdue_ms) / 1000.0,
+                "grace_s": grace_s(context, wanted, due_ms),
                 "count": len(counted),
                 "last": None
                 if not taken
@@ -79,9 +112,26 @@ def readings_view(
                     "value": taken[-1]["data"]["value"],
                     "at_ms": taken[-1]["t_ms"],
                 },
+                "lost_ms": None,
+                "goes_with": None,
             }
         )
     return views
+
+
+def quantities_of(readings: "list[ReadingWanted]") -> "list[str]":
+    """Return the quantities of what a step reads, each once, in their order."""
+    names: "list[str]" = []
+    for reading in readings:
+        if reading["quantity"] not in names:
+            names.append(reading["quantity"])
+    return names
+
+
+def _of_each(taken: "list[Entry]", sizes: "list[str]") -> "list[Entry]":
+    """Return readings, or none of them while a size has none of its own."""
+    read = [entry["data"].get("place") for entry in taken]
+    return taken if all(size in read for size in sizes) else []
 
 
 def _at_the_end(
@@ -192,8 +242,10 @@ def _dose(context: "ViewContext", step: "RecipeStep", name: str) -> "Dose | None
         "value": wanted["value"],
         "low": wanted["low"],
         "high": wanted["high"],
+        "range_of": wanted["range_of"],
         "unit": wanted["unit"],
         "origin": origin(wanted),
+        "bottle": bottle(context["desk"], context["state"], name),
         "basis": {
             "per": rule["per"],
             "amount": rule["amount"]["value"],

@@ -1,8 +1,8 @@
 """When the wheels of a step want turning again, as its figures say."""
 
-from ..figures.due import span_ms
-from ..figures.figure import figure
-from ..log import run
+from ...figures.due import span_ms
+from ...figures.figure import figure
+from ...log import run
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -20,7 +20,7 @@ def next_turn(context: "Context", step: "RecipeStep", fact: "Fact") -> "Turn | N
         fact: its Fact.
 
     Returns:
-        {"due_ms", "every_s"}; None where its recipe names no turns.
+        {"due_ms", "every_s", "overdue_s"}; None where its recipe names no turns.
     """
     parts = step.get("turns")
     begun_ms = fact["begun_ms"]
@@ -30,7 +30,9 @@ def next_turn(context: "Context", step: "RecipeStep", fact: "Fact") -> "Turn | N
     index = _part_at(parts, last_ms - begun_ms)
     told = figure(context, step, "turn/" + str(index))
     every_s = parts[index]["every"]["value"] if told is None else told["value"]
-    return {"due_ms": last_ms + span_ms(every_s), "every_s": every_s}
+    due_ms = last_ms + span_ms(every_s)
+    overdue_s = max(0, context["now_ms"] - due_ms) / 1000.0
+    return {"due_ms": due_ms, "every_s": every_s, "overdue_s": overdue_s}
 
 
 def _last_turn_ms(state: "State", step_key: str, begun_ms: int) -> int:

@@ -1,15 +1,19 @@
-"""How a figure is told: its number, its band, and where both come from.
+"""A figure as answered by recipe, sum or person: its number, its band, its origin.
 
 A Figure is {"name", "step", "value", "low", "high", "unit", "role", "from",
-"status", "source", "sum", "of", "estimate", "needs", "fell_back", "own"}.
+"range_of", "status", "source", "sum", "of", "estimate", "needs", "fell_back",
+"own"}. `range_of` says what its ends are, see `sums.outputs`.
 `low` to `high` is always the band that is wanted, what a reading is judged by;
-how uncertain a sum's value is stands apart, in `estimate`.
+how uncertain a sum's value is stands apart, in `estimate`. The recipe's band goes with
+the sum's value, but where the binding says that the estimate is the band.
 `own` is the recipe's own value; `from` is "person", "sum" or "recipe". Where a sum
 should have answered and did not, the recipe's own figure stands and `fell_back`
 says why: "missing" (then `needs` names the inputs), "refused", "not_told" (it has
 no such value), "unit", "out_of_range", "circle" (the sum itself asks for this
 figure) or "unknown_sum".
 """
+
+from ..recipe.bindings import BY_ESTIMATE
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -50,6 +54,7 @@ def of_recipe(
         "high": own["high"],
         "unit": own["unit"],
         "role": "band",
+        "range_of": own["range_of"],
         "from": "recipe",
         "status": own["status"],
         "source": own["source"],
@@ -89,9 +94,15 @@ def of_sum(
     )
     if role == "band":
         told["low"], told["high"] = value["low"], value["high"]
+        told["range_of"] = value["range_of"]
+        return told
+    told["estimate"] = _ends(value)
+    by: "Mapping[str, Any]" = own["by"] or {}
+    if by.get("band") == BY_ESTIMATE and told["estimate"] is not None:
+        told["low"], told["high"] = value["low"], value["high"]
+        told["range_of"] = value["range_of"]
     else:
         told["low"], told["high"] = moved_band(own, value["value"])
-        told["estimate"] = _ends(value)
     return told
 
 

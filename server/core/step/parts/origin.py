@@ -12,7 +12,7 @@ def origin(wanted: "Mapping[str, Any]") -> "Origin | None":
     """Return where a figure comes from, or None for the recipe's plain word.
 
     Args:
-        wanted: Figure, see `figures.told`; or a figure as the recipe has it.
+        wanted: Figure, see `figures.answered`; or a figure as the recipe has it.
 
     Returns:
         {"from", "sum", "status", "estimate", "needs", "fell_back", "own"}; own is

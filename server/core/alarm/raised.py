@@ -1,14 +1,16 @@
 """From a View to what rings in it, before anybody has said a word about it."""
 
-from ..step.alerts.step_alerts import OVERDUE_GRACE_S
+from ..matters.matters import ACT, is_open
+from ..step.alerts.timely import end_id
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Mapping
     from typing import Any
 
-    from server.shapes.core.alarms import Alarm, Deadline
+    from server.shapes.core.alarms import Alarm, Level
     from server.shapes.core.board import Broken
+    from server.shapes.core.matters import Matter
     from server.shapes.core.step import Step
     from server.shapes.core.view import Alert, Timer, View
 
@@ -17,10 +19,18 @@ RETURNED_S = 1800.0  # practice: how long what ended by itself stays listed
 RINGING_ENDS = ("time", "floc")
 _KIND = {
     "alert.step_late": "step_late",
+    "alert.begin_late": "begin_late",
     "alert.reading_overdue": "reading_overdue",
+    "alert.readings_overdue": "reading_overdue",
 }
-_PRIORITY = {"timer": 2, "step_due": 2, "step_late": 2, "reading_overdue": 3}
-_NUMBERS = ("by_s", "quantity", "value", "low", "high", "unit")
+_PRIORITY = {
+    "timer": 2,
+    "step_due": 2,
+    "step_late": 2,
+    "begin_late": 2,
+    "reading_overdue": 3,
+}
+_NUMBERS = ("by_s", "due_ms", "quantity", "value", "low", "high", "unit")
 
 
 def standing(view: "View", now_ms: int) -> "list[Alarm]":
@@ -34,6 +44,7 @@ def standing(view: "View", now_ms: int) -> "list[Alarm]":
         List of Alarm, see `alarm_of`.
     """
     alarms = [_of_alert(view, alert) for alert in view["alerts"]]
+    alarms.extend(_of_matter(view, matter) for matter in view["matters"])
     alarms.extend(_of_step(view, step, now_ms) for step in view["steps"])
     # Not by its Alert, which goes with an ended step: the timer is still over.
     alarms.extend(_of_timer(view, timer, now_ms) for timer in view["timers"])
@@ -61,9 +72,8 @@ def ended(view: "View", now_ms: int) -> "list[Alarm]":
         ended_by = step["ended"]
         if ended_by is not None and step["timing"]["state"] == "late":
             alarm = _step_due(view, step)
-            alarm["matter"] = "step_late/" + step["key"]
-            alarm["id"] = view["make"]["id"] + "/" + alarm["matter"]
             alarm["kind"], alarm["key"] = "step_late", "alert.step_late"
+            alarm["rings_ms"] = step["end_high_ms"] or alarm["due_ms"]
             alarm["returned_ms"] = ended_by["at_ms"]
             alarm["numbers"] = {"by_s": step["timing"]["by_s"]}
             alarms.append(alarm)
@@ -71,39 +81,6 @@ def ended(view: "View", now_ms: int) -> "list[Alarm]":
     return [
         alarm for alarm in alarms if kept_ms < (alarm["returned_ms"] or 0) <= now_ms
     ]
-
-
-def deadlines(view: "View", now_ms: int) -> "list[Deadline]":
-    """Return what falls due in one make, its instant known already.
-
-    A prompt past its instant stays until its band is over; then it is an alarm.
-
-    Args:
-        view: View of the make.
-        now_ms: now, by the server's clock [ms].
-
-    Returns:
-        List of {"make", "make_name", "vat", "step", "title", "kind", "label",
-        "due_ms", "id", "rings"}; "rings" True for an alarm of this id at that
-        very instant.
-    """
-    ahead = []
-    for step in view["steps"]:
-        if step["status"] != "running" or step["due_ms"] is None:
-            continue
-        rings = step["end"]["by"] in RINGING_ENDS
-        is_prompt = not rings and step["timing"]["state"] != "late"
-        if step["due_ms"] > now_ms or is_prompt:
-            matter = "step_due/" + step["key"]
-            due_ms = step["due_ms"]
-            ahead.append(_deadline(view, matter, "step_due", step, due_ms, rings))
-    for timer in view["timers"]:
-        if timer["stopped_ms"] is None and timer["due_ms"] > now_ms:
-            matter = "timer/" + timer["id"]
-            deadline = _deadline(view, matter, "timer", None, timer["due_ms"], True)
-            deadline["label"] = timer["label"]
-            ahead.append(deadline)
-    return ahead
 
 
 def unshown(broken: "Broken") -> "Alarm":
@@ -141,8 +118,8 @@ def alarm_of(
     Args:
         view: View of its make.
         matter: what the alarm is about, the same on every phone.
-        kind: "timer", "step_due", "step_late", "reading_overdue", "alert" or
-            "unshown".
+        kind: "timer", "step_due", "step_late", "begin_late", "reading_overdue",
+            "alert", "matter" or "unshown".
         priority: 1 act now, 2 soon, 3 when there is a hand.
         due_ms: the instant it is about [ms].
         rings_ms: since when it asks for an answer [ms].
@@ -151,7 +128,8 @@ def alarm_of(
 
     Returns:
         Alarm: the arguments and "id", "make", "make_name", "vat", "title",
-        "numbers", "do", "state" (one of STATES), "acknowledged", "shelved",
+        "numbers", "do", "state" (one of STATES), "is_open" where it wants an
+        answer, "mark" that it is shown by, "acknowledged", "shelved",
         "escalates_ms", "escalated", "returned_ms".
     """
     titles = [each["title"] for each in view["steps"] if each["key"] == step]
@@ -172,6 +150,8 @@ def alarm_of(
         "numbers": {},
         "do": None,
         "state": "unacknowledged",
+        "is_open": True,
+        "mark": mark_of(priority),
         "acknowledged": None,
         "shelved": None,
         "escalates_ms": None,
@@ -180,27 +160,13 @@ def alarm_of(
     }
 
 
-def _deadline(
-    view: "View",
-    matter: str,
-    kind: str,
-    step: "Step | None",
-    due_ms: int,
-    rings: bool,
-) -> "Deadline":
-    make = view["make"]
-    return {
-        "id": make["id"] + "/" + matter,
-        "make": make["id"],
-        "make_name": make["name"],
-        "vat": make["vat"],
-        "step": None if step is None else step["key"],
-        "title": None if step is None else step["title"],
-        "kind": kind,
-        "label": None,
-        "due_ms": due_ms,
-        "rings": rings,
-    }
+def mark_of(priority: int) -> "Level":
+    """Return the mark that an alarm which wants an answer is shown by.
+
+    Args:
+        priority: 1 act now, 2 soon, 3 when there is a hand.
+    """
+    return "act" if priority == 1 else "check"
 
 
 def _of_alert(view: "View", alert: "Alert") -> "Alarm | None":
@@ -215,7 +181,7 @@ def _of_alert(view: "View", alert: "Alert") -> "Alarm | None":
         kind,
         1 if is_urgent else _PRIORITY[kind],
         alert["since_ms"],
-        _rings_ms(view, alert, kind),
+        alert["since_ms"] if alert["rings_ms"] is None else alert["rings_ms"],
         alert["key"],
         alert["step"],
     )
@@ -225,13 +191,23 @@ def _of_alert(view: "View", alert: "Alert") -> "Alarm | None":
     return alarm
 
 
-def _rings_ms(view: "View", alert: "Alert", kind: str) -> int:
-    """Return since when an Alert asks: past the band, or past the grace."""
-    if kind == "step_late":
-        return view["now_ms"] - int((alert["by_s"] or 0.0) * 1000 + 0.5)
-    if kind == "reading_overdue":
-        return alert["since_ms"] + int(OVERDUE_GRACE_S * 1000)
-    return alert["since_ms"]
+def _of_matter(view: "View", matter: "Matter") -> "Alarm | None":
+    """Return the alarm of a matter that asks to act; None for any other."""
+    since_ms = matter["since_ms"]
+    if not is_open(matter) or matter["level"] != ACT or since_ms is None:
+        return None
+    alarm = alarm_of(
+        view,
+        matter["alert"],
+        "matter",
+        1,
+        matter["told_ms"] or since_ms,
+        since_ms,
+        "matter." + matter["key"],
+        matter["step"],
+    )
+    alarm["do"] = matter["do"]
+    return alarm
 
 
 def _of_timer(view: "View", timer: "Timer", now_ms: int) -> "Alarm | None":
@@ -274,7 +250,7 @@ def _step_due(view: "View", step: "Step") -> "Alarm":
     due_ms = step["due_ms"] or step["expected_end_ms"]
     return alarm_of(
         view,
-        "step_due/" + step["key"],
+        end_id(step["key"]),
         "step_due",
         _PRIORITY["step_due"],
         due_ms,

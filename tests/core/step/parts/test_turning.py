@@ -37,7 +37,8 @@ def turn(ask, events, minute):
 )
 def test_wheels_are_turned_by_the_part_that_runs(ask, turned_min, due_min, every_s):
     told = turn(ask, turned(*turned_min), 125)
-    assert told == {"due_ms": at(due_min), "every_s": every_s}
+    assert (told["due_ms"], told["every_s"]) == (at(due_min), every_s)
+    assert told["overdue_s"] == max(0, 125 - due_min) * 60
 
 
 def test_a_step_that_is_over_wants_no_turn(ask):
