@@ -23,6 +23,9 @@ async (one) => {
   for (await frame(), await frame(); one.closest("[data-new]");) await frame();
 }
 """
+LATE = """() => performance.getEntriesByType("resource")
+  .some((one) => /page-later|screens.later/.test(one.name))"""
+WAIT_MS = 180_000  # a new phone reads thousands of entries; on a busy machine slowly
 PAINTED_MS = 800  # the core confirms what was painted
 # What a picture's page is: width, height [px], whether it is touched.
 PHONE = (412, 839, True)
@@ -153,6 +156,7 @@ class Camera:
             locale="en-GB",
             timezone_id="Europe/London",
         )
+        context.set_default_timeout(WAIT_MS)
         self.album = album
         self.page = context.new_page()
 
@@ -197,7 +201,11 @@ class Camera:
         Args:
             make: its id.
         """
-        self.show("make", make, see=".foot .primary")
+        # A step in which nothing is to be done now has no large button.
+        self.show("make", make, see=".step-title, .cautions")
+        # The cautions come with the later screens, which nothing waits for.
+        self.page.wait_for_function(LATE)
+        self.page.wait_for_timeout(PAINTED_MS)
         read = self.page.get_by_role("button", name="I have read this")
         if read.count():
             self.tap(read)

@@ -145,6 +145,7 @@ class Recorder:
         milk_l: milk in the vat [L].
         moulds: list of {"size", "count"}.
         vat: name of the vat.
+        treatment: how the milk is treated.
         equipment: what the creamery has, as the core's table names it, or None.
     """
 
@@ -159,6 +160,7 @@ class Recorder:
         milk_l,
         moulds,
         vat,
+        treatment,
         equipment=None,
     ):
         self.recipe = recipe
@@ -174,7 +176,7 @@ class Recorder:
         # How much longer or shorter than the recipe each step takes.
         self.pace = {row["key"]: chance.uniform(0.97, 1.06) for row in recipe["steps"]}
         opened = {"name": name, "batch": batch, "recipe": recipe, "milk_l": milk_l}
-        opened.update(moulds=moulds, vat=vat)
+        opened.update(moulds=moulds, vat=vat, treatment=treatment)
         if equipment:
             opened["equipment"] = equipment
         self.record(self.crew.maker, "make_opened", opened)
@@ -215,7 +217,8 @@ class Recorder:
             if any(self.act(step) for step in open_steps):
                 moved_ms = self.now_ms
                 continue
-            pause_ms = TAP_MS
+            # Wheels in the store are not looked at each minute of two months.
+            pause_ms = max(TAP_MS, self._patience_ms(open_steps) // 25)
             if view["next_change_ms"] is not None:
                 pause_ms = max(pause_ms, view["next_change_ms"] - self.now_ms)
             # A step may change when a figure moves, which no deadline tells.
@@ -253,6 +256,10 @@ class Recorder:
     def _begin(self, phone, step, arg):
         self.record(phone, "step_begun", {"step": step["key"]})
         return True
+
+    def _stopped(self, phone, step, arg):
+        # This crew's matters go by themselves, such as days that have to pass.
+        return False
 
     def _end(self, phone, step, arg):
         lasts = step["lasts"]
@@ -341,12 +348,22 @@ class Recorder:
                 return False
         if quantity == "wheel_mass_kg":
             return self._weigh(phone, step)
-        value = self._value(step, quantity, share)
-        data = {"quantity": quantity, "value": value, "step": step["key"]}
-        if not isinstance(value, str):
-            data["typed"] = f"{value:.{QUANTITIES[quantity]['decimals']}f}"
-        self.record(phone, "reading_taken", data)
+        for size in self._sizes(step, quantity):
+            value = self._value(step, quantity, share, size)
+            data = {"quantity": quantity, "value": value, "step": step["key"]}
+            if size is not None:
+                data["place"] = size
+            if not isinstance(value, str):
+                data["typed"] = f"{value:.{QUANTITIES[quantity]['decimals']}f}"
+            self.record(phone, "reading_taken", data)
         return True
+
+    def _sizes(self, step, quantity):
+        """Return the sizes that a reading is taken of, each by itself."""
+        for of in step["by_size"]:
+            if of["quantity"] == quantity:
+                return [row["size"] for row in of["sizes"]]
+        return [None]
 
     def _weigh(self, phone, step):
         """Weigh a wheel of each size; the reading's place names the size."""
@@ -355,21 +372,25 @@ class Recorder:
             self.record(phone, "reading_taken", weighing(mould, value, step["key"]))
         return True
 
-    def _value(self, step, quantity, share):
+    def _value(self, step, quantity, share, size):
         row = QUANTITIES[quantity]
         if row["type"] == "choice":
             return USUAL.get(quantity, row["choices"][0])
         if quantity == "milk_volume_l":
             return self.milk_l - 2.0
-        goal = self._goal(step, quantity)
+        if quantity == "recorder_temp_c":
+            # This crew has set its recorder to the indicator.
+            return self._values("indicator_temp_c", step["key"])[-1]
+        goal = self._goal(step, quantity, size)
         if step["end"].get("quantity") == quantity:
             goal = self._on_the_way(step, quantity, share)
         value = round(goal, row["decimals"])
         return min(max(value, row["low"]), row["high"])
 
-    def _goal(self, step, quantity):
+    def _goal(self, step, quantity, size):
         for target in step["targets"]:
-            if target["quantity"] != quantity or target["value"] is None:
+            of = (target["quantity"], size if size is None else target["size"])
+            if of != (quantity, size) or target["value"] is None:
                 continue  # what its sum cannot tell yet is as usual
             low, high = target["low"], target["high"]
             spread = 0.0 if low is None or high is None else (high - low) / 8

@@ -1,15 +1,14 @@
-"""Serve a recorded make day on a fast clock, so that the live view moves.
+"""Serve a make of the twin on a fast clock, so that the live view moves.
 
-The recorded phones send each entry when it falls due by the server's clock,
-through the same door as any phone. The folder is filled first when it is
-empty. The recording begins with the milk in the vat, about to be heated.
+The crew's phones send each entry when it falls due by the server's clock, through
+the same door as any phone. The folder is filled first when it is empty. The make
+begins with the milk in the vat, about to be heated.
 
 Use: python demo/replay.py --data DIR --replay 60
 """
 
 import argparse
 import contextlib
-import json
 import os
 import random
 import sys
@@ -20,17 +19,8 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT))
 
-from demo.seed import (  # noqa: E402
-    DAY_MS,
-    RECIPE,
-    Plan,
-    pair,
-    phones,
-    reached,
-    read_beside,
-    seed,
-    send,
-)
+from demo import twin_day  # noqa: E402
+from demo.seed import EQUIPMENT, Plan, pair, phones, seed, send  # noqa: E402
 from server import store  # noqa: E402
 from server.app import create_app  # noqa: E402
 from server.cli.serve import with_clock  # noqa: E402
@@ -42,8 +32,7 @@ from server.config import (  # noqa: E402
     from_environment,
 )
 
-PLAN = Plan("Replayed vat", "QB-262", 1150.0, "Round vat", "heat", 0)
-LENGTH_MS = 3 * DAY_MS
+PLAN = Plan("Replayed make", "QB-262", 1150.0, "Round vat", "heat", 0)
 LOOK_S = 0.5
 
 
@@ -71,7 +60,7 @@ def due(events, now_ms):
 
 
 def play(settings, parent):
-    """Send the recorded make's entries as they fall due, while a parent lives.
+    """Send the make's entries as they fall due, while a parent lives.
 
     Args:
         settings: settings of the server, its fast clock included.
@@ -81,10 +70,7 @@ def play(settings, parent):
     with create_app(settings).app_context():
         now_ms = clock.now_ms()
         by_person = phones(random.Random())
-        recipe = json.loads(RECIPE.read_text("utf-8"))
-        make = reached(recipe, PLAN, by_person, now_ms, now_ms + LENGTH_MS)
-        read_beside(make)
-        waiting = sorted(make.events, key=corrected_ms)
+        waiting = twin_day.entries(PLAN, by_person, EQUIPMENT, now_ms)
         pair(by_person, now_ms, "Recorded phone of")
         while waiting and os.getppid() == parent:
             ready, waiting = due(waiting, clock.now_ms())
@@ -107,7 +93,7 @@ def arguments():
 
 
 def main():
-    """Start the server and, beside it, the phones of the recording."""
+    """Start the server and, beside it, the phones of the crew."""
     args = arguments()
     settings = replace(from_environment(), data_dir=args.data, https=not args.no_tls)
     if args.play:

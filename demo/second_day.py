@@ -18,6 +18,7 @@ sys.path.insert(0, str(ROOT))
 
 from demo.recorded import MIN_MS  # noqa: E402
 from demo.seed import (  # noqa: E402
+    BY_RULE,
     DAY_MS,
     HELPER,
     RECIPE,
@@ -26,6 +27,7 @@ from demo.seed import (  # noqa: E402
     close,
     phones,
     reached,
+    run,
     write,
 )
 from server import sync  # noqa: E402
@@ -34,9 +36,9 @@ from server.config import from_environment, real_now_ms  # noqa: E402
 
 OLDER = 11  # control limits are drawn from ten makes on
 PLANS = (
-    Plan("Night vat", "QB-273", 1150.0, "Long vat", "press_2", 30 * MIN_MS),
-    Plan("Dawn vat", "QB-274", 860.0, "Round vat", "set", 20 * MIN_MS),
-    Plan("Morning vat", "QB-275", 1150.0, "Long vat", "hold", 16 * MIN_MS),
+    Plan("Night make", "QB-273", 1150.0, "Long vat", "press_2", 30 * MIN_MS),
+    Plan("Dawn make", "QB-274", 860.0, "Round vat", "set", 20 * MIN_MS),
+    Plan("Morning make", "QB-275", 1150.0, "Long vat", "hold", 16 * MIN_MS, BY_RULE),
 )
 
 
@@ -51,9 +53,10 @@ def older(recipe, by_person, now_ms):
     found = []
     for back in range(OLDER, 0, -1):
         start_ms = now_ms - (3 * back + 1) * DAY_MS
-        plan = Plan("Earlier vat", f"QB-{272 - back}", 1150.0, "Long vat", "", 0)
+        batch = f"QB-{272 - back}"
+        plan = Plan("Earlier make", batch, 1150.0, "Long vat", "", 0, BY_RULE)
         make = begin(recipe, plan, by_person, start_ms)
-        make.run(start_ms + 2 * DAY_MS, stop_at="brine_small")
+        run(make, start_ms + 2 * DAY_MS, "brine_small")
         close(make)
         found.append(make)
     return found

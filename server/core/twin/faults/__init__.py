@@ -1,0 +1,1 @@
+"""What goes wrong, as data, and how it acts on the work."""

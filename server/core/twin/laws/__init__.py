@@ -1,0 +1,1 @@
+"""What milk, curd and wheels do by themselves: one mechanism a file."""

@@ -1,0 +1,1 @@
+"""A maker who follows a recipe by what its steps hold."""
