@@ -69,6 +69,7 @@ def pack() -> None:
     (STATIC / stamp.STAMP).unlink(missing_ok=True)
     _pack_one("js/first.js", "lib/first.js", "--format=esm")
     _pack_one("css/app.css", "lib/page.css", "--external:/icons/*")
+    _pack_one("css/later.css", stamp.LATER_STYLE)
     for name in stamp.LANGUAGES:
         _pack_one(f"js/messages/{name[-5:-3]}/index.js", name, "--format=esm")
     first, later = _pack_screens()

@@ -27,12 +27,15 @@ TYPES = {
     "FOLLOWING": "Record<string, Record<string, string>>",
     "SUM_CHOICES": "Record<string, string[]>",
     "TYPED_IN": "Record<string, string[]>",
+    "TOOLS": "Record<string, [number, number][]>",
+    "TYPED_TO": "[number, number][]",
+    "TYPED_BEYOND": "number",
 }
 SHAPES = """
 /**
  * @typedef {{dimension: string, size?: number, per?: number, zero?: number,
  *     shown?: number, typed?: number}} Unit
- * @typedef {{unit: string, decimals: number, low: number}} Quantity
+ * @typedef {{unit: string, decimals: number, signed: boolean}} Quantity
  * @typedef {%s} KindOfUnit
  */
 """
@@ -41,12 +44,16 @@ SHAPES = """
 def units_text() -> str:
     """Return the text that the page's table is to have."""
     from server.core.units import table
-    from server.core.units.quantities import QUANTITIES
+    from server.core.units.quantities import QUANTITIES, is_signed
 
     told = {
         "UNITS": {key: _told(unit) for key, unit in table.UNITS.items()},
         "QUANTITIES": {
-            key: {field: row[field] for field in ("unit", "decimals", "low")}
+            key: {
+                "unit": row["unit"],
+                "decimals": row["decimals"],
+                "signed": is_signed(key),
+            }
             for key, row in QUANTITIES.items()
             if row["type"] == "number"
         },
@@ -83,11 +90,18 @@ def _form(value: Any, depth: int) -> str:
         return _plain(value)
     line = ends[0] + ", ".join(parts) + ends[1]
     # Whoever is named before it stands on the same line; 40 is room for the longest.
-    if depth and "\n" not in line and len(line) < WIDTH - 2 * depth - 40:
+    fits = "\n" not in line and len(line) < WIDTH - 2 * depth - 40
+    if depth and fits and not _is_table(value):
         return line
     inner = "  " * (depth + 1)
     lines = "".join(f"{inner}{part},\n" for part in parts)
     return f"{ends[2]}\n{lines}{'  ' * depth}{ends[3]}"
+
+
+def _is_table(value: Any) -> bool:
+    """Tell whether the page's form gives each row of a list a line of its own."""
+    rows = [row for row in value if isinstance(row, list | tuple) and len(row) > 1]
+    return isinstance(value, list | tuple) and len(rows) == len(value) > 1
 
 
 def _key(key: str) -> str:

@@ -17,7 +17,7 @@ from server.config import (
     from_environment,
     now_ms,
 )
-from server.core.recipe.recipe import check_recipe
+from server.core.desk.recipes import check_recipe
 from server.store import receipts
 from server.store.files import make_folder
 from server.store.recipes import store_recipe

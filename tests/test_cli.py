@@ -126,6 +126,32 @@ def test_a_broken_recipe_fails_with_the_place_of_each_fault(tmp_path, capsys):
     assert f"steps.{step['key']}.lasts.unit" in capsys.readouterr().err
 
 
+def test_a_sum_that_cannot_answer_is_told_with_value_and_what_is_allowed(
+    tmp_path, capsys
+):
+    recipe = json.loads(next(RECIPES_DIR.glob("*.json")).read_text())
+    (step,) = [row for row in recipe["steps"] if row["key"] == "brine_small"]
+    step["lasts"]["by"]["value"] = "salt_after_frac"
+    file = tmp_path / "recipe.json"
+    file.write_text(json.dumps(recipe))
+    assert cli.main(["recipes", "check", str(file)]) == 1
+    assert capsys.readouterr().err == (
+        "steps.brine_small.lasts.by.value: output unit "
+        '(value "fraction") (limit ["s"])\n'
+    )
+
+
+def test_an_unknown_hazard_is_named_with_those_that_are_known(tmp_path, capsys):
+    recipe = json.loads(next(RECIPES_DIR.glob("*.json")).read_text())
+    recipe["steps"][0]["cautions"] = ["bees"]
+    file = tmp_path / "recipe.json"
+    file.write_text(json.dumps(recipe))
+    assert cli.main(["recipes", "check", str(file)]) == 1
+    (line,) = capsys.readouterr().err.splitlines()
+    assert 'receive.cautions: unknown caution "bees"; known are ' in line
+    assert "lock_out" in line
+
+
 @pytest.mark.parametrize("text", [None, "{", "[]"])
 def test_a_file_that_is_no_recipe_fails(tmp_path, text, capsys):
     file = tmp_path / "recipe.json"

@@ -1,6 +1,8 @@
+import random
+
 import pytest
 
-from demo import replay, seed
+from demo import replay, seed, twin_day
 from demo.recorded import new_id
 from server import store
 from server.app import create_app
@@ -50,7 +52,7 @@ def test_ids_are_all_different_and_of_version_seven(demo_creamery):
 def test_one_make_runs_one_lies_in_brine_and_one_is_closed(board):
     rows = {row["name"]: row for row in board["makes"]}
     running, brined, closed = (
-        rows[name] for name in ("Evening vat", "Sunday vat", "Harvest vat")
+        rows[name] for name in ("Evening make", "Frost make", "Harvest make")
     )
     assert (running["state"], running["focus"]["key"]) == ("running", "wash_1")
     assert running["focus"]["status"] == "running"
@@ -90,10 +92,32 @@ def judged(demo_creamery):
 
 def test_every_hold_of_the_creamery_is_assessed(demo_creamery, judged):
     assert check_equipment(seed.EQUIPMENT) == []
-    for make in demo_creamery[1]:
-        verdict = desk.step(judged, make.make, "hold", NOW_MS)["verdict"]
-        assert verdict["class"] == "reads_as_pasteurised"
-        assert verdict["gap"]["agreed_with"] == seed.EQUIPMENT["gap_agreed_with"]
+    agreed_with = seed.EQUIPMENT["gap_agreed_with"]
+    told = {
+        plan.treatment: desk.step(judged, make.make, "hold", NOW_MS)["verdict"]
+        for plan, make in zip(seed.PLANS, demo_creamery[1], strict=True)
+    }
+    by_rule, own = told["pasteurised"], told["heat_treated"]
+    assert (by_rule["class"], own["class"]) == (
+        "reads_as_pasteurised",
+        "meets_own_figures",
+    )
+    # What was agreed is about the law's rule, not about the maker's own figures.
+    assert by_rule["gap"]["agreed_with"] == agreed_with
+    assert own["gap"]["agreed_with"] is None
+
+
+def test_the_creamery_shows_what_its_milk_is_and_what_follows(demo_creamery, judged):
+    milk = [
+        desk.view(judged, make.make, NOW_MS)["make"]["milk"]
+        for make in demo_creamery[1]
+    ]
+    told = [(row["is"]["class"], row["follows"]["curing_days"]) for row in milk]
+    assert told == [
+        ("pasteurised", None),
+        ("heat_treated", 60),
+        ("heat_treated", 60),
+    ]
 
 
 def test_no_sum_of_a_step_asks_for_what_the_creamery_has(demo_creamery, judged):
@@ -121,6 +145,15 @@ def test_each_weighing_says_of_which_size_the_wheel_was(demo_creamery, judged):
     ]
     assert [told["of"] for told in lost] == ["small", "large"]
     assert all(told["values"] and not told["missing"] for told in lost)
+
+
+def test_each_gauge_says_of_which_size_of_wheel_it_was_read(demo_creamery):
+    gauges = {
+        event["data"].get("place")
+        for event in events(demo_creamery)
+        if event["data"].get("quantity") == "press_gauge_kpa"
+    }
+    assert gauges == {"small", "large"}
 
 
 def test_the_brine_tank_has_held_the_wheels_of_two_makes(demo_creamery, judged):
@@ -186,6 +219,23 @@ def test_a_recording_sends_each_entry_when_it_falls_due():
     ready, waiting = replay.due(entries, 1000)
     assert [row["at_ms"] for row in ready] == [0, 900]
     assert replay.due(waiting, 1000) == ([], waiting)
+
+
+def test_the_replay_s_make_is_about_to_be_heated_and_every_entry_is_stored(tmp_path):
+    by_person = seed.phones(random.Random(5))
+    entries = twin_day.entries(replay.PLAN, by_person, seed.EQUIPMENT, NOW_MS)
+    (heat,) = [
+        row
+        for row in entries
+        if row["kind"] == "step_begun" and row["data"]["step"] == "heat"
+    ]
+    assert replay.corrected_ms(heat) == NOW_MS
+    assert {row["person"] for row in entries} == set(by_person)
+    app = create_app(Settings(data_dir=tmp_path))
+    with app.app_context():
+        seed.pair(by_person, NOW_MS)
+        seed.send(entries, by_person)
+        assert store.count_events() == len(entries)
 
 
 def test_an_id_begins_with_its_instant():

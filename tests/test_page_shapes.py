@@ -49,7 +49,10 @@ def told(demo_creamery):
     yield "SumTopic", desk.sums_topics(mine)
     yield "SumRow", desk.sums_catalogue(mine)
     yield "Answer", [desk.sum(mine, "scale_to_milk", {})]
-    yield "ClashesIf", desk.clashes_if(mine, recipe, NOW_MS + HOUR_MS, NOW_MS)
+    yield (
+        "ClashesIf",
+        desk.clashes_if(mine, recipe, "heat_treated", NOW_MS + HOUR_MS, NOW_MS),
+    )
     rings = alarms.alarms(mine, NOW_MS + HOUR_MS, 600.0)
     yield "Alarms", rings
     memory = {"soundings": [], "ids": []}

@@ -6,6 +6,7 @@ import pytest
 
 from deploy.fetch_modules import find_node
 from server import seal
+from server.shapes.pins import ActShape
 
 ROOT = Path(__file__).resolve().parent.parent
 PERSON, PIN = "maren", "40718263"
@@ -79,6 +80,10 @@ def test_the_page_opens_a_key_that_the_server_made_and_signs(answers, sealed):
     assert seal.is_signed(sealed.public, text, answers["sig"])
     other = seal.act_text(ACT | {"make": ACT["id"]})
     assert not seal.is_signed(sealed.public, other, answers["sig"])
+
+
+def test_an_act_goes_to_the_server_whole_but_for_whose_it_is(answers):
+    assert ActShape().load(answers["act"]) | {"person": PERSON} == ACT
 
 
 def test_the_server_opens_a_key_that_the_page_made_and_signs(answers):

@@ -20,7 +20,7 @@ from server.shapes import alarms as shapes
 from server.store import alarms as kept
 
 WALL_LIVES_MS = 60_000  # a display says something each 20 s
-SHOWN = ("id", "name", "batch", "vat", "state")
+SHOWN = ("id", "name", "batch", "vat", "state", "matters", "band")
 
 blp = Blueprint("alarms", __name__, description="What rings, and where")
 
@@ -40,7 +40,10 @@ def ringing() -> Response:
     real_ms = real_now_ms()
     return jsonify(
         **server_now(),
-        **{name: found[name] for name in ("alarms", "deadlines", "next_change_ms")},
+        **{
+            name: found[name]
+            for name in ("alarms", "deadlines", "wall", "next_change_ms")
+        },
         makes=[
             {name: make[name] for name in SHOWN} for make in makes if make["is_open"]
         ],

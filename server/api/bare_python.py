@@ -1,10 +1,12 @@
 """The core's files without their words and types, for the way to the phone.
 
 Half of what the core weighs is docstrings and comments, which the phone never
-reads, and it has no use for types. They are blanked, and blocks are set in by one
-space in place of four. Nothing else is touched: lines keep their numbers, so that an
-error on a phone points at the file in the checkout, and the program that remains is
-the same, which `tests/api/test_bare_python.py` proves by syntax tree for every file.
+reads, and it has no use for types. They are blanked, blocks are set in by one space
+in place of four, signs have no space about them, lines within brackets are not set
+in, and texts stand in single quotes, which JSON need not escape. Nothing else is
+touched: lines keep their numbers, so that an error on a phone points at the file in
+the checkout, and the program that remains is the same, which
+`tests/api/test_bare_python.py` proves by syntax tree for every file.
 """
 
 import ast
@@ -13,6 +15,9 @@ import tokenize
 from collections.abc import Iterator
 from typing import NamedTuple
 
+# Signs that need no space before them, and after them.
+CLOSE_BEFORE = frozenset("= == != < > <= >= + - * / % += -= |".split())
+CLOSE_AFTER = CLOSE_BEFORE | {",", ":"}
 STEP = 4  # spaces of a block in the checkout
 DOCUMENTED = (ast.Module, ast.ClassDef, ast.FunctionDef)
 
@@ -40,10 +45,46 @@ def bare(source: str) -> str:
     # The syntax tree counts columns in bytes.
     lines = source.encode().splitlines(keepends=True)
     cuts = [*_of_tree(ast.parse(source), lines), *_comments(source)]
+    _make_all(lines, cuts)
+    cuts = [*_spaces_and_quotes(b"".join(lines).decode())]
+    _make_all(lines, cuts)
+    return "".join(_set_in_by_one(line.decode().rstrip()) + "\n" for line in lines)
+
+
+def _make_all(lines: list[bytes], cuts: list[Cut]) -> None:
     # From the end, so that what is cut does not move what is still to be cut.
     for cut in sorted(cuts, reverse=True):
         _make(lines, cut)
-    return "".join(_set_in_by_one(line.decode().rstrip()) + "\n" for line in lines)
+
+
+def _spaces_and_quotes(source: str) -> Iterator[Cut]:
+    rows = source.splitlines()
+
+    def place(line: int, column: int) -> tuple[int, int]:
+        """Return a place in bytes, of one that is counted in letters."""
+        return line, len(rows[line - 1][:column].encode())
+
+    last, depth = None, 0
+    for token in tokenize.generate_tokens(io.StringIO(source).readline):
+        if last is not None and last.end[0] == token.start[0]:
+            is_close = last.string in CLOSE_AFTER or token.string in CLOSE_BEFORE
+            if is_close and token.start[1] > last.end[1]:
+                yield Cut(place(*last.end), place(*token.start))
+        elif depth and token.start[1] and token.type != tokenize.NL:
+            # Within brackets a line may begin anywhere.
+            yield Cut((token.start[0], 0), place(*token.start))
+        if token.type == tokenize.OP:
+            depth += (token.string in "([{") - (token.string in ")]}")
+        if token.type == tokenize.STRING and _can_be_single(token.string):
+            (line, first), (_, end) = place(*token.start), place(*token.end)
+            yield Cut((line, first), (line, first + 1), b"'")
+            yield Cut((line, end - 1), (line, end), b"'")
+        last = token
+
+
+def _can_be_single(text: str) -> bool:
+    inside = text[1:-1]
+    return text[0] == '"' and not any(sign in inside for sign in "'\"\\")
 
 
 def _set_in_by_one(line: str) -> str:

@@ -1,10 +1,11 @@
 """The core as a phone gets it: its files, and the rules, in two JSON documents.
 
 The first holds what Now and Make need to start; what is asked for later (the sums,
-trends, the course of a make) comes in quiet time, when it is asked for, or at once
-where a make is open, whose figures sums answer. Which file goes where is read off
-the imports: what `FIRST` loads by being loaded is first. Of the rules, those that
-judge the hold of a make come first, all others with the sums.
+trends, the course of a make, the check of recipes, what gates wait for) comes in
+quiet time, when it is asked for, or at once where a make is open, whose figures sums
+answer. Which file goes where is read off the imports: what `FIRST` loads by being
+loaded is first. Of the rules, those that lead a make come first, all others with the
+sums.
 
 They are the second largest thing that a phone loads. Set-up squeezes them as small
 as can be, which takes seconds, and a stamp ties each copy to the very bytes that the
@@ -20,13 +21,25 @@ from pathlib import Path
 from typing import Any
 
 CORE, LATER = "core.json", "core-later.json"
-FIRST_TOPIC = "heat_treatment"  # of a rule
-# What a page asks at its start, and what the desk loads itself to lead a make.
+BESIDE = ("host.py", "shelf.py")  # the page's own, which start the core
+# Of rules: those that lead a make, see `core.desk.makes`.
+FIRST_TOPICS = (
+    "heat_treatment",
+    "milk_class",
+    "matters",
+    "curing",
+    "slow_make",
+    "microbiology",
+)
+WORDS = ("note", "edition")  # of rules; the server's files keep them
+# Wings that no phone asks yet: they would only weigh.
+HERE_ONLY = ("twin",)
+# What a page asks at its start, and what the desk loads itself to lead a make. What
+# curd, acid and a hold are judged by comes with the sums.
 FIRST = (
     "desk",
-    "formulas.milk.acid_watch",
-    "formulas.milk.cutting",
-    "formulas.heat.pasteurisation",
+    "alarm.alarms",
+    "alarm.sound",
 )
 
 
@@ -58,11 +71,17 @@ def core_texts(
         core_dir: folder of the core's Python files.
         text_of: gives a file's text as it is sent, see `bare_python`.
     """
-    texts = {
-        "core/" + path.relative_to(core_dir).as_posix(): text_of(path)
+    names = {
+        path.relative_to(core_dir).as_posix(): path
         for path in sorted(core_dir.rglob("*.py"))
     }
-    texts["host.py"] = text_of(static_dir / "js" / "core" / "host.py")
+    texts = {
+        "core/" + name: text_of(path)
+        for name, path in names.items()
+        if name.split("/")[0] not in HERE_ONLY
+    }
+    for name in BESIDE:
+        texts[name] = text_of(static_dir / "js" / "core" / name)
     return texts
 
 
@@ -92,7 +111,7 @@ def bodies_of(texts: dict[str, str], rules: dict[str, Any]) -> dict[str, bytes]:
     """Return the documents as they are sent, before they are compressed.
 
     Both carry the version of the whole, so that a phone never joins the parts of
-    two cores.
+    two cores. The words of the rules stay at home: no answer of the core holds them.
 
     Args:
         texts: as from `core_texts`.
@@ -105,14 +124,23 @@ def bodies_of(texts: dict[str, str], rules: dict[str, Any]) -> dict[str, bytes]:
     }
     for name, part in parts.items():
         part["rules"] = {
-            key: rules[key]
+            key: _figures_of(rules[key])
             for key in rules
-            if (rules[key]["topic"] == FIRST_TOPIC) == (name == CORE)
+            if (rules[key]["topic"] in FIRST_TOPICS) == (name == CORE)
         }
     return {
-        name: json.dumps({"version": version, **part}).encode()
+        name: json.dumps({"version": version, **part}, separators=(",", ":")).encode()
         for name, part in parts.items()
     }
+
+
+def _figures_of(value: Any) -> Any:
+    """Return a rule without what it says to who reads its file alone."""
+    if isinstance(value, dict):
+        return {key: _figures_of(value[key]) for key in value if key not in WORDS}
+    if isinstance(value, list):
+        return [_figures_of(one) for one in value]
+    return value
 
 
 def first_files(texts: dict[str, str]) -> set[str]:
@@ -121,7 +149,7 @@ def first_files(texts: dict[str, str]) -> set[str]:
     Args:
         texts: as from `core_texts`.
     """
-    found = {"host.py"}
+    found = set(BESIDE)
     asked = [path for name in FIRST for path in _paths_of(name)]
     while asked:
         name = asked.pop()

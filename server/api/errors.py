@@ -77,7 +77,7 @@ TEXT = {
     "wrong_code": "This code is wrong, was used, or has ended.",
     "no_guest": "Open the link that you were given once more.",
     "link_unknown": "This link is not known here. Ask for a new one.",
-    "link_revoked": "The creamery took this link back.",
+    "link_revoked": "The creamery revoked this link.",
     "link_ended": "This link has ended. Ask for a new one.",
     "unknown_link": "There is no such link.",
     "too_many_makes": "A link shows at most {limit} makes.",

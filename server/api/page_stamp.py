@@ -20,6 +20,8 @@ PACK = ("lib/first.js", "lib/page.js", "lib/page.css")
 # Each language packed by itself, fetched when a person reads it; of English what
 # does not come with the page.
 LANGUAGES = ("lib/lang-en.js", "lib/lang-es.js", "lib/lang-fr.js")
+# The rules of the screens that come later, which wait for it.
+LATER_STYLE = "lib/later.css"
 STAMP = "lib/.page-stamp"
 
 
@@ -74,7 +76,7 @@ def is_packed(static_dir: Path) -> bool:
         static_dir: folder of the page.
     """
     first, later = parts_of(static_dir)
-    made = (static_dir / name for name in (*PACK, *LANGUAGES, *first, *later))
-    if not all(path.is_file() for path in made):
+    made = (*PACK, *LANGUAGES, LATER_STYLE, *first, *later)
+    if not all((static_dir / name).is_file() for name in made):
         return False
     return _stamp(static_dir).get("sources") == sources_stamp(static_dir)

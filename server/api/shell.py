@@ -17,7 +17,14 @@ from server.api import core_document
 from server.api.bare_python import bare
 from server.api.core_document import bodies_of, core_texts, squeezed, version_of
 from server.api.page_file import MIME, Page, make_page
-from server.api.page_stamp import LANGUAGES, PACK, SOURCES, is_packed, parts_of
+from server.api.page_stamp import (
+    LANGUAGES,
+    LATER_STYLE,
+    PACK,
+    SOURCES,
+    is_packed,
+    parts_of,
+)
 from server.config import read_rules
 
 FOLDERS = ("js", "css", "lib", "icons")
@@ -27,22 +34,25 @@ SENT_FOLDERS = (*FOLDERS, "setup")
 TOP = ("index.html", "sw.js", "manifest.webmanifest", "favicon.ico")
 # Licences must be readable; a phone need not keep them.
 NOT_KEPT = (".txt",)
+WORKER = "js/core/worker.js"
 # The interpreter, its worker and the plotting library are asked for by name when
 # they are needed, never packed.
 APART = (
     "/lib/micropython.mjs",
     "/lib/micropython.wasm",
-    "/js/core/worker.js",
+    "/" + WORKER,
 )
 # Kept once they have been asked for, which the page does in quiet time, after the
 # parts of the pack that come later: the first load need not wait for what one screen
 # alone shows. The icons are the browser's, for the home screen and pushes. Where the
 # rest of the core is kept, the page says that it works offline.
 LATER = (
+    "/" + LATER_STYLE,
     "/js/parts/later/hands.js",
     "/js/parts/later/pedal.js",
     "/js/parts/later/pin.js",
     "/js/parts/later/pin-pad.js",
+    "/js/parts/later/pin-proof.js",
     "/js/parts/later/pin-tries.js",
     "/js/parts/later/seal.js",
     "/js/parts/later/voice.js",
@@ -65,6 +75,8 @@ PACKED_LINES = (
 # Asked for together with the page, not once it has been read.
 PART_LINE = '\n    <link rel="modulepreload" href="/{}" />'
 IS_PART = re.compile(r"^/lib/page-[^/]*\.js$")
+# Half of what workers weigh is comments and blanks; they are no part of the pack.
+SPARE = re.compile(rb"^[ \t]*(?:(?://|/\*\*.*\*/$).*)?\n|^[ \t]+", re.MULTILINE)
 SHELL_LINE = re.compile(rb"^const SHELL = [^\n]*\n")
 
 
@@ -182,6 +194,10 @@ class Shell:
             kept = self._kept.get(path)
             if kept is None or kept[0] != mark:
                 page = make_page(full.read_bytes(), full.suffix)
+                if path in (WORKER, "sw.js"):
+                    # Any change of the file is a new version of the app all the same.
+                    spared = make_page(SPARE.sub(b"", page.body), full.suffix)
+                    page = replace(spared, etag=page.etag)
                 squeezed = full.with_name(full.name + ".br")
                 if parts[0] == "lib" and squeezed.is_file():
                     # Set-up writes both together; other folders are edited by hand.

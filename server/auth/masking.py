@@ -23,11 +23,12 @@ OUTSIDER_FIELDS = ("agreed_with", "gap_agreed_with")
 OUTSIDER = "[authority]"
 # Words that come from the core's own tables.
 PLAIN = frozenset(
-    "act form judgement kind level quantity state status verdict when".split()
+    "act class form judgement kind level quantity state status treatment verdict "
+    "when".split()
 )
 # Below these people typed: only fields that the check holds to a table are plain.
 TYPED_BELOW = ("data", "original", "corrections", "equipment")
-CHECKED = frozenset(("judgement", "kind", "quantity"))
+CHECKED = frozenset(("judgement", "kind", "quantity", "treatment"))
 # Mappings whose keys, too, come from people.
 KEYED_BY_PEOPLE = ("equipment", "typed", "set", "title", "recipe_title", "do")
 

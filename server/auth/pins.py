@@ -27,14 +27,14 @@ LONGEST_WAIT_S = 3600
 MOST_ROUNDS = 10 * seal.ROUNDS  # more would hang every phone that unwraps it
 
 
-class Told(NamedTuple):
+class KnownPins(NamedTuple):
     """What a phone may know of the PINs here."""
 
     pins: list[stored.StoredPin]
     granted: dict[str, int]
 
 
-def known_pins(now_ms: int) -> Told:
+def known_pins(now_ms: int) -> KnownPins:
     """Return everyone's wrapped key, and who may set a PIN on any phone.
 
     Args:
@@ -42,7 +42,7 @@ def known_pins(now_ms: int) -> Told:
     """
     may = {person.id for person in kept.all_people() if _may_have(person)}
     found = [pin for pin in stored.standing_pins() if pin.sealed.person in may]
-    return Told(found, stored.granted(now_ms))
+    return KnownPins(found, stored.granted(now_ms))
 
 
 def set_pin(sealed: Sealed, by: Session, sig: str | None, now_ms: int) -> None:

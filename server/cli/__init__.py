@@ -13,7 +13,7 @@ from server.cli import checks, owner, pins, tls
 from server.cli.serve import with_clock
 from server.cli.start import start
 from server.config import DATABASE_NAME, DEFAULT_PORT, Clock, Settings, from_environment
-from server.core.recipe.recipe import check_recipe
+from server.core.desk.recipes import check_recipe
 from server.store import copies, hold, security_log
 from server.store.move import move
 from server.store.restore import put_back

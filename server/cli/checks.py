@@ -17,7 +17,8 @@ from server.config import (
     Settings,
     real_now_ms,
 )
-from server.core.recipe.recipe import check_recipe
+from server.core.desk.recipes import check_recipe
+from server.core.recipe.hazards import HAZARDS
 from server.shapes import Problem
 from server.store import copies, disk
 from server.tls import Served, served
@@ -31,14 +32,21 @@ def in_words(problem: Problem) -> str:
     """Return one problem of a check as a line of text.
 
     Args:
-        problem: {"field", "key", "limit"}.
+        problem: {"field", "key", "limit"}, with the "value" where it is told.
 
     >>> in_words({"field": "steps.heat.lasts.unit", "key": "missing", "limit": None})
     'steps.heat.lasts.unit: missing'
     """
     words = f"{problem['field']}: {problem['key'].replace('_', ' ')}"
+    value = dict(problem).get("value")
+    if value is not None:
+        words += f" (value {json.dumps(value)})"
     if problem["limit"] is None:
         return words
+    if problem["key"] == "unknown_caution":
+        # The word itself, and what might have been meant.
+        known = ", ".join(sorted(HAZARDS))
+        return f"{words} {json.dumps(problem['limit'])}; known are {known}"
     return f"{words} (limit {json.dumps(problem['limit'])})"
 
 

@@ -14,7 +14,7 @@ from server.core import desk as core_desk
 from server.core.log import apart
 from server.live.stream import ReadAfter
 from server.shapes.core.state import Desk
-from server.store.told import as_filed
+from server.store.pulled import as_filed
 
 BATCH = 2000
 

@@ -3,7 +3,7 @@
 from typing import Any
 
 from server import store
-from server.store.told import told
+from server.store.pulled import pulled
 
 # Read at once by a fold or for one viewer; whoever reads goes on until nothing comes.
 MOST_BYTES = 4_194_304
@@ -23,4 +23,4 @@ def read_after(
         List of the answers of `told`, oldest first.
     """
     rows = store.events_after(n, limit, most_bytes)
-    return [dict(told(row)) for row in rows]
+    return [dict(pulled(row)) for row in rows]

@@ -135,3 +135,4 @@ class ProblemShape(Shape):
     field = fields.String(allow_none=True)
     key = fields.String(required=True)
     limit = fields.Raw(allow_none=True)
+    value = fields.Raw(allow_none=True)

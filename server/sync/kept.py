@@ -6,7 +6,7 @@ from server.core.log.rights.proof import ACCEPTED, OLD_PIN
 from server.shapes import Problem, Verdict
 from server.store import held, writing
 from server.store.head import locked_head
-from server.store.told import is_told
+from server.store.pulled import was_pulled
 from server.sync.items import Item, read_item
 from server.sync.push import Desk, Sender, as_now, spend
 from server.sync.quota import Quota
@@ -35,7 +35,7 @@ def take_back(
     proven = {
         item.sha256
         for item, row in zip(batch, kept, strict=True)
-        if is_told(item.text, _state(row), _of(row, "receipt"))
+        if was_pulled(item.text, _state(row), _of(row, "receipt"))
     }
     with writing():
         locked_head()

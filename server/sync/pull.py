@@ -4,7 +4,7 @@ from typing import NamedTuple
 
 from server import store
 from server.shapes import PulledEvent
-from server.store.told import told
+from server.store.pulled import pulled
 
 MAX_PULLED = 500
 MOST_BYTES = 524_288  # of one page: some ten seconds of a slow line, unpacked
@@ -53,7 +53,7 @@ def pull(epoch: str, after: int, limit: int) -> Pulled:
         page = store.events_after(after, limit, MOST_BYTES)
     return Pulled(
         epoch=now,
-        events=[told(row) for row in page],
+        events=[pulled(row) for row in page],
         next=page[-1].n if page else after,
         more=bool(page) and page[-1].n < head,
     )

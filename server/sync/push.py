@@ -22,6 +22,7 @@ from server.shapes import Problem, Verdict
 from server.shapes.events import Note
 from server.store import held, log, look, people, writing
 from server.store.head import locked_head
+from server.sync.gates import Gates
 from server.sync.items import Item, read_item, whole
 from server.sync.proofs import judge_proof
 from server.sync.quota import Quota, Used, after
@@ -139,6 +140,7 @@ class Desk:
         self.new_aside: dict[str, look.NewLook] = {}  # by hash, in order
         self.healed: list[int] = []
         self.proof_states: dict[str, str | None] = {}  # by id
+        self.gates = Gates()
 
     def judge(self, item: Item) -> Verdict:
         """Give one verdict; numbers of new events are filled in by `keep`."""
@@ -155,6 +157,7 @@ class Desk:
             return _verdict(item, "needs_look", why)
         assert item.id is not None
         self.new[item.id] = item
+        self.gates.add(item.raw)
         if before is not None:
             self.healed.append(before.n)
         else:
@@ -202,7 +205,7 @@ class Desk:
     def _not_allowed(self, item: Item) -> list[Problem]:
         if item.field("device") != self.sender.device:
             return [{"field": "device", "key": "other_device", "limit": None}]
-        kind, about = item.raw["kind"], self._about(item)
+        kind, about, roles = item.raw["kind"], self._about(item), []
         for id_ in (item.raw["person"], self.sender.person):
             person = self.people.get(id_)
             if person is None:
@@ -213,9 +216,10 @@ class Desk:
             if not may(person.role, kind, about):
                 needed = role_for(kind, about)
                 return [{"field": "kind", "key": "not_allowed", "limit": needed}]
+            roles.append(person.role)
         judged = judge_proof(item.raw, about, self.sender.person)
         self.proof_states[item.raw["id"]] = judged.state
-        return judged.problems
+        return judged.problems or self.gates.refused(item.raw, roles)
 
     def _about(self, item: Item) -> str | None:
         """Return what an event is about, as far as that is here."""

@@ -60,7 +60,14 @@ def test_lines_keep_their_numbers(file):
 
 def test_words_in_a_string_that_look_like_a_comment_stay():
     source = 'a = "# no comment"  # a comment\n\n\ndef b():\n    """Say é."""\n'
-    assert bare(source) == 'a = "# no comment"\n\n\ndef b():\n ""\n'
+    assert bare(source) == "a='# no comment'\n\n\ndef b():\n ''\n"
+
+
+def test_texts_that_hold_quotes_and_signs_stay_as_they_are():
+    source = 'a = "it\'s", "b = c", "\\n", "é" + f"{b} = {c}", "a, b"  # é\n'
+    wanted = "a=\"it's\",'b = c',\"\\n\",'é'+f\"{b} = {c}\",'a, b'\n"
+    assert bare(source) == wanted
+    assert program(wanted) == program(source)
 
 
 def test_types_stay_at_home():
@@ -78,11 +85,11 @@ def b(c: "int | None", *d: int, e: "dict[str, Any]" = 2) -> "list[str]":
 
 
 
-A = ["é"]
+A=['é']
 
 
-def b(c, *d, e = 2):
- return f(c, "é: int")
+def b(c,*d,e=2):
+ return f(c,'é: int')
 """
     assert bare(source) == wanted
 
@@ -99,4 +106,4 @@ def test_what_follows_types_over_several_lines_is_kept():
 
 def test_blocks_are_set_in_by_one_space():
     source = "def b(c):\n    if c:\n        return [\n            1,\n        ]\n"
-    assert bare(source) == "def b(c):\n if c:\n  return [\n   1,\n  ]\n"
+    assert bare(source) == "def b(c):\n if c:\n  return [\n1,\n]\n"

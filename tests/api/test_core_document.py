@@ -9,29 +9,41 @@ import pytest
 
 from server.api.core_document import (
     CORE,
+    FIRST_TOPICS,
     LATER,
+    WORDS,
     bodies_of,
     core_texts,
     first_files,
     squeezed,
 )
 from server.config import CORE_DIR, read_rules
+from server.core import desk as whole_desk
+from server.core.desk.makes import LEADING
 from tests.conftest import ROOT
 from tests.core.builders import MAKE, Phone, a_day, at, recipe
 
+OTHER = "0193a5b0-0000-7000-8000-0000000000dd"
 TEXTS = core_texts(ROOT / "static", CORE_DIR, lambda path: path.read_text("utf-8"))
 
 
 def test_every_file_is_in_one_part_and_no_file_in_both():
     first = first_files(TEXTS)
     assert (
-        {"host.py", "core/__init__.py", "core/desk/__init__.py"} <= first < set(TEXTS)
+        {"host.py", "shelf.py", "core/__init__.py", "core/desk/__init__.py"}
+        <= first
+        < set(TEXTS)
     )
+
+
+def test_the_twin_stays_on_the_server():
+    assert (CORE_DIR / "twin" / "play.py").is_file()
+    assert [name for name in TEXTS if "twin" in name] == []
 
 
 def test_what_the_first_part_loads_is_in_it():
     first = first_files(TEXTS)
-    for name in first - {"host.py"}:
+    for name in first - {"host.py", "shelf.py"}:
         for node in ast.parse(TEXTS[name]).body:
             if isinstance(node, ast.ImportFrom) and node.module:
                 folder = name.split("/")[: -node.level]
@@ -39,13 +51,28 @@ def test_what_the_first_part_loads_is_in_it():
                 assert {f"{path}.py", f"{path}/__init__.py"} & first, (name, path)
 
 
+def without_words(row):
+    return {key: row[key] for key in row if key not in WORDS}
+
+
+def test_no_module_of_a_phone_reads_the_words_of_a_rule():
+    # Recipes have notes, too; their check reads those.
+    readers = [name for name in TEXTS for word in WORDS if f'"{word}"' in TEXTS[name]]
+    assert sorted(readers) == [
+        "core/recipe/check/form.py",
+        "core/recipe/figures.py",
+    ]
+
+
 def test_both_parts_carry_the_version_of_the_whole():
     rules = read_rules()
     parts = {name: json.loads(body) for name, body in bodies_of(TEXTS, rules).items()}
     assert parts[CORE]["version"] == parts[LATER]["version"]
-    assert {**parts[CORE]["rules"], **parts[LATER]["rules"]} == rules
-    judge_holds = {key for key in rules if rules[key]["topic"] == "heat_treatment"}
-    assert set(parts[CORE]["rules"]) == judge_holds != set()
+    told = {**parts[CORE]["rules"], **parts[LATER]["rules"]}
+    assert told == json.loads(json.dumps(rules), object_hook=without_words) != rules
+    leading = {key for key in rules if rules[key]["topic"] in LEADING}
+    assert set(FIRST_TOPICS) == set(LEADING)
+    assert set(parts[CORE]["rules"]) == leading != set()
     changed = {
         **TEXTS,
         "core/creamery/trends.py": TEXTS["core/creamery/trends.py"] + "\n",
@@ -72,11 +99,24 @@ def first_part(tmp_path, monkeypatch):
         del sys.modules[name]
 
 
+@pytest.fixture
+def the_rest(tmp_path):
+    """Let the rest of the core come to a phone that has the first part."""
+
+    def come():
+        for name in TEXTS:
+            file = tmp_path / name
+            file.parent.mkdir(parents=True, exist_ok=True)
+            file.write_text(TEXTS[name], "utf-8")
+        importlib.invalidate_caches()
+
+    return come
+
+
 def bare_day():
     """Return a day whose recipe has no figure that a sum answers."""
     plain = recipe()
     plain["steps"][5]["end"] = {"by": "judged", "judgement": ["clean_break"]}
-    plain["steps"][2].update(heat_treatment=True, rule="us_heat_treatment")
     events = a_day(Phone())
     events[0]["data"]["recipe"] = plain
     return events
@@ -90,10 +130,63 @@ def test_a_make_without_sums_is_led_and_rung_by_the_first_part_alone(first_part)
     assert [row["key"] for row in view["steps"] if row["status"] == "running"] == [
         "store"
     ]
-    hold = first_part("desk", "step", desk, MAKE, "hold", at(166))
-    assert hold["verdict"]["rule"] == "us_heat_treatment"
     assert first_part("alarm.alarms", "alarms", desk, at(166), 300)["alarms"] == []
     assert "core.sums.catalogue" not in sys.modules
+
+
+def test_a_make_is_taken_at_once_and_its_recipe_checked_with_the_rest(
+    first_part, the_rest
+):
+    rules, sound, odd = read_rules(), bare_day(), bare_day()
+    for event in odd:
+        event["id"] = event["id"][:-4] + "0dd0"
+        event["make"] = OTHER
+        if event.get("ref"):
+            event["ref"] = event["ref"][:-4] + "0dd0"
+    # Where a person let an entry in that the check refuses.
+    odd[0]["data"]["recipe"]["steps"][0]["readings"] = None
+    desk = first_part("desk", "new")
+    first_part("desk", "set_rules", desk, rules)
+    assert first_part("desk", "take", desk, [*sound, *odd])["problems"] == []
+    first_part("desk", "view", desk, MAKE, at(166))
+    first_part("desk", "board", desk, at(166))
+    kept = desk["makes"][MAKE]
+    the_rest()
+    first_part("desk", "set_rules", desk, rules)
+    whole = whole_desk.new()
+    whole_desk.set_rules(whole, rules)
+    (told,) = whole_desk.take(whole, [*sound, *odd])["problems"]
+    assert [row["field"] for row in told["why"]] == ["steps.receive.readings"]
+    (broken,) = whole_desk.board(whole, at(166))["broken"]
+    assert (broken["make"], broken["why"]) == (OTHER, "unsound")
+    assert first_part("desk", "board", desk, at(166)) == whole_desk.board(
+        whole, at(166)
+    )
+    assert desk["makes"][MAKE] is kept  # what is sound is not filed twice
+    assert "unchecked" not in desk
+
+
+def test_a_make_begins_here_only_once_its_recipe_can_be_checked(first_part, the_rest):
+    desk = first_part("desk", "new")
+    opening = bare_day()[0]
+    ask = ("desk", "tap", desk, opening, ["maker"], MAKE, at(1))
+    with pytest.raises(ImportError):
+        first_part(*ask)
+    assert desk["makes"] == {}
+    the_rest()
+    assert first_part(*ask)["problems"] == []
+
+
+def test_what_a_gate_waits_for_asks_for_the_rest_and_is_no_fault(first_part):
+    desk = first_part("desk", "new")
+    first_part("desk", "set_rules", desk, read_rules())
+    events = bare_day()
+    gate = {"key": "lab", "watch": "laboratory", "step": "receive", "stops": []}
+    events[0]["data"]["recipe"]["gates"] = [gate]
+    first_part("desk", "take", desk, events)
+    with pytest.raises(ImportError):
+        first_part("desk", "view", desk, MAKE, at(166))
+    assert not desk.get("broken")
 
 
 def test_a_figure_that_a_sum_answers_asks_for_the_rest_and_is_no_fault(first_part):
@@ -103,6 +196,20 @@ def test_a_figure_that_a_sum_answers_asks_for_the_rest_and_is_no_fault(first_par
     with pytest.raises(ImportError):
         first_part("desk", "view", desk, MAKE, at(120))
     assert not desk.get("broken")
+
+
+def test_a_hold_asks_for_the_rest_and_is_no_fault(first_part):
+    desk = first_part("desk", "new")
+    first_part("desk", "set_rules", desk, read_rules())
+    events = bare_day()
+    hold = events[0]["data"]["recipe"]["steps"][2]
+    hold.update(heat_treatment=True, rule="us_heat_treatment")
+    first_part("desk", "take", desk, events)
+    with pytest.raises(ImportError):
+        first_part("desk", "view", desk, MAKE, at(70))
+    assert not desk.get("broken")
+    first = [name for name in first_files(TEXTS) if "/heat/hold/" in name]
+    assert sorted(first) == ["core/heat/hold/__init__.py", "core/heat/hold/steps.py"]
 
 
 def test_a_question_for_the_rest_says_that_a_module_is_not_here(first_part):

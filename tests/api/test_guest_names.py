@@ -43,10 +43,13 @@ def with_names(field):
         "int": field["low"] or 1,
         "bool": True,
         "choice": (field["choices"] or [None])[0],
+        "treatment": "pasteurised",
         "quantity": "milk_temp_c",
         "reading": 31.5,
         "equipment": "OKELLO",
         "moulds": [{"size": "small", "count": 3}],
+        "options": {},
+        "names": ["maren's", "OKELLO/olive"],
         "set": {},  # what a correction sets, see below
         "equipment_of_make": {
             "vat": "maren's",

@@ -237,7 +237,7 @@ def test_a_revoked_link_is_closed_at_once_for_all_who_opened_it(owner, make, ent
     for guest in guests:
         answer = guest.get(f"/guest/makes/{make}/view")
         assert refusal(answer) == (403, "link_revoked")
-        assert "took this link back" in answer.json["error"]["text"]
+        assert "revoked this link" in answer.json["error"]["text"]
     again = guests[0].post("/guest", {"token": token_of(made)})
     assert refusal(again) == (403, "link_revoked")
     (listed,) = owner.get("/links").json

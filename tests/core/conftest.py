@@ -20,7 +20,8 @@ from .figures import context, due as figures_due, ends, figure, plan as days
 from .log import amends, apart, equipment, opening, order, readings as log_readings
 from .log import run, touches
 from .make import curd, duplicates, facts, plan, timers, wheels
-from .step import record, step_parts, steps, view
+from .step import record, steps, view
+from .step.parts import step_parts
 from .step.alerts import drift, step_alerts
 from .units import quantities, readings
 
@@ -46,7 +47,7 @@ MODULES = {
     "step.record": record,
     "log.run": run,
     "step.alerts.step_alerts": step_alerts,
-    "step.step_parts": step_parts,
+    "step.parts.step_parts": step_parts,
     "step.steps": steps,
     "make.timers": timers,
     "make.wheels": wheels,

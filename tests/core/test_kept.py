@@ -6,8 +6,8 @@ from hypothesis import strategies as st
 from server.core import desk as desk_of
 from tests.conftest import through_json
 from tests.core.brine.test_tanks import BRINE, TANK
-from tests.core.builders import MAKE, Phone, a_day, at
-from tests.core.heat.holding import RULES, hold_recipe
+from tests.core.builders import MAKE, Phone, a_day, at, three_ways
+from tests.core.heat.holding import RULES
 from tests.core.test_kept_holds import hold_day
 from tests.core.test_properties import LAST_MIN, NOWS, STEPS, logs
 
@@ -141,7 +141,7 @@ def histories(draw):
     first = draw(logs(8))
     for event in first:
         if event["kind"] == "make_opened":
-            event["data"]["recipe"] = hold_recipe()
+            event["data"]["recipe"] = three_ways()
     day = hold_day()
     first += draw(st.lists(late_events(day), max_size=2))
     second = a_day(Phone(1, make=OTHER))[: draw(st.integers(0, 31))]

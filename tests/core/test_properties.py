@@ -12,10 +12,11 @@ from server.core import desk as desk_of
 from server.core.log import run
 from server.core.log.kinds.event import check_event
 from server.core.log.kinds.table import KINDS
+from server.core.recipe.treatments import TREATMENTS
 from server.core.step.view import view as view_of
 from server.core.units.quantities import QUANTITIES
 from tests.conftest import through_json
-from tests.core.builders import MAKE, START_MS, Phone, a_day, at, recipe
+from tests.core.builders import MAKE, START_MS, Phone, a_day, at, recipe, three_ways
 
 NEVER = "0193a5b0-0000-7000-8000-0000000000ff"
 STEPS = [row["key"] for row in recipe()["steps"]]
@@ -28,15 +29,18 @@ NAMES = {
     "step": [*STEPS, "brew"],
     "ingredient": ["rennet", "lemon"],
     "size": ["small", "huge"],
+    "matter": ["drug_test", "hold"],
+    "way": ["discard", "confirmed_negative", "hold_again"],
     "key": ["plant_name", "sweetened", "extra_hold_s", "of_a_newer_app"],
     "alert": [
-        "drug_test_missing",
-        "step_late/hold",
+        "matter/drug_test",
+        "step_end/hold",
         "overdue/heat/milk_temp_c",
         "missing/receive/drug_test",
         "caution:heat",
     ],
 }
+SEEN = ["scald", "lifting", "scald/heat", "of_a_newer_app"]
 HAS = {
     "plant_name": st.just("Quernbeck"),
     "sweetened": st.sampled_from(["no", "yes"]),
@@ -98,10 +102,14 @@ def value_of(draw, kind, field, data):
         return draw(st.integers(field["low"], 40))
     if form == "bool":
         return draw(st.booleans())
-    if form == "choice":
+    if form in ("choice", "treatment"):
         return draw(st.sampled_from(field["choices"]))
     if form == "recipe":
-        return recipe()
+        return three_ways()
+    if form == "options":
+        return {}  # its recipe leaves no choice
+    if form == "names":
+        return draw(st.lists(st.sampled_from(SEEN), min_size=1, max_size=3))
     if form == "moulds":
         return [{"size": "small", "count": draw(st.integers(0, 40))}]
     return draw(CORRECTIONS) if kind == "entry_corrected" else {"vat": "jacketed"}
@@ -124,7 +132,8 @@ def id_of(device, seq):
 @st.composite
 def logs(draw, longest=10):
     """Return part of a day that goes by the recipe, with anything on top of it."""
-    day = a_day(Phone())
+    ways = [{"recipe": three_ways(), "treatment": way} for way in TREATMENTS]
+    day = a_day(Phone(), **draw(st.sampled_from([{}, *ways])))
     log = day[: draw(st.integers(0, len(day)))]
     phones = [Phone(0), Phone(1)]
     phones[0].seq = 1000
@@ -142,6 +151,7 @@ def logs(draw, longest=10):
     return log
 
 
+READER = {"person": "ida", "tz_min": 120}
 NOWS = st.integers(-60, 3 * LAST_MIN)
 
 
@@ -151,7 +161,7 @@ def fold(pieces, now_min):
     for piece in pieces:
         assert desk_of.take(desk, piece)["problems"] == []
         shown = [
-            desk_of.view(desk, MAKE, at(now_min)),
+            desk_of.view(desk, MAKE, at(now_min), READER),
             desk_of.board(desk, at(now_min)),
         ]
     return through_json([*shown, desk_of.record(desk, MAKE)])
@@ -161,7 +171,8 @@ def fold_on(ask, pieces, now_min):
     """Do the same where `ask` asks."""
     calls = []
     for piece in pieces:
-        calls += [("take", piece), ("view", MAKE, at(now_min)), ("board", at(now_min))]
+        view = ("view", MAKE, at(now_min), READER)
+        calls += [("take", piece), view, ("board", at(now_min))]
     answers = ask.desk(*calls, ("record", MAKE))
     return answers[-3:]
 
@@ -296,7 +307,10 @@ MOVING = (
 def standing(value):
     """Return a View without the figures that move with the clock by themselves."""
     if isinstance(value, dict):
-        return {name: standing(value[name]) for name in value if name not in MOVING}
+        told = {name: standing(value[name]) for name in value if name not in MOVING}
+        if "band" in value:
+            told["band"] = [(stage["key"], stage["how"]) for stage in value["band"]]
+        return told
     return [standing(one) for one in value] if isinstance(value, list) else value
 
 

@@ -74,6 +74,13 @@ def test_a_number_typed_for_a_field_is_read_in_the_unit_it_was_typed_in(core):
     assert core(*asked, "90")["value"] == 90
 
 
+def test_a_field_is_kept_in_its_own_unit_where_nobody_says_another(core):
+    asked = ("desk", "read_field", "timer_started", "lasts_s")
+    assert core(*asked, "2,5", "min")["value"] == 150.0
+    milk = core("desk", "read_field", "make_opened", "milk_l", "100", "gal")
+    assert milk["value"] == pytest.approx(378.5411784)  # 231 cubic inches a gallon
+
+
 def test_a_count_is_whole_or_refused(core):
     asked = ("desk", "read_field", "wheels_moulded", "count")
     assert core(*asked, "12") == {"value": 12, "problems": [], "ask": None}
@@ -105,3 +112,41 @@ def test_wheels_that_weigh_more_out_of_the_tank_are_asked_about(core):
     }
     assert core(*asked, "58,5", "kg", 0.0, None, 60.0)["ask"] is None
     assert core(*asked, "61", "kg")["ask"] is None
+
+
+def in_the_hold(ask, text, unit, quantity="milk_temp_c", key="hold"):
+    phone = Phone()
+    events = [phone.opened(), phone.event("step_begun", 5, step=key)]
+    question = ("read_reading", MAKE, quantity, text, unit, None)
+    return ask.desk(("take", events), question)[1]
+
+
+def test_63_typed_as_fahrenheit_in_a_hold_at_63_c_is_asked_about(ask):
+    told = in_the_hold(ask, "63", "F")
+    assert told["ask"] == {"key": "other_unit", "limit": "C"}
+    assert told["value"] == pytest.approx(17.222, 1e-4)  # (63 - 32) / 1.8, as typed
+
+
+@pytest.mark.parametrize(
+    ("text", "unit"),
+    # What fits as it is, what drifts, and what fits in neither, is not asked about.
+    [("145", "F"), ("63", "C"), ("60", "C"), ("140", "F"), ("40", "C"), ("32", "F")],
+)
+def test_a_temperature_that_fits_no_better_elsewhere_is_not_asked_about(
+    ask, text, unit
+):
+    assert in_the_hold(ask, text, unit)["ask"] is None
+
+
+def test_what_ends_a_step_counts_as_wanted_too(ask):
+    told = in_the_hold(ask, "63.5", "F", key="heat")
+    assert told["ask"] == {"key": "other_unit", "limit": "C"}
+
+
+def test_a_step_that_is_over_wants_nothing(ask):
+    phone = Phone()
+    events = [phone.opened(), phone.event("step_begun", 5, step="hold")]
+    events.append(phone.event("step_ended", 40, step="hold"))
+    question = ("read_reading", MAKE, "milk_temp_c", "63", "F", None)
+    assert ask.desk(("take", events), question)[1]["ask"] is None
+    assert ask.desk(("take", []), question)[1]["ask"] is None

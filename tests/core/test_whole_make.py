@@ -4,26 +4,34 @@ import json
 
 import pytest
 
+from server.core.recipe.route import route, taken
 from tests.conftest import ROOT
 from tests.core.builders import MAKE, Phone, at
 
 RECIPE = json.loads(
     (ROOT / "server" / "recipes" / "washed-wheel.json").read_text(encoding="utf-8")
 )
+LONG = pytest.mark.long
 MILK_L = 600.0
 TAP_MS = 5_000  # between two taps of a maker who has the work in hand
 FLOC_MS = 11 * 60_000  # the curd flocculates 11 min after the rennet
 
 # As the steps wait on each other. Two run side by side three times: the vat is
-# fitted out while it cools, water is heated while the curd heals and drains,
+# fitted out while it cools, water is heated while the curd heals and is stirred,
 # and two sizes lie in the brine.
 ORDER = """
     receive to_vat rest heat hold mark_chart drain_jacket cool fit_out starter
-    ripen rennet set cut heat_water heal drain_1 stir wash_1 settle drain_2
+    ripen rennet set cut heat_water heal stir drain_1 wash_1 settle drain_2
     wash_2 stir_2 to_table bed_press_1 bed_rotate bed_press_2 weights_off
     cut_blocks fill_moulds press_1 turn_1 press_2 turn_2 press_3 unmould
     brine_small brine_large dry coat_1 coat_2 store
 """.split()
+
+# The other ways: no chart; no heat, no hold and nothing to cool.
+OTHER_ORDERS = {
+    "heat_treated": [key for key in ORDER if key != "mark_chart"],
+    "raw": [*ORDER[:3], "warm", "fit_out", *ORDER[ORDER.index("starter") :]],
+}
 
 # What is read where a step has no target for it: within what is usual.
 USUAL = {
@@ -39,7 +47,7 @@ USUAL = {
 class Maker:
     """Does what the screen asks for, when the recipe would have it done."""
 
-    def __init__(self, ask, name):
+    def __init__(self, ask, name, treatment="pasteurised"):
         self.ask = ask
         self.name = name
         self.phone = Phone()
@@ -52,6 +60,7 @@ class Maker:
             recipe=RECIPE,
             milk_l=MILK_L,
             moulds=[{"size": "small", "count": 13}, {"size": "large", "count": 5}],
+            treatment=treatment,
         )
         self.shown = self.look([opened])
 
@@ -77,6 +86,10 @@ class Maker:
     def work(self):
         while self.shown["step"] is not None:
             step = self.shown["step"]
+            turn = step["turn"]
+            if turn is not None and turn["due_ms"] <= self.now_ms:
+                self.tap("wheel_turned", step=step["key"])
+                continue
             act = step["button"]["act"]
             getattr(self, "do_" + act)(step, step["button"]["arg"])
 
@@ -102,14 +115,17 @@ class Maker:
         if not is_due and self.now_ms < step["due_ms"]:
             self.wait()
             return
-        self.tap(
-            "reading_taken",
-            quantity=quantity,
-            value=self.value(step, quantity),
-            step=step["key"],
-        )
+        for size in self.sizes(step, quantity):
+            place = {} if size is None else {"place": size}
+            value = self.value(step, quantity, size)
+            data = {"quantity": quantity, "value": value, "step": step["key"]}
+            self.tap("reading_taken", **data, **place)
 
-    def value(self, step, quantity):
+    def sizes(self, step, quantity):
+        of_it = [of for of in step["by_size"] if of["quantity"] == quantity]
+        return [size["size"] for of in of_it for size in of["sizes"]] or [None]
+
+    def value(self, step, quantity, size):
         end = step["end"]
         if end["by"] == "reading" and end["quantity"] == quantity:
             goal = end["at_least"] if end["at_least"] is not None else end["at_most"]
@@ -118,7 +134,8 @@ class Maker:
             share = (self.now_ms - begun_ms) / (step["due_ms"] - begun_ms)
             return goal if share >= 1 else start + (goal - start) * share
         for target in step["targets"]:
-            if target["quantity"] == quantity and target["value"] is not None:
+            wanted = target["quantity"] == quantity and target["size"] in (None, size)
+            if wanted and target["value"] is not None:
                 return target["value"]
         return USUAL[quantity]
 
@@ -171,9 +188,19 @@ def made(request):
 def test_the_steps_come_in_the_order_they_wait_on_each_other(made):
     assert list(made.begun) == ORDER
     assert sorted(made.ended) == sorted(ORDER)
-    for step in RECIPE["steps"]:
+    for step in taken(route(RECIPE, "pasteurised"), {"rind": "coat"})["steps"]:
         for before in step["after"]:
             assert made.ended[before] <= made.begun[step["key"]]
+
+
+@pytest.mark.parametrize("where", ["server", pytest.param("phone", marks=LONG)])
+@pytest.mark.parametrize("treatment", sorted(OTHER_ORDERS))
+def test_each_other_way_is_led_from_the_milk_to_the_store(request, where, treatment):
+    ask = request.getfixturevalue("ask_" + where)
+    maker = Maker(ask, treatment, treatment)
+    maker.work()
+    assert list(maker.begun) == OTHER_ORDERS[treatment]
+    assert sorted(maker.ended) == sorted(OTHER_ORDERS[treatment])
 
 
 def test_the_plan_is_the_sum_of_the_longest_way_through(made):

@@ -3,12 +3,11 @@
 //
 // Usage: node phone.mjs [extra folder of Python modules]
 
-import { readdirSync, readFileSync, statSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { join } from "node:path";
 import { createInterface } from "node:readline";
-import { fileURLToPath } from "node:url";
 
-const root = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
+import { coreTexts, root, furnish, textsIn } from "./shelf.mjs";
+
 const lib = join(root, "static", "lib");
 const { loadMicroPython } = await import(join(lib, "micropython.mjs"));
 
@@ -21,24 +20,8 @@ const python = await loadMicroPython({
   stderr: (line) => process.stderr.write(`${line}\n`),
 });
 
-function copyIn(from, to) {
-  python.FS.mkdirTree(to);
-  for (const name of readdirSync(from)) {
-    const path = join(from, name);
-    if (statSync(path).isDirectory()) {
-      if (name !== "__pycache__") copyIn(path, `${to}/${name}`);
-    } else if (name.endsWith(".py")) {
-      python.FS.writeFile(`${to}/${name}`, readFileSync(path));
-    }
-  }
-}
-
-copyIn(join(root, "server", "core"), "/lib/core");
-python.FS.writeFile(
-  "/lib/host.py",
-  readFileSync(join(root, "static", "js", "core", "host.py")),
-);
-if (process.argv[2]) copyIn(process.argv[2], "/lib");
+const extra = process.argv[2] ? textsIn(process.argv[2]) : {};
+furnish(python, { ...coreTexts(), ...extra });
 
 const host = python.pyimport("host");
 process.stdout.write('{"ready": true}\n');

@@ -6,7 +6,7 @@ from server.core.log.kinds.columns import PERSON, PHONE
 from server.core.log.kinds.table import KINDS
 from server.store import look, pins
 from server.store.models import LoggedEvent, LookedAt, PinStartRow
-from server.store.told import as_filed
+from server.store.pulled import as_filed
 from tests.sync.phones import NOON_MS, a_person, a_phone, a_uuid, note
 from tests.sync.signers import Signer, a_signer
 
@@ -14,6 +14,11 @@ from tests.sync.signers import Signer, a_signer
 
 SIGNED = {"kind": "signed_off", "data": {"statement": "Read through; 31.25 °C. 🧀"}}
 HELD = {"kind": "hold_placed", "data": {"why": "smell"}}
+# Whatever else asks for a proof is given a reason alone.
+BODIES = {
+    "signed_off": {"statement": "x"},
+    "matter_decided": {"matter": "hold", "way": "discard", "why": "x"},
+}
 PROOF = {"field": "proof", "limit": None}
 
 
@@ -69,7 +74,7 @@ def test_the_owner_signs_off_on_the_makers_phone(phone, owner):
 def test_nobody_acts_in_the_owners_name_without_the_owners_pin(
     phone, owner, signer, kind
 ):
-    data = {"statement": "x"} if kind == "signed_off" else {"why": "x"}
+    data = BODIES.get(kind, {"why": "x"})
     ref = a_uuid() if KINDS[kind]["ref"] == "required" else None
     event = by(phone, person=owner.id, kind=kind, data=data, ref=ref)
     assert push(phone, event) == refused("not_proved")
@@ -211,4 +216,9 @@ def test_what_is_given_back_after_a_restore_keeps_the_state_it_had(
 
 def test_every_kind_says_what_proof_it_asks_for():
     asked = {name: kind["proof"] for name, kind in KINDS.items() if kind["proof"]}
-    assert asked == {"signed_off": PERSON, "hold_lifted": PERSON, "hold_placed": PHONE}
+    assert asked == {
+        "matter_decided": PERSON,
+        "signed_off": PERSON,
+        "hold_lifted": PERSON,
+        "hold_placed": PHONE,
+    }

@@ -22,7 +22,16 @@ DEEPEST = 8
 # Fields of the envelope that a correction may set besides those of `data`.
 CORRECTABLE_ENVELOPE = ("at_ms",)
 # What a correction may never touch: what the entry is about.
-UNCORRECTABLE = ("recipe", "step", "quantity", "ingredient", "key", "practice")
+UNCORRECTABLE = (
+    "recipe",
+    "step",
+    "quantity",
+    "ingredient",
+    "key",
+    "practice",
+    "matter",
+    "way",
+)
 
 
 def is_struck(state: "State", event_id: str) -> bool:

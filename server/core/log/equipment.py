@@ -12,12 +12,14 @@ Rules first.
    name leaves none standing.
 4. What a vat itself showed, such as its time constant, is no equipment: it is
    learnt from its makes, and nothing here goes before it.
-5. Keys that are not known here, of older or newer apps, are kept.
+5. Of a bottle or pack the key of its lot comes first: see `labels`.
+6. Keys that are not known here, of older or newer apps, are kept.
 """
 
 from ..units.quantities import check_number
 from . import run
 from .equipment_form import AGREED, BESIDE
+from .labels import is_same_lot, label_keys
 from .opening import opening
 
 TYPE_CHECKING = False
@@ -81,8 +83,9 @@ def altered(
     """
     after = dict(equipment)
     after["typed"] = dict(equipment["typed"])
-    for key in edits:
+    for key in sorted(edits, key=lambda key: (not label_keys(key), key)):
         edit = edits[key]
+        _leave_bottle(after, key, None if edit is None else edit["value"])
         _take_out(after, key)
         if edit is not None:
             _put(after, key, edit["value"], edit.get("typed"), edit.get("agreed_with"))
@@ -93,8 +96,16 @@ def _set(equipment: "dict[str, Any]", data: "dict[str, Any]") -> None:
     key, typed = data["key"], None
     if data.get("typed") is not None:
         typed = [data["typed"], data.get("typed_unit") or ""]
+    _leave_bottle(equipment, key, data["value"])
     _take_out(equipment, key)
     _put(equipment, key, data["value"], typed, data.get("agreed_with"))
+
+
+def _leave_bottle(equipment: "dict[str, Any]", key: str, lot: "Any") -> None:
+    """Take out what the label of the last bottle said, where the lot is another."""
+    if equipment.get(key) and lot and not is_same_lot(equipment[key], lot):
+        for name in label_keys(key):
+            _take_out(equipment, name)
 
 
 def _take_out(equipment: "dict[str, Any]", key: str) -> None:

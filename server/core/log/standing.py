@@ -1,7 +1,7 @@
-"""How a make stands: running, held, closed or abandoned, and what holds it."""
+"""How a make stands: running, held, closed, abandoned, discarded; what holds it."""
 
 from . import run
-from .opening import is_over
+from .opening import discarding, is_over
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -11,13 +11,15 @@ if TYPE_CHECKING:
 
 
 def make_state(state: "State") -> "MakeState":
-    """Return "running", "held", "closed" or "abandoned".
+    """Return "running", "held", "closed", "abandoned" or "discarded".
 
     Whether it is open is not read off this word: see `opening.is_over`.
 
     Args:
         state: State of the make.
     """
+    if discarding(state) is not None:
+        return "discarded"
     if is_over(state):
         return "abandoned" if run.entries(state, "make_abandoned") else "closed"
     return "held" if holds(state) else "running"

@@ -97,6 +97,8 @@ def touch(state: "State", event: "Event") -> None:
         state: State with the event filed; changed in place.
         event: the event.
     """
+    if not state["kept"]:
+        return  # as when a phone starts, and reads its whole log
     words = touched(state, event)
     if ANYTHING in words:
         forget(state)

@@ -22,7 +22,8 @@ def read_field(
         field: name of a number of its body.
         typed: text as typed, comma or point.
         unit: unit it was typed in; "" for the field's own.
-        kept: the field's own unit; "" where it has none.
+        kept: unit that it is kept in, where an entry says so beside it, such as a
+            dose's; "" for the field's own.
 
     Returns:
         {"value", "problems", "ask"}: value None when there are problems; ask is
@@ -31,9 +32,17 @@ def read_field(
     number = parse(typed)
     if number is None:
         return refused([{"field": field, "key": "not_a_number", "limit": None}])
+    kept = kept or _own_unit(kind, field)
     if unit and kept and unit != kept:
         number = convert(number, unit, kept)
     return checked(kind, field, number)
+
+
+def _own_unit(kind: str, field: str) -> str:
+    for form in KINDS[kind]["fields"]:
+        if form["name"] == field:
+            return form["unit"] or ""
+    return ""
 
 
 def checked(kind: str, field: str, number: float) -> "dict[str, Any]":

@@ -11,6 +11,7 @@ TOLD = (
     "words",
     "recipe",
     "heat",
+    "matters",
     "step",
     "view",
     "record",

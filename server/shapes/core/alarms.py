@@ -2,7 +2,11 @@
 
 from typing import Any, Literal, NotRequired, TypedDict
 
+from server.shapes.core.step import StepMark
 from server.shapes.core.words import Said, Words
+
+# What wants an answer is to be acted on, or looked at.
+Level = Literal["act", "check"]
 
 
 class Shelved(Said):
@@ -16,8 +20,9 @@ class Shelved(Said):
 class Alarm(TypedDict):
     """Something that rings: its id is make/matter.
 
-    The kinds are timer, step_due, step_late, reading_overdue, alert and unshown;
-    the matter of an alert is its id. Priority 1 is the most urgent of three.
+    The kinds are timer, step_due, step_late, begin_late, reading_overdue, alert,
+    matter and unshown; the matter of an alert is its id. Priority 1 is the most
+    urgent of three. One that is open wants an answer.
     """
 
     id: str
@@ -35,6 +40,8 @@ class Alarm(TypedDict):
     numbers: dict[str, Any]
     do: Words | None
     state: Literal["unacknowledged", "acknowledged", "shelved", "returned"]
+    is_open: bool
+    mark: Literal["act", "check", "ok"]
     acknowledged: Said | None
     shelved: Shelved | None
     escalates_ms: int | None
@@ -52,9 +59,24 @@ class Deadline(TypedDict):
     step: str | None
     title: Words | None
     kind: str
+    mark: StepMark
     label: str | None
     due_ms: int
     rings: bool
+
+
+class WallRow(TypedDict):
+    """A row of the room's display: a deadline, or a make that waits for nothing."""
+
+    id: str
+    make: str
+    make_name: str
+    vat: str | None
+    kind: str | None
+    mark: StepMark | None
+    title: Words | None
+    label: str | None
+    due_ms: int | None
 
 
 class Alarms(TypedDict):
@@ -64,6 +86,7 @@ class Alarms(TypedDict):
     next_change_ms: int | None
     alarms: list[Alarm]
     deadlines: list[Deadline]
+    wall: list[WallRow]
 
 
 class Sounding(TypedDict):

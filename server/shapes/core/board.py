@@ -2,8 +2,9 @@
 
 from typing import Literal, TypedDict
 
-from server.shapes.core.step import StepSummary, Task
-from server.shapes.core.view import Alert, MakeState, TimeSpan, Unread
+from server.shapes.core.matters import Matter
+from server.shapes.core.step import StepMark, StepSummary, Task
+from server.shapes.core.view import Alert, BandStage, MakeState, TimeSpan, Unread
 from server.shapes.core.words import Problem, Reasoned, Words
 
 
@@ -16,6 +17,7 @@ class MakeSummary(TypedDict):
     practice: bool
     state: MakeState
     is_open: bool
+    on_now: bool
     vat: str | None
     opened_ms: int
     recipe_title: Words
@@ -24,8 +26,10 @@ class MakeSummary(TypedDict):
     focus: StepSummary | None
     running: list[StepSummary]
     alerts: list[Alert]
+    matters: list[Matter]
     day: TimeSpan
     whole: TimeSpan
+    band: list[BandStage]
     last_word_ms: int | None
     unread: Unread
 
@@ -59,7 +63,10 @@ DueWhen = Literal["late", "now", "hour", "today", "days"]
 
 
 class Due(TypedDict):
-    """One thing that falls due: in a make, in brine, in the store, by a timer."""
+    """One thing that falls due: in a make, in brine, in the store, by a timer.
+
+    The one that leads stands for its step: it says who has that in hand.
+    """
 
     make: str
     make_name: str | None
@@ -79,7 +86,9 @@ class Due(TypedDict):
     due_ms: int
     late_ms: int | None
     level: DueLevel
+    mark: StepMark
     when: DueWhen | None
+    leads: bool
     task: Task | None
 
 
@@ -120,6 +129,7 @@ class Clash(TypedDict):
     at_ms: int
     acts: list[Act]
     move: Move | None
+    is_soon: bool
 
 
 class BetterStart(TypedDict):
@@ -138,11 +148,15 @@ class ClashesIf(TypedDict):
 
 
 class Board(TypedDict):
-    """All makes at once; of the clashes of the next 24 h the first three."""
+    """All makes at once; of the clashes of the next 24 h the first three.
+
+    Of those that ripen their ids, the newest first.
+    """
 
     now_ms: int
     next_change_ms: int | None
     makes: list[MakeSummary]
+    ripening: list[str]
     due: list[Due]
     clashes: list[Clash]
     clash_count: int

@@ -69,6 +69,14 @@ class AcidCurve(TypedDict):
     points: list[AcidPoint]
 
 
+class CurveAtHand(TypedDict):
+    """What a small drawing of the make shows: of which quantity, and of which time."""
+
+    quantity: str
+    from_ms: int
+    to_ms: int
+
+
 SpanName = Literal["hour", "day", "all"]
 
 
@@ -82,3 +90,4 @@ class Curve(TypedDict):
     steps: list[CurveStep]
     acid: AcidCurve | None
     spans: dict[SpanName, list[int]]
+    at_hand: CurveAtHand | None

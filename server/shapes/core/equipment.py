@@ -7,11 +7,11 @@ Equipment = dict[str, Any]
 
 
 class Beside(TypedDict):
-    """The choice that a row makes sense with: beside its word, or beside all others."""
+    """The words of a choice that a row makes sense with; `usual` beside none too."""
 
     name: str
-    word: str
-    must_be: bool
+    words: list[str]
+    usual: bool
 
 
 class EquipmentRow(TypedDict):

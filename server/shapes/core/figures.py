@@ -4,6 +4,7 @@ from typing import Any, Literal, NotRequired, TypedDict
 
 from server.shapes.core.recipe import Binding
 from server.shapes.core.step import Uncertain
+from server.shapes.core.words import RangeOf
 
 
 class OwnFigure(TypedDict):
@@ -16,13 +17,14 @@ class OwnFigure(TypedDict):
     source: str | None
     status: str
     by: Binding | None
+    range_of: RangeOf
 
 
 _From = TypedDict("_From", {"from": Literal["person", "sum", "recipe"]})
 
 
 class StepFigure(_From):
-    """What a quantity of a step is now, see `figures.told`.
+    """What a quantity of a step is now, see `figures.answered`.
 
     Its value is None only of a time that neither recipe nor sum tells.
     """
@@ -34,6 +36,7 @@ class StepFigure(_From):
     high: float | None
     unit: str
     role: str
+    range_of: RangeOf
     status: str
     source: str | None
     sum: str | None

@@ -1,4 +1,4 @@
-"""A recipe as its author writes it and `recipe.form` checks it.
+"""A recipe as its author writes it and `recipe.check` checks it.
 
 Most fields may be left out. What is not named here belongs to newer apps or to the
 author, is read by nobody and stays as it is.
@@ -16,6 +16,7 @@ class Binding(TypedDict):
     value: str | list[str]
     size: NotRequired[str]
     of: NotRequired[str]
+    band: NotRequired[Literal["estimate"]]
 
 
 class Figure(TypedDict):
@@ -29,6 +30,7 @@ class Figure(TypedDict):
     status: str
     note: NotRequired[str]
     by: NotRequired[Binding]
+    range_of: NotRequired[Literal["recipe", "rule"]]
 
 
 class OpenFigure(TypedDict):
@@ -60,6 +62,8 @@ class RecipeTarget(TypedDict):
 
     quantity: str
     size: NotRequired[str | None]
+    instead_of: NotRequired[str | None]
+    when: NotRequired[Literal["end"] | None]
     figure: Figure | OpenFigure
 
 
@@ -70,15 +74,17 @@ class RecipeReading(TypedDict):
     """A reading that a step wants: at its begin, during it or at its end."""
 
     quantity: str
+    instead_of: NotRequired[str | None]
     when: When
     every_s: NotRequired[float | None]
     required: NotRequired[bool]
 
 
 class RecipeDrift(TypedDict):
-    """What to do where a step drifts in one way."""
+    """What to do where a step drifts in one way; of one matter of it, or of all."""
 
     form: str
+    quantity: NotRequired[str]
     do: Words
 
 
@@ -96,6 +102,26 @@ class RecipeTurn(TypedDict):
     until: NotRequired[Figure]
 
 
+Treatment = Literal["pasteurised", "heat_treated", "raw"]
+
+
+class OwnHold(TypedDict):
+    """A hold by the maker's own figures, in each unit by itself: "F" and "C"."""
+
+    by: Literal["own"]
+    temp: dict[str, Figure]
+    air_rise: NotRequired[dict[str, Figure]]
+    gap_max_s: Figure
+    why: Words
+
+
+class OwnCaution(TypedDict):
+    """What a step itself has to say of one of its hazards."""
+
+    hazard: str
+    do: Words
+
+
 class RecipeStep(TypedDict):
     """One step: what it waits on, how it ends, what is done, read and added."""
 
@@ -103,8 +129,10 @@ class RecipeStep(TypedDict):
     title: Words
     after: NotRequired[list[str]]
     end: RecipeEnd
+    now: NotRequired[list[Words]]
     do: NotRequired[list[Words]]
     place: NotRequired[str]
+    stage: NotRequired[str]
     round: NotRequired[int]
     rounds: NotRequired[int]
     lasts: NotRequired[Figure]
@@ -112,6 +140,7 @@ class RecipeStep(TypedDict):
     readings: NotRequired[list[RecipeReading]]
     adds: NotRequired[list[str]]
     cautions: NotRequired[list[str]]
+    own_cautions: NotRequired[list[OwnCaution]]
     drift: NotRequired[list[RecipeDrift]]
     judge: NotRequired[RecipeJudge]
     sums: NotRequired[list[str]]
@@ -119,8 +148,26 @@ class RecipeStep(TypedDict):
     turns: NotRequired[list[RecipeTurn]]
     mould: NotRequired[bool]
     closes_day: NotRequired[bool]
-    heat_treatment: NotRequired[bool]
+    heat_treatment: NotRequired[bool | OwnHold]
     rule: NotRequired[str]
+    choice: NotRequired[str]
+    option: NotRequired[str]
+    treatments: NotRequired[list[Treatment]]
+    by_treatment: NotRequired[dict[str, dict[str, Any]]]
+
+
+class RecipeOption(TypedDict):
+    """One way of a choice, by the title of its first step."""
+
+    option: str
+    title: Words
+
+
+class RecipeChoice(TypedDict):
+    """Ways of a recipe of which one is gone; its usual one first."""
+
+    choice: str
+    options: list[RecipeOption]
 
 
 class RecipeMould(TypedDict):
@@ -171,6 +218,39 @@ class RecipeMilk(TypedDict):
     high_l: float
     fat_frac: NotRequired[Figure]
     heat_class: NotRequired[str]
+    treatments: NotRequired[list[Treatment]]
+    usual_treatment: NotRequired[Treatment]
+
+
+class RecipeStop(TypedDict):
+    """What a gate stops; `when` limits it to words of its watcher."""
+
+    what: str
+    step: NotRequired[str]
+    when: NotRequired[list[str]]
+
+
+class RecipeInstead(TypedDict):
+    """What is read where a gate's own quantity is not."""
+
+    quantity: str
+    least: NotRequired[Figure]
+
+
+class RecipeGate(TypedDict):
+    """What is waited for, where, and what it stops: see `recipe.check.gates`."""
+
+    key: str
+    watch: str
+    step: str
+    from_step: NotRequired[str]
+    quantity: NotRequired[str]
+    rule: NotRequired[str]
+    row: NotRequired[str]
+    window_s: NotRequired[Figure]
+    instead: NotRequired[RecipeInstead]
+    stops: list[RecipeStop]
+    do: NotRequired[Words]
 
 
 class Recipe(TypedDict):
@@ -190,3 +270,4 @@ class Recipe(TypedDict):
     figures: NotRequired[dict[str, Figure]]
     steps: list[RecipeStep]
     curve: NotRequired[RecipeCurve]
+    gates: NotRequired[list[RecipeGate]]

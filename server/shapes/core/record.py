@@ -2,7 +2,7 @@
 
 from typing import Any, Literal, TypedDict
 
-from server.shapes.core.words import Reasoned, Who
+from server.shapes.core.words import Reasoned, Who, Words
 
 Proved = Literal["pin", "phone", "none", "old_pin", "accepted"]
 
@@ -42,6 +42,13 @@ class Changeable(TypedDict):
     fields: list[Mendable]
 
 
+class LeadsNowhere(TypedDict):
+    """Why an entry changes nothing of its make, and the title of its step."""
+
+    key: Literal["other_route", "no_route"]
+    title: Words | None
+
+
 class LogLine(TypedDict):
     """One line of the batch record, with what it said before corrections.
 
@@ -65,3 +72,4 @@ class LogLine(TypedDict):
     later_of: str | None
     same: bool | None
     proved: Proved | None
+    leads_nowhere: LeadsNowhere | None

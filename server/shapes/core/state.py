@@ -7,6 +7,7 @@ from collections.abc import Callable
 from typing import Any, Literal, NotRequired, TypedDict
 
 from server.shapes.core.figures import Lasting, StepFigure
+from server.shapes.core.matters import Matter
 from server.shapes.core.recipe import Recipe, RecipeStep
 from server.shapes.core.record import Proved
 from server.shapes.core.step import Judgement, StepStatus
@@ -130,7 +131,10 @@ class Judging(TypedDict):
 
 
 class State(TypedDict):
-    """All that is known of one make or tank, see `log.run`."""
+    """All that is known of one make or tank, see `log.run`.
+
+    `in_hand`: by ingredient, the lot that a person has in hand and has not entered.
+    """
 
     make: str
     events: dict[str, Event]
@@ -142,6 +146,7 @@ class State(TypedDict):
     judged: dict[str, list[Line]]
     kept: dict[str, Any]
     asked: NotRequired[dict[str, Any]]
+    in_hand: NotRequired[dict[str, str]]
 
 
 class Context(TypedDict):
@@ -178,6 +183,7 @@ class ViewContext(Context):
     expected: dict[str, Span]
     timers: list[Timer]
     holds: list[Reasoned]
+    matters: list[Matter]
 
 
 # `from` is a word of Python, so this field stands apart.
@@ -221,3 +227,5 @@ class Desk(TypedDict):
     sums: NotRequired[dict[str, Any]]
     acts: NotRequired[dict[str, Any]]
     broken: NotRequired[dict[str, dict[str, Any]]]
+    # Makes taken before the check of their recipe was there.
+    unchecked: NotRequired[list[str]]

@@ -2,11 +2,22 @@
 
 from typing import Any, Literal, NotRequired, TypedDict
 
-from server.shapes.core.heat import Verdict
+from server.shapes.core.heat import ChartBeside, HoldLead, Verdict
 from server.shapes.core.recipe import RecipeDrift, When
-from server.shapes.core.words import ReadingLast, Reasoned, Said, Who, Words
+from server.shapes.core.words import (
+    LastValue,
+    RangeOf,
+    ReadingLast,
+    Reasoned,
+    Said,
+    Who,
+    Words,
+)
 
 StepStatus = Literal["waiting", "ready", "running", "ended", "skipped"]
+StepMark = Literal[
+    "waiting", "ready", "running", "due", "late", "stopped", "done", "skipped"
+]
 InBand = Literal["below", "above", "in_band"]
 
 
@@ -21,7 +32,8 @@ class BriefStep(TypedDict):
     """A step as the list of steps shows it.
 
     The steps of a View are typed as whole ones: who reads more than this of one
-    looks at `full` or its status first.
+    looks at `full` or its status first. One that is open may be worked on. Its mark
+    is how it stands in one word, which every screen has a shape for.
     """
 
     full: bool
@@ -31,6 +43,8 @@ class BriefStep(TypedDict):
     round: int | None
     rounds: int | None
     status: StepStatus
+    mark: StepMark
+    is_open: bool
     waits_on: list[str]
     planned_begin_ms: int
     planned_end_ms: int
@@ -44,6 +58,7 @@ class BriefStep(TypedDict):
     end_low_ms: int | None
     end_high_ms: int | None
     timing: Timing
+    stopped_by: list[str]
 
 
 class Uncertain(TypedDict):
@@ -76,6 +91,7 @@ class Turn(TypedDict):
 
     due_ms: int
     every_s: float
+    overdue_s: float
 
 
 class Lasts(TypedDict):
@@ -119,10 +135,21 @@ class EndReading(TypedDict):
 StepEnd = EndOpen | EndJudged | EndFloc | EndReading
 
 
+class EntryAt(TypedDict):
+    """An entry, and when it counts."""
+
+    id: str
+    at_ms: int
+
+
 class JudgedReading(ReadingLast):
-    """The last reading of a target, against its band."""
+    """The last reading of a target, against its band.
+
+    `since` is the first of the unbroken row of readings with the same verdict.
+    """
 
     verdict: InBand
+    since: EntryAt
 
 
 class Target(TypedDict):
@@ -136,6 +163,7 @@ class Target(TypedDict):
     value: float | None
     low: float | None
     high: float | None
+    range_of: RangeOf
     unit: str
     source: Any
     status: str
@@ -144,7 +172,12 @@ class Target(TypedDict):
 
 
 class ReadingWanted(TypedDict):
-    """A reading that a step wants; `due_ms` None while nothing is wanted."""
+    """A reading that a step wants; `due_ms` None while nothing is wanted.
+
+    One that counts only until `lost_ms` has that instant; one that is read together
+    with another, in one round, names it in `goes_with`.
+    It may be overdue by `grace_s` before it is an alert.
+    """
 
     quantity: str
     when: When
@@ -152,8 +185,32 @@ class ReadingWanted(TypedDict):
     required: bool
     due_ms: int | None
     overdue_s: float
+    grace_s: float
     count: int
     last: ReadingLast | None
+    lost_ms: int | None
+    goes_with: str | None
+
+
+class Offer(TypedDict):
+    """A value that is shown to be tapped by whoever has just read it, and why."""
+
+    value: float
+    why: Literal["last", "wanted"]
+
+
+class Pad(TypedDict):
+    """What is read in a step, of one size of wheel where each wants its own.
+
+    What `is_due` is one round of entry, in this order. `last` is the newest of the
+    whole make.
+    """
+
+    quantity: str
+    size: str | None
+    is_due: bool
+    last: LastValue | None
+    offers: list[Offer]
 
 
 class DoseBasis(TypedDict):
@@ -168,17 +225,31 @@ class DoseBasis(TypedDict):
     status: str
 
 
+class Bottle(TypedDict):
+    """The bottle or pack that is used, and the one whose label was read in this make.
+
+    `is_read` tells whether anything that stands on the label of `lot` is known.
+    """
+
+    lot: str | None
+    of_label: str | None
+    is_read: bool
+
+
 class Dose(TypedDict):
     """How much of an ingredient is planned for the milk of this make.
 
-    Its ends are None where the recipe gives no tolerance.
+    `bottle` is None of what has no label that its dose goes by. Its ends are None
+    where the recipe gives no tolerance.
     """
 
     value: float
     low: float | None
     high: float | None
+    range_of: RangeOf
     unit: str
     origin: Origin | None
+    bottle: Bottle | None
     basis: DoseBasis
 
 
@@ -231,12 +302,29 @@ class Floc(TypedDict):
 
 
 class Mould(TypedDict):
-    """Wheels of one size; `planned` None when no count was given."""
+    """Wheels of one size; `suggested` by the milk that came, None without a plan."""
 
     size: str
     title: Words
     planned: int | None
+    suggested: int | None
     moulded: int
+
+
+class WheelSize(TypedDict):
+    """A size of wheel by name."""
+
+    size: str
+    title: Words
+
+
+class OfSizes(TypedDict):
+    """A quantity with a figure for each size: `unsized` where the last names none."""
+
+    quantity: str
+    sizes: list[WheelSize]
+    is_judged: bool
+    unsized: ReadingLast | None
 
 
 _From = TypedDict("_From", {"from": Said | None})
@@ -253,6 +341,37 @@ class Task(Holder):
     """Who took a step in hand first, and who else has it."""
 
     others: list[Holder]
+
+
+class WashWater(TypedDict):
+    """The water of a wash: how much in two parts, how hot, and where it stops.
+
+    `rest_l` is None until the curd was read after the first part, `loss_k` until an
+    earlier wash showed what is lost. `refused` says why none is worked out: then the
+    recipe's own litres stand.
+    """
+
+    water_l: float
+    low_l: float | None
+    high_l: float | None
+    first_l: float | None
+    after_first_c: float | None
+    added_l: float
+    rest_l: float | None
+    water_temp_c: float | None
+    is_read: bool
+    stop_c: float | None
+    loss_k: float | None
+    refused: str | None
+
+
+class MainWater(TypedDict):
+    """The water to pour next, and how hot."""
+
+    kind: Literal["water"]
+    part: Literal["first", "rest"]
+    value: float
+    temp_c: float | None
 
 
 class MainDose(TypedDict):
@@ -287,47 +406,91 @@ class MainInstruction(TypedDict):
 
 
 # The one number that matters in a step; what is in it follows its kind.
-MainNumber = MainDose | MainTarget | MainCountdown | MainInstruction
+MainNumber = MainDose | MainWater | MainTarget | MainCountdown | MainInstruction
 
 
 class StepButton(TypedDict):
-    """The one large button of a step."""
+    """The one large button of a step; of one that is stopped, arg is the matter."""
 
-    act: Literal["begin", "reading", "add", "mould", "judge", "end", "none"]
+    act: Literal["begin", "reading", "add", "mould", "judge", "end", "stopped", "none"]
     arg: str | None
 
 
 class EndBlocker(TypedDict):
-    """Why a step should not be ended yet."""
+    """Why a step should not be ended yet; `do` is what the recipe says to do."""
 
     key: str
     arg: Any
+    do: NotRequired[Words]
+
+
+class Sign(TypedDict):
+    """One sign of a hazard, which the page draws."""
+
+    kind: Literal["warning", "mandatory"]
+    pictogram: str
+
+
+class Caution(TypedDict):
+    """A hazard of a step; `do` where the step has words of its own for it.
+
+    `id` is what a person has seen or not: the hazard, or hazard/step with own words.
+    """
+
+    id: str
+    hazard: str
+    signs: list[Sign]
+    do: Words | None
+
+
+class NamedFigure(TypedDict):
+    """A figure that a sentence names: of a quantity, or by its unit alone."""
+
+    name: str
+    quantity: str | None
+    unit: str | None
+    value: float
+
+
+class Now(TypedDict):
+    """What to do now, in one sentence; `figures` fill its names in braces."""
+
+    text: Words
+    figures: list[NamedFigure]
 
 
 class Step(BriefStep):
     """A step where work is at hand, or asked for by itself: `full` is true.
 
     `size` is the step's own size of wheel; without one, those of `make.sizes` hold.
+    `turn_wheels` is how many there are to turn, where they can be.
     """
 
+    now: Now
     do: list[Words]
     lasts: Lasts | None
     end: StepEnd
     targets: list[Target]
     readings: list[ReadingWanted]
+    by_size: list[OfSizes]
     adds: list[Add]
+    water: WashWater | None
     judge: Judge | None
     floc: Floc | None
     moulds: list[Mould] | None
     size: str | None
     can_turn: bool
+    turn_wheels: int | None
     turn: Turn | None
-    cautions: list[str]
+    cautions: list[Caution]
     drift: list[RecipeDrift]
     task: Task | None
     verdict: NotRequired[Verdict | None]
+    hold: NotRequired[HoldLead | None]
+    chart: ChartBeside | None
     end_blockers: list[EndBlocker]
     button: StepButton
+    pads: list[Pad]
     main: MainNumber
 
 
@@ -337,6 +500,7 @@ class StepSummary(TypedDict):
     key: str
     title: Words
     status: StepStatus
+    mark: StepMark
     due_ms: int | None
     timing: Timing
     main: MainNumber

@@ -2,7 +2,7 @@
 
 from typing import Any, Literal, NotRequired, TypedDict
 
-from server.shapes.core.words import Keyed, SumProblem, ValueProblem
+from server.shapes.core.words import Keyed, RangeOf, SumProblem, ValueProblem
 
 _From = TypedDict("_From", {"from": str})
 
@@ -67,6 +67,7 @@ class SumOutput(TypedDict):
     sense: Sense | None
     told_by: str | None
     called: Called
+    range_of: RangeOf
 
 
 class SumRow(TypedDict):
@@ -96,6 +97,7 @@ class SumValue(TypedDict):
     headline: bool
     sense: Sense | None
     called: Called
+    range_of: RangeOf
     repeats: str | None
 
 

@@ -1,12 +1,14 @@
 """One make as every screen shows it."""
 
-from typing import Literal, TypedDict
+from typing import Literal, NotRequired, TypedDict
 
+from server.shapes.core.heat import MilkView
+from server.shapes.core.matters import Matter
 from server.shapes.core.record import LogLine
-from server.shapes.core.step import Mould, Step
+from server.shapes.core.step import Caution, Mould, Step
 from server.shapes.core.words import Reasoned, Said, Who, Words
 
-MakeState = Literal["running", "held", "closed", "abandoned"]
+MakeState = Literal["running", "held", "closed", "abandoned", "discarded"]
 
 
 class Unread(TypedDict):
@@ -17,7 +19,10 @@ class Unread(TypedDict):
 
 
 class Alert(TypedDict):
-    """One thing that asks for a person; `do` is what the recipe says to do."""
+    """One thing that asks for a person; `do` says what to do, `due_ms` by when.
+
+    `rings_ms` where it asks from later than it stands.
+    """
 
     id: str
     form: Literal["time", "temperature", "acid", "quantity", "record"]
@@ -30,9 +35,18 @@ class Alert(TypedDict):
     high: float | None
     unit: str | None
     by_s: float | None
+    due_ms: int | None
+    rings_ms: int | None
     do: Words | None
     since_ms: int
     acknowledged: Said | None
+
+
+class BeforeStore(TypedDict):
+    """The step that wheels lie in before they ripen, and when they are to."""
+
+    step: str
+    begins_ms: int
 
 
 class Make(TypedDict):
@@ -58,6 +72,8 @@ class Make(TypedDict):
     moulds: list[Mould]
     sizes: list[str]
     store_step: str | None
+    before_store: BeforeStore | None
+    milk: MilkView | None
 
 
 class Timer(TypedDict):
@@ -72,6 +88,15 @@ class Timer(TypedDict):
     stopped_ms: int | None
 
 
+class Countdown(TypedDict):
+    """A step or a timer that counts down; a timer has its label."""
+
+    step: str | None
+    timer: str | None
+    label: str | None
+    due_ms: int
+
+
 class TimeSpan(TypedDict):
     """When a part of the make ends, as planned and as expected now."""
 
@@ -79,6 +104,25 @@ class TimeSpan(TypedDict):
     expected_end_ms: int
     late_s: float
     state: Literal["late", "early", "on_time"]
+
+
+BandHow = Literal["done", "left_open", "running", "to_come"]
+
+
+class BandStage(TypedDict):
+    """A stage of the make; it ends where the next one begins, as expected or in truth.
+
+    Where `has_end` is false, `end_ms` is no deadline. `share_frac` is its part of the
+    drawn length: in proportion to time, long stages cut short.
+    """
+
+    key: str
+    how: BandHow
+    begin_ms: int
+    end_ms: int
+    has_end: bool
+    share_frac: float
+    late_s: float
 
 
 class ToJudge(TypedDict):
@@ -90,12 +134,28 @@ class ToJudge(TypedDict):
     later: Who
 
 
+class Reader(TypedDict):
+    """Who looks at a make and may work in it, and the time zone there."""
+
+    person: str
+    tz_min: int
+
+
+class StepCautions(TypedDict):
+    """What a person has still to see in this shift, at a step or at a reading."""
+
+    step: str | None
+    quantity: str | None
+    stands: Literal["before", "beside"]
+    owed: list[Caution]
+
+
 class View(TypedDict):
-    """One make as a screen sees it.
+    """One make as a screen sees it; `cautions` where it is asked for a person.
 
     `next_change_ms` says when it changes by itself: screens count down to instants
     for show and ask again then. `left_open` are steps that could begin behind a
-    running one.
+    running one. `band` are the stages of a make that runs, in order.
     """
 
     make: Make
@@ -105,9 +165,13 @@ class View(TypedDict):
     left_open: list[str]
     steps: list[Step]
     timers: list[Timer]
+    countdowns: list[Countdown]
     alerts: list[Alert]
+    matters: list[Matter]
     to_judge: list[ToJudge]
     day: TimeSpan
     whole: TimeSpan
+    band: list[BandStage]
     log: list[LogLine]
     unread: Unread
+    cautions: NotRequired[list[StepCautions]]

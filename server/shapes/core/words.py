@@ -8,6 +8,9 @@ Words = dict[str, str]
 # A message key, and the numbers that its sentence needs.
 Keyed = dict[str, Any]
 
+# What the ends are the ends of, see `outputs.RANGES`.
+RangeOf = Literal["estimate", "nine_in_ten", "usual", "rule", "recipe"]
+
 
 class Said(TypedDict):
     """Who, and when."""

@@ -268,7 +268,7 @@ def test_a_start_is_worked_out_beside_a_make_that_has_no_acts(call):
         "acts",
         MAKE,
         ("take", two_makes()),
-        ("clashes_if", recipe(), at(30), at(20)),
+        ("clashes_if", recipe(), "pasteurised", at(30), at(20)),
     )
     assert set(told) == {"clashes", "count", "better"}
 

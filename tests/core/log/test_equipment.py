@@ -29,7 +29,7 @@ def test_every_row_takes_unit_limits_and_choices_from_the_sums(core):
         for item in row["inputs"]:
             inputs.setdefault(item["name"], []).append(item)
     for row in core("sums.equipment", "layout"):
-        if row["kind"] == "text":
+        if row["sum"] is None:
             assert row["name"] not in inputs
             continue
         # Each name means one thing in all sums, so any of its inputs will do.
@@ -321,11 +321,16 @@ def test_the_recipe_of_the_builder_is_left_alone():
 def test_a_row_stands_beside_a_word_of_a_choice_that_there_is(core):
     rows = {row["name"]: row for row in core("sums.equipment", "layout")}
     beside = {name: row["beside"] for name, row in rows.items() if row["beside"]}
-    assert beside["power_kw"] == {"name": "heating", "word": "power", "must_be": True}
-    # Rennet told in Soxhlet units has no strength in IMCU to be asked for.
-    assert beside["strength_imcu_per_ml"]["must_be"] is False
+    assert beside["power_kw"] == {
+        "name": "heating",
+        "words": ["power"],
+        "usual": False,
+    }
+    # Rennet told in Soxhlet units or in tablets has no strength in IMCU to ask for.
+    assert beside["strength_imcu_per_ml"]["words"] == ["imcu"]
+    assert beside["strength_imcu_per_ml"]["usual"] is True
     for told in beside.values():
-        assert told["word"] in rows[told["name"]]["choices"]
+        assert set(told["words"]) <= set(rows[told["name"]]["choices"])
 
 
 def altered(call, equipment, edits):

@@ -1,7 +1,8 @@
 """Whether the body of an event holds what its kind asks for."""
 
 from ...recipe.checks import MAX_KEY
-from ...recipe.recipe import check_recipe
+from ...recipe.treatments import allowed
+from ...recipe.words import is_text
 from ...units.quantities import check_number, check_value
 from ..equipment_form import check_entry, check_mapping
 from .envelope import check_int
@@ -16,6 +17,7 @@ if TYPE_CHECKING:
 
 
 MOST_MOULDS = 20
+MOST_NAME = 2 * MAX_KEY + 1  # of a thing, or of a thing at a step
 MOST_SET = 20  # fields of one correction
 
 
@@ -136,6 +138,22 @@ def _moulds(
     return problems
 
 
+def _names(
+    field: "dict[str, Any]", value: "Any", _: "dict[str, Any]"
+) -> "list[Problem]":
+    if not isinstance(value, list):
+        return _problem(field, "not_a_list")
+    if not value:
+        return _problem(field, "missing")
+    if len(value) > field["high"]:
+        return _problem(field, "too_many", field["high"])
+    if not all(is_text(one) for one in value):
+        return _problem(field, "not_text")
+    if any(len(one) > MOST_NAME for one in value):
+        return _problem(field, "too_long", MOST_NAME)
+    return []
+
+
 def _mould(name: str, mould: "Any") -> "list[Problem]":
     if not isinstance(mould, dict) or not isinstance(mould.get("size"), str):
         return [{"field": name + ".size", "key": "missing", "limit": None}]
@@ -148,7 +166,51 @@ def _mould(name: str, mould: "Any") -> "list[Problem]":
 def _recipe(
     field: "dict[str, Any]", value: "Any", _: "dict[str, Any]"
 ) -> "list[Problem]":
-    return check_recipe(value) if isinstance(value, dict) else _no_mapping(field)
+    if not isinstance(value, dict):
+        return _no_mapping(field)
+    # Loaded when a recipe is to be read: the app starts without, see `creamery.kept`.
+    from ...recipe.recipe import check_recipe
+
+    return check_recipe(value)
+
+
+def _treatment(
+    field: "dict[str, Any]", value: "Any", data: "dict[str, Any]"
+) -> "list[Problem]":
+    problems = _choice(field, value, data)
+    recipe: "Any" = data.get("recipe")
+    milk = recipe.get("milk") if isinstance(recipe, dict) else None
+    if problems or not isinstance(milk, dict):
+        return problems  # what is wrong with the recipe is told by itself
+    told = milk.get("treatments") or allowed(recipe)
+    if not isinstance(told, list) or value in told:
+        return []
+    return _problem(field, "treatment_not_allowed", told)
+
+
+def _options(
+    field: "dict[str, Any]", value: "Any", data: "dict[str, Any]"
+) -> "list[Problem]":
+    if not isinstance(value, dict):
+        return _no_mapping(field)
+    if len(value) > MOST_SET:
+        return _problem(field, "too_many", MOST_SET)
+    recipe: "Any" = data.get("recipe")
+    steps = recipe.get("steps") if isinstance(recipe, dict) else None
+    if not isinstance(steps, list):
+        return []  # what is wrong with the recipe is told by itself
+    problems: "list[Problem]" = []
+    for name in sorted(value):
+        known: "list[Any]" = []
+        for step in steps:
+            if not isinstance(step, dict) or step.get("choice") != name:
+                continue
+            if step.get("option") not in known:
+                known.append(step.get("option"))
+        if value[name] not in known:
+            path = field["name"] + "." + name[:MAX_KEY]
+            problems.append({"field": path, "key": "not_a_choice", "limit": known})
+    return problems
 
 
 def _equipment_of_make(
@@ -185,7 +247,10 @@ FORMS: "dict[str, Callable[..., list[Problem]]]" = {
     "reading": _reading,
     "equipment": _equipment,
     "moulds": _moulds,
+    "names": _names,
     "recipe": _recipe,
+    "treatment": _treatment,
+    "options": _options,
     "equipment_of_make": _equipment_of_make,
     "set": _set,
 }

@@ -3,7 +3,8 @@
 `role` is the least that may record it; `ref` says whether it is about another entry;
 `fields` are those of its body, with their limits; `touches` is what it changes;
 `topic` the field of the body that files it under a topic of its own; `proof` how its
-person proves to be it; `mends` the fields that are put right one by one.
+person proves to be it; `mends` the fields that are put right one by one; `passes` what
+it passes of a make, which a gate may stop.
 """
 
 TYPE_CHECKING = False
@@ -37,6 +38,12 @@ ABOUT = "about"  # what the entry touches that it is about
 # The milk's temperature belongs to the metered volume if it was read near it.
 NEAR_VOLUME = "near_volume"
 
+# What an entry passes: see `recipe.check.gates`.
+BEGIN = "begin"  # of the step that it names, or work done in it
+END = "end"  # of that step
+CLOSE = "close"  # of the whole make
+LOAD = "load"  # wheels into brine, of the make that `load_make` names
+
 READ_TOUCHES = {
     "milk_volume_l": (MILK,),
     "milk_mass_kg": (MILK,),
@@ -55,6 +62,7 @@ def kind(
     ref: str = "none",
     proof: "str | None" = None,
     mends: "tuple[str, ...]" = (),
+    passes: "str | None" = None,
 ) -> "dict[str, Any]":
     """Return a row of the table.
 
@@ -66,6 +74,7 @@ def kind(
         ref: "required" or "none".
         proof: PERSON, PHONE or None.
         mends: names of fields.
+        passes: BEGIN, END, CLOSE, LOAD or None.
     """
     return {
         "v": 1,
@@ -76,6 +85,7 @@ def kind(
         "topic": topic,
         "proof": proof,
         "mends": mends,
+        "passes": passes,
     }
 
 

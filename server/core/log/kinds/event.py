@@ -1,7 +1,6 @@
 """Whether an event is sound on its own, and what becomes of one that is not."""
 
-from ...recipe.checks import too_much
-from ...recipe.recipe import DEEPEST
+from ...recipe.checks import DEEPEST, too_much
 from ...units.quantities import check_number
 from .body import check_data
 from .envelope import check_envelope
@@ -19,7 +18,9 @@ if TYPE_CHECKING:
 MOST_BYTES = 16384
 
 
-def check_event(event: "dict[str, Any]") -> "list[Problem]":
+def check_event(
+    event: "dict[str, Any]", all_but: "str | None" = None
+) -> "list[Problem]":
     """Return everything that is wrong with one event on its own.
 
     Whether the make exists or the step is in its recipe is not asked here:
@@ -27,6 +28,7 @@ def check_event(event: "dict[str, Any]") -> "list[Problem]":
 
     Args:
         event: dict as in `envelope`; JSON types only.
+        all_but: name of a field of the body that is not looked at.
 
     Returns:
         List of {"field", "key", "limit"}; empty for a sound event. The single
@@ -55,7 +57,11 @@ def check_event(event: "dict[str, Any]") -> "list[Problem]":
     if not isinstance(data, dict):
         problems.append({"field": "data", "key": "not_a_mapping", "limit": None})
         return problems
-    return problems + check_data(name, data)
+    only = None
+    if all_but is not None:
+        names = [field["name"] for field in kind["fields"]]
+        only = {one: True for one in names if one != all_but}
+    return problems + check_data(name, data, only)
 
 
 def can_be_kept(event: "dict[str, Any]") -> bool:

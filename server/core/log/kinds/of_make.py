@@ -1,11 +1,15 @@
 """What can happen in a make."""
 
 from ...recipe.steps.judgements import JUDGEMENTS
+from ...recipe.treatments import TREATMENTS
 from .columns import (
     ABOUT,
     ALARMS,
     ANYTHING,
+    BEGIN,
+    CLOSE,
     DOSES,
+    END,
     EQUIPMENT,
     FACTS,
     LOG,
@@ -38,11 +42,25 @@ OF_MAKE = {
             field("moulds", "moulds", required=False),
             field("equipment", "equipment_of_make", required=False),
             field("practice", "bool", required=False),
+            field("treatment", "treatment", required=False, choices=TREATMENTS),
+            # Which way each choice of its recipe goes; what is left out is chosen by
+            # the step that begins first.
+            field("options", "options", required=False),
         ],
         (ANYTHING,),
     ),
-    "step_begun": kind("helper", [THE_STEP, MAYBE_WHY], (FACTS, STEP), topic="step"),
-    "step_ended": kind("helper", [THE_STEP, MAYBE_WHY], (FACTS, STEP), topic="step"),
+    # The steps of the make become those of the other route.
+    "treatment_changed": kind(
+        "maker",
+        [field("treatment", "choice", choices=TREATMENTS), WHY],
+        (ANYTHING,),
+    ),
+    "step_begun": kind(
+        "helper", [THE_STEP, MAYBE_WHY], (FACTS, STEP), topic="step", passes=BEGIN
+    ),
+    "step_ended": kind(
+        "helper", [THE_STEP, MAYBE_WHY], (FACTS, STEP), topic="step", passes=END
+    ),
     "step_skipped": kind("maker", [THE_STEP, WHY], (FACTS, STEP), topic="step"),
     "reading_taken": kind(
         "helper",
@@ -72,6 +90,7 @@ OF_MAKE = {
         (STEP, DOSES),
         topic="ingredient",
         mends=("amount", "lot"),
+        passes=BEGIN,
     ),
     "curd_judged": kind(
         "helper",
@@ -101,6 +120,7 @@ OF_MAKE = {
         (STEP, WHEELS),
         topic="size",
         mends=("count",),
+        passes=BEGIN,
     ),
     "wheel_turned": kind(
         "helper",
@@ -123,6 +143,10 @@ OF_MAKE = {
     ),
     "alert_acknowledged": kind(
         "helper", [text("alert", 160), MAYBE_WHY], (ALARMS,), topic="alert"
+    ),
+    # Who was shown which cautions: for this day they need not see them again.
+    "cautions_seen": kind(
+        "helper", [field("cautions", "names", high=40), MAYBE_STEP], (LOG,)
     ),
     # At most one shift; it comes back by itself.
     "alarm_shelved": kind(
@@ -151,9 +175,22 @@ OF_MAKE = {
         (EQUIPMENT,),
         mends=("value",),
     ),
+    # What stands of a make, by the id of its gate, and in which way it is decided; the
+    # way's own role stands in the rules of matters.
+    "matter_decided": kind(
+        "maker",
+        [
+            field("matter", "key", low=1, high=60),
+            field("way", "key", low=1, high=60),
+            WHY,
+        ],
+        (ANYTHING,),
+        topic="matter",
+        proof=PERSON,
+    ),
     "hold_placed": kind("maker", [WHY], (STANDING,), proof=PHONE),
     "hold_lifted": kind("maker", [WHY], (STANDING,), ref="required", proof=PERSON),
     "signed_off": kind("maker", [text("statement", 400)], (STANDING,), proof=PERSON),
-    "make_closed": kind("maker", [MAYBE_WHY], (STANDING,)),
+    "make_closed": kind("maker", [MAYBE_WHY], (STANDING,), passes=CLOSE),
     "make_abandoned": kind("maker", [WHY], (STANDING,)),
 }

@@ -4,6 +4,7 @@ A tank is a stream of its own: its id stands in the place of the make's.
 """
 
 from .columns import (
+    LOAD,
     TANK,
     TYPED,
     TYPED_UNIT,
@@ -38,6 +39,7 @@ OF_TANK = {
         ],
         (TANK,),
         mends=("mass_kg",),
+        passes=LOAD,
     ),
     "tank_unloaded": kind(
         "helper",

@@ -20,6 +20,7 @@ QUANTITIES = (
     "air_space_temp_c",
     "indicator_temp_c",
     "recorder_temp_c",
+    "check_temp_c",
 )
 # As long as a slip of the finger takes to be seen; our own judgement, no source.
 UNDO_MS = 60000
@@ -52,7 +53,7 @@ def about_of(
         named = find(named.get("ref"))
     if about != "reading_taken" or not isinstance(named, dict):
         return about
-    return LEGAL_READING if _is_legal(named) and not _is_undo(event, named) else about
+    return LEGAL_READING if _is_legal(named) and not is_undo(event, named) else about
 
 
 def _is_legal(entry: "dict[str, Any]") -> bool:
@@ -60,7 +61,13 @@ def _is_legal(entry: "dict[str, Any]") -> bool:
     return isinstance(data, dict) and data.get("quantity") in QUANTITIES
 
 
-def _is_undo(event: "dict[str, Any]", entry: "dict[str, Any]") -> bool:
+def is_undo(event: "dict[str, Any]", entry: "dict[str, Any]") -> bool:
+    """Tell whether an event takes a slip of the same hand back at once.
+
+    Args:
+        event: the event.
+        entry: the entry that it is about.
+    """
     if event.get("kind") != "entry_struck" or event.get("ref") != entry.get("id"):
         return False
     for name in ("device", "person", "boot"):

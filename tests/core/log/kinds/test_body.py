@@ -79,6 +79,17 @@ DRUG_TESTS = ["negative", "positive"]
         (body("wheel_turned", count=5001), problem("count", "above", 5000)),
         (body("entry_struck", why="Wrong vat."), problem("ref", "missing")),
         (body("duplicate_judged", same=1), problem("same", "not_yes_or_no")),
+        (body("cautions_seen", cautions="lifting"), problem("cautions", "not_a_list")),
+        (body("cautions_seen", cautions=[]), problem("cautions", "missing")),
+        (body("cautions_seen", cautions=[7]), problem("cautions", "not_text")),
+        (
+            body("cautions_seen", cautions=["x" * 122]),
+            problem("cautions", "too_long", 121),
+        ),
+        (
+            body("cautions_seen", cautions=["x"] * 41),
+            problem("cautions", "too_many", 40),
+        ),
         (
             body("alert_acknowledged", alert="x" * 161),
             problem("alert", "too_long", 160),

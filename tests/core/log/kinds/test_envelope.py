@@ -14,6 +14,13 @@ from tests.core.log.kinds.checking import BIG, a_note, problem, refused
         ("id", None, problem("id", "not_a_uuid")),
         ("make", MAKE.upper(), problem("make", "not_a_uuid")),
         ("device", MAKE.replace("-", "0"), problem("device", "not_a_uuid")),
+        (
+            "device",
+            MAKE[:8] + MAKE[9:14] + "-" + MAKE[14:],
+            problem("device", "not_a_uuid"),
+        ),
+        ("make", MAKE[:20] + "g" + MAKE[21:], problem("make", "not_a_uuid")),
+        ("make", MAKE + "\n", problem("make", "not_a_uuid")),
         ("boot", 5, problem("boot", "not_a_uuid")),
         ("ref", "that one", problem("ref", "not_a_uuid")),
         ("person", "", problem("person", "missing", 64)),

@@ -1,4 +1,4 @@
-"""An event of the log as it is told to whoever reads it."""
+"""An event of the log as whoever pulls it gets it."""
 
 from typing import Any
 
@@ -7,7 +7,7 @@ from server.store.log import Logged
 from server.store.receipts import is_receipt, receipt_of
 
 
-def told(row: Logged) -> PulledEvent:
+def pulled(row: Logged) -> PulledEvent:
     """Return an event with its number, its receipt and what was found of its proof.
 
     Args:
@@ -24,8 +24,8 @@ def told(row: Logged) -> PulledEvent:
     return found
 
 
-def is_told(text: str, proof_state: str | None, said: object) -> bool:
-    """Tell whether an event was once told with this receipt and this state.
+def was_pulled(text: str, proof_state: str | None, said: object) -> bool:
+    """Tell whether an event was once pulled with this receipt and this state.
 
     Args:
         text: canonical text of the event.
@@ -41,7 +41,7 @@ def as_filed(row: dict[str, Any] | PulledEvent) -> dict[str, Any]:
     The state is the server's own word: one that an event brings along is none.
 
     Args:
-        row: the answer of `told`.
+        row: the answer of `pulled`.
     """
     event = dict(row["event"])
     event.pop("proof_state", None)
