@@ -5,10 +5,12 @@ its syntax tree; a key that is put together is listed with what it is made of.
 """
 
 import ast
+import json
 import re
 
 from server.core import desk
 from server.core.log.kinds.table import KINDS
+from server.core.recipe.hazards import HAZARDS
 from server.core.sums import catalogue
 from server.core.sums.answer import STATUSES
 from server.core.units.quantities import QUANTITIES
@@ -92,6 +94,9 @@ def wanted_of_tables():
     found += [[f"status.{one}"] for one in STATUSES]
     found += [[f"quantity.{one}"] for one in QUANTITIES]
     found += [[f"kind.{one}", f"line.{one}"] for one in KINDS]
+    found += [
+        [f"{start}.{one}"] for start in ("caution", "caution_do") for one in HAZARDS
+    ]
     return found
 
 
@@ -128,6 +133,21 @@ def wanted_of_reasons():
             [f"note.{one}", f"problem.{one}", f"of.{one}"]
             for one in entries(tree, "key")
         ]
+    return found
+
+
+def wanted_of_matters():
+    """Return the keys of what stands, of the ways to decide it, and of its reasons."""
+    rules = json.loads((ROOT / "server" / "rules" / "matters.json").read_text("utf-8"))
+    found = []
+    for row in rules["rows"]:
+        found += [[f"{kind}.{row['key']}"] for kind in ("matter", "matter_do")]
+        for way in row["ways"]:
+            found += [[f"{kind}.{way['way']}"] for kind in ("way", "way_means")]
+    found += [[f"of.{test['key']}"] for test in rules["tests"]]
+    for path in (CORE / "matters" / "watch").glob("*.py"):
+        tree = ast.parse(path.read_text("utf-8"))
+        found += [[f"note.{one}"] for one in entries(tree, "key")]
     return found
 
 
@@ -185,6 +205,12 @@ def test_every_reason_of_a_rule_has_words():
     assert lacking(wanted) == []
 
 
+def test_every_matter_and_way_has_words():
+    wanted = wanted_of_matters()
+    assert len(wanted) > 60
+    assert lacking(wanted) == []
+
+
 def test_every_basis_of_an_answer_has_words():
     wanted = wanted_of_bases()
     assert len(wanted) > 5
@@ -207,3 +233,17 @@ def test_a_key_without_words_is_told():
     assert lacking([["note.never_worded"], ["note.no_chlorine"]]) == [
         "note.never_worded"
     ]
+
+
+def test_every_sign_of_a_hazard_is_drawn():
+    page = (ROOT / "static/js/screens/make/pictograms.js").read_text("utf-8")
+    warnings, mandatory = page.split("const MANDATORY")
+    drawn = {"warning": warnings, "mandatory": mandatory}
+    signs = [sign for signs in HAZARDS.values() for sign in signs]
+    assert len(signs) > 20
+    missing = [
+        sign
+        for sign in signs
+        if f"\n  {sign['pictogram']}: html`" not in drawn[sign["kind"]]
+    ]
+    assert missing == []

@@ -14,7 +14,7 @@ const ENGLISH = { ...TEXTS, ...PAGE };
 const PACKS = { es, fr };
 // Alike in every language: signs, figures, and what has one name everywhere.
 const SAME =
-  /^(?:[^A-Za-zÀ-ÖØ-öø-ÿ]|\{\w+\}|pH|OK|Dornic|Thörner|Soxhlet-Henkel|Codex Alimentarius|Codex|CFR part|CFR|Regulation \(EC\))*$/;
+  /^(?:[^A-Za-zÀ-ÖØ-öø-ÿ]|\{\w+\}|pH|OK|Dornic|Thörner|Soxhlet-Henkel|Listeria monocytogenes|Salmonella|Codex Alimentarius|Codex|CFR part|CFR|Regulation \(EC\))*$/;
 const CHEESE =
   /^pick\.(gouda|edam|cheddar|colby|monterey|brick|muenster|gruyere|gorgonzola|parmesan|romano|limburger|mozzarella|provolone|neufchatel)$/;
 // Words that the two languages share.
@@ -34,10 +34,11 @@ const SHARED = {
     "Sources",
     "Animal",
     "Solution",
-    "Force",
     "correction",
+    "date",
     "signature",
     "Dose",
+    "Dose {amount}",
     "Volume",
   ],
 };
@@ -122,15 +123,27 @@ for (const [code, { RECIPE }] of Object.entries(PACKS)) {
       told.filter(([, own]) => !own).map(([english]) => english),
       [],
     );
+    const named = (text) => (text.match(/\{[^}]*\}/g) ?? []).sort();
     const unlike = told.filter(
-      ([english, own]) => String(figures(english)) !== String(figures(own)),
+      ([english, own]) =>
+        String(figures(english)) !== String(figures(own)) ||
+        String(named(english)) !== String(named(own)),
     );
     assert.deepEqual(unlike, []);
   });
 }
 
 // The names on the way to a figure that its screen leaves out: it stands below them.
-const UNSAID = ["figure", "figures", "steps", "ingredients", "moulds"];
+const UNSAID = [
+  "figure",
+  "figures",
+  "steps",
+  "ingredients",
+  "moulds",
+  "by_treatment",
+  "heat_treatment",
+  "gates",
+];
 
 function figurePaths(value, path = []) {
   if (value === null || typeof value !== "object") return [];
@@ -153,6 +166,75 @@ test("each figure of the recipes has a name in words", () => {
     [...names].filter((name) => !ENGLISH[`figure_name.${name}`]),
     [],
   );
+});
+
+// A no-break space, or the sign would begin a line of its own.
+const FRENCH_SIGN = /\S[ \u202f][;:!?»%]|«[ \u202f]/u;
+
+test("French has its own apostrophe, and no sign that a line may begin with", () => {
+  const told = [...Object.entries(fr.TEXTS), ...Object.entries(fr.RECIPE)];
+  assert.deepEqual(
+    told.filter(([, text]) => FRENCH_SIGN.test(text)),
+    [],
+  );
+  assert.deepEqual(
+    told.filter(([, text]) => /\p{L}'\p{L}/u.test(text)),
+    [],
+  );
+  assert.match("prêt ;", FRENCH_SIGN);
+});
+
+// A screen says what is known of a figure, not how it came to be written down.
+test("what a figure rests on is said without keys, and without us", () => {
+  const files = readdirSync(RECIPES).filter((name) => name.endsWith(".json"));
+  // New York's rules are cited by these letters everywhere.
+  const keys = files
+    .flatMap((name) =>
+      Object.keys(JSON.parse(readFileSync(new URL(name, RECIPES), "utf8")).sources),
+    )
+    .filter((key) => key !== "NYCRR");
+  assert.ok(keys.includes("EBOOK"));
+  const told = Object.entries({ en: ENGLISH, es: es.TEXTS, fr: fr.TEXTS });
+  const ours = {
+    en: /\b(?:ours|our own|from memory|forum|mirror)\b/i,
+    es: /\b(?:nuestr[ao]s?|de memoria|foro|espejo)\b/i,
+    fr: /\bà nous\b|\bnôtres?\b|notre choix|de mémoire|\bforum\b|miroir/i,
+  };
+  for (const [code, texts] of told) {
+    const rests = Object.entries(texts).filter(([key]) =>
+      /^(?:source|retired|status|sums|note)\./.test(key),
+    );
+    assert.ok(rests.length > 400);
+    const said = ([, text]) =>
+      ours[code].test(text) ||
+      /\bfigures\.\w/.test(text) ||
+      keys.some((key) => new RegExp(`\\b${key}\\b`).test(text));
+    assert.deepEqual(rests.filter(said), [], code);
+  }
+});
+
+// Read with wet hands between two acts; what is longer says what no other text says.
+const WORDS_AT_MOST = { en: 26, es: 36, fr: 36 };
+const LONGER = ["certificate.root_ends_soon", "problem.hold_of_other_treatment"];
+
+test("no text is longer than its job", () => {
+  for (const [code, texts] of [
+    ["en", ENGLISH],
+    ["es", es.TEXTS],
+    ["fr", fr.TEXTS],
+  ]) {
+    const long = Object.keys(texts).filter(
+      (key) =>
+        !/^(?:source|retired)\.|^word\.names$/.test(key) &&
+        texts[key].split(/[ \u00a0]+/).filter((word) => /[\p{L}\d]/u.test(word))
+          .length > WORDS_AT_MOST[code],
+    );
+    assert.deepEqual(
+      long.filter((key) => !LONGER.includes(key)),
+      [],
+    );
+    if (code === "en") assert.deepEqual(long.sort(), LONGER);
+  }
 });
 
 test("a text within a sentence begins small, with its accents", () => {

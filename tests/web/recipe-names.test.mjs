@@ -13,7 +13,12 @@ const WHEELS = {
   ingredients: [{ key: "salt_dry", title: { en: "Dry salt" } }],
 };
 
-const page = await phone().open(["parts/size-title", "screens/record/line-text"]);
+const page = await phone().open([
+  "messages/index",
+  "parts/size-title",
+  "screens/record/line-text",
+]);
+await page["messages/index"].loadRest();
 page.state.recipes.value = [PLAIN, WHEELS];
 
 test("a size of wheel has its name beside a recipe without wheels", () => {
@@ -26,4 +31,13 @@ test("an entry names its ingredient beside a recipe without any", () => {
   const data = { ingredient: "salt_dry", amount: 2, unit: "kg" };
   const line = { kind: "ingredient_added", step: null, data };
   assert.match(lineText(line, []), /Dry salt/);
+});
+
+test("a source that is cited no longer keeps its words and says so", () => {
+  const { sourceWords } = page["messages/index"];
+  // A make opened with an older version of a recipe has the id in its log.
+  const told = sourceWords("published_brine_temp");
+  assert.match(told, /10 to 15 °C.* \(no longer cited\)$/);
+  assert.doesNotMatch(sourceWords("guelph_food_science_gouda"), /no longer|_/);
+  assert.equal(sourceWords("Aunt Ida’s notebook"), "Aunt Ida’s notebook");
 });

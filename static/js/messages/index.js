@@ -146,11 +146,16 @@ export function own(text) {
 
 /**
  * What a figure rests on: a source that we know by its id, or somebody's own words.
+ * A make that was opened with an older recipe names what is cited no longer, and says so.
  *
  * @param {string} source
  */
 export function sourceWords(source) {
-  return textOf("source." + source) ?? (rest.value ? source : "");
+  const retired = textOf("retired." + source);
+  return (
+    textOf("source." + source) ??
+    (retired ? t("sources.retired", { source: retired }) : rest.value ? source : "")
+  );
 }
 
 /**

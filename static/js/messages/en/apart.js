@@ -10,8 +10,8 @@ export const APART = {
   "broken.view": "It cannot be shown: its steps, timers and alarms are missing.",
   "broken.alarms": "Its alarms cannot be worked out: nothing rings for it.",
   "broken.due": "What is due in it is missing from this list.",
-  "broken.acts": "What falls together with it is not told.",
-  "broken.clashes": "What falls together is not told.",
+  "broken.acts": "What comes at the same time as it is not told.",
+  "broken.clashes": "What comes at the same time is not told.",
   "broken.tank": "Its account cannot be worked out.",
   "broken.tank_due": "When its wheels come out is missing from this list.",
   "broken.start": "Its equipment cannot be offered to a new make.",
@@ -25,7 +25,7 @@ export const APART = {
     "The program has a fault ({fault}). Every entry is kept. Tell whoever looks after the server.",
   "broken.open": "Open it",
   "broken.what_now":
-    "Work on by hand and by a timer of your own. All entries are kept, and the other makes go on. A maker can close or abandon this one.",
+    "Work on by hand and by a timer of your own. The other makes go on. A maker can close or abandon this one.",
   "unread.newer.one":
     "1 entry of a newer version of the app is kept but cannot be shown. Take the new version to see it.",
   "unread.newer.many":

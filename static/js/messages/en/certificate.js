@@ -4,9 +4,9 @@
 export const CERTIFICATE = {
   "certificate.title": "https in the room",
   "certificate.ends_soon":
-    "The server's certificate ends on {day} and was not renewed. After that day phones reach the server no more; what they enter stays on them. On the box, run: vatside tls",
+    "The server's certificate ends on {day} and was not renewed. After that day phones reach it no more. On the box, run: vatside tls",
   "certificate.root_key_away":
-    "The server's certificate ends on {day} and cannot be renewed without the root's key, which you keep elsewhere. On the box, run: vatside tls --root-key FILE",
+    "The server's certificate ends on {day}; renewing it takes the root's key that you keep elsewhere. On the box, run: vatside tls --root-key FILE",
   "certificate.address_changed":
     "The address of the box has changed. Phones that open the old one find nobody there. Give the box a fixed address in the router.",
   "certificate.address_lacking":

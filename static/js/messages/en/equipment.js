@@ -2,23 +2,16 @@
 // sums ("in."), but where those say too little ("equip.").
 
 export const EQUIPMENT = {
-  "kind.equipment_set": "equipment",
-  "line.equipment_set": "Equipment: {what} {value}",
-  "line.equipment_agreed": "Equipment: {what} {value}, agreed with {name}",
   "field.key": "The row",
   "field.agreed_with": "Whom it was agreed with",
   "field.equipment": "The equipment",
   "from.equipment": "equipment",
   "problem.agreed_with_missing": "{field}: whom it was agreed with is missing.",
 
-  "equip.title": "Equipment",
-  "equip.row_detail": "Press, bed, chart: what the sums ask for",
-
   // Results that come days later.
   "quantity.milk_phosphatase_mu_l": "Phosphatase of the milk",
   "quantity.cheese_phosphatase_ug": "Phosphatase: phenol of 0.25 g cheese",
   "quantity.phosphatase_test": "Phosphatase test",
-  "lab.row_detail": "Moisture, fat, salt, pH, phosphatase",
   "lab.lead":
     "A result may come days later, and into a closed make. It stands in the record with the time of its entry.",
 

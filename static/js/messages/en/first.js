@@ -13,4 +13,7 @@ export const FIRST = {
   "first.ended": "Day ended {at}",
   "first.end_late": "{end}, {by} late",
   "first.word": "Last entry from the room {age} ago",
+  "first.not_open":
+    "The app has not opened yet. What was entered on this phone is still on it.",
+  "first.again": "Load the app again",
 };

@@ -1,11 +1,22 @@
-// English texts of the curve, the live view and read-only links.
+// English texts of the live view and of read-only links.
 
 import { FIRST } from "./first.js";
 
 export const LIVE = {
   ...FIRST,
-  "curve.row": "Curve",
-  "curve.row_detail": "Temperature and acid against the recipe",
+  "live.stale": "OUT OF DATE",
+  "live.live": "LIVE",
+  "live.polling": "CHECKING EVERY 5 SECONDS",
+  "live.waiting": "CONNECTING",
+  "live.off": "NOT WATCHING",
+  "live.heard": "Updated {age} ago.",
+  "live.no_makes": "No make is open. It shows here once one is started.",
+  "live.never_heard": "Not updated yet.",
+  "live.last_entry": "Last entry from the room {age} ago",
+  "live.no_entry": "No entry from the room yet",
+  "live.open": "Look at this make",
+  "live.whole_end": "The last step ends about {at}",
+  "alert.seen_short": "(seen)",
 
   "live.first": "AS THE SERVER SEES IT",
   "live.as_of": "As it stood at {at}",
@@ -15,8 +26,43 @@ export const LIVE = {
 
   "error.no_guest": "Open the link that you were given once more.",
   "error.link_unknown": "This link is not known here. Ask the creamery for a new one.",
-  "error.link_revoked": "The creamery took this link back. It shows nothing any more.",
+  "error.link_revoked": "The creamery revoked this link. It shows nothing any more.",
   "error.link_ended": "This link has ended. Ask the creamery for a new one.",
   "error.unknown_link": "There is no such link.",
   "error.too_many_makes": "A link shows at most 50 makes.",
+
+  "stage.milk": "Milk",
+  "stage.heat": "Heat",
+  "stage.set": "Set",
+  "stage.cut": "Cut and wash",
+  "stage.press": "Mould and press",
+  "stage.brine": "Brine",
+  "stage.store": "Store",
+  "band.done": "{stage}: done at {at}.",
+  "band.left_open": "{stage}: left open.",
+  "band.running": "{stage}: now, until about {at}.",
+  "band.running_late": "{stage}: now, until about {at}, {by} late.",
+  "band.running_on": "{stage}: now.",
+  "band.running_on_late": "{stage}: now, {by} late.",
+  "band.to_come": "{stage}: from about {at}.",
+  "live.next_hour": "Within the hour",
+  "live.nothing_hour": "Nothing falls due.",
+  "live.not_read": "not read yet",
+  "live.aim": "Wanted",
+  "live.wanted": "wanted {wanted}",
+  "live.curve": "{what}: {value} at {at}",
+  "live.curve_wanted": "{what}: {value} at {at}, wanted {wanted}",
+  "clash.title": "At the same time",
+  "clash.head": "{n} things at about {at}",
+  "clash.end": "Finish: {step}",
+  "clash.later": "“{what}” may wait until {at}.",
+  "clash.later_short":
+    "“{what}” may wait until {at}, but no longer. Get a second pair of hands.",
+  "clash.earlier": "“{what}” may be done from {at} on.",
+  "clash.earlier_short":
+    "“{what}” may be done from {at} on, still close to the other. Get a second pair of hands.",
+  "clash.none": "Neither may wait. Get a second pair of hands.",
+  "clash.more.one": "and 1 more within a day",
+  "clash.more.many": "and {n} more within a day",
+  "clash.new_make": "this new make",
 };

@@ -2,9 +2,9 @@
 // figures come in as {names}, already written by format.js.
 
 import { ALARM } from "./alarm.js";
-import { EQUIPMENT } from "./equipment.js";
+import { DOSES } from "./doses.js";
 import { HANDS } from "./hands.js";
-import { LIVE } from "./live.js";
+import { MATTERS } from "./matters.js";
 import { NOW } from "./now.js";
 import { TRADE } from "./trade.js";
 import { WORDS } from "./words.js";
@@ -12,27 +12,33 @@ import { WORDS } from "./words.js";
 export const PAGE = {
   ...TRADE,
   ...ALARM,
-  ...EQUIPMENT,
+  ...DOSES,
   ...HANDS,
-  ...LIVE,
+  ...MATTERS,
   ...NOW,
   ...WORDS,
   "word.back": "Back",
   "word.change": "Change",
   "word.done": "Done",
   "word.moment": "a moment",
-  "word.next": "Next",
-  "word.no": "No",
   "word.seen": "Seen",
   "word.show": "Show",
-  "word.yes": "Yes",
 
   "state.act": "ACT NOW",
   "state.check": "CHECK",
+  "state.waiting": "WAITING",
+  "state.ready": "READY",
+  "state.running": "RUNNING",
   "state.due": "DUE",
-  "state.do": "DO",
+  "state.late": "LATE",
+  "state.stopped": "STOPPED",
+  "state.done": "DONE",
+  "state.skipped": "SKIPPED",
   "state.ok": "OK",
 
+  "nav_group.work": "Work",
+  "nav_group.watch": "Watching",
+  "nav_group.set_up": "Setting up",
   "nav.menu": "Menu",
   "nav.now": "Now",
   "nav.make": "Make",
@@ -51,7 +57,9 @@ export const PAGE = {
   "nav_detail.sums": "Each computation of a make on its own",
   "nav_detail.store": "Brine tanks and ageing wheels",
   "nav_detail.trends": "Is a make like the others?",
+  "nav.pin": "PIN",
   "nav.pair": "Join",
+  "nav_detail.pin": "For signing and for holds",
   "nav_detail.now": "All that is due, in every make",
   "nav_detail.makes": "Old and open ones, with their records",
   "nav_detail.new": "Choose a recipe and start",
@@ -92,16 +100,6 @@ export const PAGE = {
   "trouble.not_saved": "Not saved: {what}. {why}",
   "unsaved.some.one": '1 value is not saved. It is kept under "Needs a look".',
   "unsaved.some.many": '{n} values are not saved. They are kept under "Needs a look".',
-  "unsaved.storage_failed":
-    "This phone could not write it down. Write it on paper too, then try again.",
-  "unsaved.storage_full":
-    "This phone has no room left. Write it on paper too, make room, then try again.",
-  "unsaved.storage_blocked":
-    "Another window of Vatside holds the storage. Close it, then try again.",
-  "unsaved.not_paired": "This phone has not joined the creamery yet.",
-  "unsaved.refused": "It cannot be true or is not allowed.",
-  "unsaved.retry": "Try again",
-  "unsaved.drop": "Let it go",
 
   "countdown.left": "left, until {at}",
   "countdown.over": "over, was due {at}",
@@ -112,6 +110,9 @@ export const PAGE = {
   "keypad.wanted": "Wanted: {band}",
   "keypad.from_before": "Typed at {at}, not saved yet.",
   "keypad.last": "Last: {value}",
+  "keypad.last_aged": "Last: {value}, {age} ago",
+  "keypad.offer_last": "Save {value}, as {age} ago",
+  "keypad.offer_wanted": "Save {value}, as wanted",
   "keypad.no_last": "No value before",
   "keypad.save": "Save",
   "keypad.unsaved":
@@ -122,6 +123,10 @@ export const PAGE = {
   "keypad.more": "A little more",
   "keypad.sign": "Plus or minus",
   "keypad.ask": "{side} {limit}. Look again: is it right?",
+  "keypad.ask_unit":
+    "{value} {unit} is far from what this step wants; {value} {other} would fit. Keep it in {unit}?",
+  "round.both": "Milk and air space",
+  "round.then": "Then: {what}",
   "keypad.ask_last": "{value}, last {last}: {side} {limit}. Keep it?",
   "keypad.unlikely_low": "It is seldom below",
   "keypad.unlikely_high": "It is seldom above",
@@ -168,7 +173,7 @@ export const PAGE = {
     "This phone asks too often. What it has to send stays here and is sent in a moment.",
   "error.unsent_wait": "Entries wait on this phone. Send them or save them first.",
   "error.disk_full":
-    "The disk of the server is full. This phone keeps its entries and sends them when there is room. On the server, remove what is not needed, old copies first.",
+    "The server's disk is full. Entries stay here and are sent when there is room. On the server, remove old copies first.",
   "error.disk_read_only":
     "The disk of the server takes no entries. This phone keeps them. The disk may be failing: on the server, copy the data elsewhere.",
   "error.server_failed": "The server failed. Try again.",
@@ -183,7 +188,7 @@ export const PAGE = {
 
   "pair.title": "Join the creamery",
   "pair.lead":
-    "Open the link that the owner shows you, or type the code from the owner's screen. For the very first phone, the code is shown where the server was started.",
+    "Open the link that the owner shows you, or type the owner's code. The very first phone's code is shown where the server was started.",
   "pair.removed":
     "This phone was taken off. Its entries are still here. Ask the owner for a new code.",
   "pair.code": "Code",
@@ -205,9 +210,11 @@ export const PAGE = {
   "now.title": "Due now",
   "now.loading": "One moment: reading what this phone knows.",
   "now.nothing": "Nothing is due now",
-  "now.later": "Later",
   "now.makes": "Makes",
   "now.no_makes": "No make is open.",
+  "now.practice.one": "1 thing due for practice",
+  "now.practice.many": "{n} things due for practice",
+  "now.clashes": "At the same time, from {at}",
   "now.past": "All makes and their records",
   "now.more_alerts.one": "and 1 more to see",
   "now.more_alerts.many": "and {n} more to see",
@@ -219,9 +226,12 @@ export const PAGE = {
 
   "new.title": "Start a new make",
 
+  "late.coming": "One moment.",
   "late.missing":
     "This screen is not on this phone yet. It comes as soon as the server can be reached.",
   "late.again": "Load the app again",
+  "hold.missing":
+    "How the readings of the heat treatment are judged is not on this phone yet. It comes as soon as the server can be reached.",
   "make.loading": "Opening the make. If it was opened on another phone, connect once.",
   "make.batch": "Batch {batch}",
   "make.day_end": "Day ends about {at}",
@@ -235,17 +245,13 @@ export const PAGE = {
   "make_state.held": "On hold: a person must look before it goes on.",
   "make_state.closed": "This make is closed.",
   "make_state.abandoned": "This make was given up.",
+  "make_state.discarded": "This was discarded: nothing of it goes on.",
   "make_state.short_running": "running",
   "make_state.short_held": "on hold",
   "make_state.short_closed": "closed",
   "make_state.short_abandoned": "given up",
+  "make_state.short_discarded": "discarded",
 
-  "step.waiting": "WAITS",
-  "step.ready": "READY",
-  "step.running": "DO",
-  "step.late": "LATE",
-  "step.ended": "DONE",
-  "step.skipped": "SKIPPED",
   "step.place": "Step {n} of {total}",
   "step.round": "{n} of {total}",
   "step.title_round": "{title} ({n} of {total})",
@@ -269,10 +275,8 @@ export const PAGE = {
   "end.at_most": "Over when {what} is at most {value}.",
   "end.judged": "Over when the curd is judged ready.",
   "end.floc": "Cut at {factor} times the time to flocculation.",
-  "end.early_title": 'End "{step}" now?',
-  "end.early_do": "End the step",
 
-  "button.none": "Nothing to tap now. The button comes when there is something to do.",
+  "button.none": "Nothing to do now. The button comes when there is something to do.",
   "button.begin": "Begin: {step}",
   "button.end": "Finish: {step}",
   "button.reading": "Enter {what}",
@@ -303,63 +307,34 @@ export const PAGE = {
   "more.reading": "Enter another reading",
   "more.timer": "Start a timer",
   "more.turned": "Wheels turned",
+  "turn.all.one": "The one wheel is turned",
+  "turn.all.many": "All {n} wheels are turned",
   "more.steps": "Begin another step",
   "more.steps_detail": "All steps with their times",
   "more.record": "Record",
   "more.record_detail": "All entries; put one right or strike it out",
+  "curve.row": "Curve",
+  "curve.row_detail": "Temperature and acid against the recipe",
+  "equip.title": "Equipment",
+  "equip.row_detail": "Press, bed, chart: what the sums ask for",
+  "lab.row_detail": "Moisture, fat, salt, pH, phosphatase",
+  "store.lab": "From the laboratory",
   "more.end": "End this step now",
   "more.begin": "Begin now: {step}",
   "more.skip": "Skip this step",
   "more.batch": "The whole make",
   "more.batch_detail": "Hold, sign, close, give up",
-  "task.take": "I do it",
+  "task.take": "I’ll do it",
   "task.release": "Leave it",
   "task.by": "{name} has it",
-
-  "blocker.enter": "Enter it now: {what}",
-  "blocker.reading_missing": "{what} has not been entered.",
-  "blocker.add_missing": "{what} has not been entered.",
-  "blocker.target_not_met": "{what} has not reached what the recipe wants.",
-  "blocker.judgement_missing": "The curd has not been judged ready.",
-  "blocker.too_early": "The time of the recipe is not over.",
-  "begin.early_title": 'Begin "{step}" now?',
-  "begin.waits_on": "The recipe does this first:",
-  "begin.early_do": "Begin the step",
-  "skip.title": 'Skip "{step}"?',
-  "skip.lead": "The record keeps that it was skipped, by whom and why.",
-  "skip.do": "Skip the step",
-
-  "why.title": "Why?",
-  "why.more": "More words, if needed",
-  "why.words": "In your words",
-  "reason.curd_ready": "The curd was ready",
-  "reason.instrument_missing": "The instrument does not work",
-  "reason.done_not_written": "It was done, but not entered",
-  "reason.maker_decides": "The maker decided so",
-  "reason.order_changed": "We work in another order today",
-  "reason.not_this_time": "Not needed this time",
-  "reason.mistyped": "Typed wrong",
-  "reason.looked_again": "Looked again",
-  "reason.wrong_step": "Wrong step",
-  "reason.entered_late": "Entered later than it happened",
-  "reason.not_done": "It did not happen",
-  "reason.twice": "Entered twice",
-  "reason.reading_missing": "A reading is missing",
-  "reason.reading_off": "A reading is out of its band",
-  "reason.looks_wrong": "It looks or smells wrong",
-  "reason.test_back": "The test result is back",
-  "reason.all_done": "All steps are done",
-  "reason.milk_bad": "The milk was refused",
-  "reason.set_failed": "The milk did not set",
-  "reason.equipment_down": "Equipment broke down",
 
   "add.lot": "Lot",
   "add.use_by": "Use by",
   "add.lot_known": "Lot {lot}, use by {use_by}",
   "add.no_lot": "No lot entered yet",
   "add.lot_short": "lot {lot}",
-  "add.plan": "Recipe: {amount} ({band})",
-  "add.dose": "Recipe {amount}",
+  "add.plan": "Dose {amount}, recipe {band}",
+  "add.dose": "Dose {amount}",
   "add.no_plan": "No dose in the recipe",
   "add.put": "put in: {list}",
   "add.done": "IN",
@@ -372,16 +347,13 @@ export const PAGE = {
   "floc.window": "Cut between",
   "floc.floc_too_early": "Flocculation came earlier than the recipe expects.",
   "floc.floc_too_late": "Flocculation came later than the recipe expects.",
-  "judge.title": "How is the curd?",
   "judge.row": "Judge the curd",
   "judge.from": "from {at}",
   "judge.none": "not judged yet",
   "judge.last": "{what} at {at}, {name}",
-  "judge.save": "Save",
 
-  "mould.title": "Which mould size?",
-  "mould.how_many": "{size}: how many filled now?",
-  "mould.wheels": "wheels",
+  "mould.by_milk":
+    "{done} filled of {suggested} for the milk that came; {planned} were planned",
   "mould.counts": "{done} filled of {planned}",
 
   "timer.label": "What for?",
@@ -391,56 +363,19 @@ export const PAGE = {
   "timer.stop": "Stop",
   "timer.name": "Timer of {span}",
 
-  "note.title": "Note",
-  "note.label": "What should the record say?",
-  "note.save": "Save the note",
+  "caution.coming": "Looking for the cautions of this step …",
+  "caution.missing":
+    "The cautions of this step are not on this phone yet: it needs the network once.",
 
-  "caution.title": "Before you begin",
-  "caution.before": "Next: {step}",
-  "caution.read": "I have read this",
-
-  "twice.says":
-    '"{step}", {what}: {first} at {first_at} and {later} at {later_at}. Did it happen once or twice?',
-  "twice.same": "Once: the same",
-  "twice.really": "Really twice",
-  "twice.ask_maker": "A maker must say.",
-
-  "steps.title": "The whole day",
-  "steps.lead": "Tap an open step to go to it. Tap a done one to put it right.",
-  "steps.planned": "plan {span}",
-  "steps.expected": "expected {span}",
-  "steps.running": "runs {span}",
-  "steps.done": "was {span}",
-  "steps.waits": "waits on: {list}",
-  "steps.skipped": "skipped: {why}",
-  "timing.late": "{by} late",
-  "timing.early": "{by} early",
-
-  "record.title": "Record",
-  "time.earlier": "{n} minutes earlier",
-  "time.later": "{n} minutes later",
-
-  "live.stale": "OLD NEWS",
-  "live.live": "LIVE",
-  "live.polling": "ASKING EACH 5 SECONDS",
-  "live.waiting": "CONNECTING",
-  "live.off": "NOT WATCHING",
-  "live.heard": "Server heard {age} ago.",
-  "live.never_heard": "Server not heard yet.",
-  "live.last_entry": "Last entry from the room {age} ago",
-  "live.no_entry": "No entry from the room yet",
-  "live.open": "Look at this make",
-
-  "install.title": "Put it on the home screen",
-  "install.why":
-    "From the home screen it opens with no network, and the phone does not wipe its data after some days.",
-  "install.iphone_1": "Open this page in Safari.",
-  "install.iphone_2": 'Tap Share, then "Add to Home Screen".',
-  "install.iphone_3": "Open it from the home screen and join again there.",
-  "install.android_1": "Open this page in Chrome.",
-  "install.android_2":
-    'Tap the three dots, then "Install app" or "Add to home screen".',
-  "install.android_3": "Open it from the home screen.",
-  "install.locked":
-    "A locked phone cannot ring from this app. For a time that must not be missed, set the phone's own timer too.",
+  "problem.treatment_not_allowed":
+    "The recipe has no way for that treatment. It has: {limit}.",
+  "problem.treatment_is_the_same": "The milk is treated so already.",
+  "problem.milk_was_heated":
+    "The milk was held hot, so it is no longer raw. Choose heat-treated instead.",
+  "problem.unknown_treatment": "{field}: {limit} is no treatment that this app knows.",
+  "problem.hold_of_other_treatment":
+    "{field}: this hold does not belong to the way {limit}. Pasteurised milk is held by a rule, heat-treated milk by own figures, raw milk not at all.",
+  "problem.treatment_without_hold":
+    "The way {limit} has no step that holds the milk hot.",
+  "field.treatment": "The treatment",
 };

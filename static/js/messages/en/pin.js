@@ -1,15 +1,13 @@
 // PINs, and how an act was proved. Not brought with the page: see en/index.js.
 
 export const PIN = {
-  "nav.pin": "PIN",
-  "nav_detail.pin": "For signing and for holds",
   "pin.opening": "One moment…",
   "pin.missing":
     "The PIN pad is not on this phone yet. Open it once where the server is in reach.",
   "pin.of": "PIN of {name}",
   "pin.enter": "PIN of {name}",
   "pin.choose":
-    "{name} has no PIN yet. Choose 4 to 8 digits; more are harder to guess. It signs and lifts holds on every phone here, and nobody can look it up.",
+    "{name} has no PIN yet. Choose 4 to 8 digits; more are harder to guess. It signs and lifts holds; nobody can look it up.",
   "pin.again": "The same digits once more.",
   "pin.before": "The PIN that {name} has now.",
   "pin.next": "Next",
@@ -26,11 +24,11 @@ export const PIN = {
   "pin.wrong.many": "Wrong PIN. {n} more tries before a wait.",
   "pin.wait": "Too many wrong PINs. Wait {span}.",
   "pin.locked":
-    "Ten wrong PINs on this phone. From now on the server looks at them: go where it is in reach, or let the owner reset the PIN.",
+    "Ten wrong PINs on this phone. Only the server checks them now: go where it is in reach, or let the owner reset the PIN.",
   "pin.no_server":
     "The server is not in reach, and this needs it once. Nothing is lost: it can be done later.",
   "pin.not_here":
-    "{name} has no PIN yet. Set it on the phone of {name}, under Who; or let the owner allow it here for half an hour, under People.",
+    "{name} has no PIN yet. Set it on the phone of {name}, under Who; or the owner allows it for half an hour, under People.",
   "pin.plain":
     "At this address others on the network could read the PIN. The https address keeps it secret.",
   "pin.hurry": "Hold now, without PIN",

@@ -12,10 +12,11 @@ export const ALARM = {
   "field.for_s": "El tiempo",
   "field.escalate_min": "Los minutos",
 
-  "alarm.timer": "Reloj «{label}»: se acabó el tiempo.",
+  "alarm.timer": "Temporizador «{label}»: se acabó el tiempo.",
   "alarm.step_due": "«{step}»: se acabó el tiempo.",
   "alarm.step_late": "«{step}» lleva retraso.",
   "alarm.reading_overdue": "{what}: lectura atrasada en «{step}».",
+  "alarm.readings_overdue": "{n} lecturas atrasadas en «{step}».",
   "alarm.since": "empezó hace {age}",
   "alarm.found_late": "(vista {by} después de empezar: esta pantalla dormía)",
   "alarm.silence": "Silenciar",

@@ -5,8 +5,9 @@ export const APART = {
   "broken.name": "{name}, lote {batch}",
   "broken.tank_name": "Salmuera {name}",
   "broken.no_name": "Todas las elaboraciones",
-  "broken.opening": "No se puede leer su inicio: faltan sus pasos, relojes y alarmas.",
-  "broken.view": "No se puede mostrar: faltan sus pasos, relojes y alarmas.",
+  "broken.opening":
+    "No se puede leer su inicio: faltan sus pasos, temporizadores y alarmas.",
+  "broken.view": "No se puede mostrar: faltan sus pasos, temporizadores y alarmas.",
   "broken.alarms": "No se pueden calcular sus alarmas: nada suena por ella.",
   "broken.due": "En esta lista falta lo que le toca.",
   "broken.acts": "No se dice qué coincide con ella.",
@@ -24,7 +25,7 @@ export const APART = {
     "El programa tiene un fallo ({fault}). Se guarda todo lo anotado. Avise a quien cuida del servidor.",
   "broken.open": "Abrirla",
   "broken.what_now":
-    "Siga a mano y con un reloj propio. Se guarda todo lo anotado y las demás elaboraciones siguen. Un quesero puede cerrarla o abandonarla.",
+    "Siga a mano y con un temporizador propio. Las demás elaboraciones siguen. Un quesero puede cerrarla o abandonarla.",
   "unread.newer.one":
     "Se guarda 1 anotación de una versión más nueva de la aplicación, pero no se puede mostrar. Instale la versión nueva para verla.",
   "unread.newer.many":

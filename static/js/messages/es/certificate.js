@@ -3,9 +3,9 @@
 export const CERTIFICATE = {
   "certificate.title": "https en la quesería",
   "certificate.ends_soon":
-    "El certificado del servidor termina el {day} y no se ha renovado. Después de ese día los teléfonos ya no llegan al servidor; lo que se anote queda en ellos. En el equipo, ejecute: vatside tls",
+    "El certificado del servidor termina el {day} y no se ha renovado. Después de ese día los teléfonos ya no llegan a él. En el equipo, ejecute: vatside tls",
   "certificate.root_key_away":
-    "El certificado del servidor termina el {day} y no puede renovarse sin la clave de la raíz, que usted guarda en otro lugar. En el equipo, ejecute: vatside tls --root-key FILE",
+    "El certificado del servidor termina el {day}; para renovarlo hace falta la clave de la raíz que usted guarda en otro lugar. En el equipo, ejecute: vatside tls --root-key FILE",
   "certificate.address_changed":
     "La dirección del equipo ha cambiado. Los teléfonos que abren la anterior no encuentran a nadie. Dé al equipo una dirección fija en el router.",
   "certificate.address_lacking":

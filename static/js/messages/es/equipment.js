@@ -26,7 +26,7 @@ export const EQUIPMENT = {
   "equip.vats": "Cubas de elaboraciones anteriores",
   "equip.has": "{what} {value}",
   "equip.more": "{n} más",
-  "equip.gap": "hueco {value} acordado con {name}",
+  "equip.gap": "intervalo {value} acordado con {name}",
   "equip.agreed": "Acordado con {name}",
   "equip.agreed_with": "¿Con quién se acordó?",
   "equip.agreed_lead":
@@ -47,11 +47,21 @@ export const EQUIPMENT = {
   "equip.plant_name": "Nombre de la planta, para el gráfico",
   "equip.recorder_number": "Número del registrador",
   "equip.sweetened": "La leche lleva azúcar",
+  "equip.ph_meter": "pH-metro",
+  "equip.check_every_days": "Días entre dos comprobaciones del termómetro",
+  "equip.titration": "Equipo para titular la acidez",
+  "pick.ph_meter.yes": "Hay uno",
+  "pick.ph_meter.no": "No hay, o no funciona",
+  "pick.titration.yes": "Hay uno",
+  "pick.titration.no": "No hay",
   "equip.sample_ml": "Leche para una titulación",
   "equip.plate_kg": "Plato entre piezas apiladas",
   "equip.dead_weight_kg": "Plato y tapa de la prensa",
   "equip.method": "Cómo se mide la salmuera",
   "equip.pack_units": "Unidades por sobre de fermento",
+  "equip.starter_lot": "Lote del fermento",
+  "equip.calcium_lot": "Lote del cloruro de calcio",
+  "equip.rennet_lot": "Lote del cuajo",
   "equip.bulb_error_k": "Error de cada bulbo",
   "quantity.milk_phosphatase_mu_l": "Fosfatasa de la leche",
   "quantity.cheese_phosphatase_ug": "Fosfatasa: fenol de 0,25\u00a0g de queso",
@@ -62,10 +72,11 @@ export const EQUIPMENT = {
 
   "hold.gap_usual":
     "Lecturas cada {span} como mucho: cifra propia de esta app, por acordar con el inspector.",
-  "hold.gap_own": "Lecturas cada {span} como mucho: un hueco propio más corto.",
+  "hold.gap_own": "Lecturas cada {span} como mucho: un intervalo propio más corto.",
   "hold.gap_agreed": "Lecturas cada {span} como mucho, según se acordó con {name}.",
-  "hold.gap_refused": "El hueco anotado de {span} no cuenta: no dice quién lo acordó.",
+  "hold.gap_refused":
+    "El intervalo anotado de {span} no cuenta: no dice quién lo acordó.",
   "note.gap_needs_name":
-    "Un hueco de {value}\u00a0s solo cuenta si está anotado en Equipo con el nombre de quien lo acordó. Se tomaron {limit}\u00a0s.",
+    "Un intervalo de {value}\u00a0s solo cuenta si está anotado en Equipo con el nombre de quien lo acordó. Se tomaron {limit}\u00a0s.",
   "hold.enter": "Anotar lo que falta",
 };

@@ -12,4 +12,7 @@ export const FIRST = {
   "first.ended": "Fin del día: {at}",
   "first.end_late": "{end}, {by} de retraso",
   "first.word": "Última anotación de la sala hace {age}",
+  "first.not_open":
+    "La aplicación aún no se ha abierto. Lo anotado en este teléfono sigue en él.",
+  "first.again": "Cargar la aplicación de nuevo",
 };

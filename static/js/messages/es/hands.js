@@ -2,18 +2,18 @@
 // en/hands.js, in its order.
 
 export const HANDS = {
-  "lock.button": "Fijar",
-  "lock.button_label": "Fijar la pantalla contra el agua",
-  "lock.title": "Pantalla fija: los toques no hacen nada",
-  "lock.hint": "Para abrir: mantenga la barra 2\u00a0segundos y suelte.",
+  "lock.button": "Bloquear",
+  "lock.button_label": "Bloquear la pantalla contra el agua",
+  "lock.title": "Pantalla bloqueada: los toques no hacen nada",
+  "lock.hint": "Para desbloquear: mantenga la barra 2 segundos y suelte.",
   "lock.hint_alarm": "Para silenciar: mantenga la barra 2\u00a0segundos y suelte.",
-  "lock.hold": "Mantenga para abrir",
+  "lock.hold": "Mantenga para desbloquear",
   "lock.hold_alarm": "Mantenga para silenciar la alarma",
   "lock.let_go": "Ahora suelte",
   "lock.water": "Seque la barra y pruebe otra vez",
   "hold.hint": "Mantenga 1\u00a0segundo y suelte.",
   "hold.again": "Pulse otra vez",
-  "lock.opening": "Abriendo.",
+  "lock.opening": "Desbloqueando.",
   "make.left_open": "Sigue abierto: {step}",
   "make.left_open_detail": "Podía empezar, y ya va un paso posterior",
 
@@ -23,7 +23,8 @@ export const HANDS = {
   "keypad.full": "Es demasiado largo para otra cifra.",
   "hands.title": "Pedal, pulsador, voz",
   "pedal.use": "Usar un pedal o pulsador",
-  "pedal.use_detail": "Pulsa el botón grande de un paso, también con la pantalla fija",
+  "pedal.use_detail":
+    "Pulsa el botón grande de un paso, también con la pantalla bloqueada",
   "pedal.do": "Pulsa el botón grande",
   "pedal.other": "Silencia la alarma, o lo dice otra vez",
   "pedal.keys": "{keys}. Toque para cambiar.",

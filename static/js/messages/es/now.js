@@ -4,7 +4,7 @@
 export const NOW = {
   "now.late": "Con retraso",
   "now.now": "Ahora",
-  "now.hour": "Antes de una hora",
+  "now.hour": "En la próxima hora",
   "now.today": "Hoy, más tarde",
   "now.days": "Después de hoy",
   "now.show_more.one": "Ver 1 más",
@@ -14,7 +14,7 @@ export const NOW = {
   "due.unload.many": "Sacar {n} piezas de {tank} ({size})",
   "due.turned": "Volteadas",
   "due.may_wait": "Puede esperar hasta {at}",
-  "clash.title": "Coincide",
+  "clash.title": "Al mismo tiempo",
   "clash.head": "{n} cosas hacia {at}",
   "clash.end": "Terminar: {step}",
   "clash.later": "«{what}» puede esperar hasta {at}.",
@@ -46,16 +46,18 @@ export const NOW = {
   "task.stale": "{name} lo tomó a las {at}. ¿Sigue así?",
   "task.over": "Tomarlo yo",
   "task.from_you": "{name} tomó esto de usted a las {at}",
-  "caution.begin": "Leído. Empezar ya",
   "live.whole_end": "El último paso acaba hacia {at}",
   "practice.mark": "PRÁCTICA",
   "practice.name": "Práctica: {name}",
   "practice.row": "Una elaboración de práctica",
   "practice.row_detail":
     "No cuenta en nada: ni en gráficos ni en tanques, y no se avisa al dueño",
-  "practice.record": "Esta elaboración fue de práctica. No habla de ningún queso.",
+  "practice.record": "Esta elaboración fue de práctica. No se hizo ningún queso.",
   "skip.ask_maker":
     "Solo un quesero puede saltar un paso. Pregúntele, o vuelva y haga el paso.",
   "alarm.unshown":
-    "Esta elaboración no se puede mostrar y sus relojes no suenan. Vaya a verla",
+    "Esta elaboración no se puede mostrar y sus temporizadores no suenan. Vaya a verla",
+  "now.practice.one": "1 cosa de práctica",
+  "now.practice.many": "{n} cosas de práctica",
+  "now.clashes": "A la vez, desde {at}",
 };

@@ -9,7 +9,7 @@ export const PIN = {
   "pin.of": "PIN de {name}",
   "pin.enter": "PIN de {name}",
   "pin.choose":
-    "{name} aún no tiene PIN. Elija de 4 a 8 cifras; cuantas más, más difícil de adivinar. Sirve para firmar y para quitar esperas en todos los teléfonos de aquí, y nadie puede verlo.",
+    "{name} aún no tiene PIN. Elija de 4 a 8 cifras; cuantas más, más difícil de adivinar. Sirve para firmar y para quitar esperas; nadie puede verlo.",
   "pin.again": "Las mismas cifras otra vez.",
   "pin.before": "El PIN que {name} tiene ahora.",
   "pin.next": "Siguiente",

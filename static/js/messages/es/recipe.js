@@ -1,14 +1,14 @@
 // The recipe's own texts in Spanish, by their English text, in the recipe's order.
 
 export const RECIPE = {
-  "Quernbeck washed wheel": "Pieza lavada Quernbeck",
+  "Washed-curd wheel": "Pieza de cuajada lavada",
   "A Gouda-type washed-curd wheel in two sizes, from cold milk to the store. Each figure names its source. Your site procedure, your licensing authority and the chart of your pasteuriser come before anything written here.":
     "Una pieza tipo Gouda de cuajada lavada en dos tamaños, de la leche fría a la cava. Cada cifra dice su fuente. El procedimiento de su quesería, su autoridad sanitaria y el gráfico de su pasteurizador van antes que todo lo escrito aquí.",
   "Small wheel": "Pieza pequeña",
   "Large wheel": "Pieza grande",
   "Starter, direct, deep-frozen": "Fermento directo, ultracongelado",
   "Bulk starter, if used in place of packs":
-    "Fermento cultivado, si se usa en vez de sobres",
+    "Cultivo madre, si se usa en vez de sobres",
   "Calcium chloride": "Cloruro de calcio",
   "Lay more weight on, spread evenly.": "Ponga más peso, bien repartido.",
   "Take weight off, so that the whey still runs out of the bed.":
@@ -73,6 +73,8 @@ export const RECIPE = {
   "Hold the milk hot": "Mantener caliente la leche",
   "Keep the lid shut and the stirrer on for the whole hold.":
     "Tenga la tapa cerrada y el agitador en marcha toda la retención.",
+  "Read milk and air space together, each time the countdown asks.":
+    "Lea juntos la leche y el espacio de aire cada vez que lo pida la cuenta atrás.",
   "Read the milk and the air space every 5 minutes.":
     "Mida la leche y el espacio de aire cada 5 minutos.",
   "Add nothing. The chart of the pasteuriser is the record that counts.":
@@ -139,7 +141,7 @@ export const RECIPE = {
   "The milk is sour already. Write it down and ask the person in charge before you go on.":
     "La leche ya está ácida. Anótelo y pregunte a la persona a cargo antes de seguir.",
   "Check the pH meter against a standard, and the milk for water or cleaner left in the vat.":
-    "Compruebe el pH-metro con un patrón, y que no quede agua ni limpiador en la cuba.",
+    "Compruebe el pH-metro con un patrón, y que no quede agua ni producto de limpieza en la cuba.",
   "Warm the milk gently first: cold milk makes a slow starter.":
     "Caliente antes la leche con suavidad: con leche fría el fermento va lento.",
   "Cool the milk first: too warm harms the starter.":
@@ -172,7 +174,7 @@ export const RECIPE = {
   "Mix the rennet into 10 times as much cool water without chlorine, just before use.":
     "Mezcle el cuajo con 10 veces su volumen de agua fresca sin cloro, justo antes de usarlo.",
   "Begin this step as you pour: the clock for the cut starts here.":
-    "Empiece este paso al verter: aquí arranca el reloj del corte.",
+    "Empiece este paso al verter: desde aquí se cuenta el tiempo hasta el corte.",
   "Spread it over the whole vat and stir for about 2 minutes.":
     "Repártalo por toda la cuba y agite unos 2 minutos.",
   "Stop the stirrer, lift it clear and let the milk stand still.":
@@ -236,13 +238,15 @@ export const RECIPE = {
     "Empiece el paso siguiente antes de que el grano se apelmace en el fondo.",
 
   "Draw off the first whey": "Sacar el primer suero",
-  "Put strainer and net in place to catch stray curd.":
-    "Ponga colador y red para retener el grano suelto.",
-  "Measure the pH of the whey.": "Mida el pH del suero.",
+  "Stop the stirrer and let the curd sink. Put strainer and net in place to catch stray curd.":
+    "Pare el agitador y deje que la cuajada se asiente. Ponga el colador y la red para retener la cuajada suelta.",
+  "Measure the pH of the whey, or its acidity.": "Mida el pH del suero, o su acidez.",
   "Draw off about a third of the whey and measure how much.":
     "Saque cerca de un tercio del suero y mida cuánto.",
   "Draw off more before the wash, or the water will not warm the curd to the figure.":
     "Saque más antes del lavado, o el agua no calentará el grano hasta la cifra.",
+  "Read the pH again by the time shown, with the meter checked, and keep the curd at its temperature. Do not wash while it stands. If it still stands, ask the person in charge: hold the make as a separate lot or end it. Add no acid and no second starter to make up for it.":
+    "Mida otra vez el pH antes de la hora indicada, con el pH-metro comprobado, y mantenga la cuajada a su temperatura. No lave mientras esté parado. Si sigue parado, pregunte al responsable: separar la elaboración como lote aparte o terminarla. No añada ácido ni un segundo fermento para compensar.",
   "Write it down. Less water is needed to reach the figure: add it slowly.":
     "Anótelo. Hace falta menos agua para llegar a la cifra: añádala despacio.",
   "Write it down. Check the pH meter and the thermometer. Go on to the next step sooner.":
@@ -350,16 +354,14 @@ export const RECIPE = {
     "Pese un bloque de cada tamaño antes de cortar los demás.",
   "Cover the blocks: cold curd does not close.":
     "Tape los bloques: la cuajada fría no se cierra.",
-  "Cut the blocks larger and fill fewer moulds.":
-    "Corte los bloques más grandes y llene menos moldes.",
-  "Cut the blocks smaller and fill one more mould.":
-    "Corte los bloques más pequeños y llene un molde más.",
 
   "Fill the moulds": "Llenar los moldes",
   "Put a block in each mould, with cloth and lid.":
     "Ponga un bloque en cada molde, con paño y tapa.",
   "Press loose bits into the corners, not on top.":
     "Apriete los trozos sueltos en las esquinas, no encima.",
+  "Lay a mark with batch and date on each wheel: press, brine and store are shared.":
+    "Ponga en cada pieza una marca con lote y fecha: prensa, salmuera y cava se comparten.",
   "Write down how many of each size you filled.": "Anote cuántos llenó de cada tamaño.",
   "Press the full moulds now and fill the rest after.":
     "Prense ya los moldes llenos y llene los demás después.",
@@ -397,6 +399,8 @@ export const RECIPE = {
     "Voltee cada pieza y póngala otra vez para la noche.",
   "Write it down and hold this make as a separate lot. Check starter lot, drug test and temperature. Follow your site procedure and ask your licensing authority before release. Keep the wheels where they are and read again in an hour.":
     "Anótelo y separe esta elaboración como lote aparte. Revise el lote del fermento, la prueba de antibióticos y la temperatura. Siga el procedimiento de su quesería y pregunte a su autoridad sanitaria antes de darle salida. Deje las piezas donde están y mida otra vez en una hora.",
+  "Read again by the time shown, with the meter checked, and keep the wheels warm. If it still stands, ask the person in charge before the night: without living starter the wheels are not left warm overnight. Hold the make as a separate lot.":
+    "Mida otra vez antes de la hora indicada, con el pH-metro comprobado, y mantenga las piezas calientes. Si sigue parado, pregunte al responsable antes de la noche: sin fermento vivo las piezas no se dejan calientes toda la noche. Separe la elaboración como lote aparte.",
   "Write it down. Ease the pressure for the night and unmould early.":
     "Anótelo. Baje la presión para la noche y desmolde pronto.",
 
@@ -414,6 +418,8 @@ export const RECIPE = {
     "Mida el pH y pese una pieza de cada tamaño.",
   "Write it down and hold this make as a separate lot. Check starter lot, drug test and temperature. Follow your site procedure and ask your licensing authority before release. Read again in an hour before you brine.":
     "Anótelo y separe esta elaboración como lote aparte. Revise el lote del fermento, la prueba de antibióticos y la temperatura. Siga el procedimiento de su quesería y pregunte a su autoridad sanitaria antes de darle salida. Mida otra vez en una hora antes de la salmuera.",
+  "Do not brine yet: salt does not help where the starter is dead. Read again by the time shown, with the meter checked. If it still stands, cool the wheels, hold them as a separate lot and ask your licensing authority what to test.":
+    "No ponga aún en salmuera: la sal no ayuda donde el fermento está muerto. Mida otra vez antes de la hora indicada, con el pH-metro comprobado. Si sigue parado, enfríe las piezas, sepárelas como lote aparte y pregunte a su autoridad sanitaria qué analizar.",
   "Write it down. Brine at once: cold and salt slow the acid.":
     "Anótelo. A la salmuera ya: el frío y la sal frenan la acidez.",
   "Weigh again. Write it down: a lighter wheel takes salt faster.":
@@ -424,16 +430,16 @@ export const RECIPE = {
     "Fuera de la prensa se seca el borde de las piezas: siga con la salmuera.",
 
   "Brine the small wheels": "Salar las piezas pequeñas",
-  "Check strength, temperature and pH of the brine first.":
-    "Mire antes la fuerza, la temperatura y el pH de la salmuera.",
+  "Check strength, temperature and pH of the brine first, and that each wheel bears its mark.":
+    "Compruebe antes la concentración, la temperatura y el pH de la salmuera, y que cada pieza lleva su marca.",
   "Lower the small wheels in gently.": "Meta las piezas pequeñas con cuidado.",
   "Salt the tops of floating wheels and turn them each day.":
     "Eche sal sobre las piezas que flotan y voltéelas cada día.",
   "Take them out on time and let them drip.": "Sáquelas a tiempo y déjelas escurrir.",
   "Add salt until the strength is back, and stir. Weak brine softens the rind and lets unwanted growth in. Write it down.":
-    "Añada sal hasta recuperar la fuerza, y remueva. La salmuera floja ablanda la corteza y deja crecer lo que no se quiere. Anótelo.",
+    "Añada sal hasta recuperar la concentración, y remueva. La salmuera floja ablanda la corteza y deja crecer lo que no se quiere. Anótelo.",
   "Add boiled, cooled water until the strength is back. Strong brine dries the rind.":
-    "Añada agua hervida y enfriada hasta recuperar la fuerza. La salmuera fuerte seca la corteza.",
+    "Añada agua hervida y enfriada hasta recuperar la concentración. La salmuera fuerte seca la corteza.",
   "Warm the brine slowly. Cold brine salts slowly: leave the wheels in longer.":
     "Caliente la salmuera despacio. La salmuera fría sala despacio: deje más tiempo las piezas.",
   "Cool the brine and write it down. Ask the person in charge.":
@@ -467,16 +473,26 @@ export const RECIPE = {
   "Coat the other side": "Recubrir la otra cara",
   "Turn the wheels and coat the other side and the edge.":
     "Voltee las piezas y recubra la otra cara y el canto.",
-  "Put on batch and date so that they can be read.":
-    "Ponga lote y fecha de modo que se lean bien.",
+  "See that batch and date can still be read.":
+    "Mire que lote y fecha aún se puedan leer.",
   "Leave it to dry.": "Deje secar.",
 
+  "Wax the wheels": "Encerar las piezas",
+  "Follow the label of the wax. Melt it over hot water, never on a flame.":
+    "Siga la etiqueta de la cera. Fúndala al baño maría, nunca sobre la llama.",
+  "See that the rind is clean and dry and that the mark stays readable under the wax.":
+    "Mire que la corteza esté limpia y seca y que la marca se lea bajo la cera.",
+  "Dip one side, let it set, then dip the other, until no bare spot is left.":
+    "Bañe un lado, deje que cuaje, bañe el otro, hasta que no quede nada sin cubrir.",
+  "Keep the wax warm and go on: wax that is too cold flakes off.":
+    "Mantenga la cera caliente y siga: la cera demasiado fría se desprende.",
   "Ripen in the store": "Madurar en la cava",
   "Turn the wheels each day for two weeks, then twice a week.":
     "Voltee las piezas cada día dos semanas, y después dos veces por semana.",
   "Read temperature and damp of the store each day.":
     "Mida cada día la temperatura y la humedad de la cava.",
-  "Wipe off mould and mend the coat.": "Limpie el moho y repare la capa.",
+  "Wipe off mould and mend coat or wax.":
+    "Quite el moho y repare el recubrimiento o la cera.",
   "Weigh a wheel of each size before it leaves.":
     "Pese una pieza de cada tamaño antes de que salga.",
   "Let the store warm slowly. Cold wheels ripen later: leave them longer.":
@@ -491,4 +507,127 @@ export const RECIPE = {
     "No les dé salida antes del tiempo que piden su plan y su autoridad sanitaria.",
   "Read the store now and write down what you find. A gap in the record stays a gap.":
     "Mida la cava ahora y anote lo que encuentra. Un hueco en el registro sigue siendo un hueco.",
+
+  "Shut the lid and start the stirrer.":
+    "Cierre la tapa y ponga en marcha el agitador.",
+  "Warm the milk to set": "Templar la leche para cuajar",
+  "Start the stirrer and run warm water round the jacket.":
+    "Ponga en marcha el agitador y pase agua templada por la camisa.",
+  "Stop the warm water a little before the figure: the milk goes on rising.":
+    "Corte el agua templada un poco antes de la cifra: la leche sigue subiendo.",
+  "Check the warm water and the stirrer. Write down why it is slow.":
+    "Revise el agua templada y el agitador. Anote por qué va lento.",
+  "Stop the warm water and cool the jacket. Write down how warm it got: too warm harms the starter, and hot milk may no longer count as raw.":
+    "Corte el agua templada y enfríe la camisa. Anote cuánto se calentó: demasiado calor daña el fermento, y la leche caliente puede ya no contar como cruda.",
+  "Figures of our own, in round numbers: hot enough to thin out what spoils cheese, short enough to keep the curd firm, and with no claim to pasteurise. The air under the lid is heated too, so that foam and splashes get as hot as the milk.":
+    "Cifras propias, en números redondos: bastante calor contra lo que estropea el queso, poco tiempo para que la cuajada quede firme, y sin pretender pasteurizar. También se calienta el aire bajo la tapa, para que la espuma y las salpicaduras se calienten como la leche.",
+  "Round figures of this recipe: hot enough to thin out what spoils cheese, short enough to keep the curd firm, and with no claim to pasteurise. The air under the lid is heated too, so that foam and splashes get as hot as the milk.":
+    "Cifras redondas de esta receta: bastante calor contra lo que estropea el queso, poco tiempo para que la cuajada quede firme, y sin pretender pasteurizar. También se calienta el aire bajo la tapa, para que la espuma y las salpicaduras se calienten como la leche.",
+  "Add nothing. The figures are our own: this milk does not count as pasteurised.":
+    "No añada nada. Las cifras son propias: esta leche no cuenta como pasteurizada.",
+  "Add nothing. The figures are those of this recipe: this milk does not count as pasteurised.":
+    "No añada nada. Las cifras son de esta receta: esta leche no cuenta como pasteurizada.",
+  "Heat at once. Milk or air space was too cold: the hold starts again from the beginning once both are hot enough. Write it down.":
+    "Caliente ya. La leche o el espacio de aire estaban demasiado fríos: la retención empieza de nuevo cuando ambos estén bastante calientes. Anótelo.",
+  "A reading that was missed cannot be made up. Write it down and read both thermometers now.":
+    "Una lectura perdida no se puede recuperar. Anótelo y lea ahora los dos termómetros.",
+
+  // What to do now, in one sentence; {names} are figures of the step.
+  "Once the drug test is negative, run {target/milk_volume_l} of milk into the tank.":
+    "Con la prueba de antibióticos negativa, pase {target/milk_volume_l} de leche al tanque.",
+  "Pump the milk into the clean vat; start the stirrer once it is covered.":
+    "Pase la leche a la cuba limpia; arranque el agitador cuando quede cubierto.",
+  "Keep the milk at {target/milk_temp_c} overnight, with the lid shut.":
+    "Mantenga la leche a {target/milk_temp_c} toda la noche, con la tapa cerrada.",
+  "Heat the milk to {end/at_least} and the air space to {target/air_space_temp_c}, stirring.":
+    "Caliente la leche a {end/at_least} y el espacio de aire a {target/air_space_temp_c}, agitando.",
+  "Heat the milk to {end/at_least}, with lid shut and stirrer on.":
+    "Caliente la leche a {end/at_least}, con la tapa cerrada y el agitador en marcha.",
+  "Warm the milk to {end/at_least}; stop the warm water a little before.":
+    "Temple la leche a {end/at_least}; corte el agua templada un poco antes.",
+  "Hold the milk at {target/milk_temp_c} for {lasts}, lid shut and stirrer on.":
+    "Mantenga la leche a {target/milk_temp_c} durante {lasts}, tapa cerrada y agitador en marcha.",
+  "Mark the end of the hold on the chart and write both thermometers beside it.":
+    "Marque el final de la retención en el gráfico y anote al lado los dos termómetros.",
+  "Turn the fans on and drain the hot water from the jacket.":
+    "Encienda los ventiladores y vacíe el agua caliente de la camisa.",
+  "Cool the milk to {end/at_most}; stop the cold water a little before.":
+    "Enfríe la leche a {end/at_most}; corte el agua fría un poco antes.",
+  "Lock out the drive, then fit the clean knives and stirrers.":
+    "Bloquee el motor con candado y monte las liras y los agitadores limpios.",
+  "Scatter {dose/starter} of starter over the milk, with the stirrer slow.":
+    "Esparza {dose/starter} de fermento sobre la leche, con el agitador lento.",
+  "Stir the starter slowly into the milk.": "Mezcle despacio el fermento en la leche.",
+  "Stir in {dose/calcium_chloride} of calcium chloride, well diluted.":
+    "Añada agitando {dose/calcium_chloride} de cloruro de calcio, bien diluido.",
+  "Stir slowly while the starter wakes; read the pH before the rennet.":
+    "Agite despacio mientras despierta el fermento; mida el pH antes del cuajo.",
+  "Dilute {dose/rennet} of rennet in 10 times as much cool water and pour it in.":
+    "Diluya {dose/rennet} de cuajo en 10 veces más de agua fresca y échelo.",
+  "Stir for 2 minutes, then stop the stirrer and let the milk stand.":
+    "Agite 2 minutos; después pare el agitador y deje quieta la leche.",
+  "Keep the vat still; watch for the first flakes, then for a clean break.":
+    "Deje quieta la cuba; espere los primeros flóculos y después el corte limpio.",
+  "Cut slowly at first, then faster, until the pieces are even.":
+    "Corte despacio al principio y luego más deprisa, hasta que los granos sean iguales.",
+  "Heat water for both washes to {end/at_least}: a quarter of the milk's volume.":
+    "Caliente agua para los dos lavados a {end/at_least}: la cuarta parte del volumen de leche.",
+  "Let the curd rest until the cut faces shine and hold together.":
+    "Deje reposar la cuajada hasta que las caras del corte brillen y aguanten.",
+  "Draw off {target/whey_drained_l} of whey through strainer and net.":
+    "Saque {target/whey_drained_l} de suero por el colador y la red.",
+  "Pour {pour/water_added_l} of water at {pour/water_temp_c}; stop when the curd reaches {end/at_least}.":
+    "Eche {pour/water_added_l} de agua a {pour/water_temp_c}; pare cuando la cuajada llegue a {end/at_least}.",
+  "Stop the water once the curd reaches {end/at_least}.":
+    "Pare el agua cuando la cuajada llegue a {end/at_least}.",
+  "Stop the stirrer, lift it clear and let the curd sink.":
+    "Pare el agitador, levántelo y deje que la cuajada se hunda.",
+  "Draw off about {target/whey_drained_l} of whey, until you see the curd.":
+    "Saque unos {target/whey_drained_l} de suero, hasta ver la cuajada.",
+  "Stir at {target/curd_temp_c} until the pieces are springy and do not stick.":
+    "Agite a {target/curd_temp_c} hasta que los granos sean elásticos y no se peguen.",
+  "Move curd and whey to the warm table without breaking the curd.":
+    "Pase cuajada y suero a la mesa templada sin romper la cuajada.",
+  "Lay plates under the whey and set {target/bed_load_kg} of weights evenly.":
+    "Ponga las placas bajo el suero y reparta {target/bed_load_kg} de pesos.",
+  "Lay plates on the bed, under the whey, and set the weights evenly.":
+    "Ponga placas sobre la cuajada, bajo el suero, y reparta los pesos.",
+  "Leave {target/bed_load_kg} of weights on; let the whey run off at the end.":
+    "Deje puestos {target/bed_load_kg} de pesos; deje salir el suero al final.",
+  "Leave the weights on; let the whey run off at the end.":
+    "Deje los pesos puestos; deje salir el suero al final.",
+  "Lift the weights off one at a time; see whether the bed has knitted.":
+    "Quite los pesos de uno en uno; mire si la cuajada está soldada.",
+  "Mark small and large blocks, cut straight down and weigh one of each.":
+    "Marque bloques pequeños y grandes, corte en vertical y pese uno de cada.",
+  "Put a block in each mould, with its mark, cloth and lid.":
+    "Ponga un bloque en cada molde, con su marca, paño y tapa.",
+  "Press the small wheels at {target/press_gauge_kpa/small}, the large at {target/press_gauge_kpa/large}.":
+    "Prense las piezas pequeñas a {target/press_gauge_kpa/small} y las grandes a {target/press_gauge_kpa/large}.",
+  "Press the wheels at {target/press_gauge_kpa/small} and write down the gauge.":
+    "Prense las piezas a {target/press_gauge_kpa/small} y anote el manómetro.",
+  "Press the wheels at {target/press_gauge_kpa/large} and write down the gauge.":
+    "Prense las piezas a {target/press_gauge_kpa/large} y anote el manómetro.",
+  "Stack the moulds straight, press lightly and write down the gauge.":
+    "Apile los moldes derechos, prense con suavidad y anote el manómetro.",
+  "Let the pressure off, turn each wheel and smooth its cloth.":
+    "Quite la presión, voltee cada pieza y alise su paño.",
+  "Let the pressure off, measure the pH of one wheel and turn them all.":
+    "Quite la presión, mida el pH de una pieza y voltéelas todas.",
+  "Let the pressure off, take the wheels out, trim and weigh them.":
+    "Quite la presión, saque las piezas, recórtelas y péselas.",
+  "Keep the small wheels in brine of {target/brine_salt_frac} at {target/brine_temp_c}; turn them daily.":
+    "Tenga las piezas pequeñas en salmuera al {target/brine_salt_frac} a {target/brine_temp_c}; voltéelas cada día.",
+  "Keep the large wheels in brine of {target/brine_salt_frac} at {target/brine_temp_c}; turn them daily.":
+    "Tenga las piezas grandes en salmuera al {target/brine_salt_frac} a {target/brine_temp_c}; voltéelas cada día.",
+  "Turn the wheels once a day until the rind is dry to the touch.":
+    "Voltee las piezas una vez al día hasta que la corteza esté seca al tacto.",
+  "Brush a thin, even coat on top and edge; let it dry.":
+    "Dé una capa fina y pareja de recubrimiento arriba y en el canto; deje secar.",
+  "Turn the wheels and coat the other side and the edge; let it dry.":
+    "Voltee las piezas y dé recubrimiento al otro lado y al canto; deje secar.",
+  "Dip one side, let it set, then dip the other until none is bare.":
+    "Sumerja un lado, deje cuajar la cera y sumerja el otro, sin dejar calvas.",
+  "Keep the store at {target/store_temp_c} and {target/store_humidity_frac} damp; turn and wipe the wheels.":
+    "Mantenga la cava a {target/store_temp_c} y {target/store_humidity_frac} de humedad; voltee y limpie las piezas.",
 };

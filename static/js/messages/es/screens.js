@@ -13,10 +13,19 @@ export const SCREENS = {
 
   "state.act": "ACTÚE YA",
   "state.check": "REVISAR",
+  "state.waiting": "AÚN NO",
+  "state.ready": "A PUNTO",
+  "state.running": "EN CURSO",
   "state.due": "TOCA",
-  "state.do": "HACER",
+  "state.late": "RETRASO",
+  "state.stopped": "DETENIDO",
+  "state.done": "HECHO",
+  "state.skipped": "SALTADO",
   "state.ok": "OK",
 
+  "nav_group.work": "Trabajo",
+  "nav_group.watch": "Seguimiento",
+  "nav_group.set_up": "Ajustes",
   "nav.menu": "Menú",
   "nav.now": "Ahora",
   "nav.make": "Elaboración",
@@ -42,7 +51,7 @@ export const SCREENS = {
   "nav_detail.live": "Seguir cada elaboración según avanza",
   "nav_detail.recipes": "Leerlas, con la fuente de cada cifra",
   "nav_detail.people": "Quién puede hacer qué; añadir un teléfono",
-  "nav_detail.look": "Anotaciones que una persona debe juzgar",
+  "nav_detail.look": "Anotaciones que una persona debe mirar",
   "nav_detail.device": "¿Está listo para trabajar sin red?",
 
   "net.online": "Conectado",
@@ -97,6 +106,9 @@ export const SCREENS = {
   "keypad.wanted": "Meta: {band}",
   "keypad.from_before": "Tecleado a las {at}, aún sin guardar.",
   "keypad.last": "Último: {value}",
+  "keypad.last_aged": "Último: {value}, hace {age}",
+  "keypad.offer_last": "Guardar {value}, como hace {age}",
+  "keypad.offer_wanted": "Guardar {value}, como la meta",
   "keypad.no_last": "Sin valor anterior",
   "keypad.save": "Guardar",
   "keypad.unsaved":
@@ -107,6 +119,12 @@ export const SCREENS = {
   "keypad.more": "Un poco más",
   "keypad.sign": "Más o menos",
   "keypad.ask": "{side} {limit}. Mire otra vez: ¿está bien?",
+  "keypad.ask_unit":
+    "{value} {unit} está lejos de lo que pide este paso; {value} {other} encajaría. ¿Guardarlo en {unit}?",
+  "round.both": "Leche y espacio de aire",
+  "round.then": "Después: {what}",
+  "weigh.wheel": "{size}: pieza {n}",
+  "weigh.done": "Pesados",
   "keypad.ask_last": "{value}, antes {last}: {side} {limit}. ¿Guardarlo?",
   "keypad.unlikely_low": "Rara vez baja de",
   "keypad.unlikely_high": "Rara vez pasa de",
@@ -142,8 +160,7 @@ export const SCREENS = {
     "Esta anotación es de una versión más nueva. Instale la versión nueva.",
   "problem.not_correctable":
     "{field}: no se puede corregir. Tache la anotación y anótela de nuevo.",
-  "problem.not_allowed":
-    "Esta persona no puede hacerlo; hace falta el papel de {limit}.",
+  "problem.not_allowed": "Esta persona no puede hacerlo; hace falta el rol de {limit}.",
   "problem.circular_wait": "Hay pasos que se esperan unos a otros: {limit}.",
   "problem.removed_device": "Vino de un teléfono dado de baja.",
 
@@ -156,7 +173,7 @@ export const SCREENS = {
   "error.unsent_wait":
     "En este teléfono esperan anotaciones. Envíelas o guárdelas antes.",
   "error.disk_full":
-    "El disco del servidor está lleno. Este teléfono guarda lo anotado y lo enviará cuando haya sitio. En el servidor, quite lo que no haga falta, primero las copias viejas.",
+    "El disco del servidor está lleno. Lo anotado queda aquí y se envía cuando haya sitio. En el servidor, quite primero las copias viejas.",
   "error.disk_read_only":
     "El disco del servidor no admite anotaciones. Este teléfono las guarda. Puede que el disco esté fallando: en el servidor, copie los datos a otro lugar.",
   "error.server_failed": "El servidor falló. Inténtelo de nuevo.",
@@ -172,7 +189,7 @@ export const SCREENS = {
 
   "pair.title": "Unirse a la quesería",
   "pair.lead":
-    "Abra el enlace que le muestra el dueño, o escriba el código de la pantalla del dueño. Para el primer teléfono de todos, el código sale donde se arrancó el servidor.",
+    "Abra el enlace que le muestra el dueño, o escriba su código. El código del primer teléfono de todos sale donde se arrancó el servidor.",
   "pair.removed":
     "Este teléfono se dio de baja. Lo anotado sigue aquí. Pida un código nuevo al dueño.",
   "pair.code": "Código",
@@ -219,16 +236,17 @@ export const SCREENS = {
   "now.title": "Toca ahora",
   "now.loading": "Un momento: leyendo lo que sabe este teléfono.",
   "now.nothing": "Ahora no toca nada",
-  "now.later": "Más tarde",
   "now.makes": "Elaboraciones",
   "now.no_makes": "Ninguna elaboración abierta.",
+  "now.none_known":
+    "En este teléfono aún no hay elaboraciones. Empiece una, o conéctelo una vez.",
   "now.past": "Todas las elaboraciones y su registro",
   "now.more_alerts.one": "y 1 más por ver",
   "now.more_alerts.many": "y {n} más por ver",
   "due.step_begin": "Empezar: {step}",
   "due.step_end": "Terminar: {step}",
   "due.reading": "{what} ({step})",
-  "due.timer": "Reloj",
+  "due.timer": "Temporizador",
   "due.can_begin": "PUEDE EMPEZAR",
 
   "new.title": "Empezar elaboración",
@@ -252,9 +270,12 @@ export const SCREENS = {
   "new.not_set": "sin fijar",
   "new.open": "Empezar elaboración",
 
+  "late.coming": "Un momento.",
   "late.missing":
     "Esta pantalla aún no está en este teléfono. Llega en cuanto se alcanza el servidor.",
   "late.again": "Cargar la aplicación de nuevo",
+  "hold.missing":
+    "La evaluación de las lecturas del tratamiento térmico aún no está en este teléfono. Llega en cuanto se alcanza el servidor.",
   "make.loading":
     "Abriendo la elaboración. Si se abrió en otro teléfono, conéctelo una vez.",
   "make.batch": "Lote {batch}",
@@ -269,17 +290,13 @@ export const SCREENS = {
   "make_state.held": "En espera: una persona debe mirarla antes de seguir.",
   "make_state.closed": "Esta elaboración está cerrada.",
   "make_state.abandoned": "Esta elaboración se abandonó.",
+  "make_state.discarded": "Se desechó: nada de ella sigue.",
   "make_state.short_running": "en marcha",
   "make_state.short_held": "en espera",
   "make_state.short_closed": "cerrada",
   "make_state.short_abandoned": "abandonada",
+  "make_state.short_discarded": "desechada",
 
-  "step.waiting": "AÚN NO",
-  "step.ready": "A PUNTO",
-  "step.running": "HACER",
-  "step.late": "RETRASO",
-  "step.ended": "HECHO",
-  "step.skipped": "SALTADO",
   "step.place": "Paso {n} de {total}",
   "step.round": "{n} de {total}",
   "step.title_round": "{title} ({n} de {total})",
@@ -294,32 +311,31 @@ export const SCREENS = {
   "target.of_size": "{what}, {size}",
   "target.last": "Último {value} a las {at}",
   "dose.label": "{what}, añadir",
-  "verdict.below": "DEBAJO",
-  "verdict.above": "ENCIMA",
+  "verdict.below": "BAJO",
+  "verdict.above": "ALTO",
   "verdict.in_band": "DENTRO",
   "end.person": "Este paso termina cuando usted lo diga.",
   "end.time": "Dura {span} (receta: {band}).",
   "end.at_least": "Termina con esta lectura: {what}, {value} o más.",
   "end.at_most": "Termina con esta lectura: {what}, {value} o menos.",
-  "end.judged": "Termina cuando se juzga que la cuajada está a punto.",
+  "end.judged": "Termina cuando se valora que la cuajada está a punto.",
   "end.floc": "Cortar a {factor} veces el tiempo de floculación.",
   "end.early_title": "¿Terminar «{step}» ahora?",
   "end.early_do": "Terminar el paso",
 
-  "button.none":
-    "Ahora no hay nada que pulsar. El botón sale cuando haya algo que hacer.",
+  "button.none": "Ahora no hay nada que hacer. El botón sale cuando haya algo.",
   "button.begin": "Empezar: {step}",
   "button.end": "Terminar: {step}",
   "button.reading": "Anotar {what}",
   "button.add": "Añadir {what}: {amount}",
-  "button.judge": "Juzgar la cuajada",
+  "button.judge": "Valorar la cuajada",
   "button.mould": "Anotar moldes llenos",
 
   "block.readings": "Lecturas",
   "block.adds": "Se añade",
   "block.judge": "La cuajada",
   "block.moulds": "Moldes",
-  "block.timers": "Relojes",
+  "block.timers": "Temporizadores",
   "block.next": "Después",
   "block.more": "Otras cosas que hacer",
   "reading.last": "último {value} a las {at}",
@@ -336,8 +352,10 @@ export const SCREENS = {
 
   "more.note": "Escribir una nota",
   "more.reading": "Anotar otra lectura",
-  "more.timer": "Poner un reloj",
+  "more.timer": "Poner un temporizador",
   "more.turned": "Piezas volteadas",
+  "turn.all.one": "La pieza está volteada",
+  "turn.all.many": "Las {n} piezas están volteadas",
   "more.steps": "Empezar otro paso",
   "more.steps_detail": "Todos los pasos con sus horas",
   "more.record": "Registro",
@@ -355,7 +373,7 @@ export const SCREENS = {
   "blocker.reading_missing": "{what}: no se ha anotado.",
   "blocker.add_missing": "{what}: no se ha anotado.",
   "blocker.target_not_met": "{what}: aún no llega a lo que pide la receta.",
-  "blocker.judgement_missing": "No se ha juzgado que la cuajada esté a punto.",
+  "blocker.judgement_missing": "No se ha valorado que la cuajada esté a punto.",
   "blocker.too_early": "El tiempo de la receta no ha pasado.",
   "begin.early_title": "¿Empezar «{step}» ahora?",
   "begin.waits_on": "La receta hace esto antes:",
@@ -393,8 +411,8 @@ export const SCREENS = {
   "add.lot_known": "Lote {lot}, caduca {use_by}",
   "add.no_lot": "Lote sin anotar",
   "add.lot_short": "lote {lot}",
-  "add.plan": "Receta: {amount} ({band})",
-  "add.dose": "Receta {amount}",
+  "add.plan": "Dosis {amount}, receta {band}",
+  "add.dose": "Dosis {amount}",
   "add.no_plan": "Sin dosis en la receta",
   "add.put": "añadido: {list}",
   "add.done": "ECHADO",
@@ -408,31 +426,33 @@ export const SCREENS = {
   "floc.floc_too_early": "La floculación llegó antes de lo que espera la receta.",
   "floc.floc_too_late": "La floculación llegó después de lo que espera la receta.",
   "judge.title": "¿Cómo está la cuajada?",
-  "judge.row": "Juzgar la cuajada",
+  "judge.row": "Valorar la cuajada",
   "judge.from": "desde las {at}",
-  "judge.none": "sin juzgar aún",
+  "judge.none": "sin valorar aún",
   "judge.last": "{what} a las {at}, {name}",
   "judge.save": "Guardar",
 
   "mould.title": "¿Qué tamaño de molde?",
   "mould.how_many": "{size}: ¿cuántos llenos ahora?",
   "mould.wheels": "piezas",
+  "mould.by_milk":
+    "{done} llenos de {suggested} para la leche que llegó; previstos: {planned}",
   "mould.counts": "{done} llenos de {planned}",
 
   "timer.label": "¿Para qué?",
   "timer.how_long": "¿Cuánto tiempo?",
   "timer.other": "Otro tiempo",
-  "timer.start": "Poner el reloj",
+  "timer.start": "Poner el temporizador",
   "timer.stop": "Parar",
-  "timer.name": "Reloj de {span}",
+  "timer.name": "Temporizador de {span}",
 
   "note.title": "Nota",
   "note.label": "¿Qué debe decir el registro?",
   "note.save": "Guardar la nota",
 
-  "caution.title": "Antes de empezar",
-  "caution.before": "Después: {step}",
-  "caution.read": "Lo he leído",
+  "caution.coming": "Buscando las precauciones de este paso…",
+  "caution.missing":
+    "Las precauciones de este paso aún no están en este teléfono: necesita la red una vez.",
 
   "twice.says":
     "«{step}», {what}: {first} a las {first_at} y {later} a las {later_at}. ¿Pasó una vez o dos?",
@@ -484,8 +504,8 @@ export const SCREENS = {
   "live.polling": "PREGUNTA CADA 5\u00a0SEGUNDOS",
   "live.waiting": "CONECTANDO",
   "live.off": "SIN SEGUIR",
-  "live.heard": "Servidor oído hace {age}.",
-  "live.never_heard": "Servidor aún no oído.",
+  "live.heard": "Última señal hace {age}.",
+  "live.never_heard": "Aún sin señal del servidor.",
   "live.last_entry": "Última anotación de la sala hace {age}",
   "live.no_entry": "Aún nada anotado en la sala",
   "live.open": "Ver esta elaboración",
@@ -498,6 +518,30 @@ export const SCREENS = {
     "Usted cambió cifras. Solo valen después de guardar, y para elaboraciones abiertas desde entonces.",
   "recipe.save": "Guardar como versión nueva",
   "recipe.drop": "Descartar los cambios",
+  "problem.duplicate": "{field}: {limit} está dos veces.",
+  "problem.more_than_one": "{field}: solo un paso puede decirlo.",
+  "problem.never_added": "{field} no entra en ningún paso. Añádalo en uno o quítelo.",
+  "problem.never_falls": "{field}: el pH debe bajar desde {limit}.",
+  "problem.not_rising": "{field} debe ser posterior al anterior ({limit} s).",
+  "problem.rises": "{field} no debe subir por encima del anterior ({limit}).",
+  "problem.shares_not_one": "{field}: las partes de las piezas deben sumar {limit}.",
+  "problem.wrong_count":
+    "{field} no tiene el número de valores debido: se quieren {limit}.",
+  "problem.unknown_caution": "{field}: no se conoce la precaución {limit}.",
+  "problem.unknown_end": "{field}: ningún paso puede terminar por {limit}.",
+  "problem.unknown_ingredient": "{field}: la receta no tiene el ingrediente {limit}.",
+  "problem.unknown_judgement": "{field}: no se conoce la valoración {limit}.",
+  "problem.unknown_place": "{field}: no se conoce el lugar {limit}.",
+  "problem.unknown_quantity": "{field}: no se conoce la magnitud {limit}.",
+  "problem.unknown_size":
+    "{field}: la receta no tiene piezas de este tamaño ({limit}).",
+  "problem.stage_before": "{field}: espera a {limit}, de una etapa posterior.",
+  "problem.unknown_stage": "{field}: no se conoce la etapa {limit}.",
+  "problem.unknown_step": "{field}: la receta no tiene el paso {limit}.",
+  "problem.unknown_sum": "{field}: no se conoce el cálculo {limit}.",
+  "problem.no_output": "{field}: el cálculo no da {value}. Da: {limit}.",
+  "problem.output_unit":
+    "{field}: el cálculo responde en {value}, y esta cifra está en {limit}.",
   "recipe.saved": "Guardado como versión {n}.",
   "figure.lead": "Ahora {value}",
   "figure.value": "Valor ({unit})",
@@ -514,7 +558,7 @@ export const SCREENS = {
   "look.unsaved": "No se pudo guardar en este teléfono",
   "look.phone": "Apartado, de este teléfono",
   "look.server": "Apartado por el servidor",
-  "look.none": "Nada.",
+  "look.none": "Nada aquí.",
   "look.by": "{name}, {at}",
   "look.unknown": "Una anotación que esta app no puede leer",
   "look.send_again": "Enviar otra vez",
@@ -523,7 +567,7 @@ export const SCREENS = {
   "look_reason.removed_device": "Vino de un teléfono dado de baja.",
 
   "device.net": "Red",
-  "device.word": "Última respuesta del servidor, hace",
+  "device.word": "Última respuesta del servidor",
   "device.unsent": "Anotaciones sin enviar",
   "device.core": "Calcula la elaboración por sí solo",
   "device.core_ready": "Sí",
@@ -585,5 +629,18 @@ export const SCREENS = {
     "Toque los tres puntos y luego «Instalar aplicación» o «Añadir a pantalla de inicio».",
   "install.android_3": "Ábrala desde la pantalla de inicio.",
   "install.locked":
-    "Con el teléfono bloqueado, esta app no puede sonar. Para una hora que no puede pasarse, ponga también la alarma del teléfono.",
+    "Con el teléfono bloqueado, esta app no puede sonar. Para una hora que no puede pasarse, ponga también el temporizador del teléfono.",
+
+  "problem.treatment_not_allowed":
+    "La receta no tiene camino para ese tratamiento. Tiene: {limit}.",
+  "problem.treatment_is_the_same": "La leche ya se trata así.",
+  "problem.milk_was_heated":
+    "La leche se retuvo caliente y ya no es cruda. Elija tratada con calor.",
+  "problem.unknown_treatment":
+    "{field}: {limit} no es un tratamiento que esta aplicación conozca.",
+  "problem.hold_of_other_treatment":
+    "{field}: esta retención no es del camino {limit}. La leche pasteurizada se retiene según una norma, la tratada con calor según cifras propias, la cruda nunca.",
+  "problem.treatment_without_hold":
+    "El camino {limit} no tiene ningún paso que retenga la leche caliente.",
+  "field.treatment": "El tratamiento",
 };

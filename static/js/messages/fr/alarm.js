@@ -16,6 +16,7 @@ export const ALARM = {
   "alarm.step_due": "«\u00a0{step}\u00a0»\u00a0: c’est l’heure.",
   "alarm.step_late": "«\u00a0{step}\u00a0» est en retard.",
   "alarm.reading_overdue": "{what}\u00a0: mesure en retard dans «\u00a0{step}\u00a0».",
+  "alarm.readings_overdue": "{n} mesures en retard dans «\u00a0{step}\u00a0».",
   "alarm.since": "depuis {age}",
   "alarm.found_late": "(vue {by} après le début\u00a0: cet écran dormait)",
   "alarm.silence": "Silence",
@@ -27,7 +28,7 @@ export const ALARM = {
   "alarm.other_make": "Autre fabrication\u00a0: {whose}",
   "alarm.no_shift": "muet ici\u00a0: aucun poste commencé",
   "alarm.sound_off": "Le son n’est pas encore débloqué.",
-  "alarm.sound_interrupted": "Le téléphone a pris le son. Touchez l’écran.",
+  "alarm.sound_interrupted": "Le téléphone a coupé le son. Touchez l’écran.",
   "alarm.sound_none": "Ce navigateur ne peut pas faire de son.",
   "alarm.not_on_wall.one":
     "1 échéance n’est pas encore sur l’écran mural\u00a0: le serveur ne la connaît pas.",
@@ -133,7 +134,7 @@ export const ALARM = {
   "wall.no_deadline": "Aucune échéance",
   "wall.sound_ready": "Son actif",
   "wall.sound_off": "Son bloqué",
-  "wall.sound_interrupted": "Son pris",
+  "wall.sound_interrupted": "Son coupé",
   "wall.sound_none": "Pas de son dans ce navigateur",
 
   "error.no_deadline": "Aucune échéance de ce genre à venir.",

@@ -27,7 +27,7 @@ export const APART = {
     "Le programme a un défaut ({fault}). Toutes les saisies sont gardées. Prévenez qui s’occupe du serveur.",
   "broken.open": "L’ouvrir",
   "broken.what_now":
-    "Continuez à la main, avec un minuteur à vous. Toutes les saisies sont gardées et les autres fabrications continuent. Un fromager peut la clore ou l’abandonner.",
+    "Continuez à la main, avec un minuteur à vous. Les autres fabrications continuent. Un fromager peut la clore ou l’abandonner.",
   "unread.newer.one":
     "1 saisie d’une version plus récente de l’appli est gardée mais ne peut pas être montrée. Prenez la nouvelle version pour la voir.",
   "unread.newer.many":

@@ -3,9 +3,9 @@
 export const CERTIFICATE = {
   "certificate.title": "https dans la fromagerie",
   "certificate.ends_soon":
-    "Le certificat du serveur prend fin le {day} et n’a pas été renouvelé. Passé ce jour, les téléphones n’atteignent plus le serveur\u00a0; ce qu’on y note reste sur eux. Sur la machine, lancez\u00a0: vatside tls",
+    "Le certificat du serveur prend fin le {day} et n’a pas été renouvelé. Passé ce jour, les téléphones ne l’atteignent plus. Sur la machine, lancez\u00a0: vatside tls",
   "certificate.root_key_away":
-    "Le certificat du serveur prend fin le {day} et ne peut être renouvelé sans la clé de la racine, que vous gardez ailleurs. Sur la machine, lancez\u00a0: vatside tls --root-key FILE",
+    "Le certificat du serveur prend fin le {day}\u00a0; le renouveler demande la clé de la racine que vous gardez ailleurs. Sur la machine, lancez\u00a0: vatside tls --root-key FILE",
   "certificate.address_changed":
     "L’adresse de la machine a changé. Les téléphones qui ouvrent l’ancienne n’y trouvent personne. Donnez à la machine une adresse fixe dans le routeur.",
   "certificate.address_lacking":

@@ -13,4 +13,7 @@ export const FIRST = {
   "first.ended": "Journée finie\u00a0: {at}",
   "first.end_late": "{end}, {by} de retard",
   "first.word": "Dernière saisie de la salle il y a {age}",
+  "first.not_open":
+    "L’application ne s’est pas encore ouverte. Ce qui a été saisi sur ce téléphone y est toujours.",
+  "first.again": "Recharger l’application",
 };

@@ -42,21 +42,22 @@ export const NOW = {
     "La fabrication commence quand vous l’ouvrez. Regardez ici quel moment va le mieux.",
   "task.you": "vous",
   "task.mine": "Prise par vous",
-  "task.both": "Prise par {names}\u00a0: parlez-vous",
+  "task.both": "Prise par {names}\u00a0: concertez-vous",
   "task.stale": "Prise par {name} à {at}. Toujours vrai\u00a0?",
   "task.over": "Je reprends",
   "task.from_you": "{name} vous l’a reprise à {at}",
-  "caution.begin": "Lu. Commencer",
   "live.whole_end": "La dernière étape finit vers {at}",
   "practice.mark": "EXERCICE",
   "practice.name": "Exercice\u00a0: {name}",
   "practice.row": "Une fabrication d’exercice",
   "practice.row_detail":
     "Elle ne compte nulle part\u00a0: ni courbe, ni bac, et le responsable n’est pas prévenu",
-  "practice.record":
-    "Cette fabrication était un exercice. Elle ne parle d’aucun fromage.",
+  "practice.record": "Cette fabrication était un exercice. Aucun fromage n’a été fait.",
   "skip.ask_maker":
     "Seul un fromager peut sauter une étape. Demandez à un fromager, ou revenez faire l’étape.",
   "alarm.unshown":
     "Cette fabrication ne peut pas être montrée et ses minuteurs ne sonnent pas. Allez la voir",
+  "now.practice.one": "1 chose pour s’exercer",
+  "now.practice.many": "{n} choses pour s’exercer",
+  "now.clashes": "En même temps, dès {at}",
 };

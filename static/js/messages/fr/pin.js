@@ -9,7 +9,7 @@ export const PIN = {
   "pin.of": "Code PIN de {name}",
   "pin.enter": "Code PIN de {name}",
   "pin.choose":
-    "{name} n’a pas encore de code PIN. Choisissez de 4 à 8 chiffres\u00a0; plus il y en a, moins on le devine. Il sert à signer et à débloquer sur tous les téléphones d’ici, et personne ne peut le lire.",
+    "{name} n’a pas encore de code PIN. Choisissez de 4 à 8 chiffres\u00a0; plus il y en a, moins on le devine. Il sert à signer et à débloquer\u00a0; personne ne peut le lire.",
   "pin.again": "Les mêmes chiffres encore une fois.",
   "pin.before": "Le code PIN actuel de {name}.",
   "pin.next": "Suivant",

@@ -1,7 +1,7 @@
 // The recipes' own texts in French, by their exact English.
 
 export const RECIPE = {
-  "Quernbeck washed wheel": "Meule lavée Quernbeck",
+  "Washed-curd wheel": "Meule à caillé lavé",
   "A Gouda-type washed-curd wheel in two sizes, from cold milk to the store. Each figure names its source. Your site procedure, your licensing authority and the chart of your pasteuriser come before anything written here.":
     "Une meule à caillé lavé de type gouda, en deux tailles, du lait froid à la cave. Chaque chiffre cite sa source. La procédure de votre site, votre autorité de contrôle et le diagramme de votre pasteurisateur passent avant tout ce qui est écrit ici.",
   "Small wheel": "Petite meule",
@@ -11,11 +11,11 @@ export const RECIPE = {
   "Calcium chloride": "Chlorure de calcium",
   "Lay more weight on, spread evenly.": "Ajoutez du poids, bien réparti.",
   "Take weight off, so that the whey still runs out of the bed.":
-    "Enlevez du poids, pour que le lactosérum s’écoule encore du gâteau.",
+    "Enlevez du poids, pour que le petit-lait s’écoule encore du gâteau.",
   "Raise the pressure slowly to the figure, and look whether whey runs clear.":
-    "Montez la pression lentement jusqu’au chiffre, et regardez si le lactosérum sort clair.",
+    "Montez la pression lentement jusqu’au chiffre, et regardez si le petit-lait sort clair.",
   "Let the pressure down to the figure: a skin that closes early keeps whey in.":
-    "Baissez la pression jusqu’au chiffre : une croûte qui se ferme tôt retient du lactosérum.",
+    "Baissez la pression jusqu’au chiffre : une croûte qui se ferme tôt retient du petit-lait.",
   "Annatto colour": "Colorant rocou",
   "Rennet, single strength": "Présure, force simple",
 
@@ -42,7 +42,7 @@ export const RECIPE = {
   "Start the stirrer when the milk covers it.":
     "Lancez le brasseur quand le lait le couvre.",
   "Cold milk must stay cold: cool the jacket and write down why.":
-    "Le lait froid doit rester froid\u00a0: refroidissez la double paroi et notez pourquoi.",
+    "Le lait froid doit rester froid\u00a0: refroidissez la double enveloppe et notez pourquoi.",
 
   "Rest the milk cold": "Garder le lait au froid",
   "Keep the milk cold overnight, with the lid shut.":
@@ -59,11 +59,11 @@ export const RECIPE = {
   "Shut the lid, set the chart and start the stirrer.":
     "Fermez le couvercle, mettez le diagramme en place et lancez le brasseur.",
   "Run hot water round the jacket and heat the air under the lid.":
-    "Envoyez l’eau chaude dans la double paroi et chauffez l’air sous le couvercle.",
+    "Envoyez l’eau chaude dans la double enveloppe et chauffez l’air sous le couvercle.",
   "Read the milk and the air space as they rise.":
     "Mesurez le lait et l’air sous couvercle pendant la montée.",
   "Check the hot water, the jacket and the stirrer. Write down why it is slow.":
-    "Vérifiez l’eau chaude, la double paroi et le brasseur. Notez pourquoi c’est lent.",
+    "Vérifiez l’eau chaude, la double enveloppe et le brasseur. Notez pourquoi c’est lent.",
   "Turn the heat down. Too much heat makes a weak curd: write it down.":
     "Baissez la chauffe. Trop de chaleur donne un caillé faible\u00a0: notez-le.",
   "Heat the air space too: it must be hotter than the milk has to be before the hold can start.":
@@ -72,12 +72,14 @@ export const RECIPE = {
   "Hold the milk hot": "Maintenir le lait chaud",
   "Keep the lid shut and the stirrer on for the whole hold.":
     "Gardez le couvercle fermé et le brasseur en marche pendant tout le maintien.",
+  "Read milk and air space together, each time the countdown asks.":
+    "Relevez ensemble le lait et l’air sous couvercle chaque fois que le compte à rebours le demande.",
   "Read the milk and the air space every 5 minutes.":
     "Mesurez le lait et l’air sous couvercle toutes les 5\u00a0minutes.",
   "Add nothing. The chart of the pasteuriser is the record that counts.":
     "N’ajoutez rien. C’est le diagramme du pasteurisateur qui fait foi.",
   "Heat at once. Milk or air space was too cold: the hold starts again from the beginning once both are hot enough. Write it down and follow your site procedure and licensing authority.":
-    "Chauffez tout de suite. Le lait ou l’air était trop froid\u00a0: le maintien recommence au début dès que les deux sont assez chauds. Notez-le et suivez la procédure de votre site et votre autorité de contrôle.",
+    "Chauffez tout de suite. Le lait ou l’air sous couvercle était trop froid\u00a0: le maintien recommence au début dès que les deux sont assez chauds. Notez-le et suivez la procédure de votre site et votre autorité de contrôle.",
   "Turn the heat down and write it down.": "Baissez la chauffe et notez-le.",
   "Do not end the hold: it must last the whole time without a break.":
     "Ne finissez pas le maintien\u00a0: il doit durer tout le temps, sans coupure.",
@@ -98,18 +100,18 @@ export const RECIPE = {
   "Do not let milk leave the vat until the chart is marked.":
     "Ne laissez pas de lait quitter la cuve avant d’avoir marqué le diagramme.",
 
-  "Drain the hot jacket": "Vider la double paroi chaude",
+  "Drain the hot jacket": "Vider la double enveloppe chaude",
   "Turn the room fans on to carry the steam away.":
     "Allumez les ventilateurs de la salle pour chasser la vapeur.",
-  "Drain the hot water from the jacket.": "Videz l’eau chaude de la double paroi.",
+  "Drain the hot water from the jacket.": "Videz l’eau chaude de la double enveloppe.",
   "Turn the fans off when the jacket is empty. Leave them off during the make.":
-    "Éteignez les ventilateurs quand la double paroi est vide. Laissez-les éteints pendant la fabrication.",
+    "Éteignez les ventilateurs quand la double enveloppe est vide. Laissez-les éteints pendant la fabrication.",
   "Check the drain valve. Hot milk goes on cooking: cool it as soon as you can.":
     "Vérifiez la vanne de vidange. Le lait chaud continue de cuire\u00a0: refroidissez-le dès que possible.",
 
   "Cool to set": "Refroidir pour la prise",
   "Run cold water round the jacket and keep the stirrer on.":
-    "Envoyez l’eau froide dans la double paroi et laissez le brasseur en marche.",
+    "Envoyez l’eau froide dans la double enveloppe et laissez le brasseur en marche.",
   "Read the milk every 10 minutes.": "Mesurez le lait toutes les 10\u00a0minutes.",
   "Stop the cold water a little before the figure: the milk goes on falling.":
     "Coupez l’eau froide un peu avant la cible\u00a0: le lait continue de descendre.",
@@ -159,9 +161,9 @@ export const RECIPE = {
   "Add the rennet now. Write it down. Check the pH meter and the thermometer. Go on to the next step sooner.":
     "Ajoutez la présure maintenant. Notez-le. Vérifiez pH-mètre et thermomètre. Passez plus tôt à l’étape suivante.",
   "Warm the jacket gently and stir.":
-    "Réchauffez doucement la double paroi et brassez.",
+    "Réchauffez doucement la double enveloppe et brassez.",
   "Cool the jacket gently and stir.":
-    "Refroidissez doucement la double paroi et brassez.",
+    "Refroidissez doucement la double enveloppe et brassez.",
   "Add the rest before the rennet and write it down.":
     "Ajoutez le reste avant la présure et notez-le.",
   "Write it down and ask the person in charge: calcium chloride has a legal limit.":
@@ -201,7 +203,7 @@ export const RECIPE = {
   "Test the break now and cut as soon as it is clean.":
     "Testez la cassure maintenant et décaillez dès qu’elle est nette.",
   "Do not stir. Warm the jacket very gently, or wait longer.":
-    "Ne brassez pas. Réchauffez très doucement la double paroi, ou attendez plus.",
+    "Ne brassez pas. Réchauffez très doucement la double enveloppe, ou attendez plus.",
 
   "Cut the curd": "Décailler",
   "Measure the pH of the whey at the first cut.":
@@ -238,13 +240,16 @@ export const RECIPE = {
     "Passez à l’étape suivante avant que le caillé se soude au fond.",
 
   "Draw off the first whey": "Soutirer le premier petit-lait",
-  "Put strainer and net in place to catch stray curd.":
-    "Mettez crépine et filet pour retenir le caillé perdu.",
-  "Measure the pH of the whey.": "Mesurez le pH du petit-lait.",
+  "Stop the stirrer and let the curd sink. Put strainer and net in place to catch stray curd.":
+    "Arrêtez le brasseur et laissez le caillé descendre. Mettez crépine et filet pour retenir les grains égarés.",
+  "Measure the pH of the whey, or its acidity.":
+    "Mesurez le pH du petit-lait, ou son acidité.",
   "Draw off about a third of the whey and measure how much.":
     "Soutirez environ un tiers du petit-lait et mesurez combien.",
   "Draw off more before the wash, or the water will not warm the curd to the figure.":
     "Soutirez plus avant le lavage, ou l’eau ne chauffera pas le caillé jusqu’à la cible.",
+  "Read the pH again by the time shown, with the meter checked, and keep the curd at its temperature. Do not wash while it stands. If it still stands, ask the person in charge: hold the make as a separate lot or end it. Add no acid and no second starter to make up for it.":
+    "Mesurez de nouveau le pH avant l’heure indiquée, pH-mètre vérifié, et gardez le caillé à sa température. Ne lavez pas tant qu’il est arrêté. S’il l’est encore, demandez au responsable\u00a0: mettre la fabrication à part comme lot, ou l’arrêter. N’ajoutez ni acide ni second ferment pour compenser.",
   "Write it down. Less water is needed to reach the figure: add it slowly.":
     "Notez-le. Il faut moins d’eau pour atteindre la cible\u00a0: ajoutez-la lentement.",
   "Write it down. Check the pH meter and the thermometer. Go on to the next step sooner.":
@@ -280,7 +285,7 @@ export const RECIPE = {
   "Stop the stirrer and lift it clear.": "Arrêtez le brasseur et relevez-le.",
   "Let the curd sink.": "Laissez le caillé descendre.",
   "Draw off the whey now, before the curd mats.":
-    "Soutirez maintenant, avant que le caillé se soude.",
+    "Soutirez le petit-lait maintenant, avant que le caillé se soude.",
 
   "Draw off the second whey": "Soutirer le second petit-lait",
   "Keep strainer and net in place.": "Gardez crépine et filet en place.",
@@ -297,15 +302,15 @@ export const RECIPE = {
   "Run it in slowly with the stirrer on, and read the curd often.":
     "Versez-la lentement, brasseur en marche, et mesurez souvent le caillé.",
   "Stop the water and stir. Cool the jacket a little and write it down.":
-    "Coupez l’eau et brassez. Refroidissez un peu la double paroi et notez-le.",
+    "Coupez l’eau et brassez. Refroidissez un peu la double enveloppe et notez-le.",
 
   "Stir warm": "Brasser à chaud",
   "Stir until the pieces are springy and do not stick.":
     "Brassez jusqu’à un grain élastique qui ne colle pas.",
   "Press a handful: it should hold, then break apart.":
     "Pressez une poignée\u00a0: elle doit tenir, puis se défaire.",
-  "Warm the jacket gently.": "Réchauffez doucement la double paroi.",
-  "Cool the jacket gently.": "Refroidissez doucement la double paroi.",
+  "Warm the jacket gently.": "Réchauffez doucement la double enveloppe.",
+  "Cool the jacket gently.": "Refroidissez doucement la double enveloppe.",
 
   "Move the curd to the table": "Passer le caillé sur la table",
   "Check that the drain table and its cloths are clean and warm.":
@@ -353,16 +358,14 @@ export const RECIPE = {
     "Pesez un bloc de chaque taille avant de couper le reste.",
   "Cover the blocks: cold curd does not close.":
     "Couvrez les blocs\u00a0: un caillé froid ne se ferme pas.",
-  "Cut the blocks larger and fill fewer moulds.":
-    "Coupez des blocs plus gros et remplissez moins de moules.",
-  "Cut the blocks smaller and fill one more mould.":
-    "Coupez des blocs plus petits et remplissez un moule de plus.",
 
   "Fill the moulds": "Remplir les moules",
   "Put a block in each mould, with cloth and lid.":
     "Mettez un bloc dans chaque moule, avec toile et foncet (couvercle).",
   "Press loose bits into the corners, not on top.":
     "Pressez les miettes dans les coins, pas dessus.",
+  "Lay a mark with batch and date on each wheel: press, brine and store are shared.":
+    "Posez sur chaque meule une marque avec lot et date\u00a0: presse, saumure et cave sont partagées.",
   "Write down how many of each size you filled.":
     "Notez combien de moules remplis de chaque taille.",
   "Press the full moulds now and fill the rest after.":
@@ -372,7 +375,7 @@ export const RECIPE = {
   "Count again. Use a spare mould for what is over.":
     "Recomptez. Prenez un moule de réserve pour le reste.",
 
-  "Press: first time": "Première presse",
+  "Press: first time": "Premier pressage",
   "Stack the moulds straight in the press.":
     "Empilez les moules bien droits dans la presse.",
   "Start with light pressure and write down the gauge.":
@@ -388,7 +391,7 @@ export const RECIPE = {
   "Get help: wheels out of the press cool and do not close.":
     "Faites-vous aider\u00a0: hors de la presse, les meules refroidissent et ne se ferment pas.",
 
-  "Press: second time": "Deuxième presse",
+  "Press: second time": "Deuxième pressage",
   "Press a little harder than before and write down the gauge.":
     "Pressez un peu plus qu’avant et notez le manomètre.",
   "Look now and then that the moulds stand straight.":
@@ -402,6 +405,8 @@ export const RECIPE = {
     "Retournez chaque meule et remettez-la pour la nuit.",
   "Write it down and hold this make as a separate lot. Check starter lot, drug test and temperature. Follow your site procedure and ask your licensing authority before release. Keep the wheels where they are and read again in an hour.":
     "Notez-le et gardez cette fabrication comme lot à part. Vérifiez lot de ferment, test d’antibiotiques et température. Suivez la procédure de votre site et demandez à votre autorité de contrôle avant de libérer le lot. Laissez les meules où elles sont et mesurez de nouveau dans une heure.",
+  "Read again by the time shown, with the meter checked, and keep the wheels warm. If it still stands, ask the person in charge before the night: without living starter the wheels are not left warm overnight. Hold the make as a separate lot.":
+    "Mesurez de nouveau avant l’heure indiquée, pH-mètre vérifié, et gardez les meules au chaud. S’il est encore arrêté, demandez au responsable avant la nuit\u00a0: sans ferment vivant, les meules ne restent pas au chaud toute la nuit. Mettez la fabrication à part comme lot.",
   "Write it down. Ease the pressure for the night and unmould early.":
     "Notez-le. Baissez la pression pour la nuit et démoulez tôt.",
 
@@ -420,6 +425,8 @@ export const RECIPE = {
     "Mesurez le pH et pesez une meule de chaque taille.",
   "Write it down and hold this make as a separate lot. Check starter lot, drug test and temperature. Follow your site procedure and ask your licensing authority before release. Read again in an hour before you brine.":
     "Notez-le et gardez cette fabrication comme lot à part. Vérifiez lot de ferment, test d’antibiotiques et température. Suivez la procédure de votre site et demandez à votre autorité de contrôle avant de libérer le lot. Mesurez de nouveau dans une heure, avant la saumure.",
+  "Do not brine yet: salt does not help where the starter is dead. Read again by the time shown, with the meter checked. If it still stands, cool the wheels, hold them as a separate lot and ask your licensing authority what to test.":
+    "Ne mettez pas encore en saumure\u00a0: le sel n’aide pas là où le ferment est mort. Mesurez de nouveau avant l’heure indiquée, pH-mètre vérifié. S’il est encore arrêté, refroidissez les meules, mettez-les à part comme lot et demandez à votre autorité de contrôle ce qu’il faut analyser.",
   "Write it down. Brine at once: cold and salt slow the acid.":
     "Notez-le. Mettez tout de suite en saumure\u00a0: froid et sel ralentissent l’acidité.",
   "Weigh again. Write it down: a lighter wheel takes salt faster.":
@@ -429,18 +436,18 @@ export const RECIPE = {
   "Wheels out of the press dry at the edge: go on to the brine.":
     "Hors de la presse, le bord des meules sèche\u00a0: passez à la saumure.",
 
-  "Brine the small wheels": "Saumure des petites meules",
-  "Check strength, temperature and pH of the brine first.":
-    "Vérifiez d’abord la force, la température et le pH de la saumure.",
+  "Brine the small wheels": "Saumurer les petites meules",
+  "Check strength, temperature and pH of the brine first, and that each wheel bears its mark.":
+    "Vérifiez d’abord concentration, température et pH de la saumure, et que chaque meule porte sa marque.",
   "Lower the small wheels in gently.": "Plongez doucement les petites meules.",
   "Salt the tops of floating wheels and turn them each day.":
     "Salez le dessus des meules qui flottent et retournez-les chaque jour.",
   "Take them out on time and let them drip.":
     "Sortez-les à l’heure et laissez-les s’égoutter.",
   "Add salt until the strength is back, and stir. Weak brine softens the rind and lets unwanted growth in. Write it down.":
-    "Ajoutez du sel jusqu’à la bonne force, et brassez. Une saumure faible ramollit la croûte et laisse pousser ce qu’on ne veut pas. Notez-le.",
+    "Ajoutez du sel jusqu’à la bonne concentration, et brassez. Une saumure faible ramollit la croûte et laisse pousser ce qu’on ne veut pas. Notez-le.",
   "Add boiled, cooled water until the strength is back. Strong brine dries the rind.":
-    "Ajoutez de l’eau bouillie puis refroidie jusqu’à la bonne force. Une saumure forte dessèche la croûte.",
+    "Ajoutez de l’eau bouillie puis refroidie jusqu’à la bonne concentration. Une saumure forte dessèche la croûte.",
   "Warm the brine slowly. Cold brine salts slowly: leave the wheels in longer.":
     "Réchauffez lentement la saumure. Une saumure froide sale lentement\u00a0: laissez les meules plus longtemps.",
   "Cool the brine and write it down. Ask the person in charge.":
@@ -450,7 +457,7 @@ export const RECIPE = {
   "Take the wheels out now, and write down how long they were in.":
     "Sortez les meules maintenant, et notez combien de temps elles y sont restées.",
 
-  "Brine the large wheels": "Saumure des grandes meules",
+  "Brine the large wheels": "Saumurer les grandes meules",
   "Lower the large wheels in gently.": "Plongez doucement les grandes meules.",
 
   "Dry the wheels": "Sécher les meules",
@@ -474,16 +481,26 @@ export const RECIPE = {
   "Coat the other side": "Enduire l’autre face",
   "Turn the wheels and coat the other side and the edge.":
     "Retournez les meules et enduisez l’autre face et le talon.",
-  "Put on batch and date so that they can be read.":
-    "Marquez le lot et la date bien lisibles.",
+  "See that batch and date can still be read.":
+    "Voyez que lot et date restent lisibles.",
   "Leave it to dry.": "Laissez sécher.",
 
+  "Wax the wheels": "Paraffiner les meules",
+  "Follow the label of the wax. Melt it over hot water, never on a flame.":
+    "Suivez l’étiquette de la cire. Faites-la fondre au bain-marie, jamais sur une flamme.",
+  "See that the rind is clean and dry and that the mark stays readable under the wax.":
+    "Voyez que la croûte est propre et sèche et que la marque reste lisible sous la cire.",
+  "Dip one side, let it set, then dip the other, until no bare spot is left.":
+    "Trempez un côté, laissez figer, trempez l’autre, jusqu’à ce que rien ne reste nu.",
+  "Keep the wax warm and go on: wax that is too cold flakes off.":
+    "Gardez la cire chaude et continuez\u00a0: une cire trop froide s’écaille.",
   "Ripen in the store": "Affiner en cave",
   "Turn the wheels each day for two weeks, then twice a week.":
     "Retournez les meules chaque jour pendant deux semaines, puis deux fois par semaine.",
   "Read temperature and damp of the store each day.":
     "Mesurez chaque jour la température et l’humidité de la cave.",
-  "Wipe off mould and mend the coat.": "Essuyez la moisissure et réparez l’enduit.",
+  "Wipe off mould and mend coat or wax.":
+    "Essuyez la moisissure et réparez l’enduit ou la cire.",
   "Weigh a wheel of each size before it leaves.":
     "Pesez une meule de chaque taille avant son départ.",
   "Let the store warm slowly. Cold wheels ripen later: leave them longer.":
@@ -498,4 +515,127 @@ export const RECIPE = {
     "Ne libérez pas le lot avant le temps que demandent votre plan et votre autorité de contrôle.",
   "Read the store now and write down what you find. A gap in the record stays a gap.":
     "Mesurez la cave maintenant et notez le résultat. Un trou dans le registre reste un trou.",
+
+  "Shut the lid and start the stirrer.":
+    "Fermez le couvercle et mettez le brasseur en marche.",
+  "Warm the milk to set": "Tiédir le lait pour l’emprésurage",
+  "Start the stirrer and run warm water round the jacket.":
+    "Mettez le brasseur en marche et faites passer de l’eau tiède dans la double enveloppe.",
+  "Stop the warm water a little before the figure: the milk goes on rising.":
+    "Arrêtez l’eau tiède un peu avant le chiffre\u00a0: le lait monte encore.",
+  "Check the warm water and the stirrer. Write down why it is slow.":
+    "Vérifiez l’eau tiède et le brasseur. Notez pourquoi c’est lent.",
+  "Stop the warm water and cool the jacket. Write down how warm it got: too warm harms the starter, and hot milk may no longer count as raw.":
+    "Arrêtez l’eau tiède et refroidissez la double enveloppe. Notez jusqu’où c’est monté\u00a0: trop chaud nuit au ferment, et un lait chaud peut ne plus compter comme cru.",
+  "Figures of our own, in round numbers: hot enough to thin out what spoils cheese, short enough to keep the curd firm, and with no claim to pasteurise. The air under the lid is heated too, so that foam and splashes get as hot as the milk.":
+    "Chiffres à nous, ronds\u00a0: assez chaud contre ce qui gâte le fromage, assez court pour un caillé ferme, sans prétendre pasteuriser. L’air sous le couvercle est chauffé aussi, pour que mousse et éclaboussures chauffent comme le lait.",
+  "Round figures of this recipe: hot enough to thin out what spoils cheese, short enough to keep the curd firm, and with no claim to pasteurise. The air under the lid is heated too, so that foam and splashes get as hot as the milk.":
+    "Chiffres ronds de cette recette\u00a0: assez chaud contre ce qui gâte le fromage, assez court pour un caillé ferme, sans prétendre pasteuriser. L’air sous le couvercle est chauffé aussi, pour que mousse et éclaboussures chauffent comme le lait.",
+  "Add nothing. The figures are our own: this milk does not count as pasteurised.":
+    "N’ajoutez rien. Les chiffres sont les nôtres\u00a0: ce lait ne compte pas comme pasteurisé.",
+  "Add nothing. The figures are those of this recipe: this milk does not count as pasteurised.":
+    "N’ajoutez rien. Les chiffres sont ceux de cette recette\u00a0: ce lait ne compte pas comme pasteurisé.",
+  "Heat at once. Milk or air space was too cold: the hold starts again from the beginning once both are hot enough. Write it down.":
+    "Chauffez tout de suite. Le lait ou l’air sous couvercle était trop froid\u00a0: le maintien repart du début quand les deux sont assez chauds. Notez-le.",
+  "A reading that was missed cannot be made up. Write it down and read both thermometers now.":
+    "Une mesure manquée ne se rattrape pas. Notez-le et lisez maintenant les deux thermomètres.",
+
+  // What to do now, in one sentence; {names} are figures of the step.
+  "Once the drug test is negative, run {target/milk_volume_l} of milk into the tank.":
+    "Si le test d’antibiotiques est négatif, faites entrer {target/milk_volume_l} de lait dans le tank.",
+  "Pump the milk into the clean vat; start the stirrer once it is covered.":
+    "Pompez le lait dans la cuve propre\u00a0; lancez le brasseur une fois couvert.",
+  "Keep the milk at {target/milk_temp_c} overnight, with the lid shut.":
+    "Gardez le lait à {target/milk_temp_c} toute la nuit, couvercle fermé.",
+  "Heat the milk to {end/at_least} and the air space to {target/air_space_temp_c}, stirring.":
+    "Chauffez le lait à {end/at_least} et l’air sous couvercle à {target/air_space_temp_c}, en brassant.",
+  "Heat the milk to {end/at_least}, with lid shut and stirrer on.":
+    "Chauffez le lait à {end/at_least}, couvercle fermé et brasseur en marche.",
+  "Warm the milk to {end/at_least}; stop the warm water a little before.":
+    "Tiédissez le lait à {end/at_least}\u00a0; arrêtez l’eau tiède un peu avant.",
+  "Hold the milk at {target/milk_temp_c} for {lasts}, lid shut and stirrer on.":
+    "Maintenez le lait à {target/milk_temp_c} pendant {lasts}, couvercle fermé et brasseur en marche.",
+  "Mark the end of the hold on the chart and write both thermometers beside it.":
+    "Marquez la fin du maintien sur le diagramme et notez à côté les deux thermomètres.",
+  "Turn the fans on and drain the hot water from the jacket.":
+    "Allumez les ventilateurs et videz l’eau chaude de la double enveloppe.",
+  "Cool the milk to {end/at_most}; stop the cold water a little before.":
+    "Refroidissez le lait à {end/at_most}\u00a0; arrêtez l’eau froide un peu avant.",
+  "Lock out the drive, then fit the clean knives and stirrers.":
+    "Cadenassez le moteur, puis montez les couteaux et les brasseurs propres.",
+  "Scatter {dose/starter} of starter over the milk, with the stirrer slow.":
+    "Répandez {dose/starter} de ferment sur le lait, brasseur au ralenti.",
+  "Stir the starter slowly into the milk.": "Mélangez doucement le ferment au lait.",
+  "Stir in {dose/calcium_chloride} of calcium chloride, well diluted.":
+    "Incorporez {dose/calcium_chloride} de chlorure de calcium, bien dilué.",
+  "Stir slowly while the starter wakes; read the pH before the rennet.":
+    "Brassez doucement pendant que le ferment s’éveille\u00a0; lisez le pH avant la présure.",
+  "Dilute {dose/rennet} of rennet in 10 times as much cool water and pour it in.":
+    "Diluez {dose/rennet} de présure dans 10 fois plus d’eau fraîche et versez.",
+  "Stir for 2 minutes, then stop the stirrer and let the milk stand.":
+    "Brassez 2 minutes, puis arrêtez le brasseur et laissez le lait immobile.",
+  "Keep the vat still; watch for the first flakes, then for a clean break.":
+    "Laissez la cuve immobile\u00a0; guettez les premiers flocons, puis la cassure nette.",
+  "Cut slowly at first, then faster, until the pieces are even.":
+    "Décaillez d’abord lentement, puis plus vite, jusqu’à des grains réguliers.",
+  "Heat water for both washes to {end/at_least}: a quarter of the milk's volume.":
+    "Chauffez l’eau des deux lavages à {end/at_least}\u00a0: le quart du volume de lait.",
+  "Let the curd rest until the cut faces shine and hold together.":
+    "Laissez reposer le caillé jusqu’à ce que les faces brillent et tiennent.",
+  "Draw off {target/whey_drained_l} of whey through strainer and net.":
+    "Soutirez {target/whey_drained_l} de petit-lait à travers crépine et filet.",
+  "Pour {pour/water_added_l} of water at {pour/water_temp_c}; stop when the curd reaches {end/at_least}.":
+    "Versez {pour/water_added_l} d’eau à {pour/water_temp_c}\u00a0; arrêtez quand le caillé atteint {end/at_least}.",
+  "Stop the water once the curd reaches {end/at_least}.":
+    "Arrêtez l’eau dès que le caillé atteint {end/at_least}.",
+  "Stop the stirrer, lift it clear and let the curd sink.":
+    "Arrêtez le brasseur, relevez-le et laissez le caillé descendre.",
+  "Draw off about {target/whey_drained_l} of whey, until you see the curd.":
+    "Soutirez environ {target/whey_drained_l} de petit-lait, jusqu’à voir le caillé.",
+  "Stir at {target/curd_temp_c} until the pieces are springy and do not stick.":
+    "Brassez à {target/curd_temp_c} jusqu’à des grains souples qui ne collent pas.",
+  "Move curd and whey to the warm table without breaking the curd.":
+    "Passez caillé et petit-lait sur la table tiède sans briser le caillé.",
+  "Lay plates under the whey and set {target/bed_load_kg} of weights evenly.":
+    "Posez les plaques sous le petit-lait et répartissez {target/bed_load_kg} de poids.",
+  "Lay plates on the bed, under the whey, and set the weights evenly.":
+    "Posez des plaques sur le gâteau, sous le petit-lait, et répartissez les poids.",
+  "Leave {target/bed_load_kg} of weights on; let the whey run off at the end.":
+    "Laissez {target/bed_load_kg} de poids\u00a0; laissez couler le petit-lait à la fin.",
+  "Leave the weights on; let the whey run off at the end.":
+    "Laissez les poids\u00a0; laissez couler le petit-lait à la fin.",
+  "Lift the weights off one at a time; see whether the bed has knitted.":
+    "Ôtez les poids un par un\u00a0; regardez si le gâteau est soudé.",
+  "Mark small and large blocks, cut straight down and weigh one of each.":
+    "Marquez petits et grands blocs, coupez droit et pesez-en un de chaque.",
+  "Put a block in each mould, with its mark, cloth and lid.":
+    "Mettez un bloc dans chaque moule, avec sa marque, sa toile et son foncet.",
+  "Press the small wheels at {target/press_gauge_kpa/small}, the large at {target/press_gauge_kpa/large}.":
+    "Pressez les petites meules à {target/press_gauge_kpa/small}, les grandes à {target/press_gauge_kpa/large}.",
+  "Press the wheels at {target/press_gauge_kpa/small} and write down the gauge.":
+    "Pressez les meules à {target/press_gauge_kpa/small} et notez le manomètre.",
+  "Press the wheels at {target/press_gauge_kpa/large} and write down the gauge.":
+    "Pressez les meules à {target/press_gauge_kpa/large} et notez le manomètre.",
+  "Stack the moulds straight, press lightly and write down the gauge.":
+    "Empilez les moules bien droits, pressez légèrement et notez le manomètre.",
+  "Let the pressure off, turn each wheel and smooth its cloth.":
+    "Relâchez la pression, retournez chaque meule et lissez sa toile.",
+  "Let the pressure off, measure the pH of one wheel and turn them all.":
+    "Relâchez la pression, mesurez le pH d’une meule et retournez-les toutes.",
+  "Let the pressure off, take the wheels out, trim and weigh them.":
+    "Relâchez la pression, démoulez les meules, ébarbez-les et pesez-les.",
+  "Keep the small wheels in brine of {target/brine_salt_frac} at {target/brine_temp_c}; turn them daily.":
+    "Gardez les petites meules en saumure à {target/brine_salt_frac}, à {target/brine_temp_c}\u00a0; retournez-les chaque jour.",
+  "Keep the large wheels in brine of {target/brine_salt_frac} at {target/brine_temp_c}; turn them daily.":
+    "Gardez les grandes meules en saumure à {target/brine_salt_frac}, à {target/brine_temp_c}\u00a0; retournez-les chaque jour.",
+  "Turn the wheels once a day until the rind is dry to the touch.":
+    "Retournez les meules une fois par jour jusqu’à ce que la croûte soit sèche au toucher.",
+  "Brush a thin, even coat on top and edge; let it dry.":
+    "Passez une couche fine d’enduit sur le dessus et le talon\u00a0; laissez sécher.",
+  "Turn the wheels and coat the other side and the edge; let it dry.":
+    "Retournez les meules, passez l’enduit sur l’autre face et le talon\u00a0; laissez sécher.",
+  "Dip one side, let it set, then dip the other until none is bare.":
+    "Trempez une face, laissez figer, puis l’autre, sans laisser de vide.",
+  "Keep the store at {target/store_temp_c} and {target/store_humidity_frac} damp; turn and wipe the wheels.":
+    "Tenez la cave à {target/store_temp_c} et {target/store_humidity_frac} d’humidité\u00a0; retournez et essuyez les meules.",
 };

@@ -14,10 +14,19 @@ export const SCREENS = {
 
   "state.act": "AGIR",
   "state.check": "VÉRIFIER",
+  "state.waiting": "ATTEND",
+  "state.ready": "PRÊTE",
+  "state.running": "EN COURS",
   "state.due": "À FAIRE",
-  "state.do": "EN COURS",
+  "state.late": "RETARD",
+  "state.stopped": "ARRÊTÉ",
+  "state.done": "FAITE",
+  "state.skipped": "SAUTÉE",
   "state.ok": "OK",
 
+  "nav_group.work": "Travail",
+  "nav_group.watch": "Suivi",
+  "nav_group.set_up": "Réglages",
   "nav.menu": "Menu",
   "nav.now": "Maintenant",
   "nav.make": "Fabrication",
@@ -66,7 +75,7 @@ export const SCREENS = {
   "status.just_changed": "Cela vient de changer. Regardez, puis touchez à nouveau.",
   "status.two_touches":
     "Deux doigts à la fois\u00a0: seul le premier a compté. Essuyez l’écran.",
-  "status.core_failed": "Ce téléphone ne peut pas encore calculer ; il réessaie",
+  "status.core_failed": "Ce téléphone ne peut pas encore calculer\u00a0; il réessaie",
   "status.clock": "L’horloge de ce téléphone est fausse",
   "status.needs_look.one": "1 saisie à vérifier",
   "status.needs_look.many": "{n} saisies à vérifier",
@@ -91,7 +100,7 @@ export const SCREENS = {
   "unsaved.not_paired": "Ce téléphone n’est pas encore associé à la fromagerie.",
   "unsaved.refused": "Ce n’est pas possible, ou pas permis.",
   "unsaved.retry": "Réessayer",
-  "unsaved.drop": "Abandonner",
+  "unsaved.drop": "Jeter",
 
   "countdown.left": "restant, fin {at}",
   "countdown.over": "de retard, fin prévue {at}",
@@ -102,6 +111,9 @@ export const SCREENS = {
   "keypad.wanted": "Cible\u00a0: {band}",
   "keypad.from_before": "Tapé à {at}, pas encore enregistré.",
   "keypad.last": "Dernière\u00a0: {value}",
+  "keypad.last_aged": "Dernière\u00a0: {value}, il y a {age}",
+  "keypad.offer_last": "Enregistrer {value}, comme il y a {age}",
+  "keypad.offer_wanted": "Enregistrer {value}, comme voulu",
   "keypad.no_last": "Pas de valeur avant",
   "keypad.save": "Enregistrer",
   "keypad.unsaved":
@@ -112,6 +124,12 @@ export const SCREENS = {
   "keypad.more": "Un peu plus",
   "keypad.sign": "Plus ou moins",
   "keypad.ask": "{side} {limit}. Regardez encore\u00a0: est-ce juste\u00a0?",
+  "keypad.ask_unit":
+    "{value} {unit} est loin de ce que veut cette étape\u00a0; {value} {other} conviendrait. Garder en {unit}\u00a0?",
+  "round.both": "Lait et air sous couvercle",
+  "round.then": "Ensuite\u00a0: {what}",
+  "weigh.wheel": "{size}\u00a0: meule {n}",
+  "weigh.done": "Pesée finie",
   "keypad.ask_last": "{value}, avant {last}\u00a0: {side} {limit}. La garder\u00a0?",
   "keypad.unlikely_low": "Rarement moins de",
   "keypad.unlikely_high": "Rarement plus de",
@@ -162,7 +180,7 @@ export const SCREENS = {
   "error.unsent_wait":
     "Des saisies attendent sur ce téléphone. Envoyez-les ou gardez-les d’abord.",
   "error.disk_full":
-    "Le disque du serveur est plein. Ce téléphone garde ses saisies et les envoie dès qu’il y a de la place. Sur le serveur, retirez ce qui ne sert plus, d’abord les vieilles copies.",
+    "Le disque du serveur est plein. Les saisies restent ici et partent dès qu’il y a de la place. Sur le serveur, retirez d’abord les vieilles copies.",
   "error.disk_read_only":
     "Le disque du serveur ne prend plus de saisies. Ce téléphone les garde. Le disque est peut-être en panne\u00a0: sur le serveur, copiez les données ailleurs.",
   "error.server_failed": "Le serveur a échoué. Réessayez.",
@@ -179,7 +197,7 @@ export const SCREENS = {
 
   "pair.title": "Rejoindre la fromagerie",
   "pair.lead":
-    "Ouvrez le lien que le responsable vous montre, ou tapez le code affiché sur son écran. Pour le tout premier téléphone, le code s’affiche là où le serveur a été lancé.",
+    "Ouvrez le lien que le responsable vous montre, ou tapez son code. Le code du tout premier téléphone s’affiche là où le serveur a été lancé.",
   "pair.removed":
     "Ce téléphone a été retiré. Ses saisies sont toujours ici. Demandez un nouveau code au responsable.",
   "pair.code": "Code",
@@ -227,9 +245,10 @@ export const SCREENS = {
   "now.title": "À faire",
   "now.loading": "Un instant\u00a0: lecture de ce que sait ce téléphone.",
   "now.nothing": "Rien à faire maintenant",
-  "now.later": "Plus tard",
   "now.makes": "Fabrications",
   "now.no_makes": "Aucune fabrication en cours.",
+  "now.none_known":
+    "Pas encore de fabrication sur ce téléphone. Démarrez-en une, ou connectez-vous une fois.",
   "now.past": "Fabrications et registres",
   "now.more_alerts.one": "et 1 autre à voir",
   "now.more_alerts.many": "et {n} autres à voir",
@@ -260,9 +279,12 @@ export const SCREENS = {
   "new.not_set": "à choisir",
   "new.open": "Démarrer",
 
+  "late.coming": "Un instant.",
   "late.missing":
     "Cet écran n’est pas encore sur ce téléphone. Il arrive dès que le serveur répond.",
   "late.again": "Recharger l’application",
+  "hold.missing":
+    "Le jugement des mesures du traitement thermique n’est pas encore sur ce téléphone. Il arrive dès que le serveur répond.",
   "make.loading":
     "Ouverture de la fabrication. Si elle a été ouverte sur un autre téléphone, connectez-vous une fois.",
   "make.batch": "Lot {batch}",
@@ -277,17 +299,13 @@ export const SCREENS = {
   "make_state.held": "Bloquée\u00a0: une personne doit regarder avant la suite.",
   "make_state.closed": "Cette fabrication est clôturée.",
   "make_state.abandoned": "Cette fabrication a été abandonnée.",
+  "make_state.discarded": "Elle a été jetée\u00a0: rien n’en continue.",
   "make_state.short_running": "en cours",
   "make_state.short_held": "bloquée",
   "make_state.short_closed": "clôturée",
   "make_state.short_abandoned": "abandonnée",
+  "make_state.short_discarded": "jetée",
 
-  "step.waiting": "ATTEND",
-  "step.ready": "PRÊTE",
-  "step.running": "EN COURS",
-  "step.late": "RETARD",
-  "step.ended": "FAITE",
-  "step.skipped": "SAUTÉE",
   "step.place": "Étape {n} sur {total}",
   "step.round": "{n} sur {total}",
   "step.title_round": "{title} ({n} sur {total})",
@@ -316,7 +334,7 @@ export const SCREENS = {
   "end.early_do": "Terminer l’étape",
 
   "button.none":
-    "Rien à toucher maintenant. Le bouton vient quand il y a quelque chose à faire.",
+    "Rien à faire maintenant. Le bouton vient quand il y a quelque chose à faire.",
   "button.begin": "Commencer\u00a0: {step}",
   "button.end": "Terminer\u00a0: {step}",
   "button.reading": "Saisir\u00a0: {what}",
@@ -333,7 +351,7 @@ export const SCREENS = {
   "block.more": "Autres choses à faire",
   "reading.last": "dernière {value} à {at}",
   "reading.none": "pas encore",
-  "reading.every": "toutes les {span}",
+  "reading.every": "intervalle {span}",
   "reading.when_begin": "au début",
   "reading.when_during": "pendant l’étape",
   "reading.when_end": "à la fin",
@@ -347,6 +365,8 @@ export const SCREENS = {
   "more.reading": "Saisir une autre mesure",
   "more.timer": "Lancer un minuteur",
   "more.turned": "Meules retournées",
+  "turn.all.one": "La meule est retournée",
+  "turn.all.many": "Les {n} meules sont retournées",
   "more.steps": "Commencer une autre étape",
   "more.steps_detail": "Toutes les étapes et leurs heures",
   "more.record": "Registre",
@@ -402,15 +422,15 @@ export const SCREENS = {
   "add.lot_known": "Lot {lot}, avant {use_by}",
   "add.no_lot": "Pas encore de lot saisi",
   "add.lot_short": "lot {lot}",
-  "add.plan": "Recette\u00a0: {amount} ({band})",
-  "add.dose": "Recette\u00a0: {amount}",
+  "add.plan": "Dose {amount}, recette {band}",
+  "add.dose": "Dose {amount}",
   "add.no_plan": "Pas de dose dans la recette",
-  "add.put": "mis\u00a0: {list}",
-  "add.done": "MIS",
-  "add.save": "C’est mis",
+  "add.put": "ajouté\u00a0: {list}",
+  "add.done": "AJOUTÉ",
+  "add.save": "C’est ajouté",
 
   "floc.title": "La prise",
-  "floc.rennet": "Présure mise",
+  "floc.rennet": "Présure ajoutée",
   "floc.seen": "Floculation",
   "floc.cut": "Décailler ({factor} fois)",
   "floc.window": "Décailler entre",
@@ -426,6 +446,8 @@ export const SCREENS = {
   "mould.title": "Quelle taille de moule\u00a0?",
   "mould.how_many": "{size}\u00a0: combien de remplis\u00a0?",
   "mould.wheels": "meules",
+  "mould.by_milk":
+    "{done} remplis sur {suggested} pour le lait reçu\u00a0; prévus\u00a0: {planned}",
   "mould.counts": "remplis\u00a0: {done} sur {planned}",
 
   "timer.label": "Pour quoi\u00a0?",
@@ -439,9 +461,9 @@ export const SCREENS = {
   "note.label": "Que doit dire le registre\u00a0?",
   "note.save": "Enregistrer la note",
 
-  "caution.title": "Avant de commencer",
-  "caution.before": "Ensuite\u00a0: {step}",
-  "caution.read": "J’ai lu",
+  "caution.coming": "Recherche des mises en garde de cette étape…",
+  "caution.missing":
+    "Les mises en garde de cette étape ne sont pas encore sur ce téléphone\u00a0: il lui faut le réseau une fois.",
 
   "twice.says":
     "«\u00a0{step}\u00a0», {what}\u00a0: {first} à {first_at} et {later} à {later_at}. Une fois ou deux fois\u00a0?",
@@ -495,8 +517,8 @@ export const SCREENS = {
   "live.polling": "DEMANDE TOUTES LES 5 SECONDES",
   "live.waiting": "CONNEXION",
   "live.off": "PAS SUIVI",
-  "live.heard": "Serveur entendu il y a {age}.",
-  "live.never_heard": "Serveur pas encore entendu.",
+  "live.heard": "Dernier signe du serveur il y a {age}.",
+  "live.never_heard": "Pas encore de signe du serveur.",
   "live.last_entry": "Dernière saisie de la salle il y a {age}",
   "live.no_entry": "Pas encore de saisie de la salle",
   "live.open": "Voir cette fabrication",
@@ -510,6 +532,34 @@ export const SCREENS = {
     "Vous avez changé des chiffres. Ils comptent seulement une fois enregistrés, et pour les fabrications ouvertes ensuite.",
   "recipe.save": "Enregistrer comme nouvelle version",
   "recipe.drop": "Annuler les changements",
+  "problem.duplicate": "{field}\u00a0: {limit} s’y trouve deux fois.",
+  "problem.more_than_one": "{field}\u00a0: une seule étape peut le dire.",
+  "problem.never_added":
+    "{field} n’entre dans aucune étape. Ajoutez-le dans une, ou retirez-le.",
+  "problem.never_falls": "{field}\u00a0: le pH doit descendre de {limit}.",
+  "problem.not_rising": "{field} doit être après le précédent ({limit} s).",
+  "problem.rises": "{field} ne doit pas monter au-dessus du précédent ({limit}).",
+  "problem.shares_not_one":
+    "{field}\u00a0: la somme des parts des meules doit faire {limit}.",
+  "problem.wrong_count":
+    "{field} n’a pas le bon nombre de valeurs\u00a0: il en faut {limit}.",
+  "problem.unknown_caution": "{field}\u00a0: la précaution {limit} est inconnue.",
+  "problem.unknown_end": "{field}\u00a0: aucune étape ne peut finir par {limit}.",
+  "problem.unknown_ingredient":
+    "{field}\u00a0: la recette n’a pas d’ingrédient {limit}.",
+  "problem.unknown_judgement": "{field}\u00a0: le jugement {limit} est inconnu.",
+  "problem.unknown_place": "{field}\u00a0: le lieu {limit} est inconnu.",
+  "problem.unknown_quantity": "{field}\u00a0: la grandeur {limit} est inconnue.",
+  "problem.unknown_size":
+    "{field}\u00a0: la recette n’a pas de meules de cette taille ({limit}).",
+  "problem.stage_before": "{field}\u00a0: elle attend {limit}, d’une phase ultérieure.",
+  "problem.unknown_stage": "{field}\u00a0: la phase {limit} est inconnue.",
+  "problem.unknown_step": "{field}\u00a0: la recette n’a pas d’étape {limit}.",
+  "problem.unknown_sum": "{field}\u00a0: le calcul {limit} est inconnu.",
+  "problem.no_output":
+    "{field}\u00a0: le calcul ne donne pas {value}. Il donne\u00a0: {limit}.",
+  "problem.output_unit":
+    "{field}\u00a0: le calcul répond en {value}, et ce chiffre est en {limit}.",
   "recipe.saved": "Enregistré\u00a0: version {n}.",
   "figure.lead": "Valeur actuelle\u00a0: {value}",
   "figure.value": "Valeur ({unit})",
@@ -526,7 +576,7 @@ export const SCREENS = {
   "look.unsaved": "Pas enregistré sur ce téléphone",
   "look.phone": "Mis de côté, de ce téléphone",
   "look.server": "Mis de côté par le serveur",
-  "look.none": "Rien.",
+  "look.none": "Rien ici.",
   "look.by": "{name}, {at}",
   "look.unknown": "Une saisie que cette appli ne sait pas lire",
   "look.send_again": "Renvoyer",
@@ -535,7 +585,7 @@ export const SCREENS = {
   "look_reason.removed_device": "Elle vient d’un téléphone qui a été retiré.",
 
   "device.net": "Réseau",
-  "device.word": "Âge de la dernière réponse du serveur",
+  "device.word": "Dernière réponse du serveur",
   "device.unsent": "Saisies pas encore envoyées",
   "device.core": "Calcule la fabrication tout seul",
   "device.core_ready": "Oui",
@@ -598,6 +648,19 @@ export const SCREENS = {
   "install.android_3": "Ouvrez-la depuis l’écran d’accueil.",
   "install.locked":
     "Un téléphone verrouillé ne peut pas sonner par cette appli. Pour une heure à ne pas manquer, réglez aussi le minuteur du téléphone.",
+
+  "problem.treatment_not_allowed":
+    "La recette n’a pas de parcours pour ce traitement. Elle a\u00a0: {limit}.",
+  "problem.treatment_is_the_same": "Le lait est déjà traité ainsi.",
+  "problem.milk_was_heated":
+    "Le lait a été tenu chaud\u00a0: il n’est plus cru. Choisissez thermisé.",
+  "problem.unknown_treatment":
+    "{field}\u00a0: {limit} n’est pas un traitement connu de cette application.",
+  "problem.hold_of_other_treatment":
+    "{field}\u00a0: ce maintien n’est pas du parcours {limit}. Le lait pasteurisé est tenu selon une règle, le lait thermisé selon ses propres chiffres, le lait cru pas du tout.",
+  "problem.treatment_without_hold":
+    "Le parcours {limit} n’a aucune étape qui tient le lait chaud.",
+  "field.treatment": "Le traitement",
 };
 
 // Marked, so that the packer leaves it and the sums out of the page.

@@ -1,4 +1,4 @@
-// The trade's own words in French: quantities, judgements, alerts, cautions, entries.
+// The trade's own words in French: quantities, judgements, alerts, entries.
 
 export const TRADE = {
   "quantity.milk_volume_l": "Volume du lait",
@@ -6,7 +6,7 @@ export const TRADE = {
   "quantity.milk_age_h": "Âge du lait",
   "quantity.milk_temp_c": "Température du lait",
   "quantity.air_space_temp_c": "Air sous couvercle",
-  "quantity.jacket_temp_c": "Température double paroi",
+  "quantity.jacket_temp_c": "Température double enveloppe",
   "quantity.indicator_temp_c": "Thermomètre indicateur",
   "quantity.recorder_temp_c": "Température de l’enregistreur",
   "quantity.curd_temp_c": "Température du caillé",
@@ -19,7 +19,7 @@ export const TRADE = {
   "quantity.protein_frac": "Protéines du lait",
   "quantity.whey_drained_l": "Petit-lait soutiré",
   "quantity.water_added_l": "Eau ajoutée",
-  "quantity.bed_load_kg": "Charge sur le caillé",
+  "quantity.bed_load_kg": "Charge sur le gâteau",
   "quantity.press_gauge_kpa": "Manomètre de presse",
   "quantity.wheel_mass_kg": "Poids de la meule",
   "quantity.brine_temp_c": "Température de la saumure",
@@ -57,19 +57,29 @@ export const TRADE = {
   "alert.reading_above": "{what}\u00a0: trop haut, {value}.",
   "alert.acid_slow":
     "L’acidité vient plus lentement que la recette\u00a0: {what} {value}.",
-  "alert.acid_stalled": "L’acidité ne monte plus\u00a0: {what} {value}.",
+  "alert.acid_stalled":
+    "L’acidité ne monte plus\u00a0: {what} {value}. Mesurez de nouveau avant {at}.",
+  "alert.acid_by_time":
+    "Rien ici ne mesure l’acidité\u00a0: cette fabrication va à l’heure, à la main et à l’œil. Aucune étape ne demande de pH.",
   "alert.acid_fast": "L’acidité vient plus vite que la recette\u00a0: {what} {value}.",
   "alert.reading_overdue": "{what}\u00a0: à mesurer depuis {by}.",
+  "alert.readings_overdue": "{value} mesures\u00a0: à prendre depuis {by}.",
+  "alert.reading_no_size":
+    "{what}\u00a0: {value} ne dit pas la taille des meules, et n’est comparé à aucun chiffre. Relevez-le et dites de laquelle.",
   "alert.reading_missing":
     "«\u00a0{step}\u00a0» a fini sans cette mesure\u00a0: {what_in}.",
-  "alert.dose_below": "{what}\u00a0: trop peu mis, {value}.",
-  "alert.dose_above": "{what}\u00a0: trop mis, {value}.",
+  "alert.add_missing":
+    "«\u00a0{step}\u00a0» s’est terminé sans cet ajout\u00a0: {what_in}.",
+  "alert.begin_late": "«\u00a0{step}\u00a0» est prête et n’a pas commencé.",
+  "alert.turn_late": "Les meules auraient dû être retournées il y a {by}.",
+  "alert.dose_below": "{what}\u00a0: trop peu ajouté, {value}.",
+  "alert.dose_above": "{what}\u00a0: trop ajouté, {value}.",
+  "alert.moulds_below": "{what}\u00a0: {value} moulées, moins que prévu.",
+  "alert.moulds_above": "{what}\u00a0: {value} moulées, plus que prévu.",
   "alert.day_late": "La journée a {by} de retard.",
   "alert.past_it": "Le caillé est trop ferme.",
   "alert.floc_window":
-    "Floculation après {value}\u00a0: ce n’est pas ce que prévoit la recette.",
-  "alert.drug_test_positive": "Le test d’antibiotiques est positif.",
-  "alert.drug_test_missing": "Aucun test d’antibiotiques n’est saisi.",
+    "Floculation après {value}, pas comme le prévoit la recette\u00a0: voyez la présure, sa force et sa dose.",
   "alert.timer_due": "Minuteur «\u00a0{value}\u00a0»\u00a0: fini depuis {by}.",
   "alert.hold": "Bloqué\u00a0: {value}",
   "alert.other": "{name}\u00a0: {step} {what} {value} {by}",
@@ -78,26 +88,6 @@ export const TRADE = {
   "alert.seen": "Vu",
   "alert.seen_short": "(vu)",
   "alert.seen_by": "Vu par {name} à {at}",
-
-  "caution.scald": "BRÛLURE",
-  "caution.steam": "VAPEUR",
-  "caution.hot_water": "EAU CHAUDE",
-  "caution.moving_parts": "PIÈCES MOBILES",
-  "caution.chemical": "DANGER CHIMIQUE",
-  "caution.lifting": "CHARGE LOURDE",
-  "caution.pinch": "MAINS COINCÉES",
-  "caution.wet_floor": "SOL MOUILLÉ",
-  "caution_do.scald":
-    "La cuve, le lait et les tuyaux brûlent la peau. Mettez gants et manches longues.",
-  "caution_do.steam": "Ouvrez la vapeur lentement. Éloignez visage et mains.",
-  "caution_do.hot_water": "L’eau chaude arrive. Prévenez d’abord les autres.",
-  "caution_do.moving_parts":
-    "Arrêtez le brasseur et les couteaux avant d’y mettre les mains.",
-  "caution_do.chemical":
-    "Mettez lunettes et gants. Ne mélangez jamais deux produits de nettoyage.",
-  "caution_do.lifting": "Levez à deux ou avec un palan.",
-  "caution_do.pinch": "Ne mettez pas les doigts sous la presse ni sous les moules.",
-  "caution_do.wet_floor": "Le sol glisse. Rangez d’abord les tuyaux.",
 
   "line.make_opened":
     "Fabrication ouverte\u00a0: {name}, lot {batch}, lait {milk}, {recipe}",
@@ -233,4 +223,18 @@ export const TRADE = {
   "figure_name.fat_frac": "Gras du lait",
   "figure_name.milk": "Lait",
   "figure_name.floc_factor": "Décaillage, fois la floculation",
+
+  "line.make_opened_as":
+    "Fabrication ouverte\u00a0: {name}, lot {batch}, {milk} de lait, {treatment}, {recipe}",
+  "line.treatment_changed": "Traitement changé\u00a0: {treatment}. {why}",
+  "kind.treatment_changed": "changement de traitement",
+  "said.treatment_changed": "Traitement\u00a0: {treatment}",
+  "treatment.pasteurised": "À pasteuriser",
+  "treatment.heat_treated": "Thermisé, non pasteurisé",
+  "treatment.raw": "Cru",
+  "milk.title": "Le lait",
+  "milk.short.pasteurised": "Pasteurisé d’après ses mesures",
+  "milk.short.heat_treated": "Thermisé, non pasteurisé",
+  "milk.short.raw": "Lait cru",
+  "milk.short.undecided": "Lait pas encore décidé",
 };

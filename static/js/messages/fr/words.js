@@ -13,5 +13,5 @@ export const WORDS = {
   "words.here":
     "Gardé sur ce téléphone seulement. Depuis son propre téléphone, cela vaut partout.",
   "words.missing":
-    "Cette langue n'est pas encore sur le téléphone. Elle arrive à la prochaine connexion.",
+    "Cette langue n’est pas encore sur le téléphone. Elle arrive à la prochaine connexion.",
 };

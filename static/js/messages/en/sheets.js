@@ -1,0 +1,82 @@
+// What a sheet over a make asks, that comes with the later screens.
+
+export const SHEETS = {
+  "end.early_title": 'End "{step}" now?',
+  "end.early_do": "End the step",
+  "blocker.enter": "Enter it now: {what}",
+  "blocker.reading_missing": "{what} has not been entered.",
+  "blocker.add_missing": "{what} has not been entered.",
+  "blocker.target_not_met": "{what} has not reached what the recipe wants.",
+  "blocker.judgement_missing": "The curd has not been judged ready.",
+  "blocker.too_early": "The time of the recipe is not over.",
+
+  "begin.early_title": 'Begin "{step}" now?',
+  "begin.waits_on": "The recipe does this first:",
+  "begin.early_do": "Begin the step",
+
+  "skip.title": 'Skip "{step}"?',
+  "skip.lead": "The record keeps that it was skipped, by whom and why.",
+  "skip.do": "Skip the step",
+  "skip.ask_maker":
+    "Only a maker may skip a step. Ask a maker, or go back and do the step.",
+
+  "judge.title": "How is the curd?",
+  "judge.save": "Save",
+  "judgement_how.not_flocculated": "No flakes on the blade yet",
+  "judgement_how.flocculated": "Flakes show, or the cup stops spinning",
+  "judgement_how.soft": "Tears, whey is milky",
+  "judgement_how.clean_break": "Splits clean, whey is clear",
+  "judgement_how.past_it": "Hard, whey stands in the split",
+  "judgement_how.uneven": "Pieces of many sizes",
+  "judgement_how.even": "Pieces of one size",
+  "judgement_how.not_knitted": "The rind is still open",
+  "judgement_how.knitted": "The rind is closed and smooth",
+
+  "mould.how_many": "{size}: how many filled now?",
+  "mould.wheels": "wheels",
+
+  "note.title": "Note",
+  "note.label": "What should the record say?",
+  "note.save": "Save the note",
+
+  "steps.title": "The whole day",
+  "steps.lead": "Tap an open step to go to it. Tap a done one to put it right.",
+  "steps.planned": "plan {span}",
+  "steps.expected": "expected {span}",
+  "steps.running": "runs {span}",
+  "steps.done": "was {span}",
+  "steps.waits": "waits on: {list}",
+  "steps.skipped": "skipped: {why}",
+  "timing.late": "{by} late",
+  "timing.early": "{by} early",
+
+  "said.skipped": "Skipped: {step}",
+  "said.judged": "Judged: {what}",
+  "said.moulded": "{n} filled, {size}",
+  "said.note": "Note saved",
+  "said.corrected": "Correction saved",
+  "said.struck": "Entry struck out",
+  "said.signed": "Signed",
+  "said.hold_placed": "Put on hold",
+  "said.hold_lifted": "Hold lifted",
+  "said.make_closed": "Make closed",
+  "said.make_abandoned": "Make given up",
+
+  "weigh.wheel": "{size}: wheel {n}",
+  "weigh.done": "Done weighing",
+  "twice.says":
+    '"{step}", {what}: {first} at {first_at} and {later} at {later_at}. Did it happen once or twice?',
+  "twice.same": "Once: the same",
+  "twice.really": "Really twice",
+  "twice.ask_maker": "A maker must say.",
+  "said.same": "Counted once",
+  "said.twice": "Counted twice",
+  "mould.title": "Which mould size?",
+  "line.make_opened_as":
+    "Make opened: {name}, batch {batch}, {milk} of milk, {treatment}, {recipe}",
+  "line.treatment_changed": "Treatment changed: {treatment}. {why}",
+  "said.treatment_changed": "Treatment: {treatment}",
+  "treatment.pasteurised": "To be pasteurised",
+  "treatment.heat_treated": "Heat-treated, not pasteurised",
+  "treatment.raw": "Raw",
+};
