@@ -1,5 +1,6 @@
 // The core's home on the phone: MicroPython in a worker, so that folding a long
-// make never holds up a finger. It talks in text only; host.py reads it.
+// make never holds up a finger. It talks in text only; host.py reads it, and
+// shelf.py holds the core's files.
 //
 // In: {n, text}, or {later: true} when there is time for the rest of the core.
 // Out: {ready, version} once, or {failed: text} once, and then {n, text} for each
@@ -10,11 +11,7 @@ import { loadMicroPython } from "/lib/micropython.mjs";
 // A make of a thousand entries takes about 3 MB; the heap grows beyond this by
 // itself, but collecting is quickest when it rarely has to.
 const HEAP_BYTES = 16 * 1024 * 1024;
-
-/** @param {string} path */
-function folderOf(path) {
-  return path.slice(0, path.lastIndexOf("/"));
-}
+const SHEAF = "/lib/sheaf"; // all files in one, as shelf.py takes them
 
 /** @param {string} address @returns {Promise<any>} */
 async function fetched(address) {
@@ -24,12 +21,13 @@ async function fetched(address) {
 }
 
 /** @param {any} python @param {Record<string, string>} files */
-function putIn(python, files) {
-  const paths = Object.keys(files);
-  for (const folder of new Set(paths.map(folderOf))) {
-    python.FS.mkdirTree(`/lib/${folder}`);
-  }
-  for (const path of paths) python.FS.writeFile(`/lib/${path}`, files[path]);
+function shelve(python, files) {
+  const encoder = new TextEncoder();
+  const names = Object.keys(files);
+  const sheets = names.map((name) => encoder.encode(files[name]));
+  const index = names.map((name, place) => `${name} ${sheets[place].length}`);
+  python.FS.writeFile(SHEAF, encoder.encode(names.map((name) => files[name]).join("")));
+  python.pyimport("shelf").take(SHEAF, index.join("\n"));
 }
 
 async function boot() {
@@ -42,7 +40,9 @@ async function boot() {
     }),
     fetched("/core.json"),
   ]);
-  putIn(python, shipped.files);
+  python.FS.mkdirTree("/lib");
+  python.FS.writeFile("/lib/shelf.py", shipped.files["shelf.py"]);
+  shelve(python, shipped.files);
   const host = python.pyimport("host");
   // A phone may still hold files of before the rules were sent along.
   host.take_rules(JSON.stringify(shipped.rules ?? {}));
@@ -67,7 +67,7 @@ async function fetchRest() {
   ]);
   // Parts of two cores would be a third one that nobody has tested.
   if (shipped.version !== version) throw new Error("a new version of the app waits");
-  putIn(python, shipped.files);
+  shelve(python, shipped.files);
   host.take_rules(JSON.stringify(shipped.rules ?? {}));
 }
 

@@ -113,7 +113,7 @@ async function look() {
   if (!answer) return;
   noteLate(answer.alarms);
   alarms.value = answer;
-  const isOpen = answer.alarms.some((alarm) => alarm.state === "unacknowledged");
+  const isOpen = answer.alarms.some((alarm) => alarm.is_open);
   if (!isOpen && !memory.ids.length) {
     ring.value = SILENT; // most of the day: a slow phone is spared the question
     return;

@@ -26,21 +26,22 @@ export function take({ events }) {
 /**
  * Check an entry, take it, and answer with the view of a make, all in one question.
  *
- * @param {{event: Recorded, roles: string[], make: string}} asked make: "" for none
+ * @param {{event: Recorded, roles: string[], make: string, reader: Reader | null}} asked
+ *   make: "" for none; reader: who is to see the cautions of the steps at hand
  * @returns {Promise<{problems: Problem[], view: View | null}>}
  */
-export function tap({ event, roles, make }) {
-  return ofDesk("tap", { event, roles, make_id: make, now_ms: nowMs() });
+export function tap({ event, roles, make, reader }) {
+  return ofDesk("tap", { event, roles, make_id: make, now_ms: nowMs(), reader });
 }
 
 /**
  * A make as it stands; null where the phone holds nothing of it.
  *
- * @param {{make: string}} asked
+ * @param {{make: string, reader?: Reader | null}} asked reader: as for `tap`
  * @returns {Promise<View | null>}
  */
-export function view({ make }) {
-  return ofDesk("view", { make_id: make, now_ms: nowMs() });
+export function view({ make, reader = null }) {
+  return ofDesk("view", { make_id: make, now_ms: nowMs(), reader });
 }
 
 /**
@@ -51,6 +52,22 @@ export function view({ make }) {
  */
 export function step({ make, step: key }) {
   return ofDesk("step", { make_id: make, key, now_ms: nowMs() });
+}
+
+/**
+ * What a step adds of an ingredient if it comes from the lot in hand.
+ *
+ * @param {{make: string, step: string, ingredient: string, lot: string}} asked
+ * @returns {Promise<Add | null>}
+ */
+export function addFromLot({ make, step: key, ingredient, lot }) {
+  return ofDesk("add_from_lot", {
+    make_id: make,
+    key,
+    ingredient,
+    lot,
+    now_ms: nowMs(),
+  });
 }
 
 /**
@@ -83,11 +100,16 @@ export function board() {
 /**
  * What a make opened at an instant would clash with.
  *
- * @param {{recipe: Recipe, startMs: number}} asked
+ * @param {{recipe: Recipe, treatment: Treatment, startMs: number}} asked
  * @returns {Promise<ClashesIf>}
  */
-export function clashesIf({ recipe, startMs }) {
-  return ofDesk("clashes_if", { recipe, start_ms: startMs, now_ms: nowMs() });
+export function clashesIf({ recipe, treatment, startMs }) {
+  return ofDesk("clashes_if", {
+    recipe,
+    treatment,
+    start_ms: startMs,
+    now_ms: nowMs(),
+  });
 }
 
 /**
@@ -110,6 +132,27 @@ export function trends({ recipe }) {
  */
 export function suggestion({ recipe, milkL }) {
   return call("suggestion", { recipe, milk_l: milkL });
+}
+
+/**
+ * How the milk of a recipe may be treated, its usual way first.
+ *
+ * @param {{recipe: Recipe}} asked
+ * @returns {Promise<Treatment[]>}
+ */
+export function treatments({ recipe }) {
+  return call("treatments", { recipe });
+}
+
+/**
+ * The choices of a recipe on one route, such as coat or wax; its usual option of each
+ * first.
+ *
+ * @param {{recipe: Recipe, treatment: Treatment}} asked
+ * @returns {Promise<RecipeChoice[]>}
+ */
+export function options({ recipe, treatment }) {
+  return call("options", { recipe, treatment });
 }
 
 /**

@@ -7,9 +7,17 @@ import { onLost, restart, start } from "../core/bridge.js";
 import { get } from "./api.js";
 import * as ask from "./ask.js";
 import { waitMs } from "./backoff.js";
-import { clock } from "./clock.js";
+import { clock, tzMin } from "./clock.js";
 import { everything, getSaved, setSaved } from "./db.js";
-import { board, core, coreProblem, openMakeId, remembered, view } from "./state.js";
+import {
+  board,
+  core,
+  coreProblem,
+  openMakeId,
+  person,
+  remembered,
+  view,
+} from "./state.js";
 
 const BATCH = 100;
 const SAVE_AFTER_MS = 400;
@@ -69,6 +77,16 @@ export function take(events) {
 }
 
 /**
+ * Who taps now, and has cautions to see.
+ *
+ * @returns {Reader | null}
+ */
+function reader() {
+  if (!person.value) return null;
+  return { person: person.value, tz_min: tzMin(clock.nowMs()) };
+}
+
+/**
  * Let the core check an entry, take it and answer with the open make's view.
  *
  * @param {Recorded} event
@@ -79,7 +97,7 @@ export function take(events) {
 export async function tap(event, roles) {
   const isFilled = core.value === "ready";
   const make = isFilled ? (openMakeId.value ?? "") : "";
-  return ask.tap({ event, roles, make });
+  return ask.tap({ event, roles, make, reader: reader() });
 }
 
 function saveNow() {
@@ -148,13 +166,30 @@ export const refreshView = merged(async () => {
   const id = openMakeId.value;
   if (!id) return;
   await whenFilled();
-  const answer = await ask.view({ make: id });
+  const answer = await ask.view({ make: id, reader: reader() });
   if (openMakeId.value !== id) return;
   if (answer === null) {
     await viewFromServer(id);
     return;
   }
   showView(answer);
+});
+
+/**
+ * A view that the core has not given to who taps now: which cautions they have still
+ * to see is not known.
+ *
+ * @param {View} kept
+ * @returns {View}
+ */
+export function asKept({ cautions, ...kept }) {
+  return kept;
+}
+
+// Who takes over a shared phone has seen other cautions than the one before.
+person.subscribe(() => {
+  if (view.value) view.value = asKept(view.value);
+  refreshView().catch(() => {});
 });
 
 /**
@@ -197,7 +232,7 @@ export async function showMake(id) {
   if (!id) return;
   if (!view.value) {
     const [known] = await getSaved([`view:${id}`]).catch(() => []);
-    if (known && openMakeId.value === id && !view.value) view.value = known;
+    if (known && openMakeId.value === id && !view.value) view.value = asKept(known);
   }
   await refreshView();
 }

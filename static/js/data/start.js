@@ -4,7 +4,7 @@
 import { ApiError } from "./api.js";
 import { clock } from "./clock.js";
 import { deviceId, getFirst, getSaved, probe, prune } from "./db.js";
-import { refresh, showMake } from "./desk.js";
+import { asKept, refresh, showMake } from "./desk.js";
 import { readMe } from "./actions.js";
 import { start as startCore, takeRest } from "../core/bridge.js";
 import { restoreReads, retryLanguage, sendReads } from "./reads.js";
@@ -50,7 +50,7 @@ export async function remember() {
   rights.value = known ?? {};
   if (first.open) {
     openMakeId.value = first.open;
-    view.value = first.view ?? null;
+    view.value = first.view ? asKept(first.view) : null;
   }
   await restoreReads(changes);
 }

@@ -37,6 +37,23 @@ test("the desk is filled with what lies on disk before it is asked", async () =>
   assert.equal(page.state.core.value, "ready");
 });
 
+test("which cautions are owed is known only once the core has told who taps", async () => {
+  // Seen: on a cold phone "Begin" could be pressed before the cautions came.
+  const world = phone();
+  const asked = core(world, { board, view: () => view(MAKE, { cautions: [] }) });
+  const page = await world.open();
+  page.state.person.value = "ann";
+  await page.db.setSaved(`view:${MAKE}`, view(MAKE, { cautions: [] }));
+  const seen = [];
+  page.state.view.subscribe((shown) => shown && seen.push(shown.cautions));
+  await page.desk.showMake(MAKE);
+  assert.deepEqual(seen, [undefined, []]);
+  page.state.person.value = "tove";
+  assert.equal(page.state.view.value.cautions, undefined);
+  await until(() => page.state.view.value.cautions, "the core's answer to Tove");
+  assert.equal(asked.named("view").at(-1)[1].reader.person, "tove");
+});
+
 test("last time's view is shown at once, then the core's", async () => {
   const world = phone();
   let let_go = null;
