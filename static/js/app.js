@@ -11,11 +11,16 @@ import { buttonWords } from "./screens/make/primary.js";
 
 const LOOK_FIRST_MS = 3000;
 
+/** @type {(work: Promise<unknown>, mostMs: number) => Promise<unknown>} */
+const soon = (work, mostMs) =>
+  Promise.race([work, new Promise((done) => setTimeout(done, mostMs))]);
 const isGuest = () => location.hash.startsWith("#/guest");
 
 // Who watches from elsewhere waits for nothing else.
-const first = location.hash.startsWith("#/live") ? lookFirst(LOOK_FIRST_MS) : null;
-await remember();
+const isLive = location.hash.startsWith("#/live");
+const first = isLive ? lookFirst(LOOK_FIRST_MS) : null;
+// Painted already is what ./first.js has; it stands until its screen can take over.
+await Promise.all([remember(), isLive && soon(loadLate(), LOOK_FIRST_MS)]);
 startScreens(/** @type {HTMLElement} */ (document.getElementById("app")));
 if (!isGuest()) startHands({ buttonWords, stepShown });
 // After the painting, not before: the core takes half a second on an old phone.

@@ -3,11 +3,16 @@
 // The page is a hundred times as heavy as what the server says of the open makes.
 // So this small script comes ahead of it, asks, and paints names, steps and how
 // late they are; the page takes the same answer over when it has come.
+//
+// And where the page does not come at all: a file that is lost on a weak network fails
+// in silence, and the app's name would stand there for ever.
 
 import { age, clockDay, setReads, span } from "./format.js";
 import { FIRST as EN_FIRST } from "./messages/en/first.js";
 import { FIRST as ES_FIRST } from "./messages/es/first.js";
 import { FIRST as FR_FIRST } from "./messages/fr/first.js";
+
+const NOT_OPEN_MS = 20000; // longer than a slow phone on a thin link takes
 
 // A dozen lines each: a language's whole pack would come after the page.
 /** @type {Record<string, Record<string, string>>} */
@@ -91,11 +96,17 @@ function card(parent, make, nowMs) {
   }
 }
 
+/** The page's place, as long as the page itself is not there. */
+function placeAhead() {
+  const mine = sheet ?? document.querySelector("#app > .opening");
+  // The page may have taken the element itself over.
+  return mine?.isConnected && !mine.matches(".app") ? mine.parentElement : null;
+}
+
 /** @param {Picture | null} told */
 function paint(told) {
-  const mine = sheet ?? document.querySelector("#app > .opening");
-  const root = mine?.parentElement;
-  if (!mine?.isConnected || !root || !told) return; // the page itself is there already
+  const root = placeAhead();
+  if (!root || !told) return;
   root.replaceChildren();
   sheet = add(root, "div", "", "scroll");
   add(sheet, "h1", say("first.title"));
@@ -122,6 +133,16 @@ async function learnRecipe() {
   recipe = (await import(file)).RECIPE;
 }
 
+function offerAgain() {
+  const root = placeAhead();
+  if (!root) return;
+  const place = sheet ?? add(root, "div", "", "scroll narrow");
+  add(place, "p", say("first.not_open"), "lead").setAttribute("role", "alert");
+  add(place, "button", say("first.again"), "tap second").onclick = () =>
+    location.reload();
+}
+
+setTimeout(offerAgain, NOT_OPEN_MS);
 if (location.hash.startsWith("#/live")) {
   setReads({ language });
   document.documentElement.lang = language;

@@ -6,10 +6,12 @@ export {
   amount,
   amountBand,
   amountTyped,
+  amountTypedDecimals,
   bandIn,
   inOwnUnit,
   inUnit,
 } from "./format/amounts.js";
+export { measured, measuredBand, measuredTyped } from "./format/measured.js";
 export {
   bytes,
   count,

@@ -3,7 +3,10 @@
 
 /** What rings and will, as the server adds who hears it. */
 interface Alarms {
-  makes?: Pick<MakeSummary, "id" | "name" | "batch" | "vat" | "state">[];
+  makes?: Pick<
+    MakeSummary,
+    "id" | "name" | "batch" | "vat" | "state" | "matters" | "band"
+  >[];
   walls?: Wall[];
   escalate_min?: number;
 }

@@ -60,8 +60,9 @@ interface Added extends Who {
 /**
  * Something that rings: its id is make/matter.
  *
- * The kinds are timer, step_due, step_late, reading_overdue, alert and unshown;
- * the matter of an alert is its id. Priority 1 is the most urgent of three.
+ * The kinds are timer, step_due, step_late, begin_late, reading_overdue, alert,
+ * matter and unshown; the matter of an alert is its id. Priority 1 is the most
+ * urgent of three. One that is open wants an answer.
  */
 interface Alarm {
   id: string;
@@ -79,6 +80,8 @@ interface Alarm {
   numbers: Record<string, any>;
   do: Words | null;
   state: "unacknowledged" | "acknowledged" | "shelved" | "returned";
+  is_open: boolean;
+  mark: "act" | "check" | "ok";
   acknowledged: Said | null;
   shelved: Shelved | null;
   escalates_ms: number | null;
@@ -92,9 +95,14 @@ interface Alarms {
   next_change_ms: number | null;
   alarms: Alarm[];
   deadlines: Deadline[];
+  wall: WallRow[];
 }
 
-/** One thing that asks for a person; `do` is what the recipe says to do. */
+/**
+ * One thing that asks for a person; `do` says what to do, `due_ms` by when.
+ *
+ * `rings_ms` where it asks from later than it stands.
+ */
 interface Alert {
   id: string;
   form: "time" | "temperature" | "acid" | "quantity" | "record";
@@ -107,6 +115,8 @@ interface Alert {
   high: number | null;
   unit: string | null;
   by_s: number | null;
+  due_ms: number | null;
+  rings_ms: number | null;
   do: Words | null;
   since_ms: number;
   acknowledged: Said | null;
@@ -142,13 +152,37 @@ interface AsRead {
   as_read: string;
 }
 
+type BandHow = "done" | "left_open" | "running" | "to_come";
+
+/**
+ * A stage of the make; it ends where the next one begins, as expected or in truth.
+ *
+ * Where `has_end` is false, `end_ms` is no deadline. `share_frac` is its part of the
+ * drawn length: in proportion to time, long stages cut short.
+ */
+interface BandStage {
+  key: string;
+  how: BandHow;
+  begin_ms: number;
+  end_ms: number;
+  has_end: boolean;
+  share_frac: number;
+  late_s: number;
+}
+
 type Basis = "memory" | "practice" | "setting" | "typed" | "published";
 
-/** The choice that a row makes sense with: beside its word, or beside all others. */
+/** The step that wheels lie in before they ripen, and when they are to. */
+interface BeforeStore {
+  step: string;
+  begins_ms: number;
+}
+
+/** The words of a choice that a row makes sense with; `usual` beside none too. */
 interface Beside {
   name: string;
-  word: string;
-  must_be: boolean;
+  words: string[];
+  usual: boolean;
 }
 
 /** A start that has fewer clashes. */
@@ -163,13 +197,19 @@ interface Binding {
   value: string | string[];
   size?: string;
   of?: string;
+  band?: "estimate";
 }
 
-/** All makes at once; of the clashes of the next 24 h the first three. */
+/**
+ * All makes at once; of the clashes of the next 24 h the first three.
+ *
+ * Of those that ripen their ids, the newest first.
+ */
 interface Board {
   now_ms: number;
   next_change_ms: number | null;
   makes: MakeSummary[];
+  ripening: string[];
   due: Due[];
   clashes: Clash[];
   clash_count: number;
@@ -178,10 +218,22 @@ interface Board {
 }
 
 /**
+ * The bottle or pack that is used, and the one whose label was read in this make.
+ *
+ * `is_read` tells whether anything that stands on the label of `lot` is known.
+ */
+interface Bottle {
+  lot: string | null;
+  of_label: string | null;
+  is_read: boolean;
+}
+
+/**
  * A step as the list of steps shows it.
  *
  * The steps of a View are typed as whole ones: who reads more than this of one
- * looks at `full` or its status first.
+ * looks at `full` or its status first. One that is open may be worked on. Its mark
+ * is how it stands in one word, which every screen has a shape for.
  */
 interface BriefStep {
   full: boolean;
@@ -191,6 +243,8 @@ interface BriefStep {
   round: number | null;
   rounds: number | null;
   status: StepStatus;
+  mark: StepMark;
+  is_open: boolean;
   waits_on: string[];
   planned_begin_ms: number;
   planned_end_ms: number;
@@ -204,6 +258,7 @@ interface BriefStep {
   end_low_ms: number | null;
   end_high_ms: number | null;
   timing: Timing;
+  stopped_by: string[];
 }
 
 /** A make or tank that cannot be shown whole: what is missing and since when. */
@@ -229,6 +284,18 @@ type BrokenWhy = "fault" | "newer" | "unsound";
 
 type Called = "name" | "of" | "both";
 
+/**
+ * A hazard of a step; `do` where the step has words of its own for it.
+ *
+ * `id` is what a person has seen or not: the hazard, or hazard/step with own words.
+ */
+interface Caution {
+  id: string;
+  hazard: string;
+  signs: Sign[];
+  do: Words | null;
+}
+
 /** The roles that may change an entry now, and its fields that can be put right. */
 interface Changeable {
   correct: string[];
@@ -251,6 +318,19 @@ interface ChartAverage {
   low: number;
   high: number;
   beyond: number[];
+}
+
+/** The chart beside the step that marks it, and a recorder that reads too high. */
+interface ChartBeside {
+  fields: ChartField[];
+  recorder: Keyed | null;
+}
+
+/** A field of the vat's chart, and what is known of it here. */
+interface ChartField {
+  field: string;
+  required: boolean;
+  value: any;
 }
 
 /** Where makes like the others lie. */
@@ -286,6 +366,7 @@ interface Clash {
   at_ms: number;
   acts: Act[];
   move: Move | null;
+  is_soon: boolean;
 }
 
 /** What a make not opened yet would clash with. */
@@ -295,11 +376,21 @@ interface ClashesIf {
   better: BetterStart | null;
 }
 
+type ClassName = "pasteurised" | "heat_treated" | "raw" | "undecided";
+
 /** How an entry was put right. */
 interface Correction extends Who {
   set: Record<string, any>;
   before: Record<string, any>;
   why: string;
+}
+
+/** A step or a timer that counts down; a timer has its label. */
+interface Countdown {
+  step: string | null;
+  timer: string | null;
+  label: string | null;
+  due_ms: number;
 }
 
 /** What `desk.curve` answers; `spans` are begin and end of what may be shown. */
@@ -311,6 +402,14 @@ interface Curve {
   steps: CurveStep[];
   acid: AcidCurve | null;
   spans: Record<SpanName, number[]>;
+  at_hand: CurveAtHand | null;
+}
+
+/** What a small drawing of the make shows: of which quantity, and of which time. */
+interface CurveAtHand {
+  quantity: string;
+  from_ms: number;
+  to_ms: number;
 }
 
 /** The band of a step, at its real time or at the expected one. */
@@ -364,22 +463,31 @@ interface Deadline {
   step: string | null;
   title: Words | null;
   kind: string;
+  mark: StepMark;
   label: string | null;
   due_ms: number;
   rings: boolean;
 }
 
+/** Who decided a matter, when, in which way and why. */
+interface Decided extends Reasoned {
+  way: string;
+}
+
 /**
  * How much of an ingredient is planned for the milk of this make.
  *
- * Its ends are None where the recipe gives no tolerance.
+ * `bottle` is None of what has no label that its dose goes by. Its ends are None
+ * where the recipe gives no tolerance.
  */
 interface Dose {
   value: number;
   low: number | null;
   high: number | null;
+  range_of: RangeOf;
   unit: string;
   origin: Origin | null;
+  bottle: Bottle | null;
   basis: DoseBasis;
 }
 
@@ -394,7 +502,11 @@ interface DoseBasis {
   status: string;
 }
 
-/** One thing that falls due: in a make, in brine, in the store, by a timer. */
+/**
+ * One thing that falls due: in a make, in brine, in the store, by a timer.
+ *
+ * The one that leads stands for its step: it says who has that in hand.
+ */
 interface Due {
   make: string;
   make_name: string | null;
@@ -414,7 +526,9 @@ interface Due {
   due_ms: number;
   late_ms: number | null;
   level: DueLevel;
+  mark: StepMark;
   when: DueWhen | null;
+  leads: boolean;
   task: Task | null;
 }
 
@@ -424,10 +538,11 @@ type DueWhat = "step_begin" | "step_end" | "reading" | "turn" | "timer" | "unloa
 
 type DueWhen = "late" | "now" | "hour" | "today" | "days";
 
-/** Why a step should not be ended yet. */
+/** Why a step should not be ended yet; `do` is what the recipe says to do. */
 interface EndBlocker {
   key: string;
   arg: any;
+  do?: Words;
 }
 
 /** A step that ends a multiple of the floc time after the rennet. */
@@ -456,6 +571,12 @@ interface EndReading {
 }
 
 type EndsRole = "estimate" | "limit" | "band";
+
+/** An entry, and when it counts. */
+interface EntryAt {
+  id: string;
+  at_ms: number;
+}
 
 type Equipment = Record<string, any>;
 
@@ -511,6 +632,7 @@ interface Figure {
   status: string;
   note?: string;
   by?: Binding;
+  range_of?: "recipe" | "rule";
 }
 
 /** The floc test: since when, how long it took, and when that says to cut. */
@@ -523,6 +645,13 @@ interface Floc {
   low_ms: number | null;
   high_ms: number | null;
   problem: "floc_too_early" | "floc_too_late" | null;
+}
+
+/** What a rule wants of a milk: by which section, and how well it is known. */
+interface Following {
+  wanted: string | null;
+  section: string | null;
+  status: string;
 }
 
 /** The longest time between readings that counts, and on whose word. */
@@ -542,6 +671,59 @@ interface HeatHold {
   end_ms: number;
   held_s: number;
   needed_s: number;
+}
+
+/** What a hold asks of its thermometers, in one unit; no air where none is asked. */
+interface HoldAsked {
+  temp: number;
+  air_temp: number | null;
+}
+
+/** What a thermometer of a hold showed last, in the quantity's own unit. */
+interface HoldLast {
+  quantity: string;
+  value: number;
+  at_ms: number;
+  is_low: boolean;
+  is_other_unit: boolean;
+}
+
+/**
+ * What leads a hold that is to begin or runs.
+ *
+ * `together` is what one round reads; `asked` is by unit, "F" and "C"; `says` how it
+ * stands, the line that matters first. `due_ms` is when the next round is due, and
+ * it counts until `lost_ms`.
+ */
+interface HoldLead {
+  rule: string;
+  is_own: boolean;
+  asked: Record<string, HoldAsked | null>;
+  gap: HeatGap;
+  together: string[];
+  rounds: HoldRound[];
+  last: HoldLast[];
+  due_ms: number | null;
+  lost_ms: number | null;
+  end_ms: number | null;
+  is_whole: boolean;
+  says: Keyed[];
+}
+
+/**
+ * When one thermometer of a hold is read next, and what it showed last.
+ *
+ * The next counts with the last until `lost_ms`; `shown` is the last as it was typed,
+ * in its own unit.
+ */
+interface HoldRound {
+  quantity: string;
+  every_s: number;
+  gap_s: number;
+  due_ms: number | null;
+  lost_ms: number | null;
+  last: ReadingLast | null;
+  shown: Shown | null;
 }
 
 /** Who has a step in hand; `from` is who had it before. */
@@ -570,9 +752,14 @@ interface Judge {
   last: Judgement | null;
 }
 
-/** The last reading of a target, against its band. */
+/**
+ * The last reading of a target, against its band.
+ *
+ * `since` is the first of the unbroken row of readings with the same verdict.
+ */
 interface JudgedReading extends ReadingLast {
   verdict: InBand;
+  since: EntryAt;
 }
 
 /** What somebody judged the curd to be. */
@@ -581,6 +768,11 @@ interface Judgement extends Who {
 }
 
 type Keyed = Record<string, any>;
+
+/** One of several things that a rule wants. */
+interface KeyedFollowing extends Following {
+  key: string;
+}
 
 /** What a make knows of an input, and whose word that is. */
 interface Known {
@@ -604,12 +796,20 @@ interface Lasts {
   origin: Origin | null;
 }
 
+/** Why an entry changes nothing of its make, and the title of its step. */
+interface LeadsNowhere {
+  key: "other_route" | "no_route";
+  title: Words | null;
+}
+
 /** What was not carried over, and why. */
 interface LeftOut {
   field: string;
   key: string;
   limit: any;
 }
+
+type Level = "act" | "check";
 
 /**
  * One line of the batch record, with what it said before corrections.
@@ -634,6 +834,7 @@ interface LogLine {
   later_of: string | null;
   same: boolean | null;
   proved: Proved | null;
+  leads_nowhere: LeadsNowhere | null;
 }
 
 /** When the step is due to end. */
@@ -655,7 +856,7 @@ interface MainInstruction {
   kind: "instruction";
 }
 
-type MainNumber = MainDose | MainTarget | MainCountdown | MainInstruction;
+type MainNumber = MainDose | MainWater | MainTarget | MainCountdown | MainInstruction;
 
 /** What a quantity should come to. */
 interface MainTarget {
@@ -663,6 +864,14 @@ interface MainTarget {
   quantity: string;
   value: number;
   last: ReadingLast | null;
+}
+
+/** The water to pour next, and how hot. */
+interface MainWater {
+  kind: "water";
+  part: "first" | "rest";
+  value: number;
+  temp_c: number | null;
 }
 
 /** What was opened: which recipe, which milk, where, and how it stands. */
@@ -687,9 +896,11 @@ interface Make {
   moulds: Mould[];
   sizes: string[];
   store_step: string | null;
+  before_store: BeforeStore | null;
+  milk: MilkView | null;
 }
 
-type MakeState = "running" | "held" | "closed" | "abandoned";
+type MakeState = "running" | "held" | "closed" | "abandoned" | "discarded";
 
 /** A make as the board lists it. */
 interface MakeSummary {
@@ -699,6 +910,7 @@ interface MakeSummary {
   practice: boolean;
   state: MakeState;
   is_open: boolean;
+  on_now: boolean;
   vat: string | null;
   opened_ms: number;
   recipe_title: Words;
@@ -707,11 +919,48 @@ interface MakeSummary {
   focus: StepSummary | null;
   running: StepSummary[];
   alerts: Alert[];
+  matters: Matter[];
   day: TimeSpan;
   whole: TimeSpan;
+  band: BandStage[];
   last_word_ms: number | null;
   unread: Unread;
 }
+
+/**
+ * One thing that is wrong, missing or awaited, told once.
+ *
+ * Its words are `matter.<key>`; what to do is `do` or `matter_do.<key>`. Of level
+ * "wait" nothing is wrong: it stops, and is told only to who would go past it.
+ * `rule` is the section that decides, `source` where it was read, `status` how it is
+ * known: "read", "secondary" or "setting". It is acknowledged
+ * and rings as `alert`, told since `told_ms`: by the name of the reading that told of
+ * it first, if one did.
+ */
+interface Matter {
+  id: string;
+  key: string;
+  kind: MatterKind;
+  step: string;
+  since_ms: number | null;
+  level: MatterLevel;
+  reasons: Keyed[];
+  rests_on: string[];
+  stops: Stop[];
+  ways: Way[];
+  do: Words | null;
+  decided: Decided | null;
+  alert: string;
+  told_ms: number | null;
+  acknowledged: Said | null;
+  rule: string;
+  source: string;
+  status: string;
+}
+
+type MatterKind = "acid" | "check_due" | "curing" | "hold" | "laboratory" | "recorder" | "test" | "thermometer";
+
+type MatterLevel = "act" | "check" | "wait";
 
 type MendForm = "number" | "count" | "text" | "reading" | "equipment";
 
@@ -723,11 +972,42 @@ interface Mendable {
   longest: number | null;
 }
 
-/** Wheels of one size; `planned` None when no count was given. */
+/**
+ * What the milk of a make is, with why and since when that is known.
+ *
+ * `class` is a ClassName; `step` is the hold that it rests on.
+ */
+interface MilkClass {
+  class: string;
+  why: string;
+  since_ms: number;
+  treatment: Treatment;
+  step: string | null;
+}
+
+/** What follows from what a milk is; `curing_days` is None where none are asked. */
+interface MilkFollows {
+  curing_days: number | null;
+  curing_min_temp: Record<string, number> | null;
+  curing_by: Following;
+  tests: KeyedFollowing[];
+  label: KeyedFollowing;
+  release_role: string;
+}
+
+/** The milk of a make: how it is treated, what it is by now, what follows. */
+interface MilkView {
+  is: MilkClass;
+  treatment: TreatmentView;
+  follows: MilkFollows | null;
+}
+
+/** Wheels of one size; `suggested` by the milk that came, None without a plan. */
 interface Mould {
   size: string;
   title: Words;
   planned: number | null;
+  suggested: number | null;
   moulded: number;
 }
 
@@ -737,6 +1017,34 @@ interface Move {
   to_ms: number;
   way: "later" | "earlier";
   clears: boolean;
+}
+
+/** A figure that a sentence names: of a quantity, or by its unit alone. */
+interface NamedFigure {
+  name: string;
+  quantity: string | null;
+  unit: string | null;
+  value: number;
+}
+
+/** What to do now, in one sentence; `figures` fill its names in braces. */
+interface Now {
+  text: Words;
+  figures: NamedFigure[];
+}
+
+/** A quantity with a figure for each size: `unsized` where the last names none. */
+interface OfSizes {
+  quantity: string;
+  sizes: WheelSize[];
+  is_judged: boolean;
+  unsized: ReadingLast | null;
+}
+
+/** A value that is shown to be tapped by whoever has just read it, and why. */
+interface Offer {
+  value: number;
+  why: "last" | "wanted";
 }
 
 /** A figure that the recipe leaves to the sum that it names. */
@@ -773,6 +1081,35 @@ interface Original {
   data: Record<string, any>;
 }
 
+/** What a step itself has to say of one of its hazards. */
+interface OwnCaution {
+  hazard: string;
+  do: Words;
+}
+
+/** A hold by the maker's own figures, in each unit by itself: "F" and "C". */
+interface OwnHold {
+  by: "own";
+  temp: Record<string, Figure>;
+  air_rise?: Record<string, Figure>;
+  gap_max_s: Figure;
+  why: Words;
+}
+
+/**
+ * What is read in a step, of one size of wheel where each wants its own.
+ *
+ * What `is_due` is one round of entry, in this order. `last` is the newest of the
+ * whole make.
+ */
+interface Pad {
+  quantity: string;
+  size: string | null;
+  is_due: boolean;
+  last: LastValue | null;
+  offers: Offer[];
+}
+
 /** What is wrong with one field, as a key that the page puts into words. */
 interface Problem {
   field: string | null;
@@ -782,12 +1119,26 @@ interface Problem {
 
 type Proved = "pin" | "phone" | "none" | "old_pin" | "accepted";
 
+type RangeOf = "estimate" | "nine_in_ten" | "usual" | "rule" | "recipe";
+
+/** Who looks at a make and may work in it, and the time zone there. */
+interface Reader {
+  person: string;
+  tz_min: number;
+}
+
 /** The last reading of a step. */
 interface ReadingLast extends LastValue {
   id: string;
 }
 
-/** A reading that a step wants; `due_ms` None while nothing is wanted. */
+/**
+ * A reading that a step wants; `due_ms` None while nothing is wanted.
+ *
+ * One that counts only until `lost_ms` has that instant; one that is read together
+ * with another, in one round, names it in `goes_with`.
+ * It may be overdue by `grace_s` before it is an alert.
+ */
 interface ReadingWanted {
   quantity: string;
   when: When;
@@ -795,8 +1146,11 @@ interface ReadingWanted {
   required: boolean;
   due_ms: number | null;
   overdue_s: number;
+  grace_s: number;
   count: number;
   last: ReadingLast | null;
+  lost_ms: number | null;
+  goes_with: string | null;
 }
 
 /** An entry with why; None where nothing departs from the recipe. */
@@ -820,6 +1174,13 @@ interface Recipe {
   figures?: Record<string, Figure>;
   steps: RecipeStep[];
   curve?: RecipeCurve;
+  gates?: RecipeGate[];
+}
+
+/** Ways of a recipe of which one is gone; its usual one first. */
+interface RecipeChoice {
+  choice: string;
+  options: RecipeOption[];
 }
 
 /** The recipe's own pH over time, from the begin of a step on. */
@@ -838,9 +1199,10 @@ interface RecipeDose {
   amount: Figure;
 }
 
-/** What to do where a step drifts in one way. */
+/** What to do where a step drifts in one way; of one matter of it, or of all. */
 interface RecipeDrift {
   form: string;
+  quantity?: string;
   do: Words;
 }
 
@@ -852,6 +1214,27 @@ interface RecipeEnd {
   at_most?: Figure;
   judgement?: string[];
   from_step?: string;
+}
+
+/** What is waited for, where, and what it stops: see `recipe.check.gates`. */
+interface RecipeGate {
+  key: string;
+  watch: string;
+  step: string;
+  from_step?: string;
+  quantity?: string;
+  rule?: string;
+  row?: string;
+  window_s?: Figure;
+  instead?: RecipeInstead;
+  stops: RecipeStop[];
+  do?: Words;
+}
+
+/** What is read where a gate's own quantity is not. */
+interface RecipeInstead {
+  quantity: string;
+  least?: Figure;
 }
 
 /** What is judged of the curd, and from which part of the time on. */
@@ -867,6 +1250,8 @@ interface RecipeMilk {
   high_l: number;
   fat_frac?: Figure;
   heat_class?: string;
+  treatments?: Treatment[];
+  usual_treatment?: Treatment;
 }
 
 /** A size of wheel; its share of the milk where it is one of several. */
@@ -879,9 +1264,16 @@ interface RecipeMould {
   share_frac: Figure;
 }
 
+/** One way of a choice, by the title of its first step. */
+interface RecipeOption {
+  option: string;
+  title: Words;
+}
+
 /** A reading that a step wants: at its begin, during it or at its end. */
 interface RecipeReading {
   quantity: string;
+  instead_of?: string | null;
   when: When;
   every_s?: number | null;
   required?: boolean;
@@ -893,8 +1285,10 @@ interface RecipeStep {
   title: Words;
   after?: string[];
   end: RecipeEnd;
+  now?: Words[];
   do?: Words[];
   place?: string;
+  stage?: string;
   round?: number;
   rounds?: number;
   lasts?: Figure;
@@ -902,6 +1296,7 @@ interface RecipeStep {
   readings?: RecipeReading[];
   adds?: string[];
   cautions?: string[];
+  own_cautions?: OwnCaution[];
   drift?: RecipeDrift[];
   judge?: RecipeJudge;
   sums?: string[];
@@ -909,14 +1304,27 @@ interface RecipeStep {
   turns?: RecipeTurn[];
   mould?: boolean;
   closes_day?: boolean;
-  heat_treatment?: boolean;
+  heat_treatment?: boolean | OwnHold;
   rule?: string;
+  choice?: string;
+  option?: string;
+  treatments?: Treatment[];
+  by_treatment?: Record<string, Record<string, any>>;
+}
+
+/** What a gate stops; `when` limits it to words of its watcher. */
+interface RecipeStop {
+  what: string;
+  step?: string;
+  when?: string[];
 }
 
 /** What a quantity should be in a step. */
 interface RecipeTarget {
   quantity: string;
   size?: string | null;
+  instead_of?: string | null;
+  when?: "end" | null;
   figure: Figure | OpenFigure;
 }
 
@@ -957,6 +1365,14 @@ interface Said {
   at_ms: number;
 }
 
+/** How a watcher's fact stands; `rests_on` are the entries that it goes by. */
+interface Seen {
+  says: string;
+  since_ms: number | null;
+  reasons: Keyed[];
+  rests_on: string[];
+}
+
 type Sense = "later" | "earlier";
 
 /** That an alarm was put aside, until when and why. */
@@ -964,6 +1380,18 @@ interface Shelved extends Said {
   id: string;
   until_ms: number;
   why: string;
+}
+
+/** What a thermometer showed; `typed` None where that was in another unit. */
+interface Shown {
+  typed: number | null;
+  unit: string;
+}
+
+/** One sign of a hazard, which the page draws. */
+interface Sign {
+  kind: "warning" | "mandatory";
+  pictogram: string;
 }
 
 /** A ring that began within the hour, and whether somebody had asked for it. */
@@ -985,36 +1413,54 @@ interface Standing {
  * A step where work is at hand, or asked for by itself: `full` is true.
  *
  * `size` is the step's own size of wheel; without one, those of `make.sizes` hold.
+ * `turn_wheels` is how many there are to turn, where they can be.
  */
 interface Step extends BriefStep {
+  now: Now;
   do: Words[];
   lasts: Lasts | null;
   end: StepEnd;
   targets: Target[];
   readings: ReadingWanted[];
+  by_size: OfSizes[];
   adds: Add[];
+  water: WashWater | null;
   judge: Judge | null;
   floc: Floc | null;
   moulds: Mould[] | null;
   size: string | null;
   can_turn: boolean;
+  turn_wheels: number | null;
   turn: Turn | null;
-  cautions: string[];
+  cautions: Caution[];
   drift: RecipeDrift[];
   task: Task | null;
   verdict?: Verdict | null;
+  hold?: HoldLead | null;
+  chart: ChartBeside | null;
   end_blockers: EndBlocker[];
   button: StepButton;
+  pads: Pad[];
   main: MainNumber;
 }
 
-/** The one large button of a step. */
+/** The one large button of a step; of one that is stopped, arg is the matter. */
 interface StepButton {
-  act: "begin" | "reading" | "add" | "mould" | "judge" | "end" | "none";
+  act: "begin" | "reading" | "add" | "mould" | "judge" | "end" | "stopped" | "none";
   arg: string | null;
 }
 
+/** What a person has still to see in this shift, at a step or at a reading. */
+interface StepCautions {
+  step: string | null;
+  quantity: string | null;
+  stands: "before" | "beside";
+  owed: Caution[];
+}
+
 type StepEnd = EndOpen | EndJudged | EndFloc | EndReading;
+
+type StepMark = "waiting" | "ready" | "running" | "due" | "late" | "stopped" | "done" | "skipped";
 
 type StepStatus = "waiting" | "ready" | "running" | "ended" | "skipped";
 
@@ -1023,6 +1469,7 @@ interface StepSummary {
   key: string;
   title: Words;
   status: StepStatus;
+  mark: StepMark;
   due_ms: number | null;
   timing: Timing;
   main: MainNumber;
@@ -1032,6 +1479,14 @@ interface StepSummary {
   rounds: number | null;
   task: Task | null;
 }
+
+/** What is stopped: the begin or end of a step, or something of the whole make. */
+interface Stop {
+  what: StopWhat;
+  step: string | null;
+}
+
+type StopWhat = "begin" | "end" | "close" | "release";
 
 /** What an input is taken for while nobody says, and whose word that is. */
 interface SumDefault {
@@ -1071,6 +1526,7 @@ interface SumOutput {
   sense: Sense | null;
   told_by: string | null;
   called: Called;
+  range_of: RangeOf;
 }
 
 /**
@@ -1119,6 +1575,7 @@ interface SumValue {
   headline: boolean;
   sense: Sense | null;
   called: Called;
+  range_of: RangeOf;
   repeats: string | null;
 }
 
@@ -1178,6 +1635,7 @@ interface Target {
   value: number | null;
   low: number | null;
   high: number | null;
+  range_of: RangeOf;
   unit: string;
   source: any;
   status: string;
@@ -1223,10 +1681,29 @@ interface ToJudge {
   later: Who;
 }
 
+type Treatment = "pasteurised" | "heat_treated" | "raw";
+
+/** Another treatment that a recipe allows, and what speaks against it now. */
+interface TreatmentChoice {
+  treatment: Treatment;
+  problem: Problem | null;
+  hold_ended_ms: number | null;
+}
+
+/** How the milk of a make is treated, on whose word, and what else it may be. */
+interface TreatmentView {
+  treatment: Treatment;
+  usual: Treatment;
+  said: Reasoned;
+  was_changed: boolean;
+  others: TreatmentChoice[];
+}
+
 /** When wheels want turning again, and how often they do. */
 interface Turn {
   due_ms: number;
   every_s: number;
+  overdue_s: number;
 }
 
 /** How uncertain a value is that a sum has worked out. */
@@ -1249,6 +1726,8 @@ interface ValueProblem extends Problem {
 /**
  * The verdict on a step whose recipe row has "heat_treatment".
  *
+ * `rule` is "own_hold" where it goes by the maker's own figures.
+ *
  * `start_ms` is since when the hold's clock runs.
  */
 interface Verdict {
@@ -1262,14 +1741,15 @@ interface Verdict {
   if_not_met: string | null;
   start_ms: number;
   gap: HeatGap;
+  chart: ChartField[];
 }
 
 /**
- * One make as a screen sees it.
+ * One make as a screen sees it; `cautions` where it is asked for a person.
  *
  * `next_change_ms` says when it changes by itself: screens count down to instants
  * for show and ask again then. `left_open` are steps that could begin behind a
- * running one.
+ * running one. `band` are the stages of a make that runs, in order.
  */
 interface View {
   make: Make;
@@ -1279,12 +1759,51 @@ interface View {
   left_open: string[];
   steps: Step[];
   timers: Timer[];
+  countdowns: Countdown[];
   alerts: Alert[];
+  matters: Matter[];
   to_judge: ToJudge[];
   day: TimeSpan;
   whole: TimeSpan;
+  band: BandStage[];
   log: LogLine[];
   unread: Unread;
+  cautions?: StepCautions[];
+}
+
+/** A row of the room's display: a deadline, or a make that waits for nothing. */
+interface WallRow {
+  id: string;
+  make: string;
+  make_name: string;
+  vat: string | null;
+  kind: string | null;
+  mark: StepMark | null;
+  title: Words | null;
+  label: string | null;
+  due_ms: number | null;
+}
+
+/**
+ * The water of a wash: how much in two parts, how hot, and where it stops.
+ *
+ * `rest_l` is None until the curd was read after the first part, `loss_k` until an
+ * earlier wash showed what is lost. `refused` says why none is worked out: then the
+ * recipe's own litres stand.
+ */
+interface WashWater {
+  water_l: number;
+  low_l: number | null;
+  high_l: number | null;
+  first_l: number | null;
+  after_first_c: number | null;
+  added_l: number;
+  rest_l: number | null;
+  water_temp_c: number | null;
+  is_read: boolean;
+  stop_c: number | null;
+  loss_k: number | null;
+  refused: string | null;
 }
 
 /** Water given off for salt taken up: the room's own figure or the usual one. */
@@ -1294,6 +1813,32 @@ interface WaterSaltRatio {
   low: number;
   high: number;
   status: string;
+}
+
+/**
+ * A way that a rule leaves open, the least role that may go it, and all that may.
+ *
+ * `lifts` names what is stopped no longer once it is decided so.
+ */
+interface Way {
+  way: string;
+  role: string;
+  roles: string[];
+  needs_why: boolean;
+  lifts: string[];
+  event: WayEvent | null;
+}
+
+/** The entry that decides in place of `matter_decided`; why is added to its data. */
+interface WayEvent {
+  kind: string;
+  data: Record<string, any>;
+}
+
+/** A size of wheel by name. */
+interface WheelSize {
+  size: string;
+  title: Words;
 }
 
 type When = "begin" | "during" | "end";

@@ -1,14 +1,14 @@
 // Times the core on the phone's interpreter, one fresh process a run.
 //
-// Usage: node core_on_phone.mjs FILE; FILE holds {"make", "now_ms", "events",
-// "taps"} as JSON. Prints one JSON object of times in ms.
+// Usage: node core_on_phone.mjs FILE; FILE holds {"files", "make", "now_ms",
+// "events", "taps"} as JSON. Prints one JSON object of times in ms.
 
-import { readdirSync, readFileSync, statSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { performance } from "node:perf_hooks";
-import { fileURLToPath } from "node:url";
 
-const root = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
+import { root, furnish } from "../phone/shelf.mjs";
+
 const lib = join(root, "static", "lib");
 const work = JSON.parse(readFileSync(process.argv[2], "utf8"));
 
@@ -22,31 +22,13 @@ const boot = await timed(async () => {
   const { loadMicroPython } = await import(join(lib, "micropython.mjs"));
   return loadMicroPython({
     url: join(lib, "micropython.wasm"),
-    heapsize: 8 * 1024 * 1024,
+    heapsize: 16 * 1024 * 1024,
     linebuffer: true,
     stdout: (line) => process.stderr.write(`${line}\n`),
     stderr: (line) => process.stderr.write(`${line}\n`),
   });
 });
 const python = boot.value;
-
-function copyIn(from, to) {
-  python.FS.mkdirTree(to);
-  for (const name of readdirSync(from)) {
-    const path = join(from, name);
-    if (statSync(path).isDirectory()) {
-      if (name !== "__pycache__") copyIn(path, `${to}/${name}`);
-    } else if (name.endsWith(".py")) {
-      python.FS.writeFile(`${to}/${name}`, readFileSync(path));
-    }
-  }
-}
-
-copyIn(join(root, "server", "core"), "/lib/core");
-python.FS.writeFile(
-  "/lib/host.py",
-  readFileSync(join(root, "static", "js", "core", "host.py")),
-);
 
 let host;
 function ask(name, ...args) {
@@ -58,6 +40,7 @@ function ask(name, ...args) {
 
 // The first call brings in the core; a board of nothing costs nothing itself.
 const imported = await timed(() => {
+  furnish(python, work.files);
   host = python.pyimport("host");
   return ask("board", work.now_ms);
 });

@@ -14,7 +14,10 @@ import sys
 import tempfile
 from pathlib import Path
 
-from deploy.fetch_modules import find_node
+from deploy.fetch_modules import STATIC, find_node
+from server.api.bare_python import bare
+from server.api.core_document import core_texts
+from server.config import CORE_DIR
 from server.core import desk
 from tests.core.builders import MAKE, START_MS
 from tests.core.test_whole_make import Maker
@@ -115,10 +118,12 @@ def main():
     if not node:
         sys.exit("Node.js is needed: run `sh tests/run`, which fetches it.")
     phone, log = whole_make()
+    files = core_texts(STATIC, CORE_DIR, lambda path: bare(path.read_text("utf-8")))
     table = []
     for size in SIZES:
         events = filled(phone, log, size + TAPS)
         work = {
+            "files": files,
             "make": MAKE,
             "now_ms": events[-1]["at_ms"],
             "events": events[:size],

@@ -105,9 +105,8 @@ def long_make(recipe, person, device, count):
     start_ms = time.time_ns() // 1_000_000 - 24 * 60 * MIN_MS
     maker = Crewman(device, person, chance)
     moulds = [{"size": row["size"], "count": 6} for row in recipe["moulds"]]
-    recorder = Recorder(
-        recipe, Crew(maker), chance, start_ms, "Bench", "B-1", 900.0, moulds, "Vat"
-    )
+    given = ("Bench", "B-1", 900.0, moulds, "Vat", "pasteurised")
+    recorder = Recorder(recipe, Crew(maker), chance, start_ms, *given)
     recorder.run(start_ms + 48 * 60 * MIN_MS, stop_at="bed_rotate")
     struck = recorder.events[-1]
     why = {"why": "the bench begins here"}

@@ -24,7 +24,7 @@ from server import auth
 from server.app import create_app
 from server.config import Settings, real_now_ms
 from tests.bench.table import Row, print_table
-from tests.browser.conftest import FLAGS
+from tests.browser.conftest import FLAGS, chromium
 from tests.conftest import ROOT
 
 WANTED = 9
@@ -88,7 +88,7 @@ class Phone:
         looks.pop("default_browser_type")
         self.context = play.chromium.launch_persistent_context(
             str(home / "profile"),
-            executable_path="/usr/bin/chromium",
+            executable_path=chromium(),
             args=FLAGS,
             env={**os.environ, "HOME": str(home)},
             **looks,

@@ -111,9 +111,8 @@ class Day:
         moulds = [{"size": row["size"], "count": 6} for row in recipe["moulds"]]
         self.creamery = creamery
         start_ms = self.now_ms()
-        recorder = Recorder(
-            recipe, Crew(maker), chance, start_ms, "Soak", "S-1", 900.0, moulds, "Vat"
-        )
+        given = ("Soak", "S-1", 900.0, moulds, "Vat", "pasteurised")
+        recorder = Recorder(recipe, Crew(maker), chance, start_ms, *given)
         recorder.run(start_ms + 12 * 60 * MIN_MS)
         for at_ms in range(start_ms + 10 * MIN_MS, recorder.now_ms, TIMER_EVERY_MS):
             recorder.now_ms = at_ms

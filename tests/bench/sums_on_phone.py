@@ -51,10 +51,15 @@ const start = async () => {
   );
   Object.assign(shipped.files, later.files);
   const unpacked = await timed(() => {
-    for (const [path, text] of Object.entries(shipped.files)) {
-      python.FS.mkdirTree(`/lib/${path.slice(0, path.lastIndexOf("/"))}`);
-      python.FS.writeFile(`/lib/${path}`, text);
-    }
+    const encoder = new TextEncoder();
+    const names = Object.keys(shipped.files);
+    const sheets = names.map((name) => encoder.encode(shipped.files[name]));
+    const index = names.map((name, place) => `${name} ${sheets[place].length}`);
+    python.FS.mkdirTree("/lib");
+    python.FS.writeFile("/lib/shelf.py", shipped.files["shelf.py"]);
+    const whole = names.map((name) => shipped.files[name]).join("");
+    python.FS.writeFile("/lib/sheaf", encoder.encode(whole));
+    python.pyimport("shelf").take("/lib/sheaf", index.join("\\n"));
   });
   const started = await timed(() => {
     host = python.pyimport("host");
@@ -220,6 +225,15 @@ ASKED = {
             ]
         },
     },
+    "setting_own": {
+        "settings": {
+            "rows": [
+                {"given_imcu_per_l": 40, "set_min": 16},
+                {"given_imcu_per_l": 60, "set_min": 11},
+            ]
+        },
+        "given_imcu_per_l": 50,
+    },
     "press_gauge": {"cheese_kpa": 20, "bore_m": 0.063, "diameter_m": 0.3},
     "block_plan": {
         "curd_kg": 100,
@@ -301,9 +315,8 @@ def whole_make():
     maker = Phone(str(uuid.UUID(int=1)), str(uuid.UUID(int=2)), chance)
     start_ms = 1_780_000_000_000
     moulds = [{"size": row["size"], "count": 6} for row in recipe["moulds"]]
-    recorder = Recorder(
-        recipe, Crew(maker), chance, start_ms, "Bench", "B-1", 900.0, moulds, "Vat"
-    )
+    given = ("Bench", "B-1", 900.0, moulds, "Vat", "pasteurised")
+    recorder = Recorder(recipe, Crew(maker), chance, start_ms, *given)
     recorder.run(start_ms + WHOLE_MAKE_MIN * MIN_MS)
     return recorder
 

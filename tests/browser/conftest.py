@@ -23,6 +23,8 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Error, Locator, sync_playwright
 
+from tests.browser.nursery import nursery
+
 ROOT = Path(__file__).resolve().parent.parent.parent
 FLAGS = [
     "--no-sandbox",
@@ -44,10 +46,36 @@ const [state, actions, { record }, db, desk, ask, { clock, nowMs }, sync] =
   ]);
 """
 
+# To fetch and keep each module of the unpacked page is a third of the work of a test,
+# and most tests never leave the network: a phone keeps the app when it is asked to.
+KEEP_LATER = """
+(() => {
+  const workers = navigator.serviceWorker;
+  if (!workers) return;
+  const register = workers.register.bind(workers);
+  const asked = new Promise((resolve) => { window.keepNow = resolve; });
+  workers.register = async (...given) => {
+    if (!(await workers.getRegistration())) await asked;
+    return register(...given);
+  };
+})();
+"""
 
-# As if a person had looked at the screen for a while; see parts/touch-guard.js.
+
+# As if a person had looked at the screen for a while; see parts/touch-guard.js. From
+# then on it is noted whether a press was left out: the button shows it for a second at
+# most, which a loaded machine may need to ask.
 LOOK = """
 async () => {
+  window.isLeftOut = false;
+  if (!window.watchesLeftOut) {
+    window.watchesLeftOut = new MutationObserver((changes) => {
+      const isNow = ({ target }) => target.classList.contains("is-waiting");
+      if (changes.some(isNow)) window.isLeftOut = true;
+    });
+    const classes = { subtree: true, attributeFilter: ["class"] };
+    window.watchesLeftOut.observe(document.documentElement, classes);
+  }
   if (!document.querySelector('script[src="/lib/page.js"]')) {
     (await import("/js/parts/touch-guard.js")).settle(document.documentElement);
   }
@@ -62,6 +90,21 @@ def looked(page):
     page.evaluate(LOOK)
 
 
+def is_left_out(page):
+    """Tell whether the page left a press out since it was looked at."""
+    with contextlib.suppress(Error):  # the press may have loaded another page
+        return page.evaluate("window.isLeftOut")
+
+
+def press_when_seen(page, press):
+    """Press what was looked at; again where it moved or turned in between."""
+    for _ in range(5):
+        looked(page)
+        press()
+        if not is_left_out(page):
+            return
+
+
 @pytest.fixture(scope="session", autouse=True)
 def _taps_of_a_person_who_looks():
     """Let `tap` press what the person has seen; touches by hand come unlooked."""
@@ -69,12 +112,7 @@ def _taps_of_a_person_who_looks():
 
     def tap_when_seen(locator, **given):
         locator.wait_for()
-        for _ in range(5):
-            looked(locator.page)
-            tap(locator, **given)
-            # It moved or turned in between and asks for another look.
-            if not locator.page.locator(".is-waiting").count():
-                return
+        press_when_seen(locator.page, lambda: tap(locator, **given))
 
     Locator.tap = tap_when_seen
     yield
@@ -100,6 +138,11 @@ def until(question, what, wait_s=WAIT_S):
         time.sleep(0.05)
 
 
+def chromium():
+    """Return where the browser lies; None for the one that Playwright keeps."""
+    return os.environ.get("CHROMIUM") or shutil.which("chromium")
+
+
 def free_port():
     with socket.socket() as probe:
         probe.bind(("127.0.0.1", 0))
@@ -111,9 +154,10 @@ class Creamery:
 
     options = ()  # further words of its command line
 
-    def __init__(self, folder, program):
+    def __init__(self, folder, program, nursery=None):
         self.folder = folder
         self.program = program
+        self.nursery = nursery  # of the same program, or None
         self.port = free_port()
         self.url = f"http://127.0.0.1:{self.port}"
         self.process = None
@@ -127,21 +171,22 @@ class Creamery:
         """Start the server; the same data, the same port, each time."""
         self.starts += 1
         self.words = self.folder / f"server-{self.starts}.txt"
-        command = [sys.executable, "-m", "server.cli", "serve"]
+        where = ("--data", str(self.data), "--port", str(self.port))
+        self.process = self._serve("serve", *where, *self.options)
+        until(self.is_up, f"the server to answer: {self.words.read_text()}")
+
+    def _serve(self, *arguments):
+        if self.nursery:
+            return self.nursery.serve(self.words, *arguments)
         with self.words.open("wb") as words:
-            self.process = subprocess.Popen(
-                [
-                    *command,
-                    *("--data", str(self.data), "--port", str(self.port)),
-                    *self.options,
-                ],
+            return subprocess.Popen(
+                [sys.executable, "-m", "server.cli", *arguments],
                 cwd=self.program,
                 stdout=words,
                 stderr=subprocess.STDOUT,
                 # A group of its own, so that a kill takes the workers too.
                 start_new_session=True,
             )
-        until(self.is_up, f"the server to answer: {self.words.read_text()}")
 
     @property
     def data(self):
@@ -218,10 +263,9 @@ class Phone:
     def open(self, offline=False):
         device = dict(self.play.devices["Pixel 7"])
         device.pop("default_browser_type", None)
-        found = os.environ.get("CHROMIUM") or shutil.which("chromium")
         self.context = self.play.chromium.launch_persistent_context(
             str(self.folder),
-            executable_path=found or None,
+            executable_path=chromium(),
             headless=True,
             args=[*FLAGS, *self.flags],
             **device,
@@ -283,7 +327,12 @@ class Phone:
             "all entries to be sent",
         )
 
+    def keep(self):
+        """Let the service worker begin, which tests hold back; see KEEP_LATER."""
+        self.page.evaluate("window.keepNow?.()")
+
     def kept_offline(self):
+        self.keep()
         self.until('state.offlineReady.value === "ready"', "the app to be kept")
         self.reload()
         until(
@@ -293,18 +342,24 @@ class Phone:
         # Until then the page knows neither its person nor what waits.
         self.until("state.unsent.value !== null", "what the phone holds")
 
-    def open_make(self, **data):
-        """Open a make with the first recipe on the phone; return its id."""
+    def open_make(self, gates=False, **data):
+        """Open a make with the first recipe on the phone; return its id.
+
+        Most tests begin its steps in any order, so its gates are left out unless
+        they are asked for.
+        """
         body = """
-          const recipe = state.recipes.value[0];
+          const { gates, ...free } = state.recipes.value[0];
+          const recipe = args[1] ? state.recipes.value[0] : free;
           const made = await record("make_opened", {data: {
-            name: "Vat one", batch: "B1", milk_l: recipe.milk.low_l, recipe, ...args[0],
+            name: "Vat one", batch: "B1", milk_l: recipe.milk.low_l, recipe,
+            treatment: "pasteurised", ...args[0],
           }});
           await actions.openMake(made.make);
           return made.make;
         """
         self.until("state.recipes.value.length > 0", "the recipes")
-        return self.run(body, data)
+        return self.run(body, data, gates)
 
     def kill(self):
         """End the browser as an empty battery would."""
@@ -339,6 +394,13 @@ def program(tmp_path_factory):
     return copy
 
 
+@pytest.fixture(scope="session")
+def ready(program):
+    """Where the servers of `program` are forked from."""
+    with nursery(program) as kept:
+        yield kept
+
+
 def copy_unpacked(copy, *names):
     """Copy folders of the program, but for what was made of them here."""
     for name in names:
@@ -359,6 +421,13 @@ def packed_program(tmp_path_factory):
     return copy
 
 
+@pytest.fixture(scope="session")
+def packed_ready(packed_program):
+    """Where the servers of `packed_program` are forked from."""
+    with nursery(packed_program) as kept:
+        yield kept
+
+
 def pack(copy):
     packing = "from deploy.pack_page import pack; pack()"
     subprocess.run([sys.executable, "-c", packing], cwd=copy, check=True)
@@ -376,21 +445,21 @@ def owned(server):
 
 
 @pytest.fixture
-def creamery(tmp_path, program):
+def creamery(tmp_path, program, ready):
     """A server that runs, with its owner paired."""
-    with owned(Creamery(tmp_path, program)) as server:
+    with owned(Creamery(tmp_path, program, ready)) as server:
         yield server
 
 
 @pytest.fixture(scope="module")
-def phone_of_the_day(play, tmp_path_factory, program):
+def phone_of_the_day(play, tmp_path_factory, program, ready):
     """A maker's phone that keeps the app, for all tests of a file that ask for it.
 
     What a test looks at is a make of its own. One that stops the server, fills the
     phone or counts entries asks for `creamery` and `new_phone`.
     """
     folder = tmp_path_factory.mktemp("day")
-    with owned(Creamery(folder, program)) as server:
+    with owned(Creamery(folder, program, ready)) as server:
         phone = Phone(play, folder / "phone", server.url)
         phone.open()
         phone.pair(server.invite("Mara", "maker"))
@@ -404,10 +473,19 @@ def new_phone(play, creamery, tmp_path):
     """Return a maker of phones; all are closed at the end, without page errors."""
     made = []
 
-    def make(name="Mara", role="maker", paired=True, scripts=(), flags=(), url=None):
+    def make(
+        name="Mara",
+        role="maker",
+        paired=True,
+        scripts=(),
+        flags=(),
+        url=None,
+        keeps=False,  # the app at once, as outside of tests
+    ):
         folder = tmp_path / f"phone-{len(made)}"
         phone = Phone(play, folder, url or creamery.url)
-        phone.scripts, phone.flags = list(scripts), list(flags)
+        first = [] if keeps else [KEEP_LATER]
+        phone.scripts, phone.flags = [*first, *scripts], list(flags)
         made.append(phone)
         phone.open()
         if paired:

@@ -12,10 +12,11 @@ from types import MappingProxyType
 
 from selenium.webdriver.remote.websocket_connection import WebSocketConnection
 
-from tests.browser.hand import WAIT_S, Hand
+from tests.browser.hand import WAIT_S, GoneError, Hand
 
 NAMES = ("firefox-esr", "firefox")
 LISTENS = re.compile(r"WebDriver BiDi listening on (ws://\S+)")
+GONE = ("move target out of bounds", "no such element", "no such node")
 PHONE = {"width": 412, "height": 839}
 # A closed network: nothing may be fetched but from the creamery.
 SETTINGS = {
@@ -79,6 +80,8 @@ class Firefox(Hand):
 
     def _ask(self, method, **given):
         answer = self.socket.send_cmd(method, given)
+        if answer["type"] != "success" and answer["error"] in GONE:
+            raise GoneError(answer["message"])
         if answer["type"] != "success":
             raise RuntimeError(f"{method}: {answer['error']} {answer['message']}")
         return answer["result"]

@@ -19,24 +19,35 @@ LOOK = """
     title: one(".keypad-title h2, .sheet-head h1"),
     button: one(".foot .primary-does") || one(".foot .primary"),
     cautions: all(".cautions li").length,
+    stands: all(".matter-block").length,
     others: all(".tabs .tab:not(.is-chosen)").length,
     hasPad: document.querySelector(".keypad") !== null,
     isAsking: document.querySelector(".is-asking") !== null,
-    isOver: document.querySelector(".step-card .countdown.is-over") !== null,
+    isOver:
+      document.querySelector(".step-card .is-over.countdown:not(.hold-next *)") != null,
     blockers: all(".lines li"),
     isNoStep: document.querySelector(".make") !== null && !one(".step-title"),
   };
 }
 """
-SHOWN = ("place", "step", "title", "button", "cautions", "isNoStep")
-STUCK_S = 30  # no step of the recipe but the long ones takes so long here
+SHOWN = ("place", "step", "title", "button", "cautions", "stands", "isNoStep")
+STUCK_S = 60  # no step of the recipe but the long ones takes so long here
+# A press that was felt is answered, on a loaded machine late: one more, made in the
+# moment of the answer, would press what the answer brings.
+UNANSWERED_S = 10
+ROUND = "Enter milk and air space"
+# How it says so; the recipe's own words on what comes early may follow.
+NOT_OVER = "The time of the recipe is not over."
 MISSING = " has not been entered."
+PIN = "40718263"
+PLANT = "Name of the plant, for the chart"
 # What this maker reads off the instruments, by step and quantity; the recipe's
 # own targets, or a little beside them. A comma comes from a keyboard.
 TYPED = {
     "milk_temp_c": "31.8",
     "milk_age_h": "14",
     "milk_volume_l": "600",
+    "fat_frac": "4.1",
     "air_space_temp_c": "67.1",
     "indicator_temp_c": "64.2",
     "recorder_temp_c": "64.0",
@@ -63,6 +74,7 @@ TYPED = {
     ("wash_1", "curd_temp_c"): "34.6",
     ("turn_2", "ph"): "5.70",
     ("unmould", "ph"): "5.42",
+    ("small", "wheel_mass_kg"): "1.42",
 }
 JUDGED = {
     ("set", False): "Flocculation: first flakes",
@@ -87,6 +99,7 @@ class Maker:
         self.read = Counter()  # (step's title, button): readings taken
         self.looked = set()  # steps whose curd was judged
         self.began = []  # titles, in order
+        self.has_pin = False  # the first act that asks for one sets it
 
     def look(self):
         return self.hand.run(LOOK)
@@ -97,19 +110,18 @@ class Maker:
 
     def press_until_changed(self, seen, press):
         """Press as a person does, who presses again what did not answer."""
-        for _ in range(4):
-            press()
-            end_s = time.monotonic() + 2.5
-            while time.monotonic() < end_s:
-                if self.is_changed(seen):
-                    return
-                self.hand.wait(50)
+        press()
+        end_s = time.monotonic() + UNANSWERED_S
+        while time.monotonic() < end_s:
+            if self.is_changed(seen):
+                return
+            self.hand.wait(50)
+        press()
         self.until_changed(seen)
 
-    def until_changed(self, seen, wait_s=10):
+    def until_changed(self, seen):
         """Wait until something else is in sight."""
-        what = f"the screen to answer: {seen}"
-        until(lambda: self.is_changed(seen), what, wait_s)
+        until(lambda: self.is_changed(seen), f"the screen to answer: {seen}")
 
     def read_cautions(self, seen):
         """Say that they are read; the large button would begin the step as well.
@@ -117,14 +129,15 @@ class Maker:
         What is tapped lies in what moves when a bar comes or goes, so like anybody
         this maker taps again where nothing has happened for a while.
         """
+        # They may fill more than the screen: all of them are to be seen first.
+        self.press_until_changed(seen, self.see_to_end_and_read)
+        self.done["cautions_seen"] += 1
+
+    def see_to_end_and_read(self):
+        while self.hand.count(".foot .primary-does", "More below"):
+            self.large_button()
+            self.hand.wait(300)
         self.row("I have read this")
-        end = time.monotonic() + 5
-        while not self.is_changed(seen) and time.monotonic() < end:
-            self.hand.wait(100)
-        if not self.is_changed(seen):
-            self.row("I have read this")
-        self.until_changed(seen)
-        self.done["alert_acknowledged"] += 1
 
     def large_button(self):
         self.hand.tap(".foot .primary")
@@ -142,13 +155,14 @@ class Maker:
             self.hand.tap("[aria-label='Remove the last digit']")
             self.hand.wait(100)
 
-    def type(self, text):
+    def type(self, text, shown=None):
         """Type on the pad, and again when the pad shows something else."""
+        shown = shown or text.replace(",", ".")
         for _ in range(3):
             self.press_keys(text)
             end_s = time.monotonic() + 2
             while time.monotonic() < end_s:
-                if self.hand.read(".entered-value") == text.replace(",", "."):
+                if self.hand.read(".entered-value") == shown:
                     return
                 self.hand.wait(50)
             self.erase()
@@ -190,8 +204,11 @@ class Maker:
         self.choose(recipe)
         self.type("600")
         self.hand.tap(".foot .primary", "Next")
+        # Heat-treated, as is usual here, the wheels would lie in the store for 60 days.
+        self.hand.tap(".choice", "To be pasteurised")
         self.hand.fill("Batch code", "B-17")
         self.hand.fill("Vat", "Round vat")
+        self.name_plant()
         # Wheels are suggested from the milk; this maker has other small moulds.
         self.hand.tap(".row", having="Small wheel")
         self.erase()
@@ -202,6 +219,15 @@ class Maker:
         self.hand.sees(".foot .primary")
         self.done["make_opened"] += 1
         return self.look()["place"].split("/")[2]
+
+    def name_plant(self):
+        """Say of the equipment what the chart of a hold asks for."""
+        self.hand.tap(".row", having="Nothing entered yet")
+        self.hand.tap(".row", having=PLANT)
+        self.hand.fill(PLANT, "Quernbeck Creamery")
+        self.hand.tap(".foot .primary", "Done")
+        self.hand.sees("h2", "Heat-treatment record")
+        self.row("‹ Back")
 
     def work(self, stop=None):
         """Do what the screen offers until a step's title comes up, or none is left.
@@ -243,13 +269,19 @@ class Maker:
             self.add()
         elif word == "Judge":
             self.judge()
+        elif word == "Stopped":
+            self.decide(seen)
         elif seen["step"] in self.early:
             self.end_early(seen)
         elif seen["others"]:
             # A step that was begun stays in front; what else runs is one tap away.
             self.hand.tap(".tabs .tab:not(.is-chosen)")
         else:
-            self.hand.wait(100)
+            self.idle(seen)
+
+    def idle(self, seen):
+        """Wait: nothing is to be done now."""
+        self.hand.wait(100)
 
     def give(self, kind, seen):
         """Tap the one large button that makes an entry at once."""
@@ -259,7 +291,9 @@ class Maker:
     def asked_reading(self, seen):
         """Take the reading; when it was taken and the step is over, end the step."""
         asked = (seen["step"], seen["button"])
-        if self.read[asked] and self.is_ripe(seen) and self.end_now(seen):
+        # Only the last round makes a hold whole: it is read before its end is tried.
+        is_tried = self.read[asked] and seen["button"] != ROUND
+        if is_tried and self.is_ripe(seen) and self.end_now(seen):
             return
         self.large_button()
         self.reading()
@@ -301,14 +335,29 @@ class Maker:
         until(lambda: "/reading/" in self.look()["place"], "the pad")
         place = self.look()["place"].split("/")
         step, quantity = place[place.index("reading") + 1 :][:2]
-        if self.look()["title"].endswith("Which mould size?"):
-            self.hand.tap(".row", having="Large wheel")
         if quantity == "drug_test":
             self.choose("Negative")
+            self.save("reading_taken")
         else:
+            until(lambda: self.hand.count(".keys") or self.asks_size(), "the pad")
+            if self.asks_size():
+                self.hand.tap(".row", having="Large wheel")
             self.hand.sees(".keys")
-            self.type(TYPED.get((step, quantity)) or TYPED[quantity])
+            self.enter("small" if "small" in place else step, quantity)
+        if self.hand.count(".foot .second", "Done weighing"):
+            seen = self.look()
+            self.hand.tap(".foot .second", "Done weighing")
+            self.until_changed(seen)
+        if "/reading/" in self.look()["place"]:
+            self.reading()  # the other thermometer of a round
+
+    def enter(self, step, quantity):
+        """Type what is read off the instrument, and save it."""
+        self.type(TYPED.get((step, quantity)) or TYPED[quantity])
         self.save("reading_taken")
+
+    def asks_size(self):
+        return self.look()["title"].endswith("Which mould size?")
 
     def add(self):
         """Put in what the recipe says, from a lot that is named once."""
@@ -330,16 +379,41 @@ class Maker:
         self.choose(word)
         self.save("curd_judged")
 
+    def decide(self, seen):
+        """Decide what stands, in a way that lets the work go on: with why and PIN."""
+        self.press_until_changed(seen, self.large_button)
+        self.hand.sees(".matter-block")
+        self.hand.tap(".matter-block .row", having="Go on")
+        self.hand.fill("In your words", "Seen by two people, and noted")
+        self.hand.tap(".foot .primary", having="Decide")
+        if self.has_pin:
+            self.pin("Decide")
+        else:
+            self.pin("Next")
+            self.pin("Keep this PIN")
+            self.has_pin = True
+        until(lambda: not self.hand.count(".pin-pad"), "the PIN to be taken")
+        self.done["matter_decided"] += 1
+        stands = self.look()
+        self.row("‹ Back")
+        self.until_changed(stands)
+
+    def pin(self, word):
+        """Type the PIN on a pad whose large key says so."""
+        self.hand.sees(".pin-pad .foot .primary", word)
+        self.type(PIN, shown="●" * len(PIN))
+        self.hand.tap(".pin-pad .foot .primary", word)
+
     def end_early(self, seen):
         """End a step before its time: the screen says what that means and asks why."""
         self.end_row()
-        end_s = time.monotonic() + 5
+        end_s = time.monotonic() + UNANSWERED_S
         while "/end/" not in self.look()["place"]:
             if time.monotonic() > end_s:
                 return  # a clock's words moved the row from under the finger
             self.hand.wait(50)
         asked = self.look()
-        assert "The time of the recipe is not over." in asked["blockers"]
+        assert any(text.startswith(NOT_OVER) for text in asked["blockers"]), asked
         missing = [text for text in asked["blockers"] if text.endswith(MISSING)]
         # One at the end counts only when the end has come: it is entered once.
         missing = [text for text in missing if (seen["step"], text) not in self.read]

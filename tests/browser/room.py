@@ -15,7 +15,7 @@ import sys
 import urllib.request
 from types import MappingProxyType
 
-from tests.browser.conftest import FLAGS, WAIT_S, Creamery, free_port
+from tests.browser.conftest import FLAGS, WAIT_S, Creamery, chromium, free_port
 from tests.browser.firefox import Firefox
 from tests.browser.hand import PlaywrightHand
 from tests.browser.webkit import WebKit
@@ -90,10 +90,9 @@ class RoomChromium(PlaywrightHand):
             trust(home / ".pki" / "nssdb", root)
         device = dict(play.devices["Pixel 7"])
         device.pop("default_browser_type", None)
-        found = os.environ.get("CHROMIUM") or shutil.which("chromium")
         self.browser = play.chromium.launch_persistent_context(
             str(folder / "profile"),
-            executable_path=found or None,
+            executable_path=chromium(),
             headless=True,
             args=[*FLAGS, RULES],
             env={**os.environ, "HOME": str(home)},

@@ -195,6 +195,8 @@ def test_the_wall_rings_with_no_phone_awake_and_a_phone_silences_it(new_phone, w
     until(lambda: rings(wall) is None, "the wall to fall silent")
     wall.page.locator('[data-alarm="acknowledged"]').wait_for()
     assert "Silenced by" in wall.page.locator(".wall").inner_text()
+    # Seen: "OK" beside what was overdue, because somebody had silenced it.
+    assert wall.page.locator(".wall-alarm .mark-word").inner_text() == "SILENCED"
 
 
 def test_the_wall_is_armed_only_once_its_sound_is_unlocked(new_phone, wall):
@@ -428,7 +430,7 @@ def test_a_phone_turns_pushes_on_and_hears_with_its_page_closed(
 ):
     browser = service.browser()
     posted = json.dumps(browser.posted())
-    phone = new_phone(scripts=[SUBSCRIBES.replace("POSTED", posted)])
+    phone = new_phone(scripts=[SUBSCRIBES.replace("POSTED", posted)], keeps=True)
     phone.context.grant_permissions(["notifications"], origin=phone.url)
     show(phone, "alarms")
     tap(phone, "All alarms here")

@@ -25,6 +25,7 @@ PLACES = {
         "make/MAKE/curve",
         "make/MAKE/equipment",
         "make/MAKE/lab",
+        "make/MAKE/milk",
         "make/MAKE/other/receive",
         "make/MAKE/reading/receive/milk_temp_c",
         "make/MAKE/reading/unmould/wheel_mass_kg",

@@ -39,7 +39,7 @@ def test_it_is_named_beside_the_others_and_gone_once_it_is_abandoned(
     creamery, new_phone
 ):
     phone = new_phone("Mara")
-    good = phone.open_make(name="Morning vat")
+    good = phone.open_make(name="Morning make")
     newer = Phone(make=good).event("note_added", 1)
     accepted(creamery, {**newer, "kind": "rind_washed", "at_ms": at(1)})
     accepted(creamery, old_opening())
@@ -50,7 +50,7 @@ def test_it_is_named_beside_the_others_and_gone_once_it_is_abandoned(
     line = page.locator(".alert", has_text="Old vat")
     assert "Vat 2" in line.inner_text()
     assert "steps.receive.readings" in line.inner_text()
-    assert page.locator(".card", has_text="Morning vat").count() == 1
+    assert page.locator(".card", has_text="Morning make").count() == 1
     assert "1 entry of a newer version" in page.locator(".unread").inner_text()
     page.set_viewport_size({"width": 320, "height": 568})
     # No path of a field, however long, makes the screen wider than it is.
@@ -65,5 +65,5 @@ def test_it_is_named_beside_the_others_and_gone_once_it_is_abandoned(
     phone.record("make_abandoned", make=MAKE, data={"why": "milk_bad"})
     phone.until("state.board.value?.broken.length === 0", "the line to go")
     show(phone, "now")
-    page.locator(".card", has_text="Morning vat").wait_for()
+    page.locator(".card", has_text="Morning make").wait_for()
     assert page.locator(".alert", has_text="Old vat").count() == 0

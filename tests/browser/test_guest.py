@@ -13,7 +13,7 @@ pytestmark = pytest.mark.long
 def room(new_phone):
     """The owner's phone and a make with a reading of a maker in it."""
     maker = new_phone("Maren Okello")
-    make = maker.open_make(name="Evening vat")
+    make = maker.open_make(name="Evening make")
     maker.record("step_begun", make=make, data={"step": "heat"})
     data = {"quantity": "milk_temp_c", "value": 31.5, "step": "heat"}
     maker.record("reading_taken", make=make, data=data)
@@ -31,7 +31,7 @@ def make_link(owner):
     page.get_by_text("Make a read-only link").tap()
     page.wait_for_timeout(400)
     page.locator("input").fill("Town vet")
-    page.locator(".choice", has_text="Evening vat").tap()
+    page.locator(".choice", has_text="Evening make").tap()
     page.wait_for_timeout(400)
     page.locator(".primary").tap()
     return page.locator(".link-address").inner_text()
@@ -67,12 +67,12 @@ def test_a_link_taken_back_closes_with_clear_words(room, guest):
     guest.page.reload()
     guest.page.locator(".card").wait_for()
     owner.page.get_by_role("button", name="Back").tap()
-    owner.page.get_by_role("button", name="Take back").tap()
+    owner.page.get_by_role("button", name="Revoke").tap()
     owner.page.wait_for_timeout(400)
-    owner.page.get_by_role("button", name="Really take back").tap()
-    owner.page.get_by_text("taken back").wait_for()
+    owner.page.get_by_role("button", name="Yes, revoke").tap()
+    owner.page.get_by_text("revoked").wait_for()
     guest.page.reload()
-    guest.page.get_by_text("The creamery took this link back").wait_for()
+    guest.page.get_by_text("The creamery revoked this link").wait_for()
     assert guest.page.locator(".card").count() == 0
 
 

@@ -101,7 +101,7 @@ def test_the_desk_reads_on_from_its_cursor_after_the_server_was_away(
     cursors = asked_after(desk)
     creamery.kill()
     until(desk.is_stale, "the desk to say that its news are old")
-    assert "OLD NEWS" in desk.word()
+    assert "OUT OF DATE" in desk.word()
     room.record("step_ended", make=room.make, data={"step": "receive", "why": "full"})
     room.record("step_begun", make=room.make, data={"step": "to_vat"})
     creamery.start()
@@ -120,8 +120,8 @@ def test_a_silent_server_makes_the_news_visibly_old(creamery, desk):
     try:
         desk.page.clock.fast_forward("02:00")
         until(desk.is_stale, "the desk to say that its news are old")
-        desk.until_word("OLD NEWS")
-        until(lambda: "Server heard 2 min" in desk.word(), desk.word())
+        desk.until_word("OUT OF DATE")
+        until(lambda: "Updated 2 min" in desk.word(), desk.word())
         assert desk.page.locator(".cards").evaluate(LOOK_OF) != bright
     finally:
         os.killpg(group, signal.SIGCONT)
@@ -133,7 +133,7 @@ def test_the_age_of_the_last_word_is_shown_and_grows_with_no_network(desk):
     desk.phone.context.set_offline(True)
     until(desk.is_stale, "the desk to say that its news are old")
     desk.page.clock.fast_forward("20:00")
-    until(lambda: "Server heard 20 min" in desk.word(), desk.word())
+    until(lambda: "Updated 20 min" in desk.word(), desk.word())
     until(
         lambda: re.search("Last entry from the room 2[0-2] min ago", desk.card()),
         f"the age of the room's last entry: {desk.card()}",
@@ -176,7 +176,7 @@ def test_a_desk_that_is_refused_the_stream_asks_every_five_seconds(
     phone.page.get_by_role("button", name="Live", exact=True).tap()
     desk = Live(phone)
     try:
-        desk.until_word("ASKING EACH 5 SECONDS")
+        desk.until_word("CHECKING EVERY 5 SECONDS")
         assert not desk.is_stale()
         room.record("step_ended", make=room.make, data={"step": "receive"})
         room.record("step_begun", make=room.make, data={"step": "to_vat"})

@@ -1,8 +1,16 @@
 """What is due across makes, what falls together, and who has which task."""
 
+import re
+
 import pytest
 
-from tests.browser.test_screens import SIZES, TOO_WIDE, problems_of_layout, show
+from tests.browser.test_screens import (
+    SIZES,
+    TOO_WIDE,
+    problems_of_layout,
+    read_cautions,
+    show,
+)
 
 pytestmark = pytest.mark.long
 # Two makes at their first pressing, begun so that both turns fall together; one
@@ -31,7 +39,7 @@ def maker(new_phone):
     phone.run(PRESSING, phone.first, 10)
     phone.run(PRESSING, phone.second, 8)
     show(phone, "now")
-    phone.page.get_by_text("Falls together").wait_for()
+    phone.page.get_by_text("At the same time").wait_for()
     return phone
 
 
@@ -74,10 +82,10 @@ def test_two_turns_at_once_are_told_once_with_what_may_wait(maker):
     assert "may wait until" in said
     # On the make itself it stands too, and not on one that it does not touch.
     show(maker, f"make/{maker.first}")
-    maker.page.get_by_role("button", name="I have read this").tap()
     maker.page.locator(".clash").first.wait_for()
     show(maker, f"make/{maker.third}")
-    maker.page.get_by_role("button", name="I have read this").tap()
+    maker.page.locator(".primary").wait_for()
+    read_cautions(maker)
     maker.page.locator(".step-title").wait_for()
     assert maker.page.locator(".clash").count() == 0
 
@@ -107,7 +115,7 @@ def test_a_task_is_taken_in_one_tap_and_taken_over_with_a_word(new_phone, maker)
     helper = both(new_phone, maker)
     show(helper, "now")
     row = helper.page.locator(".due", has_text="Begin: Receive the milk")
-    row.get_by_role("button", name="I do it").tap()
+    row.get_by_role("button", name="I’ll do it").tap()
     row.get_by_text("You have it").wait_for()
     helper.sent()
     heard(maker)
@@ -163,6 +171,7 @@ def test_before_a_make_is_opened_its_clashes_are_told(maker):
         maker.page.locator(".keys .key").filter(has_text=digit).first.tap()
         maker.page.wait_for_timeout(120)
     maker.page.locator(".foot .primary, .key-save").last.tap()
+    maker.page.locator(".choice", has_text="usual here").tap()
     told = maker.page.locator(".clashes-if")
     told.wait_for()
     assert "Begun at" in told.inner_text()
@@ -181,7 +190,11 @@ def test_a_practice_make_says_so_on_every_screen(maker):
     show(maker, "now")
     card = maker.page.locator(".card", has_text="Practice: West")
     card.locator(".practice").wait_for()
+    # Beside real makes it waits below, in one line.
     row = maker.page.locator(".due", has_text="Practice: West")
+    assert row.count() == 0
+    maker.page.get_by_role("button", name=re.compile("due for practice")).tap()
+    row.first.wait_for()
     assert row.first.locator(".practice").inner_text() == "PRACTICE"
     # A real make has no such word.
     assert (
@@ -191,7 +204,7 @@ def test_a_practice_make_says_so_on_every_screen(maker):
         show(maker, f"make/{make}{place}")
         maker.page.locator(".practice-bar").wait_for()
     show(maker, f"make/{make}/record")
-    maker.page.get_by_text("It tells of no cheese").wait_for()
+    maker.page.get_by_text("No cheese was made").wait_for()
     show(maker, "live")
     live = maker.page.locator(".live-card", has_text="Practice: West")
     live.locator(".practice").wait_for()
@@ -201,7 +214,7 @@ def test_a_practice_make_says_so_on_every_screen(maker):
 
 def test_two_people_three_makes_and_a_clash_fit_every_screen(new_phone, maker):
     both(new_phone, maker)
-    maker.page.get_by_role("button", name="I do it").first.wait_for()
+    maker.page.get_by_role("button", name="I’ll do it").first.wait_for()
     found = {}
     for text in ("", "250%"):
         maker.page.evaluate(

@@ -28,7 +28,7 @@ from tests.browser.test_engines import (
     TITLES,
     all_sent,
     begun_make,
-    is_kept,
+    until_kept,
     words_on_top,
 )
 
@@ -93,7 +93,7 @@ def test_a_phone_that_trusts_the_root_makes_a_make_with_no_server(
     maker.join()
     hand.open(f"{creamery.room_url}/#/make/{make}")
     hand.reload()
-    until(lambda: is_kept(hand), "the page to be kept")
+    until_kept(hand)
     assert hand.run("() => [isSecureContext, location.hostname]") == [True, NAME]
     maker.work(stop=TITLES["ripen"])
     all_sent(hand)
@@ -133,5 +133,5 @@ def test_the_owner_reads_of_a_certificate_that_nobody_renews(creamery, open_hand
     hand.sees("h2", "Phones")
     hand.sees("h2", "https in the room")
     words = hand.page.locator(".is-bad").inner_text()
-    assert "cannot be renewed without the root's key" in words
+    assert "renewing it takes the root's key" in words
     assert "vatside tls --root-key FILE" in words

@@ -52,6 +52,8 @@ def at_cautions(new_phone):
     phone = new_phone()
     make = phone.open_make(vat="Vat 2")
     skipped = {"step": "receive", "why": "Done before"}
+    test = {"quantity": "drug_test", "value": "negative"}
+    phone.record("reading_taken", make=make, data=test)
     phone.record("step_skipped", make=make, data=skipped)
     show(phone, f"make/{make}")
     phone.page.locator(".primary", has_text="Begin now").wait_for()
@@ -100,8 +102,10 @@ UNDER = """
 () => {
   const under = (y) => document.elementFromPoint(120, y)?.closest("[data-tap]") ?? null;
   const all = Array.from({ length: innerHeight }, (_, y) => under(y));
+  const isOther = (one, y) =>
+    one?.matches(".make .row") && window.lay && window.lay[y] !== one;
   const turned = all.findIndex((one, y) =>
-    one?.matches(".make .row") && window.lay && window.lay[y] !== one);
+    all.slice(y, y + 9).every((next, n) => next === one && isOther(next, y + n)));
   window.lay = all;
   return turned;
 }

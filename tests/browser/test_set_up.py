@@ -5,7 +5,14 @@ import itertools
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 
-from tests.browser.conftest import FLAGS, Creamery, until
+from tests.browser.conftest import (
+    FLAGS,
+    WAIT_S,
+    Creamery,
+    chromium,
+    press_when_seen,
+    until,
+)
 from tests.browser.set_up import HOST, RULES, Room
 from tests.browser.test_axe import RULES as AXE_RULES
 
@@ -36,13 +43,13 @@ def visit(play, tmp_path):
         looks.pop("default_browser_type")
         context = play.chromium.launch_persistent_context(
             str(tmp_path / f"profile-{len(opened)}"),
-            executable_path="/usr/bin/chromium",
+            executable_path=chromium(),
             args=[*FLAGS, RULES, *flags],
             locale=language,
             **looks,
         )
         opened.append(context)
-        context.set_default_timeout(20_000)
+        context.set_default_timeout(WAIT_S * 1000)
         for script in scripts:
             context.add_init_script(script)
         page = context.pages[0]
@@ -212,9 +219,9 @@ def test_every_step_fits_every_screen_and_is_clean(room, visit, device, language
 
 
 @pytest.fixture
-def new_creamery(tmp_path, program):
+def new_creamery(tmp_path, program, ready):
     """A server that runs and has no owner yet."""
-    server = Creamery(tmp_path / "new", program)
+    server = Creamery(tmp_path / "new", program, ready)
     server.folder.mkdir()
     try:
         server.start()
@@ -307,14 +314,19 @@ def test_the_owners_code_asks_for_a_name_on_the_self_check(new_creamery, visit):
     page.wait_for_url("**/#/now")
 
 
+def press_large_button(page):
+    """Press the large button; again where it had moved and asks for another look."""
+    button = page.locator(".foot .primary")
+    button.wait_for()
+    press_when_seen(page, button.click)
+
+
 @pytest.mark.parametrize("size", [(412, 839), (320, 568)], ids=str)
 def test_joining_in_the_app_says_what_is_wrong_in_sight(new_creamery, visit, size):
     code = new_creamery.words.read_text().split("code ")[1].split()[0]
     page = visit(f"{new_creamery.url}/#/pair/{code}")
     page.set_viewport_size({"width": size[0], "height": size[1]})
-    # The app takes no press on what has only just come.
-    join = page.locator(".foot .primary:not([data-new])")
-    join.click()
+    press_large_button(page)
     fault = page.locator(".field-problem")
     fault.wait_for()
     assert fault.inner_text() == "Type your name: this code makes you the owner."
@@ -322,7 +334,7 @@ def test_joining_in_the_app_says_what_is_wrong_in_sight(new_creamery, visit, siz
     page.locator(".field", has=fault).locator("input").press_sequentially(
         "Orla", delay=120
     )
-    join.click()
+    press_large_button(page)
     # Within one document, which the browser's driver does not tell of.
     until(lambda: page.evaluate("location.hash") == "#/now", "the app")
 

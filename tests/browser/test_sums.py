@@ -17,6 +17,7 @@ from tests.browser.test_screens import (
     TOO_WIDE,
     font_px,
     problems_of_layout,
+    see_cautions,
     show,
 )
 
@@ -95,8 +96,7 @@ def fresh_id(phone):
 
 def open_step(phone, make, step):
     """Show one step of a make, its cautions read."""
-    script = "(names) => localStorage.setItem('cautions', JSON.stringify(names))"
-    phone.page.evaluate(script, [f"{make}:{step}"])
+    see_cautions(phone, make)
     phone.reload()
     choose = """
       const { chooseStep } = await import("/js/parts/chosen.js");
@@ -142,10 +142,11 @@ def test_a_wash_is_worked_out_by_comma_and_in_fahrenheit(new_phone):
     give(phone, "wash_water", "target_temp_c", "101,3")  # 38.5 °C
     give(phone, "wash_water", "water_temp_c", "140")  # 60 °C
     # By hand: 350 kg x 3.9 kJ/(kg K) x 1.5 K = 2047.5 kJ, given up by water that
-    # cools by 21.5 K; 4.18 kJ/(kg K) is water's by the steam tables: 22.78 kg.
+    # cools by 21.5 K; 4.18 kJ/(kg K) is water's by the steam tables: 22.78 kg, shown
+    # to the half kilogram that its uncertainty leaves.
     found = answers(phone)
     mass_kg = float(found["Wash water, mass"].split("\u00a0")[0])
-    assert mass_kg == pytest.approx(22.78, abs=0.03)
+    assert mass_kg == pytest.approx(22.78, abs=0.25)
     assert found["Vat temperature after the first part"].endswith("°F")
     rows = phone.page.locator(".sheet .row").all_inner_texts()
     assert any("98.6\u00a0°F" in text for text in rows)
@@ -158,8 +159,8 @@ def test_another_unit_never_changes_the_digits_typed(new_phone):
     phone.page.locator(".keys").wait_for()
     typed(phone, "37,5")
     phone.page.get_by_role("button", name="°F", exact=True).tap()
-    phone.page.wait_for_timeout(400)
-    assert phone.page.locator(".entered").inner_text().split() == ["37.5", "°F"]
+    entered = phone.page.locator(".entered")
+    until(lambda: entered.inner_text().split() == ["37.5", "°F"], "the other unit")
 
 
 @pytest.mark.parametrize(
@@ -327,12 +328,12 @@ def test_units_chosen_for_the_sums_are_there_the_next_time(new_phone):
     assert pounds == pytest.approx(192.1, abs=0.5)
 
 
-def test_an_answer_says_what_in_it_is_only_from_memory(new_phone):
+def test_an_answer_says_what_in_it_is_unconfirmed(new_phone):
     phone = new_phone()
     for name, text in (("dry_c", "13"), ("wet_c", "12")):
         give(phone, "humidity", name, text)
     says = phone.page.locator(".sum-standing")
-    assert "Only from memory: wet bulb formula" in says.inner_text()
+    assert "Unconfirmed: wet bulb formula" in says.inner_text()
     assert says.locator(".mark-check").count() == 1
     first = phone.page.locator(".sum-value.is-first")
     assert re.match(r"Humidity of the air\n.+%", first.inner_text())
@@ -353,10 +354,9 @@ def test_sums_and_their_rules_work_with_no_network(new_phone):
     give(phone, "identity", "cheese_fat_frac", "26")
     show(phone, "sum/identity/milk_was")
     phone.page.get_by_role("button", name="Pasteurised, by the readings").tap()
-    phone.page.wait_for_timeout(800)
     # 21 CFR 133.142: at most 45 % moisture, at least 46 % fat in the dry matter;
     # 26 of 55 is 47.3 %.
-    assert answers(phone)["The readings, Gouda"] == "meet it"
+    until(lambda: answers(phone).get("The readings, Gouda") == "meet it", "the verdict")
     assert "21 CFR 133.142" in phone.page.locator(".facts").inner_text()
 
 
@@ -406,10 +406,11 @@ def test_a_step_asks_only_for_what_it_lacks(new_phone):
     record(phone, "step_begun", make, 9, step="receive")
     read(phone, make, 8, "fat_frac", 0.04, step="receive")
     show(phone, f"make/{make}/sum/receive/expected_yield/-")
-    phone.page.wait_for_timeout(1500)
-    assert phone.page.locator(".row.is-due").all_inner_texts() == [
-        "Protein of the milk\ntype it"
-    ]
+    lacking = phone.page.locator(".row.is-due")
+    until(
+        lambda: lacking.all_inner_texts() == ["Protein of the milk\ntype it"],
+        "what the make does not know to be asked for, and nothing else",
+    )
 
 
 def test_the_painting_of_a_step_does_not_wait_for_its_sums(new_phone):
@@ -427,50 +428,19 @@ def test_the_painting_of_a_step_does_not_wait_for_its_sums(new_phone):
     make = heat_begun(phone)
     open_step(phone, make, "heat")
     phone.page.locator(".step-sums .row").first.wait_for()
+    phone.page.wait_for_timeout(1000)  # that the cautions were seen is an entry too
+    at_first = phone.page.evaluate("window.asked.length")
+    assert at_first <= 2
     # The clock that ticks on the screen must not ask again.
     phone.page.wait_for_timeout(3000)
     asked = phone.page.evaluate("window.asked")
     assert all(asked)
+    assert len(asked) == at_first
     read(phone, make, 1, "milk_temp_c", 40.0, step="heat")
     until(
         lambda: len(phone.page.evaluate("window.asked")) == len(asked) + 1,
         "the sums to be asked for once more",
     )
-    assert len(asked) == 1
-
-
-def hold_begun(phone):
-    make = received(phone)
-    record(phone, "step_begun", make, 41, step="hold", why="the order changed")
-    return make
-
-
-def hot(phone, make, ago_min, milk, air):
-    for quantity, value in (("milk_temp_c", milk), ("air_space_temp_c", air)):
-        at = {"typed": str(value), "typed_unit": "", "step": "hold"}
-        read(phone, make, ago_min, quantity, value, **at)
-
-
-def test_a_dip_starts_the_hold_again_and_the_step_says_so(new_phone):
-    phone = new_phone()
-    make = hold_begun(phone)
-    for ago_min in (40, 35):
-        hot(phone, make, ago_min, 64.0, 67.0)
-    hot(phone, make, 30, 62.0, 66.5)
-    hot(phone, make, 25, 64.0, 67.0)
-    open_step(phone, make, "hold")
-    phone.page.wait_for_timeout(1200)
-    card = phone.page.locator(".hold")
-    card.wait_for()
-    begun = phone.run(
-        "const { clock: shown } = await import('/js/format.js');"
-        "const hot = state.view.value.log.find("
-        "  (line) => line.data.quantity === 'milk_temp_c');"
-        "return shown(hot.at_ms)"
-    )
-    assert begun in card.inner_text()
-    assert "NOT ASSESSED" in card.inner_text()
-    assert "the inspector decides" in card.inner_text()
 
 
 # --- store ---
@@ -507,7 +477,6 @@ def test_a_strength_measured_by_a_spindle_is_kept_for_its_tank(creamery, new_pho
     phone = new_phone()
     tank = tank_filled(phone)
     show(phone, f"store/tank/{tank}/measure/method")
-    phone.page.wait_for_timeout(1200)
     phone.page.get_by_role("button", name="Density").tap()
     phone.page.wait_for_timeout(300)
     show(phone, f"store/tank/{tank}/measure/brine_kind")
@@ -562,7 +531,7 @@ def test_a_tank_is_told_by_volume_and_its_salt_in_pounds(creamery, new_phone):
     phone.page.get_by_role("button", name="lb", exact=True).tap()
     typed(phone, "20")
     done(phone)
-    phone.page.wait_for_timeout(500)
+    phone.until("(await db.everything()).length === 2", "both to be recorded")
     phone.sent()
     opened, added = [event["data"] for event in creamery.events()]
     assert opened["mass_kg"] == pytest.approx(1148, rel=4e-3)
@@ -688,9 +657,8 @@ def test_the_days_of_a_make_that_count_are_told_with_the_first_day(new_phone):
     for half in range(20, -1, -1):
         read(phone, make, half * DAY_MIN / 2, "store_temp_c", 12.5, step="store")
     show(phone, "store")
-    phone.page.wait_for_timeout(1500)
     row = phone.page.locator(".row", has_text="Vat one")
-    assert "10.0 of 60 days count" in row.inner_text()
+    until(lambda: "10.0 of 60 days count" in row.inner_text(), "the days that count")
     # Fifty whole days are left.
     day = phone.run(
         "const { day } = await import('/js/format.js');"
@@ -712,9 +680,8 @@ def test_below_ten_makes_no_limits_are_drawn_and_it_says_so(new_phone):
     phone = new_phone()
     makes_with_ph(phone, [6.40] * 9)
     show(phone, "trends/washed-wheel")
-    phone.page.wait_for_timeout(1500)
     says = phone.page.locator("section", has_text="pH at the first whey").first
-    assert "9 makes. Limits are drawn from 10 on." in says.inner_text()
+    says.get_by_text("9 makes. Limits are drawn from 10 on.").wait_for()
     assert says.locator(".limit").count() == 0
     assert says.locator("tbody tr").count() == 9
 
@@ -724,8 +691,8 @@ def test_a_make_unlike_the_others_is_marked_in_the_table_too(new_phone):
     # Mean of the moving ranges 0.02 apart, then one far below.
     makes_with_ph(phone, [6.40, 6.42] * 5 + [6.00])
     show(phone, "trends/washed-wheel")
-    phone.page.wait_for_timeout(1500)
     part = phone.page.locator("section", has_text="pH at the first whey").first
+    part.locator(".limit").first.wait_for(state="attached")  # a line has no height
     assert part.locator(".limit").count() == 2
     marked = part.locator("tbody tr", has_text="beyond the limits")
     assert marked.count() == 1
@@ -819,7 +786,7 @@ def wanted_texts():
         for item in row["outputs"]:
             found.append([f"out.{item['name']}", f"in.{item['name']}"])
     folder = ROOT / "server" / "core" / "sums"
-    for path in folder.glob("*.py"):
+    for path in folder.rglob("*.py"):
         names = re.findall(r'\bnote\(\s*"([a-z_.]+[a-z])"', path.read_text("utf-8"))
         found += [[f"note.{name}"] for name in names]
     return found
@@ -836,5 +803,5 @@ def test_every_input_choice_and_note_of_the_sums_has_words(new_phone):
     phone = new_phone()
     texts = phone.run(ENGLISH)
     wanted = wanted_texts()
-    assert len(wanted) > 400
+    assert len(wanted) > 750
     assert [keys for keys in wanted if not any(key in texts for key in keys)] == []

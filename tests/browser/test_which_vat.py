@@ -19,8 +19,9 @@ MAKE = """
     return { key, title: one.title, do: one.do, place: one.place, after: [],
       end: { by: "time" }, lasts: { value, unit: "s", source, status } };
   });
-  const { curve, ...rest } = whole;
-  const recipe = { ...rest, steps, ingredients: [] };
+  const { curve, gates, milk, ...rest } = whole; // both name steps of the whole
+  const { treatments, usual_treatment, ...plain } = milk; // none of its steps holds
+  const recipe = { ...rest, milk: plain, steps, ingredients: [] };
   const made = await record("make_opened", { data: {
     batch: "B1", milk_l: recipe.milk.low_l, recipe, ...args[0] } });
   for (const { key } of steps.slice(0, 1)) {
@@ -132,6 +133,29 @@ def test_the_vats_are_named_in_every_language(two_vats, code):
     assert button.inner_text().endswith("Vat 2")
     wanted = [(".foot .whose", "Vat 2"), (".alarm-whose", other)]
     assert unread_at(phone, wanted) == {}
+
+
+MILK = {
+    "en": "Milk not decided yet",
+    "es": "Leche aún sin decidir",
+    "fr": "Lait pas encore décidé",
+}
+
+
+def test_the_class_of_the_milk_can_be_read_under_an_alarm(two_vats):
+    # Seen: a phone's head hid it as long as anything rang.
+    phone, _, _ = two_vats
+    found = {}
+    for code, words in MILK.items():
+        language(phone, code)
+        phone.page.locator(".make-milk", has_text=words).wait_for()
+        wanted = [(".make-milk", words), (".make-whose", "Vat 2")]
+        upright = [(320, 568), (360, 740), (412, 839)]
+        found |= {
+            (code, *size): missing
+            for size, missing in unread_at(phone, wanted, upright, ["125%"]).items()
+        }
+    assert found == {}
 
 
 def test_show_leads_to_the_step_that_rings_and_the_list_is_one_tap_further(two_vats):

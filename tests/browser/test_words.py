@@ -13,12 +13,17 @@ CUT_OFF = """
 () => [...document.querySelectorAll("button")].filter((one) => {
   if (!one.getClientRects().length) return false;
   const box = one.getBoundingClientRect();
+  const isOutside = (text) => text.left < box.left - 1 || text.right > box.right + 1
+    || text.top < box.top - 1 || text.bottom > box.bottom + 1;
+  const words = document.createTreeWalker(one, NodeFilter.SHOW_TEXT);
   const range = document.createRange();
-  range.selectNodeContents(one);
-  const text = range.getBoundingClientRect();
-  return text.left < box.left - 1 || text.right > box.right + 1
-    || text.top < box.top - 1 || text.bottom > box.bottom + 1
-    || one.scrollWidth > one.clientWidth + 1;
+  while (words.nextNode()) {
+    // A drawing leaves out the names that it has no room for, and says them all.
+    if (words.currentNode.parentElement.closest('[role="img"]')) continue;
+    range.selectNodeContents(words.currentNode);
+    if ([...range.getClientRects()].some(isOutside)) return true;
+  }
+  return one.scrollWidth > one.clientWidth + 1;
 }).map((one) => one.className + " " + one.textContent.slice(0, 60))
 """
 FIRST_WORDS = """
@@ -126,8 +131,8 @@ def test_a_person_turns_to_spanish_and_fahrenheit_with_no_network(
     )
     phone.run("await actions.setPerson(args[0])", orla)
     in_language(page, "en")
-    assert f"31.5{NB}°C" in page.locator(".screen").inner_text()
-    assert f"91.4{NB}°F (33.0{NB}°C)" in page.locator(".screen").inner_text()
+    for told in (f"31.5{NB}°C", f"91.4{NB}°F (33.0{NB}°C)"):
+        until(lambda told=told: told in page.locator(".screen").inner_text(), told)
     mara = phone.run("return state.me.value.person.id")
     phone.run("await actions.setPerson(args[0])", mara)
     in_language(page, "es")
@@ -178,7 +183,7 @@ def test_a_setting_of_somebody_else_stays_on_a_makers_phone(creamery, at_reading
     phone.run("await actions.setPerson(args[0])", orla)
     choose(phone.page, "Français")
     in_language(phone.page, "fr")
-    assert phone.page.get_by_role("status").filter(has_text="ce téléphone").count()
+    phone.page.get_by_role("status").filter(has_text="ce téléphone").first.wait_for()
     phone.reload()
     in_language(phone.page, "fr")
     told = [one["language"] for one in creamery.ask("GET", "/people")]
@@ -227,9 +232,9 @@ def test_longer_words_stay_within_their_buttons_on_a_narrow_phone(at_reading, co
 
 
 @pytest.fixture
-def packed_phone(tmp_path, packed_program, play, new_phone):
+def packed_phone(tmp_path, packed_program, packed_ready, play, new_phone):
     """A phone of a server with the packed page, as phones load it."""
-    server = Creamery(tmp_path / "packed", packed_program)
+    server = Creamery(tmp_path / "packed", packed_program, packed_ready)
     server.folder.mkdir()
     try:
         server.start()
@@ -246,6 +251,7 @@ def test_the_packed_page_opens_in_spanish_with_no_network(packed_phone):
     page.on("request", lambda one: asked.append(one.url.rpartition("/")[2]))
     page.locator(".primary").tap()
     page.locator(".status-button").nth(1).wait_for()
+    phone.keep()
     held = "caches.match('/lib/lang-es.js').then((one) => Boolean(one))"
     until(lambda: page.evaluate(held), "the languages to be kept in quiet time")
     # Nobody reads it yet: the first painting did not wait for it.

@@ -11,7 +11,12 @@ import shutil
 import subprocess
 from pathlib import Path
 
-from selenium.common import WebDriverException
+from selenium.common import (
+    MoveTargetOutOfBoundsException,
+    NoSuchElementException,
+    StaleElementReferenceException,
+    WebDriverException,
+)
 from selenium.webdriver import WebKitGTK, WebKitGTKOptions
 from selenium.webdriver.common.action_chains import ActionChains
 from selenium.webdriver.common.actions.action_builder import ActionBuilder
@@ -19,10 +24,15 @@ from selenium.webdriver.common.actions.interaction import POINTER_TOUCH
 from selenium.webdriver.common.actions.pointer_input import PointerInput
 from selenium.webdriver.webkitgtk.service import Service
 
-from tests.browser.hand import Hand
+from tests.browser.hand import GoneError, Hand
 
 DRIVER = "WebKitWebDriver"
 BROWSERS = Path("/usr/lib")  # Debian keeps it beside its libraries, not on the path
+GONE = (
+    MoveTargetOutOfBoundsException,
+    NoSuchElementException,
+    StaleElementReferenceException,
+)
 PHONE = (447, 839)  # it makes no window narrower than this
 # A session bus that starts no service: one of them, the portal of documents, mounts
 # a file system in the cache's folder, which outlives the browser and cannot be deleted.
@@ -118,11 +128,14 @@ class WebKit(Hand):
 
     def press(self, x, y):
         # Where it lies by then: the clocks on the page may have moved it meanwhile.
-        aim = self.driver.execute_script("return window.aimedAt")
         finger = PointerInput(POINTER_TOUCH, "finger")
         actions = ActionBuilder(self.driver, mouse=finger)
-        actions.pointer_action.move_to(aim).pointer_down().pointer_up()
-        actions.perform()
+        try:
+            aim = self.driver.execute_script("return window.aimedAt")
+            actions.pointer_action.move_to(aim).pointer_down().pointer_up()
+            actions.perform()
+        except GONE as problem:
+            raise GoneError from problem
 
     def key(self, letter):
         ActionChains(self.driver).send_keys(letter).perform()

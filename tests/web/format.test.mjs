@@ -155,3 +155,8 @@ test("whoever shows a figure is told what it rests on", () => {
     assert.ok(asked > 0, String(write));
   }
 });
+
+test("an amount is typed to the hundredth when small, whole when large", () => {
+  const typed = (value) => format.amountTypedDecimals(value, "g");
+  assert.deepEqual([null, 9.9, 10, 99, 100].map(typed), [2, 2, 1, 1, 0]);
+});

@@ -36,6 +36,24 @@ export function graphOf(folder) {
   );
 }
 
+/**
+ * Tell the modules that come with one of them: what it imports, and what those do. What
+ * is asked for by a call of import() comes later and is none of them.
+ *
+ * @param {URL} folder
+ * @param {string} start
+ * @returns {string[]}
+ */
+export function cameWith(folder, start) {
+  const found = new Set([start]);
+  for (const name of found) {
+    const text = readFileSync(new URL(name, folder), "utf8").replace(COMMENTS, "");
+    for (const [, named] of text.matchAll(/\b(?:from|import)\s+"(\.[^"]+)"/g))
+      found.add(resolved(named, name));
+  }
+  return [...found];
+}
+
 function resolved(named, from) {
   return named.startsWith(".")
     ? new URL(named, `file:///${from}`).pathname.slice(1)

@@ -5,6 +5,7 @@ import assert from "node:assert/strict";
 import htm from "htm";
 import { h } from "preact";
 import { make as makePin } from "../../static/js/parts/later/pin.js";
+import { make as makeProof } from "../../static/js/parts/later/pin-proof.js";
 import { make as makeWetLock } from "../../static/js/parts/later/wet-lock.js";
 
 const html = htm.bind(h);
@@ -85,6 +86,7 @@ async function pinPage(sign) {
     t: (key, values) => `${key} ${values?.name ?? ""}`,
     whyOf: (problem) => problem.message,
   };
+  parts["pin-proof"] = await makeProof(kit);
   const { PinStep } = await makePin(kit);
   const step = nodesOf(html`<${PinStep} kind="make_held" onDone=${() => {}} />`);
   page.type = step.find((one) => one?.type === PinPad).props.onPin;

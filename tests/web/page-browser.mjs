@@ -1,6 +1,7 @@
 // What each page has of its own of a browser; everything else is shared.
 
 export const BROWSER = [
+  "MutationObserver",
   "Worker",
   "addEventListener",
   "clearInterval",
@@ -9,6 +10,7 @@ export const BROWSER = [
   "fetch",
   "indexedDB",
   "localStorage",
+  "location",
   "navigator",
   "setInterval",
   "setTimeout",

@@ -26,6 +26,11 @@ function storage() {
   };
 }
 
+// Nothing is drawn here, so nothing changes on the screen.
+class Unwatched {
+  observe() {}
+}
+
 // Answers each question in turn, as the worker does; `core` may be replaced.
 function workerOf(world) {
   return class {
@@ -95,7 +100,8 @@ export function phone() {
     indexedDB: world.disk,
     addEventListener,
     document: {
-      documentElement: {},
+      documentElement: { dataset: {} },
+      querySelectorAll: () => [],
       addEventListener,
       get visibilityState() {
         return world.isVisible ? "visible" : "hidden";
@@ -103,8 +109,10 @@ export function phone() {
     },
     navigator: { onLine: true, storage: {}, languages: ["en"] },
     localStorage: storage(),
+    location: { hash: "", replace: () => {} },
     fetch: fetchOf(world),
     Worker: workerOf(world),
+    MutationObserver: Unwatched,
     ...timers,
   };
   world.open = async (more = []) => {

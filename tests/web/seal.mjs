@@ -2,6 +2,7 @@
 
 import { readFileSync } from "node:fs";
 import {
+  actOf,
   actText,
   newSealed,
   oneText,
@@ -15,6 +16,7 @@ const made = await newSealed(asked.person, pin);
 const text = actText(act);
 const answer = {
   texts: asked.values.map(oneText),
+  act: actOf(act),
   act_text: new TextDecoder().decode(text),
   sig: await sign(sealed, pin, text),
   wrong_sig: await sign(sealed, asked.wrong, text),

@@ -50,9 +50,36 @@ before(async () => {
 test("the same ends are told as a range, as limits or as what is wanted", () => {
   const ends = { value: 0.4, low: 0.3, high: 0.5, unit: "fraction" };
   const detail = (role) => told({ ...ends, ends_unit: "fraction", role }).detail;
-  assert.equal(detail("estimate"), `between 30.00 and 50.00${NB}%`);
+  assert.equal(detail("estimate"), `between 30 and 50${NB}%`);
   assert.equal(detail("limit"), `limits 30.00 to 50.00${NB}%`);
   assert.equal(detail("band"), `wanted between 30.00 and 50.00${NB}%`);
+});
+
+test("a range says what it is the range of", () => {
+  const dose = { value: 157.5, low: 105, high: 165, unit: "mL", ends_unit: "mL" };
+  const detail = (range_of) => told({ ...dose, range_of }).detail;
+  assert.equal(detail("estimate"), `between 105 and 165${NB}mL`);
+  assert.equal(detail("usual"), `usual doses come to 105 to 165${NB}mL`);
+  assert.equal(detail("nine_in_ten"), `nine makes in ten: 105 to 165${NB}mL`);
+});
+
+test("a figure is told as finely as its range and its tool leave it known", () => {
+  // Seen: "between 77.13 and 112.4 L" beside 77.13 L.
+  const water = { value: 77.13, low: 70.47, high: 112.4, unit: "L", ends_unit: "L" };
+  assert.equal(told(water).main, `77${NB}L`);
+  assert.equal(told(water).detail, `between 70 and 112${NB}L`);
+  // Half a percent either way leaves a tenth known, five percent a half.
+  const share = { unit: "fraction", ends_unit: "fraction", value: 0.64287 };
+  assert.equal(told({ ...share, low: 0.6379, high: 0.6479 }).main, `64.30${NB}%`);
+  assert.equal(told({ ...share, low: 0.59, high: 0.69 }).main, `64.5${NB}%`);
+});
+
+test("what a rule prints is told as it is printed", () => {
+  const limit = { value: 119.98, low: null, high: 119.98, unit: "g", ends_unit: "g" };
+  assert.equal(told({ ...limit, role: "limit" }).main, `120.0${NB}g`);
+  assert.equal(told({ ...limit, role: "limit", value: 26.49 }).main, `26.49${NB}g`);
+  // By its tool, a gram here and a tenth there.
+  assert.equal(told({ ...limit, high: null }).main, `120${NB}g`);
 });
 
 test("a limit says which side must not be passed", () => {
@@ -118,6 +145,14 @@ test("a note's numbers are told in the units that it carries", () => {
       .replace("{value}", `20${NB}min`)
       .replace("{limit}", `30${NB}min`),
   );
+});
+
+test("an instant in a note is told as its day", () => {
+  const since = Date.UTC(2026, 10, 3, 12);
+  const note = { key: "check_overdue", since_ms: since, limit: 7 };
+  const said = page.notes.noteWords(note);
+  assert.ok(said.includes(page.format.day(since)), said);
+  assert.ok(!said.includes(String(since)));
 });
 
 test("differences and rates of temperature follow the scale that is chosen", () => {

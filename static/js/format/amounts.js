@@ -1,6 +1,6 @@
 // Amounts and the figures of a recipe, in the unit that the person reads.
 
-import { UNITS } from "../units/table.js";
+import { TYPED_BEYOND, TYPED_TO, UNITS } from "../units/table.js";
 import { hasNot, number, plain } from "./numbers.js";
 import { asRead, isOwnUnit, unitRead } from "./reads.js";
 import { span } from "./times.js";
@@ -39,6 +39,17 @@ export function amount(value, unit) {
  */
 export function amountTyped(value, unit, decimals) {
   return hasNot(value) ? "" : asRead(value, unit).value.toFixed(decimals);
+}
+
+/**
+ * How many decimals an amount is typed with, by its size in the unit read.
+ *
+ * @param {MaybeNumber} value what is planned; null where nothing is
+ * @param {string} unit
+ */
+export function amountTypedDecimals(value, unit) {
+  const shown = hasNot(value) ? 0 : asRead(value, unit).value;
+  return TYPED_TO.find(([most]) => shown < most)?.[1] ?? TYPED_BEYOND;
 }
 
 /**

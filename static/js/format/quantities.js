@@ -18,7 +18,7 @@ import { unitName, withUnit } from "./units.js";
 const PERCENT = "%";
 
 // Of a choice, which is no number, and of a field that is none of the instruments'.
-const PLAIN = { unit: "", decimals: 2, low: 0 };
+const PLAIN = { unit: "", decimals: 2, signed: false };
 
 /** @param {string} quantity */
 function rowOf(quantity) {
@@ -38,12 +38,12 @@ function typedAs(unit) {
  * @returns {Form}
  */
 export function formOf(quantity) {
-  const { unit: own, decimals, low } = rowOf(quantity);
+  const { unit: own, decimals, signed } = rowOf(quantity);
   const unit = unitRead(own);
   return {
     unit,
     decimals: decimals + moreDecimals(own, unit),
-    signed: low < 0,
+    signed,
     kept: typedAs(readOfAll(own)),
     typed: unit === own ? "" : typedAs(unit),
   };

@@ -2,6 +2,7 @@
 
 import { convert, readOfAll } from "../units/convert.js";
 import { SUM_CHOICES, UNITS } from "../units/table.js";
+import { inSteps, stepOf } from "./measured.js";
 import { hasNot, number, typedText } from "./numbers.js";
 import { clockDay, days, fineSpan } from "./times.js";
 import { unitName, withUnit } from "./units.js";
@@ -36,13 +37,29 @@ export function decimalsTyped(unit) {
 }
 
 /**
+ * A figure as finely as it is known: by its range, and as the tool at hand shows it.
+ *
+ * @param {number} value
+ * @param {string} to unit that it is told in
+ * @param {number} spread
+ */
+function known(value, to, spread) {
+  const step = stepOf(value, to, spread);
+  if (step > 0) return inSteps(value, step);
+  const decimals = UNITS[to]?.shown;
+  return decimals === undefined ? figures(value) : number(value, decimals);
+}
+
+/**
  * A value of a sum in its unit: "31.5 °C", "22 min", "2.00 %". `nowMs` for instants.
  *
  * @param {MaybeNumber} value
  * @param {string} unit
  * @param {number} [nowMs]
+ * @param {?{spread: number}} [how] of what was worked out: from one end to the other
+ *   of what it may be; left out of what was entered or a rule prints
  */
-export function sumValue(value, unit, nowMs) {
+export function sumValue(value, unit, nowMs, how = null) {
   if (hasNot(value)) return "–";
   if (unit === "s" || unit === "min") return fineSpan(convert(value, unit, "s"));
   if (unit === "d") return days(value, Number.isInteger(value) ? 0 : 1);
@@ -50,8 +67,9 @@ export function sumValue(value, unit, nowMs) {
   const to = SUM_CHOICES[unit]?.[0] ?? readOfAll(unit);
   const shown = convert(value, unit, to);
   const decimals = UNITS[to]?.shown;
-  const text = decimals === undefined ? figures(shown) : number(shown, decimals);
-  return withUnit(text, unitName(to));
+  const exact = decimals === undefined ? figures(shown) : number(shown, decimals);
+  const spread = how && convert(how.spread, unit, to) - convert(0, unit, to);
+  return withUnit(how ? known(shown, to, spread ?? 0) : exact, unitName(to));
 }
 
 /**
@@ -61,9 +79,10 @@ export function sumValue(value, unit, nowMs) {
  * @param {MaybeNumber} high
  * @param {string} unit
  * @param {number} [nowMs]
+ * @param {?{spread: number}} [how] as for `sumValue`
  */
-export function sumRange(low, high, unit, nowMs) {
-  const ends = [sumValue(low, unit, nowMs), sumValue(high, unit, nowMs)];
+export function sumRange(low, high, unit, nowMs, how = null) {
+  const ends = [low, high].map((end) => sumValue(end, unit, nowMs, how));
   const tails = ends.map((end) => (/^[^\u00a0]+\u00a0(\D+)$/.exec(end) ?? [])[1]);
   if (tails[0] && tails[0] === tails[1])
     ends[0] = ends[0].slice(0, -tails[0].length - 1);

@@ -29,14 +29,18 @@ const SIGNS = {
   "m2/s": "m²/s",
 };
 
-// Of the starter: it is counted, not weighed.
-function packs() {
-  return { es: "sobre", fr: "sachet" }[language()] ?? "pack";
-}
+// What is counted, not weighed.
+/** @type {Record<string, Record<string, string>>} */
+const COUNTED = {
+  pack: { en: "pack", es: "sobre", fr: "sachet" },
+  tablet: { en: "tablet", es: "pastilla", fr: "comprimé" },
+};
 
 /** @param {string} unit */
 export function unitName(unit) {
-  if (/^pack\b/.test(unit)) return unit.replace("pack", packs());
+  const [counted] = unit?.split("/") ?? [];
+  if (counted in COUNTED)
+    return unit.replace(counted, COUNTED[counted][language()] ?? counted);
   if (unit === "d") return days(2, 0).slice(2);
   if (unit === "g/m2/d") return "g/m²\u00a0/\u00a0" + days(1, 0).slice(2);
   return SIGNS[unit] ?? unit ?? "";

@@ -14,13 +14,17 @@ export const UNDO_MS = 12000;
  * @property {Record<string, any>} [data]
  * @property {?string} [ref] id of the entry that it is about
  * @property {?string} [by] who did it, if not who taps
+ * @property {?number} [atMs] corrected instant of what was seen, when that was not now
  * @property {(event: Entry) => Promise<object>} [prove] gives the proof of the entry
+ * @property {?string} [joins] id of the entry before that is one act with this one
  */
 
 /**
- * The last everyday tap, while it can still be undone.
+ * The last everyday act, while it can still be undone; `before`: its earlier entries.
  *
- * @type {Signal<?{event: Entry, said: string, untilMs: number, isFinal: boolean}>}
+ * @typedef {{event: Entry, before: Entry[], said: string, untilMs: number,
+ *   isFinal: boolean}} Last
+ * @type {Signal<?Last>}
  */
 export const lastAct = signal(null);
 /**
@@ -41,7 +45,7 @@ export const trouble = signal(null);
  */
 export async function act(
   kind,
-  { make, data = {}, ref = null, by = null, prove },
+  { make, data = {}, ref = null, by = null, atMs = null, prove, joins = null },
   said,
 ) {
   /** @type {any} */
@@ -53,17 +57,11 @@ export async function act(
         throw (refusal = problem);
       }));
   try {
-    const event = await record(kind, { make, data, ref, by, prove: proof });
+    const event = await record(kind, { make, data, ref, by, atMs, prove: proof });
     forget(kind, make, data);
     trouble.value = null;
     // What a person proved is struck out with a reason and a proof, not undone.
-    if (said)
-      lastAct.value = {
-        event,
-        said,
-        untilMs: nowMs() + UNDO_MS,
-        isFinal: Boolean(event.proof),
-      };
+    if (said) lastAct.value = lastOf(event, said, joins);
     return event;
   } catch (problem) {
     if (refusal) throw refusal; // the pad says so, and the value still stands there
@@ -73,6 +71,19 @@ export async function act(
     });
     return null;
   }
+}
+
+// What was undone in the meantime is joined no more.
+/** @type {(event: Entry, said: string, joins: ?string) => Last} */
+function lastOf(event, said, joins) {
+  const first = joins && lastAct.value?.event.id === joins ? lastAct.value : null;
+  return {
+    event,
+    before: first ? [...first.before, first.event] : [],
+    said: first ? `${first.said} \u00b7 ${said}` : said,
+    untilMs: nowMs() + UNDO_MS,
+    isFinal: Boolean(event.proof),
+  };
 }
 
 // The same value entered again and saved: the copy that failed is done with.
@@ -86,16 +97,13 @@ function forget(kind, make, data) {
   }
 }
 
-/** Strike the last everyday tap; the record keeps both. */
+/** Strike the last everyday act, all entries of it; the record keeps them. */
 export async function undo() {
   const last = lastAct.value;
   lastAct.value = null;
   if (!last || last.isFinal) return;
-  await act("entry_struck", {
-    make: last.event.make,
-    ref: last.event.id,
-    data: { why: t("undo.why") },
-  });
+  for (const { make, id } of [last.event, ...last.before])
+    await act("entry_struck", { make, ref: id, data: { why: t("undo.why") } });
 }
 
 /**
@@ -128,13 +136,21 @@ function limitText(field, limit, name) {
   return name && field === "value" ? quantity(name, limit) : plain(limit);
 }
 
+/** @param {{key: string, role: ?string}} limit the matter that stands, and who decides */
+function stoppedText({ key, role }) {
+  const matter = t(key);
+  if (!role) return t("problem.stopped", { matter });
+  return t("problem.stopped_role", { matter, role: inside(t("role." + role)) });
+}
+
 /**
  * One problem in words.
  *
- * @param {Problem} problem
+ * @param {ValueProblem} problem
  * @param {string} [name] the quantity that a "value" is of
  */
-export function problemText({ field, key, limit }, name) {
+export function problemText({ field, key, limit, value }, name) {
+  if (key === "stopped") return stoppedText(limit);
   const path = String(field).split(".");
   const label =
     name && field === "value"
@@ -145,6 +161,7 @@ export function problemText({ field, key, limit }, name) {
     path.length > 2 ? t("problem.field_in", { field: label, path: field }) : label;
   return t("problem." + key, {
     field: what,
+    value: value ?? "",
     limit: has("role." + limit)
       ? inside(t("role." + limit))
       : limitText(field, limit, name),

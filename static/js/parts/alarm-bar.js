@@ -2,7 +2,7 @@ import { html } from "./html.js";
 import { StateMark } from "./state-mark.js";
 import { Tap } from "./tap.js";
 import { act } from "./acts.js";
-import { alarmText, alarmWhose, markOf, sinceText } from "./alarm-words.js";
+import { alarmText, alarmWhose, sinceText } from "./alarm-words.js";
 import { may } from "./people-names.js";
 import { shift } from "./shift.js";
 import { sound } from "./sound.js";
@@ -52,21 +52,54 @@ function isShown(alarm, [screen, make, ...rest]) {
   return !alarm.step || stepShown(shown)?.key === alarm.step;
 }
 
+function topAlarm() {
+  return (alarms.value?.alarms ?? []).find((alarm) => alarm.is_open);
+}
+
+/**
+ * The matters that the bar does not say: what it says stands once on a screen.
+ *
+ * @param {string} make
+ * @param {Matter[]} matters those of the make
+ */
+export function notInBar(make, matters) {
+  const top = topAlarm();
+  return matters.filter((one) => top?.make !== make || top.matter !== one.alert);
+}
+
+// The screen of its make says no more of a matter that rings: the way to it is here.
+/** @type {(alarm: Alarm) => Matter | undefined} */
+function matterHere(alarm) {
+  const shown = view.value;
+  const isHere = isShown({ ...alarm, step: null }, route.value);
+  return isHere ? shown?.matters.find((one) => one.alert === alarm.matter) : undefined;
+}
+
+/** @param {{alarm: Alarm}} props */
+function WayThere({ alarm }) {
+  const matter = matterHere(alarm);
+  // There the large button leads to it already.
+  if (matter && view.value && stepShown(view.value)?.stopped_by?.includes(matter.id))
+    return null;
+  if (matter)
+    return html`<${Tap} key=${"stands" + alarm.id} class="bar-button alarm-show" onTap=${() => go("make", alarm.make, "matters", matter.id)}>${t("button.stands")}</${Tap}>`;
+  if (isShown(alarm, route.value)) return null;
+  return html`<${Tap} key=${"show" + alarm.id} class="bar-button alarm-show" onTap=${() => showStep(alarm)}>${t("word.show")}</${Tap}>`;
+}
+
 /** @param {{alarm: Alarm, more: number}} props */
 function Buttons({ alarm, more }) {
   return html`<div class="alarm-buttons">
     ${may("alert_acknowledged") ? html`<${Tap} key=${alarm.id} class="bar-button alarm-silence" onTap=${() => silenceAlarm(alarm)}>${t("alarm.silence")}</${Tap}>` : null}
-    ${isShown(alarm, route.value) ? null : html`<${Tap} key=${"show" + alarm.id} class="bar-button alarm-show" onTap=${() => showStep(alarm)}>${t("word.show")}</${Tap}>`}
+    <${WayThere} alarm=${alarm} />
     ${more ? html`<${Tap} key="more" class="bar-button alarm-more" label=${tn("alarm.more", more)} onTap=${() => go("alarms")}>+${count(more)}</${Tap}>` : null}
   </div>`;
 }
 
 /** On every screen while an alarm waits for an answer: the most urgent, and silence. */
 export function AlarmBar() {
-  const waiting = (alarms.value?.alarms ?? []).filter(
-    (alarm) => alarm.state === "unacknowledged",
-  );
-  const top = waiting[0];
+  const waiting = (alarms.value?.alarms ?? []).filter((alarm) => alarm.is_open);
+  const top = topAlarm();
   const isRinging = ring.value.ids.length > 0 && Boolean(shift.value);
   const offWall = notOnWall.value
     ? html`<p class="alarm-note" role="status">${tn("alarm.not_on_wall", notOnWall.value)}</p>`
@@ -74,9 +107,9 @@ export function AlarmBar() {
   const [screen, openMake] = route.value;
   if (!top || screen === "alarms") return offWall; // listed there in full
   const muted = soundWords();
-  return html`<section class=${`alarm-bar alarm-${markOf(top.priority)}`} data-ringing=${isRinging ? top.priority : undefined} aria-label=${t("nav.alarms")}>
+  return html`<section class=${`alarm-bar alarm-${top.mark}`} data-ringing=${isRinging ? top.priority : undefined} aria-label=${t("nav.alarms")}>
     <div class="alarm-text" role="alert">
-      <p class="alarm-head"><b class="alarm-whose">${alarmWhose(top, screen === "make" ? openMake : null)}</b> <${StateMark} state=${markOf(top.priority)} /></p>
+      <p class="alarm-head"><b class="alarm-whose">${alarmWhose(top, screen === "make" ? openMake : null)}</b> <${StateMark} state=${top.mark} /></p>
       <p class="alarm-says"><b>${alarmText(top)}</b></p>
       ${muted ? html`<p class="alarm-muted">${muted}</p>` : null}
       <p class="alarm-where">${top.vat ? top.make_name + " · " : ""}${sinceText(top)}</p>

@@ -2,7 +2,7 @@ import { alertText } from "./alert-line.js";
 import { secondMs } from "./ticker.js";
 import { whoseOf } from "./whose.js";
 import { foundLate } from "../data/alarm.js";
-import { age, span } from "../format.js";
+import { age, count, span } from "../format.js";
 import { own, t } from "../messages/index.js";
 
 /**
@@ -17,6 +17,11 @@ export function alarmText(alarm) {
   const title = alarm.title ? own(alarm.title) : t("alert.the_make");
   if (alarm.kind === "step_due") return t("alarm.step_due", { step: title });
   if (alarm.kind === "step_late") return t("alarm.step_late", { step: title });
+  if (alarm.key === "alert.readings_overdue")
+    return t("alarm.readings_overdue", {
+      n: count(alarm.numbers.value),
+      step: title,
+    });
   if (alarm.kind === "reading_overdue") {
     return t("alarm.reading_overdue", {
       what: t("quantity." + alarm.numbers.quantity),
@@ -66,13 +71,4 @@ export function sinceText(alarm) {
   return lateMs
     ? `${since} ${t("alarm.found_late", { by: span(lateMs / 1000) })}`
     : since;
-}
-
-/**
- * The state mark of a priority.
- *
- * @param {number} priority
- */
-export function markOf(priority) {
-  return priority === 1 ? "act" : "check";
 }

@@ -3,7 +3,16 @@ import { Tap } from "./tap.js";
 import { StateMark } from "./state-mark.js";
 import { act } from "./acts.js";
 import { nameOf } from "./people-names.js";
-import { band, bandIn, clock, inUnit, quantity, span } from "../format.js";
+import { sizeTitle } from "./size-title.js";
+import {
+  band,
+  bandIn,
+  clock,
+  inUnit,
+  measuredBand,
+  quantity,
+  span,
+} from "../format.js";
 import { has, inside, own, t, words } from "../messages/index.js";
 
 /**
@@ -23,6 +32,15 @@ function isText(value) {
 }
 
 /**
+ * The band of a dose as it is measured out; of a time as it is.
+ *
+ * @param {Said} alert
+ */
+function dosed({ low, high, unit }) {
+  return unit === "s" ? bandIn(low, high, unit) : measuredBand(low, high, unit ?? "");
+}
+
+/**
  * @param {Said} alert
  * @param {?Named[]} [steps]
  */
@@ -34,11 +52,9 @@ function figures(alert, steps) {
     : isQuantity
       ? quantity(name, alert.value)
       : inUnit(alert.value, alert.unit ?? null);
-  const limits = isQuantity
-    ? band(name, alert.low, alert.high)
-    : bandIn(alert.low, alert.high, alert.unit ?? "");
+  const limits = isQuantity ? band(name, alert.low, alert.high) : dosed(alert);
   const step = (steps ?? []).find((one) => one.key === alert.step);
-  const what = isQuantity ? t("quantity." + name) : name ? words(name) : "";
+  const what = isQuantity ? t("quantity." + name) : name ? sizeTitle(name) : "";
   return {
     what,
     what_in: inside(what),
@@ -46,6 +62,7 @@ function figures(alert, steps) {
     value,
     band: limits,
     by: alert.by_s === null || alert.by_s === undefined ? "" : span(alert.by_s),
+    at: alert.due_ms ? clock(alert.due_ms) : "",
   };
 }
 

@@ -18,34 +18,35 @@ const SHIFTS = [
 
 /**
  * @param {Recipe} recipe
+ * @param {Treatment} treatment
  * @param {number} startMs
  */
-function useClashesIf(recipe, startMs) {
+function useClashesIf(recipe, treatment, startMs) {
   const [foreseen, setForeseen] = useState(/** @type {?ClashesIf} */ (null));
   useEffect(() => {
     let isCurrent = true;
-    ask.clashesIf({ recipe, startMs }).then(
+    ask.clashesIf({ recipe, treatment, startMs }).then(
       (answer) => isCurrent && setForeseen(answer),
       () => isCurrent && setForeseen(null),
     );
     return () => {
       isCurrent = false;
     };
-  }, [recipe, startMs, board.value]);
+  }, [recipe, treatment, startMs, board.value]);
   return foreseen;
 }
 
 /**
  * What a make opened now or later would clash with, and when it would not.
  *
- * @param {{recipe: Recipe}} props
+ * @param {{recipe: Recipe, treatment: Treatment}} props
  */
-export function ClashesIf({ recipe }) {
+export function ClashesIf({ recipe, treatment }) {
   const [laterMin, setLaterMin] = useState(0);
   const [baseMs] = useState(nowMs());
   const startMs = Math.max(nowMs(), baseMs + laterMin * MIN_MS);
   const asked = laterMin > 0 ? startMs : baseMs;
-  const foreseen = useClashesIf(recipe, asked);
+  const foreseen = useClashesIf(recipe, treatment, asked);
   const isBeside = board.value?.makes.some((make) => make.is_open);
   if (!foreseen || !isBeside) return null;
   const at = clockDay(asked, nowMs());

@@ -42,3 +42,13 @@ export function CountdownWords({ dueMs }) {
     ? t("countdown.line_left", { time: ticks(Math.ceil(leftS)) })
     : t("countdown.line_over", { time: ticks(-leftS) });
 }
+
+/**
+ * The figures alone, "+" before what is over: for where a mark says which it is.
+ *
+ * @param {{dueMs: number}} props
+ */
+export function Ticks({ dueMs }) {
+  const leftS = (dueMs - secondMs.value) / 1000;
+  return (leftS <= 0 ? "+" : "") + ticks(leftS <= 0 ? -leftS : Math.ceil(leftS));
+}

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { html } from "./html.js";
 import { useDraft } from "./draft.js";
+import { OfferKeys } from "./offer-keys.js";
 import { Tap } from "./tap.js";
 import { WhoseLine } from "./whose.js";
 import { problemsText } from "./acts.js";
@@ -14,6 +15,7 @@ import { t } from "../messages/index.js";
 
 const BOUNCE_MS = 75; // a key bounces within this; a real double digit is slower
 /** @import { Figure } from "./acts.js" */
+/** @import { Offered } from "./offer-keys.js" */
 
 const DIGITS = ["7", "8", "9", "4", "5", "6", "1", "2", "3"];
 
@@ -61,6 +63,15 @@ function keyOf(event) {
   return /^\d$/.test(event.key) ? event.key : (KEY_OF[event.key] ?? null);
 }
 
+/** @param {?{text: string, age?: string} | undefined} last */
+function lastWords(last) {
+  if (!last) return t("keypad.no_last");
+  return t(last.age ? "keypad.last_aged" : "keypad.last", {
+    value: last.text,
+    age: last.age ?? "",
+  });
+}
+
 /** @typedef {Figure & {typed: string, unit: string}} Answered */
 /** @typedef {"typing" | "asking" | "saving" | "unsaved"} Phase */
 
@@ -73,7 +84,9 @@ function keyOf(event) {
  * @param {number} props.decimals
  * @param {boolean} [props.signed]
  * @param {string} [props.start] typed text to begin with
- * @param {?{typed?: ?string, text: string}} [props.last] the value before
+ * @param {?{typed?: ?string, text: string, age?: string}} [props.last] the value
+ *   before, and how old it is
+ * @param {Offered[]} [props.offers] values that one tap types and saves
  * @param {(typed: string) => Promise<Figure>} props.read the core's answer
  * @param {(value: number) => string} [props.difference] text beside the last value
  * @param {(ask: any, typed: string) => string} [props.askText] words of a second look
@@ -112,6 +125,7 @@ export function Keypad({
   isBare = false,
   aside = null,
   wanted = "",
+  offers = [],
   children,
 }) {
   const draft = useDraft(onTyped ? null : `${title} ${unit}`, nowMs);
@@ -153,18 +167,31 @@ export function Keypad({
     setDenied(key);
   };
   const step = (/** @type {number} */ way) =>
-    become(stepped(newest.current, way, decimals, last?.typed));
+    become(stepped(newest.current, way, decimals, last?.typed ?? offers[0]?.typed));
   // An answer to other digits, or to these in another unit, is none.
   const isAnswered = answer?.typed === typed && answer.unit === unit;
   const refused = isAnswered ? answer.problems : [];
   const value = isAnswered && refused.length === 0 ? answer.value : null;
   const isReady = value !== null;
-  const keep = async () => {
-    if (value === null) return;
+  const keepValue = async (
+    /** @type {number} */ figure,
+    /** @type {string} */ text,
+  ) => {
     setPhase("saving");
-    const isKept = await save(value, typed);
+    const isKept = await save(figure, text);
     if (isKept) draft.drop();
     setPhase(isKept ? "typing" : "unsaved");
+  };
+  const keep = () => value !== null && keepValue(value, typed);
+  const take = async (/** @type {string} */ text) => {
+    if (phase === "saving") return;
+    become(text);
+    const figure = await read(text);
+    if (newest.current !== text) return; // typed on meanwhile
+    setAnswer({ ...figure, typed: text, unit });
+    if (figure.problems.length || figure.value === null) return;
+    if (figure.ask) setPhase("asking");
+    else keepValue(figure.value, text);
   };
   const onSave = () => {
     if (!isReady || phase === "saving" || newest.current !== typed) return;
@@ -190,6 +217,10 @@ export function Keypad({
     class=${"key " + look} guardMs=${BOUNCE_MS} label=${spoken} onTap=${() => press(name)}>${shown}</${Tap}>`;
   const isAsking = phase === "asking";
   const isRefused = refused.length > 0;
+  const shownOffers = typed === "" && !isAsking ? offers : [];
+  const [again, others] = ["last", "wanted"].map((why) =>
+    shownOffers.filter((one) => one.why === why),
+  );
   const refusal = () =>
     problemWords ? problemWords(refused, typed) : problemsText(refused, quantity);
   const deniedWords = () => {
@@ -231,10 +262,15 @@ export function Keypad({
           ? null
           : html`<div class="keypad-last">
         ${stepKey(-1, "−", t("keypad.less"))}
-        <p>${last ? t("keypad.last", { value: last.text }) : t("keypad.no_last")}
-          ${value !== null && last && difference ? html` <b>${difference(value)}</b>` : null}</p>
+        ${
+          again.length
+            ? html`<${OfferKeys} offers=${again} title=${title} onTake=${take} />`
+            : html`<p>${lastWords(last)}
+          ${value !== null && last && difference ? html` <b>${difference(value)}</b>` : null}</p>`
+        }
         ${stepKey(1, "+", t("keypad.more"))}
-      </div>`
+      </div>
+      <${OfferKeys} offers=${others} title=${title} onTake=${take} />`
       }
     </div>
     ${

@@ -3,13 +3,13 @@ import { effect, signal } from "@preact/signals";
 import { html } from "./html.js";
 import * as acts from "./acts.js";
 import { silenceAlarm } from "./alarm-bar.js";
-import { alarmText, alarmWhose, markOf } from "./alarm-words.js";
+import { alarmText, alarmWhose } from "./alarm-words.js";
 import { alertText } from "./alert-line.js";
 import { Countdown } from "./countdown.js";
 import { HoldBar } from "./hold-bar.js";
 import { may, tapper } from "./people-names.js";
 import { Row, Sheet } from "./sheet.js";
-import { MainFigure, stepState } from "./step-card.js";
+import { MainFigure } from "./step-card.js";
 import { StateMark } from "./state-mark.js";
 import { stepTitle } from "./step-title.js";
 import { pressTap, Tap } from "./tap.js";
@@ -37,7 +37,6 @@ const KIT = {
   html,
   later,
   MainFigure,
-  markOf,
   may,
   own,
   pressTap,
@@ -50,7 +49,6 @@ const KIT = {
   silenceAlarm,
   span,
   StateMark,
-  stepState,
   stepTitle,
   t,
   Tap,
@@ -83,6 +81,7 @@ const KIT = {
  *   pedal: typeof import("./later/pedal.js"),
  *   pin: typeof import("./later/pin.js"),
  *   "pin-pad": typeof import("./later/pin-pad.js"),
+ *   "pin-proof": typeof import("./later/pin-proof.js"),
  *   "pin-tries": typeof import("./later/pin-tries.js"),
  *   seal: typeof import("./later/seal.js"),
  *   voice: typeof import("./later/voice.js"),

@@ -12,6 +12,17 @@ export function readingText(name, value) {
 }
 
 /**
+ * What is read: a quantity, or in a hold the round of milk and air space together.
+ *
+ * @param {Step} step
+ * @param {string} name
+ */
+export function roundName(step, name) {
+  const isRound = step.readings.some((one) => one.goes_with === name);
+  return t(isRound ? "round.both" : "quantity." + name);
+}
+
+/**
  * A recorded reading: as it was typed, where that was in another unit than is read.
  *
  * @param {Record<string, any>} data of the entry

@@ -1,30 +1,23 @@
 import { html } from "./html.js";
-import { Countdown, widthOf } from "./countdown.js";
+import { Countdown } from "./countdown.js";
+import { FigureValue } from "./figure-value.js";
 import { OriginLine, originWords } from "./origin-line.js";
+import { OtherBottle } from "./other-bottle.js";
+import { rangeWords } from "./range-words.js";
 import { sizeTitle } from "./size-title.js";
 import { StateMark } from "./state-mark.js";
+import { WaterFigure } from "./water-figure.js";
 import {
-  amount,
-  amountBand,
   band,
   bandIn,
   clock,
   inUnit,
+  measured,
+  measuredBand,
   quantity,
   span,
 } from "../format.js";
 import { inside, own, t } from "../messages/index.js";
-
-/**
- * Which of the four states a step is in for the person beside it.
- *
- * @param {Pick<Step, "status" | "timing">} step
- */
-export function stepState(step) {
-  if (step.status === "running") return step.timing?.state === "late" ? "check" : "do";
-  if (step.status === "ready") return "due";
-  return "ok";
-}
 
 const OFF = ["alert.reading_below", "alert.reading_above"];
 
@@ -39,11 +32,6 @@ function isAlerted(alerts, step, target) {
   );
 }
 
-/** @param {{text: string}} props */
-function FigureValue({ text }) {
-  return html`<div class="figure-value" style=${{ "--letters": widthOf(text) }}>${text}</div>`;
-}
-
 /**
  * @param {{target: Pick<Target, "quantity" | "value" | "last"> & Partial<Target>,
  *   off: boolean}} props
@@ -52,7 +40,7 @@ function TargetFigure({ target, off }) {
   return html`<div class="figure">
     <div class="figure-label">${t("target.label", { what: t("quantity." + target.quantity) })}</div>
     <${FigureValue} text=${quantity(target.quantity, target.value)} />
-    <div class="figure-band">${band(target.quantity, target.low, target.high)}</div>
+    <div class="figure-band">${rangeWords(band(target.quantity, target.low, target.high), target.range_of)}</div>
     ${
       target.last
         ? html`<div class=${off ? "figure-last is-off" : "figure-last"}>
@@ -75,17 +63,21 @@ export function MainFigure({ step, alerts = [] }) {
     return html`<${Countdown} dueMs=${main.due_ms} lowMs=${step.floc?.low_ms} />
       <${OriginLine} origin=${step.lasts?.origin} own=${span} />`;
   }
+  if (main.kind === "water" && step.water)
+    return html`<${WaterFigure} main=${main} water=${step.water} />`;
   if (main.kind === "target") {
     const target =
       step.targets.find((wanted) => wanted.quantity === main.quantity) ?? main;
-    return html`<${TargetFigure} target=${target} off=${isAlerted(alerts, step, target)} />`;
+    return html`<${TargetFigure} target=${target} off=${isAlerted(alerts, step, target)} />
+      ${step.water?.refused ? html`<p class="figure-last is-off"><${StateMark} state="check" /> ${t("water.refused")}</p>` : null}`;
   }
   if (main.kind === "dose") {
     const add = step.adds.find((dose) => dose.ingredient === main.ingredient);
     return html`<div class="figure">
       <div class="figure-label">${t("dose.label", { what: own(add?.title) })}</div>
-      <${FigureValue} text=${amount(main.value, main.unit)} />
-      <div class="figure-band">${amountBand(add?.planned?.low, add?.planned?.high, main.unit)}</div>
+      <${FigureValue} text=${measured(main.value, main.unit)} />
+      <div class="figure-band">${rangeWords(measuredBand(add?.planned?.low, add?.planned?.high, main.unit), add?.planned?.range_of)}</div>
+      <${OtherBottle} bottle=${add?.planned?.bottle} />
       <${OriginLine} origin=${add?.planned?.origin} own=${ownDose(add)} />
     </div>`;
   }
@@ -95,7 +87,7 @@ export function MainFigure({ step, alerts = [] }) {
 // The recipe's own dose is in the ingredient's unit, even where a sum measures it.
 /** @type {(add: Add | undefined) => (value: number) => string} */
 const ownDose = (add) => (value) =>
-  amount(value, add?.planned?.basis.amount_unit.split("/")[0] ?? "");
+  measured(value, add?.planned?.basis.amount_unit.split("/")[0] ?? "");
 
 /** @type {(one: Target) => string} */
 function targetOrigin(target) {
@@ -125,7 +117,7 @@ function OtherTargets({ step }) {
     (target) => html`<li key=${target.quantity + (target.size ?? "")}>
     <span>${targetName(target)}</span>
     ${target.value === null ? null : html`<b>${quantity(target.quantity, target.value)}</b>`}
-    ${target.value === null ? null : html`<span>${target.last ? t("target.last", { value: quantity(target.quantity, target.last.value), at: clock(target.last.at_ms) }) : band(target.quantity, target.low, target.high)}</span>`}
+    ${target.value === null ? null : html`<span>${target.last ? t("target.last", { value: quantity(target.quantity, target.last.value), at: clock(target.last.at_ms) }) : rangeWords(band(target.quantity, target.low, target.high), target.range_of)}</span>`}
     ${target.origin ? html`<small class="quiet">${targetOrigin(target)}</small>` : null}
   </li>`,
   )}</ul>`;
@@ -156,22 +148,24 @@ export function endWords(step) {
 }
 
 /**
- * What to do now, and the number that goes with it; children stand below the number.
+ * What to do now, and the number that goes with it; children stand below the number,
+ * what is looked up below the instruction.
  *
  * @param {{step: Step, number: number, total: number, alerts: Alert[],
- *   children?: any}} props
+ *   lead?: any, below?: any, children?: any}} props lead: in place of the number
  */
-export function StepCard({ step, number, total, alerts, children }) {
+export function StepCard({ step, number, total, alerts, lead, below, children }) {
   return html`<article class="step-card" aria-label=${own(step.title)}>
     <div class="step-head">
-      <${StateMark} state=${stepState(step)} word=${t(stepState(step) === "check" ? "step.late" : "step." + step.status)} />
+      <${StateMark} state=${step.mark} />
       <span class="quiet">${t("step.place", { n: number, total })}${step.rounds ? " · " + t("step.round", { n: step.round, total: step.rounds }) : ""}</span>
     </div>
     <h1 class="step-title">${own(step.title)}</h1>
-    <${MainFigure} step=${step} alerts=${alerts} />
-    ${step.status === "running" && step.due_ms && step.main?.kind !== "countdown" ? html`<${Countdown} dueMs=${step.due_ms} />` : null}
+    ${lead ?? html`<${MainFigure} step=${step} alerts=${alerts} />`}
+    ${!lead && step.status === "running" && step.due_ms && step.main?.kind !== "countdown" ? html`<${Countdown} dueMs=${step.due_ms} />` : null}
     ${children}
     ${step.do.length ? html`<ul class="instruction">${step.do.map((line, index) => html`<li key=${index}>${own(line)}</li>`)}</ul>` : null}
+    ${below}
     <${OtherTargets} step=${step} />
     <p class="quiet">${endWords(step)}</p>
   </article>`;

@@ -83,8 +83,7 @@ export function TaskButton({ make, step, task, class: name = "second" }) {
  * @param {{make: string, step: Step, canAct: boolean}} props
  */
 export function TaskLine({ make, step, canAct }) {
-  const isOpen = step.status === "running" || step.status === "ready";
-  if (!isOpen || !(step.task || (canAct && sharesWork()))) return null;
+  if (!step.is_open || !(step.task || (canAct && sharesWork()))) return null;
   return html`<div class="task-line"><${TaskWords} task=${step.task} />
     ${canAct ? html`<${TaskButton} make=${make} step=${step.key} task=${step.task} />` : null}</div>`;
 }

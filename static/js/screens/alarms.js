@@ -7,7 +7,7 @@ import { Tap } from "../parts/tap.js";
 import { TextField } from "../parts/text-field.js";
 import { act } from "../parts/acts.js";
 import { silenceAlarm } from "../parts/alarm-bar.js";
-import { alarmPlace, alarmText, markOf, sinceText } from "../parts/alarm-words.js";
+import { alarmPlace, alarmText, sinceText } from "../parts/alarm-words.js";
 import { may, nameOf } from "../parts/people-names.js";
 import { shift } from "../parts/shift.js";
 import { nowMs } from "../parts/source.js";
@@ -66,17 +66,16 @@ async function stopTimer(alarm) {
 /** @param {{alarm: Alarm, onShelve: () => void}} props */
 function AlarmRow({ alarm, onShelve }) {
   const isOpen = alarm.state !== "returned";
-  const mark = alarm.state === "unacknowledged" ? markOf(alarm.priority) : "ok";
   const isRinging = ring.value.ids.includes(alarm.id) && shift.value;
   return html`<div class="alarm-row" data-state=${alarm.state} data-ringing=${isRinging ? alarm.priority : undefined}>
     <div class="alarm-text">
-      <p><${StateMark} state=${mark} word=${t("alarm.state_" + alarm.state)} /> <b>${alarmText(alarm)}</b></p>
+      <p><${StateMark} state=${alarm.mark} word=${t("alarm.state_" + alarm.state)} /> <b>${alarmText(alarm)}</b></p>
       <p class="alarm-where">${alarmPlace(alarm)} · ${sinceText(alarm)}</p>
       ${alarm.do ? html`<p><b>${t("alert.do")}</b> ${own(alarm.do)}</p>` : null}
       <p>${stateWords(alarm)}</p>
     </div>
     <div class="alarm-buttons">
-      ${alarm.state === "unacknowledged" && may("alert_acknowledged") ? html`<${Tap} class="second" onTap=${() => silenceAlarm(alarm)}>${t("alarm.silence")}</${Tap}>` : null}
+      ${alarm.is_open && may("alert_acknowledged") ? html`<${Tap} class="second" onTap=${() => silenceAlarm(alarm)}>${t("alarm.silence")}</${Tap}>` : null}
       ${isOpen && alarm.kind === "timer" && may("timer_stopped") ? html`<${Tap} class="second" onTap=${() => stopTimer(alarm)}>${t("timer.stop")}</${Tap}>` : null}
       ${isOpen && !alarm.shelved && may("alarm_shelved") ? html`<${Tap} class="second" onTap=${onShelve}>${t("alarm.shelve")}</${Tap}>` : null}
       ${alarm.shelved && may("alarm_shelved") ? html`<${Tap} class="second" onTap=${() => unshelve(alarm)}>${t("alarm.unshelve")}</${Tap}>` : null}

@@ -1,6 +1,5 @@
 import { render } from "preact";
 import { beginAlarms } from "../data/alarm.js";
-import { beginPush } from "../data/push.js";
 import { AlarmBar } from "../parts/alarm-bar.js";
 import { html } from "../parts/html.js";
 import { PracticeMark } from "../parts/practice-mark.js";
@@ -10,10 +9,9 @@ import { me, net, view } from "../parts/source.js";
 import { t } from "../messages/index.js";
 import { route } from "../router.js";
 import { Late } from "./late.js";
-import { LiveScreen } from "./live.js";
 import { MakeScreen } from "./make.js";
 import { MenuScreen, SideNav } from "./menu.js";
-import { MakesScreen, NowScreen } from "./now.js";
+import { NowScreen } from "./now.js";
 import { PairScreen } from "./pair.js";
 import { WhoScreen } from "./who.js";
 
@@ -24,9 +22,9 @@ const SCREENS = {
     make
       ? html`<${MakeScreen} key=${make} make=${make} rest=${rest} />`
       : html`<${NowScreen} />`,
-  makes: () => html`<${MakesScreen} />`,
+  makes: () => html`<${Late} screen="MakesScreen" />`,
   new: () => html`<${Late} screen="NewMakeScreen" />`,
-  live: () => html`<${LiveScreen} />`,
+  live: () => html`<${Late} screen="LiveScreen" />`,
   recipes: ([id]) => html`<${Late} screen="RecipesScreen" id=${id} />`,
   people: () => html`<${Late} screen="PeopleScreen" />`,
   alarms: (rest) => html`<${Late} screen="AlarmsScreen" rest=${rest} />`,
@@ -92,5 +90,4 @@ export function startScreens(root) {
   root.replaceChildren(); // the page's own word until here
   render(html`<${App} />`, root);
   beginAlarms();
-  beginPush();
 }

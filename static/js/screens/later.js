@@ -1,20 +1,40 @@
 // The screens that Now and Make do without, and what of a make is looked at apart:
 // phones load them as one file of their own, see ./late.js.
 
+export { beginPush } from "../data/push.js";
+export { ClashLines } from "../parts/clash-lines.js";
+export { DayBand } from "../parts/day-band.js";
+export { NotePad } from "../parts/note-pad.js";
 export { AlarmsScreen } from "./alarms.js";
 export { CurveScreen } from "./curve/curve-screen.js";
+export { CautionBand, CautionSheet } from "./make/cautions.js";
 export { DeviceScreen } from "./device.js";
 export { GuestScreen } from "./guest/guest.js";
+export { LiveScreen } from "./live.js";
+export { MakesScreen } from "./makes.js";
 export { BatchSheet } from "./make/batch-sheet.js";
+export { BrokenMake } from "./make/broken-make.js";
 export { EquipmentSheet } from "./make/equipment-sheet.js";
+export { HoldVerdict } from "./make/hold.js";
+export { HoldLead } from "./make/hold-lead.js";
+export { JudgeSheet } from "./make/judge-sheet.js";
+export { JudgeDuplicates } from "./make/judge-duplicates.js";
 export { LabSheet } from "./make/lab-sheet.js";
+export { MattersSheet } from "./make/matters-sheet.js";
+export { MilkSheet } from "./make/milk-sheet.js";
+export { MouldSheet } from "./make/mould-sheet.js";
+export { OtherReading } from "./make/other-reading.js";
 export { StepSumPage, StepSums } from "./make/step-sums.js";
+export { WeighSheet } from "./make/weigh-sheet.js";
+export { WhichSize } from "./make/which-size.js";
+export { BeginWhy, EndWhy, SkipWhy } from "./make/why-sheets.js";
 export { NeedsLookScreen } from "./needs-look.js";
 export { NewMakeScreen } from "./new-make.js";
 export { PeopleScreen } from "./people.js";
 export { PinScreen } from "./pin.js";
 export { RecipesScreen } from "./recipes.js";
 export { RecordScreen } from "./record.js";
+export { StepsScreen } from "./steps.js";
 export { StoreScreen } from "./store/store.js";
 export { SumScreen, SumsScreen } from "./sums/sums.js";
 export { TrendsScreen } from "./trends.js";

@@ -1,91 +1,29 @@
 import { useEffect } from "preact/hooks";
 import { html } from "../parts/html.js";
 import { dayEndWords } from "../parts/day-end.js";
+import { notInBar } from "../parts/alarm-bar.js";
 import { AlertLine } from "../parts/alert-line.js";
-import { NotePad } from "../parts/note-pad.js";
-import { StepCard } from "../parts/step-card.js";
+import { MatterLine, openOf, toldOf } from "../parts/matter-line.js";
+import { MainFigure, StepCard } from "../parts/step-card.js";
 import { Tap } from "../parts/tap.js";
 import { TaskLine } from "../parts/task-line.js";
 import { BrokenLines, UnreadLines } from "../parts/broken-lines.js";
-import { ClashLines } from "../parts/clash-lines.js";
 import { Whose, whoseOf } from "../parts/whose.js";
 import { board, keepAwake, openMake, view } from "../parts/source.js";
 import { may } from "../parts/people-names.js";
 import { own, t, tn } from "../messages/index.js";
-import { swap } from "../router.js";
-import { AddSheet } from "./make/add-sheet.js";
-import { Adds, Curd, Moulds, Readings, Timers } from "./make/blocks.js";
-import { BrokenMake } from "./make/broken-make.js";
-import { Cautions, hasUnreadCautions } from "./make/cautions.js";
+import { awaitsCautions, cautionBand } from "./make/caution-band.js";
+import { Adds, Curd, Moulds, Readings, Timers, Turns } from "./make/blocks.js";
 import { chooseStep, leaveMake, stepShown } from "../parts/chosen.js";
-import { JudgeSheet } from "./make/curd.js";
 import { useFullStep } from "./make/full-step.js";
-import { HoldVerdict } from "./make/hold.js";
-import { JudgeDuplicates } from "./make/judge-duplicates.js";
 import { More } from "./make/more.js";
-import { MouldSheet } from "./make/mould-sheet.js";
 import { LeftOpen, NextList } from "./make/next-list.js";
-import { OtherReading, TimerSheet } from "./make/other-sheets.js";
 import { PrimaryButton } from "./make/primary.js";
-import { ReadingSheet } from "./make/reading-sheet.js";
-import { WeighSheet } from "./make/weigh-sheet.js";
-import { BeginWhy, EndWhy, SkipWhy } from "./make/why-sheets.js";
-import { Late } from "./late.js";
-import { StepsScreen } from "./steps.js";
+import { sheetFor } from "./make/sheets.js";
+import { hasLate, Late } from "./late.js";
 
 // More than a few alerts at once are read by nobody; each one seen lets in the next.
 const OTHERS_SHOWN = 3;
-
-/**
- * @param {string} make
- * @param {View} shown
- * @param {string[]} rest
- * @param {Step | null} step
- */
-function sheetFor(make, shown, rest, step) {
-  const [name, key, arg, size] = rest;
-  const onBack = () => swap("make", make);
-  if (name === "steps")
-    return html`<${StepsScreen} make=${make} view=${shown} onBack=${onBack} />`;
-  if (name === "record")
-    return html`<${Late} screen="RecordScreen" make=${make} view=${shown} entry=${key} onBack=${onBack} />`;
-  if (name === "curve")
-    return html`<${Late} screen="CurveScreen" make=${make} view=${shown} onBack=${onBack} />`;
-  if (name === "batch")
-    return html`<${Late} screen="BatchSheet" make=${make} view=${shown} onBack=${onBack} />`;
-  if (name === "equipment")
-    return html`<${Late} screen="EquipmentSheet" make=${make} shown=${shown} start=${key} onBack=${onBack} />`;
-  if (name === "lab")
-    return html`<${Late} screen="LabSheet" make=${make} shown=${shown} onBack=${onBack} />`;
-  if (name === "note")
-    return html`<${NotePad} make=${make} step=${key} onBack=${onBack} />`;
-  if (name === "other")
-    return html`<${OtherReading} make=${make} step=${key} onBack=${onBack} />`;
-  if (name === "timer")
-    return html`<${TimerSheet} make=${make} step=${key} onBack=${onBack} />`;
-  if (name === "reading" && arg === "wheel_mass_kg")
-    return html`<${WeighSheet} make=${make} shown=${shown} step=${step} size=${size} onBack=${onBack} />`;
-  if (name === "reading")
-    return html`<${ReadingSheet} make=${make} step=${step?.key} name=${arg}
-    target=${step?.targets.find((target) => target.quantity === arg)} onBack=${onBack} />`;
-  if (!step) return null;
-  const add = step.adds.find((dose) => dose.ingredient === arg);
-  if (name === "add" && add)
-    return html`<${AddSheet} make=${make} step=${step.key} add=${add} onBack=${onBack} />`;
-  if (name === "judge" && step.judge)
-    return html`<${JudgeSheet} make=${make} step=${step} onBack=${onBack} />`;
-  if (name === "mould")
-    return html`<${MouldSheet} make=${make} step=${step} size=${arg} onBack=${onBack} />`;
-  if (name === "sum")
-    return html`<${Late} screen="StepSumPage" make=${make} shown=${shown} step=${step} rest=${rest.slice(2)} onBack=${onBack} />`;
-  if (name === "begin")
-    return html`<${BeginWhy} make=${make} view=${shown} step=${step} onBack=${onBack} />`;
-  if (name === "end")
-    return html`<${EndWhy} make=${make} step=${step} onBack=${onBack} />`;
-  if (name === "skip")
-    return html`<${SkipWhy} make=${make} step=${step} onBack=${onBack} />`;
-  return null;
-}
 
 /** @param {{shown: View}} props */
 function MakeHead({ shown }) {
@@ -94,6 +32,7 @@ function MakeHead({ shown }) {
     <b class="make-whose">${whoseOf(make)}</b>
     ${make.vat ? html`<span class="make-name make-more">${make.name}</span>` : null}
     <span class="make-more">${t("make.batch", { batch: make.batch })}</span>
+    ${make.milk ? html`<span class="make-milk">${t("milk.short." + make.milk.is.class)}</span>` : null}
     <span class="make-more">${dayEndWords(day, shown.now_ms)}</span>
   </div>`;
 }
@@ -112,6 +51,24 @@ function Tabs({ make, shown, step }) {
   )}</div>`;
 }
 
+/** @type {(shown: View, step: Step | null) => StepCautions | undefined} */
+const cautionsOf = (shown, step) =>
+  shown.cautions?.find((row) => row.step !== null && row.step === step?.key);
+
+// In a hold its thermometers and the next round stand where the number else does.
+/** @type {(step: Step, shown: View) => any} */
+function holdLead(step, shown) {
+  if (!step.hold) return null;
+  const figure = html`<${MainFigure} step=${step} alerts=${shown.alerts} />`;
+  return html`<${Late} screen="HoldLead" isPart instead=${figure} step=${step} />`;
+}
+
+// What is looked up comes after what is to be done.
+/** @type {(make: string, shown: View, step: Step, canAct: boolean) => any} */
+function below(make, shown, step, canAct) {
+  return html`${step.verdict || step.chart ? html`<${Late} screen="HoldVerdict" isPart missing="hold.missing" make=${make} step=${step} canAct=${canAct} />` : null}<${Late} screen="StepSums" isPart key=${step.key} make=${make} shown=${shown} step=${step} />`;
+}
+
 /** @param {{make: string, rest: string[], shown: View | null}} props */
 function MakePage({ make, rest, shown }) {
   const [sheetName, sheetKey] = rest;
@@ -120,54 +77,64 @@ function MakePage({ make, rest, shown }) {
   const step = useFullStep(make, shown, key);
   const broken = shown ? null : board.value?.broken?.find((one) => one.make === make);
   if (broken)
-    return html`<${BrokenMake} make=${make} row=${broken} nowMs=${board.value?.now_ms} rest=${rest} />`;
+    return html`<${Late} screen="BrokenMake" make=${make} row=${broken} nowMs=${board.value?.now_ms} rest=${rest} />`;
   if (!shown || (key && !step))
     return html`<div class="sheet"><div class="scroll"><p class="lead">${t("make.loading")}</p></div></div>`;
   const sheet = sheetName ? sheetFor(make, shown, rest, isAbout ? step : null) : null;
   if (sheet) return html`<div class="sheet-frame" key=${rest.join("/")}>${sheet}</div>`;
   const canAct = may("work") && shown.make.is_open;
-  if (step && canAct && hasUnreadCautions(make, step))
-    return html`<${Cautions} make=${make} step=${step} />`;
+  const cautions = canAct ? cautionsOf(shown, step) : undefined;
   const number = shown.steps.findIndex((one) => one.key === key) + 1;
-  // One alert at most stands within the step, below its number; the rest follow.
-  const first = shown.alerts.filter((alert) => !alert.acknowledged).slice(0, 1);
-  const others = shown.alerts.filter((alert) => !first.includes(alert));
-  const line = (/** @type {Alert} */ alert) =>
-    html`<${AlertLine} key=${alert.id} alert=${alert} make=${make} steps=${shown.steps} isReadOnly=${!canAct} />`;
-  return html`<div class="sheet make">
+  // One alert at most stands within the step, below its number; the rest follow. A
+  // matter goes before alerts.
+  const matters = notInBar(make, openOf(shown.matters));
+  const asks = openOf(shown.matters).length
+    ? []
+    : shown.alerts.filter((one) => !one.acknowledged);
+  const first = [...matters, ...asks].slice(0, 1);
+  const others = [...matters, ...shown.alerts].filter((one) => !first.includes(one));
+  const line = (/** @type {Alert | Matter} */ one) =>
+    "ways" in one
+      ? html`<${MatterLine} key=${one.id} matter=${one} make=${make} isShort=${step?.stopped_by?.includes(one.id)} />`
+      : html`<${AlertLine} key=${one.id} alert=${one} make=${make} steps=${shown.steps} isReadOnly=${!canAct} />`;
+  const page = html`<div class="sheet make">
     <${MakeHead} shown=${shown} />
+    ${shown.band?.length ? html`<div class="make-band"><${Late} screen="DayBand" isPart isThin band=${shown.band} /></div>` : null}
     <${Tabs} make=${make} shown=${shown} step=${step} />
     <div class="scroll">
+      ${cautionBand(make, cautions)}
       <div class="columns">
         <div class="column">
           ${shown.make.state !== "running" ? html`<p class="lead">${t("make_state." + shown.make.state)}</p>` : null}
           ${step ? null : first.map(line)}
-          ${step ? html`<${StepCard} step=${step} number=${number} total=${shown.steps.length} alerts=${shown.alerts}><${TaskLine} make=${make} step=${step} canAct=${canAct} />${first.map(line)}<${HoldVerdict} make=${make} step=${step} canAct=${canAct} /><${Late} screen="StepSums" isPart key=${step.key} make=${make} shown=${shown} step=${step} /></${StepCard}>` : html`<p class="lead">${t("make.no_step")}</p>`}
+          ${step ? html`<${StepCard} step=${step} number=${number} total=${shown.steps.length} alerts=${shown.alerts} lead=${holdLead(step, shown)} below=${below(make, shown, step, canAct)}><${TaskLine} make=${make} step=${step} canAct=${canAct} />${first.map(line)}</${StepCard}>` : html`<p class="lead">${t("make.no_step")}</p>`}
           <${BrokenLines} rows=${board.value?.broken?.filter((row) => row.make === make)} nowMs=${shown.now_ms} />
           <${UnreadLines} unread=${shown.unread} />
           <${LeftOpen} make=${make} view=${shown} step=${step} />
           ${others.slice(0, OTHERS_SHOWN).map(line)}
           ${others.length > OTHERS_SHOWN ? html`<p class="quiet">${tn("now.more_alerts", others.length - OTHERS_SHOWN)}</p>` : null}
-          <${ClashLines} clashes=${board.value?.clashes} nowMs=${shown.now_ms} make=${make} />
-          <${JudgeDuplicates} make=${make} view=${shown} />
+          <${Late} screen="ClashLines" isPart clashes=${board.value?.clashes} nowMs=${shown.now_ms} make=${make} />
+          ${shown.to_judge?.length ? html`<${Late} screen="JudgeDuplicates" isPart make=${make} view=${shown} />` : null}
         </div>
         <div class="column">
           <div inert=${!canAct}>
             ${
               step
                 ? html`<${Curd} make=${make} step=${step} /><${Readings} make=${make} step=${step} />
-              <${Adds} make=${make} step=${step} /><${Moulds} make=${make} step=${step} />`
+              <${Adds} make=${make} step=${step} /><${Moulds} make=${make} step=${step} /><${Turns} make=${make} step=${step} />`
                 : null
             }
             <${Timers} make=${make} timers=${shown.timers} />
           </div>
           <${NextList} make=${make} view=${shown} step=${step} />
-          <${More} make=${make} step=${step} canAct=${canAct} />
+          <${More} make=${make} step=${step} canAct=${canAct} stands=${toldOf(shown.matters).length} milk=${shown.make.milk} />
         </div>
       </div>
     </div>
-    ${step && canAct ? html`<div class="foot"><${PrimaryButton} make=${make} step=${step} /></div>` : null}
+    ${step && canAct ? html`<div class="foot"><${PrimaryButton} make=${make} step=${step} awaitsCautions=${awaitsCautions(shown, cautions)} /></div>` : null}
   </div>`;
+  if (!step || cautions?.stands !== "before" || !hasLate()) return page;
+  return html`<${Late} screen="CautionSheet" key=${step.key + cautions.owed.length} make=${make} step=${step} row=${cautions} />`;
 }
 
 /**

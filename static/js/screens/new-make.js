@@ -18,9 +18,19 @@ import {
   unitName,
 } from "../format.js";
 import { own, t } from "../messages/index.js";
+import { QUANTITIES } from "../units/table.js";
 import { go, swap } from "../router.js";
 import { EquipmentList } from "./new-make/equipment-list.js";
 import { EquipmentSection, Vats, useEquipment } from "./new-make/section.js";
+import {
+  OptionRows,
+  OptionSheet,
+  optionsSaid,
+  useOptions,
+} from "./new-make/options.js";
+import { TreatmentSheet, useTreatment } from "./new-make/treatment.js";
+
+const MILK = QUANTITIES.milk_volume_l.unit; // that a make is opened with
 
 // The core's code for today, until a person writes another.
 /** @returns {[string, (batch: string) => void]} */
@@ -54,7 +64,6 @@ function askMilk(recipe, unit) {
       field: "milk_l",
       typed,
       unit,
-      kept: "L",
     });
     if (found.value === null || found.problems.length) return found;
     const { ask: doubt } = await ask.suggestion({ recipe, milkL: found.value });
@@ -85,12 +94,14 @@ function Wheels({ sizes, counts, onSize }) {
 export function NewMakeScreen() {
   const [recipe, setRecipe] = useState(/** @type {Recipe | null} */ (null));
   const [milkL, setMilkL] = useState(/** @type {number | null} */ (null));
-  const [pad, setPad] = useState(/** @type {string | null} */ (null)); // "milk" or a mould size
+  const [pad, setPad] = useState(/** @type {string | null} */ (null)); // "milk", a mould size, …
   const [moulds, setMoulds] = useState(/** @type {Record<string, number>} */ ({}));
   const [batch, setBatch] = useBatch();
   const [vat, setVat] = useState("");
   const [name, setName] = useState("");
   const [isPractice, setPractice] = useState(false);
+  const { treatment, treatments, choose } = useTreatment(recipe);
+  const { choices, chosen, take } = useOptions(recipe, treatment);
   const { equipment, is_any: isAny, before, vats, alter } = useEquipment(vat);
   const [isListing, setListing] = useState(false);
   useEffect(() => {
@@ -111,7 +122,7 @@ export function NewMakeScreen() {
   }
   if (pad === "milk" || milkL === null) {
     const back = () => (milkL === null ? setRecipe(null) : setPad(null));
-    return html`<div class="sheet"><${Keypad} onBack=${back} key="milk" title=${t("new.milk")} unit=${unitName(milkForm.unit)} decimals=${milkForm.decimals} start=${amountTyped(milkL, "L", milkForm.decimals)}
+    return html`<div class="sheet"><${Keypad} onBack=${back} key="milk" title=${t("new.milk")} unit=${unitName(milkForm.unit)} decimals=${milkForm.decimals} start=${amountTyped(milkL, MILK, milkForm.decimals)}
         hint=${t("new.milk_band", { band: band("milk_volume_l", recipe.milk.low_l, recipe.milk.high_l) })}
         askText=${(/** @type {Problem} */ ask) => t("new.milk_outside", { band: ask.limit })}
         read=${askMilk(recipe, milkForm.unit)} saveWord=${t("word.next")} save=${async (
@@ -126,6 +137,22 @@ export function NewMakeScreen() {
           setPad(null);
           return true;
         }} /></div>`;
+  }
+  if (pad === "treatment" || !treatment) {
+    const back = () => (treatment ? setPad(null) : setMilkL(null));
+    const onChoose = (/** @type {Treatment} */ way) => {
+      choose(way);
+      setPad(null);
+    };
+    return html`<${TreatmentSheet} treatments=${treatments} chosen=${treatment} onChoose=${onChoose} onBack=${back} />`;
+  }
+  const choice = choices.find((one) => "choice/" + one.choice === pad);
+  if (choice) {
+    const onChoose = (/** @type {string} */ option) => {
+      take(choice.choice, option);
+      setPad(null);
+    };
+    return html`<${OptionSheet} choice=${choice} chosen=${chosen[choice.choice]} onChoose=${onChoose} onBack=${() => setPad(null)} />`;
   }
   const sizes = recipe.moulds ?? []; // a recipe without a step of moulding has none
   const mould = sizes.find((one) => one.size === pad);
@@ -149,6 +176,7 @@ export function NewMakeScreen() {
       batch: batch.trim(),
       recipe,
       milk_l: milkL,
+      treatment,
     };
     if (isPractice)
       Object.assign(data, {
@@ -158,6 +186,8 @@ export function NewMakeScreen() {
     if (vat.trim()) data.vat = vat.trim();
     if (rows.length) data.moulds = rows;
     if (isAny) data.equipment = equipment;
+    const said = optionsSaid(chosen);
+    if (Object.keys(said).length) data.options = said;
     // No undo here: a make opened in error is given up, with its reason.
     const event = await act("make_opened", { data });
     if (event?.make) swap("make", event.make);
@@ -167,7 +197,9 @@ export function NewMakeScreen() {
     <p class="quiet">${t("new.lead", { day: day(nowMs()), at: clock(nowMs()) })}</p>
     <div class="rows">
       <${Row} title=${own(recipe.title)} detail=${t("recipe.version", { n: recipe.version })} side=${t("word.change")} onTap=${() => setRecipe(null)} />
-      <${Row} title=${t("new.milk_row", { amount: amount(milkL, "L") })} side=${t("word.change")} onTap=${() => setPad("milk")} />
+      <${Row} title=${t("new.milk_row", { amount: amount(milkL, MILK) })} side=${t("word.change")} onTap=${() => setPad("milk")} />
+      <${Row} title=${t("treatment." + treatment)} detail=${t("treat.means." + treatment)} side=${t("word.change")} disabled=${treatments.length < 2} onTap=${() => setPad("treatment")} />
+      <${OptionRows} choices=${choices} chosen=${chosen} onOpen=${(/** @type {string} */ key) => setPad("choice/" + key)} />
     </div>
     <div class="columns">
       <div class="column">
@@ -179,7 +211,7 @@ export function NewMakeScreen() {
       </div>
       <div class="column">
         <${Wheels} sizes=${sizes} counts=${moulds} onSize=${setPad} />
-        <${ClashesIf} recipe=${recipe} />
+        <${ClashesIf} recipe=${recipe} treatment=${treatment} />
         <div class="rows rows-apart"><${Row} title=${t("practice.row")} detail=${t("practice.row_detail")} side=${t(isPractice ? "word.yes" : "word.no")} onTap=${() => setPractice(!isPractice)} /></div>
       </div>
     </div>

@@ -5,7 +5,7 @@ import { Tap } from "../parts/tap.js";
 import { problemsText, whyOf } from "../parts/acts.js";
 import { may } from "../parts/people-names.js";
 import { freshenRecipes, get, post, recipes } from "../parts/source.js";
-import { bandIn, inUnit } from "../format.js";
+import { bandIn, inOwnUnit, inUnit } from "../format.js";
 import { inside, own, sourceWords, t, tFirst, words } from "../messages/index.js";
 import { go } from "../router.js";
 import { groups, withFigure } from "./recipes/figures.js";
@@ -42,30 +42,51 @@ function useRecipe(id) {
   return known ?? asked;
 }
 
+// The names on the way to a figure that are not said: it stands below them.
+const UNSAID = [
+  "figure",
+  "figures",
+  "steps",
+  "ingredients",
+  "moulds",
+  "by_treatment",
+  "heat_treatment",
+];
+
 /** @param {(string | number)[]} path */
 function figureName(path) {
   const names = path.filter(
-    (name) =>
-      !/^\d+$/.test(String(name)) &&
-      name !== "figure" &&
-      name !== "steps" &&
-      name !== "ingredients" &&
-      name !== "moulds" &&
-      name !== "figures",
+    (name) => !/^\d+$/.test(String(name)) && !UNSAID.includes(String(name)),
   );
   const said = names.map((name) => tFirst(["figure_name." + name, "field." + name]));
   return said.map((text, index) => (index ? inside(text) : text)).join(", ");
 }
 
+/**
+ * @param {(string | number)[]} path
+ * @param {RecipeTarget} target
+ */
+function quantityName(path, target) {
+  const name = t("quantity." + target.quantity);
+  const route = path[path.indexOf("by_treatment") + 1];
+  if (!path.includes("by_treatment")) return name;
+  return `${t("figure_name." + route)}, ${inside(name)}`;
+}
+
 /** @param {{entry: FigureAt, recipe: Recipe, onEdit: (() => void) | null}} props */
 function Figure({ entry, recipe, onEdit }) {
   const { figure, path } = entry;
+  /** @type {any} */
   const parent = path.slice(0, -1).reduce((part, name) => part?.[name], recipe);
-  const name = parent?.quantity ? t("quantity." + parent.quantity) : figureName(path);
+  const name = parent?.quantity ? quantityName(path, parent) : figureName(path);
+  // A figure that stands in each unit for itself is never told in the other.
+  const isPrinted = parent && "F" in parent && "C" in parent;
+  const told = isPrinted ? inOwnUnit : inUnit;
+  const band = isPrinted ? [figure.low, figure.high].filter((end) => end != null) : [];
   const source = recipe.sources[figure.source];
   const text = html`<span class="row-main">
-    <span class="row-title">${t("word.told", { name, value: inUnit(figure.value, figure.unit) })}</span>
-    <span class="row-detail">${bandIn(figure.low, figure.high, figure.unit)}</span>
+    <span class="row-title">${t("word.told", { name, value: told(figure.value, figure.unit) })}</span>
+    <span class="row-detail">${isPrinted ? band.map((end) => inOwnUnit(end, figure.unit)).join(" – ") : bandIn(figure.low, figure.high, figure.unit)}</span>
     <span class="row-detail">${t("status." + figure.status)} · ${sourceWords(source?.title ?? figure.source)}${figure.note ? " · " + sourceWords(figure.note) : ""}</span>
   </span>`;
   return onEdit

@@ -2,10 +2,13 @@ import { useEffect, useState } from "preact/hooks";
 import { html } from "../parts/html.js";
 import { Row, Sheet } from "../parts/sheet.js";
 import { ask, view } from "../parts/source.js";
+import { matterText, toldOf } from "../parts/matter-line.js";
 import { nameOf } from "../parts/people-names.js";
 import { clock, clockDay, day, span } from "../format.js";
 import { own, t, words, whyWords } from "../messages/index.js";
 import { swap } from "../router.js";
+import { milkLine } from "./make/milk-sheet.js";
+import { DecidedLine, MatterMark, RuleLine } from "./make/matters-sheet.js";
 import { lineText, setText } from "./record/line-text.js";
 import { EntrySheet } from "./record/entry-sheet.js";
 
@@ -36,13 +39,15 @@ function Marks({ line }) {
     line.late_entry_s ? t("record.late_entry", { by: span(line.late_entry_s) }) : null,
     line.clock_off_s ? t("record.clock_off", { by: span(line.clock_off_s) }) : null,
     line.later_of ? t("record.later_of") : null,
+    line.leads_nowhere ? t("record." + line.leads_nowhere.key) : null,
   ].filter(Boolean);
   return marks.map((text) => html`<span class="row-detail" key=${text}>${text}</span>`);
 }
 
 /** @param {{line: LogLine, steps: Step[], make: string}} props */
 function Line({ line, steps, make }) {
-  const title = steps.find((step) => step.key === line.step)?.title;
+  const title =
+    line.leads_nowhere?.title ?? steps.find((step) => step.key === line.step)?.title;
   const detail = `${nameOf(line.by)}${line.step ? " · " + (own(title) || words(line.step)) : ""}`;
   return html`<${Row} class=${line.struck ? "is-struck" : ""} onTap=${() => swap("make", make, "record", line.id)}
     title=${html`<span class="record-time">${clock(line.at_ms)}</span> <span class=${line.struck ? "struck" : ""}>${lineText(line, steps)}</span>`}
@@ -58,6 +63,19 @@ function Line({ line, steps, make }) {
       )}
       ${line.struck ? html`<span class="row-detail">${t("record.struck", { why: whyWords(line.struck.why), name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</span>` : null}
       <${Marks} line=${line} />`} />`;
+}
+
+/** @param {{shown: View}} props */
+function MattersOf({ shown }) {
+  const told = toldOf(shown.matters);
+  if (!told.length) return null;
+  return html`<section><h2>${t("more.matters")}</h2>
+    ${told.map(
+      (
+        matter,
+      ) => html`<div key=${matter.id}><p><${MatterMark} matter=${matter} /> ${matterText(matter)}</p>
+      <${DecidedLine} matter=${matter} nowMs=${shown.now_ms} /><${RuleLine} matter=${matter} /></div>`,
+    )}</section>`;
 }
 
 /**
@@ -77,6 +95,8 @@ export function RecordScreen({ make, view: shown, entry, onBack }) {
   return html`<${Sheet} title=${t("record.title")} onBack=${onBack}>
     ${shown.make.practice ? html`<p class="lead"><span class="practice">${t("practice.record")}</span></p>` : null}
     <p class="quiet">${t("record.lead", { name: shown.make.name, batch: shown.make.batch, at: clockDay(shown.make.opened_ms, shown.now_ms) })}</p>
+    ${shown.make.milk ? html`<p>${milkLine(shown.make.milk)}</p>` : null}
+    <${MattersOf} shown=${shown} />
     ${days.map((name) => {
       const of = lines.filter((line) => new Date(line.at_ms).toDateString() === name);
       return html`<section key=${name}><h2>${day(of[0].at_ms)}</h2>

@@ -2,7 +2,6 @@ import { stepTitle } from "../parts/step-title.js";
 import { html } from "../parts/html.js";
 import { Sheet } from "../parts/sheet.js";
 import { StateMark } from "../parts/state-mark.js";
-import { stepState } from "../parts/step-card.js";
 import { Tap } from "../parts/tap.js";
 import { TaskWords } from "../parts/task-line.js";
 import { clockSpan, span } from "../format.js";
@@ -71,7 +70,7 @@ export function StepsScreen({ make, view, onBack }) {
         }
         ${step.skipped ? html`<span class="row-detail">${t("steps.skipped", { why: whyWords(step.skipped.why) })}</span>` : null}
       </span>
-      <span class="row-side"><${StateMark} state=${stepState(step)} word=${t("step." + step.status)} />${timingWords(step)}</span>
+      <span class="row-side"><${StateMark} state=${step.mark} />${timingWords(step)}</span>
     </${Tap}>`,
     )}</div>
   </${Sheet}>`;

@@ -1,85 +1,99 @@
 import { useEffect } from "preact/hooks";
 import { html } from "../parts/html.js";
+import { widthOf } from "../parts/countdown.js";
+import { DayBand } from "../parts/day-band.js";
 import { StateMark } from "../parts/state-mark.js";
 import { Tap } from "../parts/tap.js";
 import { secondMs } from "../parts/ticker.js";
 import { silenceAlarm } from "../parts/alarm-bar.js";
-import { alarmPlace, alarmText, markOf, sinceText } from "../parts/alarm-words.js";
+import { matterText, openOf } from "../parts/matter-line.js";
+import { alarmText, sinceText } from "../parts/alarm-words.js";
 import { may, nameOf } from "../parts/people-names.js";
 import { shift, startShift } from "../parts/shift.js";
 import { sound } from "../parts/sound.js";
 import { keepAwake, watch } from "../parts/source.js";
 import { alarms, beWall, ring, tellOfWall, wallWordMs } from "../data/alarm.js";
-import { age, clock, clockDay, ticks } from "../format.js";
+import { age, clock, ticks } from "../format.js";
 import { own, t, tn } from "../messages/index.js";
 import { go } from "../router.js";
 
 const STALE_MS = 15000; // it asks each 5 s
-const ROWS = 5; // more could not be read from across the room
+// More at once could not be read from across the room.
+const ALARMS = 3;
+const BANDS = 4;
 
 /**
- * @typedef {Partial<Omit<Deadline, "due_ms">> & {id: string, due_ms: number | null}}
- *   WallRow a deadline, or a make that has none
- */
-
-/**
- * The next deadline of each make, then what else is next, by its instant.
+ * Time left, or since: as large as its part of the wall allows.
  *
- * @param {{id: string, name: string, vat: string | null}[]} makes
- * @param {Deadline[]} deadlines
- * @param {number} most
- * @returns {WallRow[]}
+ * @param {{dueMs: number}} props
  */
-export function rowsOf(makes, deadlines, most = ROWS) {
-  const first = makes.map(
-    (make) =>
-      deadlines.find((deadline) => deadline.make === make.id) ?? {
-        id: make.id,
-        make: make.id,
-        make_name: make.name,
-        vat: make.vat,
-        due_ms: null,
-      },
-  );
-  const rest = deadlines
-    .filter((deadline) => !first.includes(deadline))
-    .slice(0, Math.max(0, most - first.length));
-  return [...first, ...rest]
-    .sort((a, b) => (a.due_ms ?? Infinity) - (b.due_ms ?? Infinity))
-    .slice(0, Math.max(most, first.length));
+function Time({ dueMs }) {
+  const leftS = (dueMs - secondMs.value) / 1000;
+  const text = (leftS < 0 ? "+" : "") + ticks(leftS < 0 ? -leftS : Math.ceil(leftS));
+  const letters = widthOf(text);
+  return html`<span class="wall-time" role="timer" style=${{ "--letters": letters }}>${text}</span>`;
 }
+
+/**
+ * Whose it is: the vat, or where there is none, the make.
+ *
+ * @param {{vat: string | null, make_name: string}} of
+ */
+const vatOf = (of) => of.vat || of.make_name;
 
 /** @param {{deadline: WallRow}} props */
 function DeadlineRow({ deadline }) {
-  const leftS =
-    deadline.due_ms === null ? null : (deadline.due_ms - secondMs.value) / 1000;
+  const { due_ms: dueMs } = deadline;
   const what =
-    deadline.due_ms === null
+    dueMs === null
       ? t("wall.no_deadline")
       : deadline.kind === "timer"
         ? deadline.label
         : own(deadline.title);
-  return html`<div class="wall-row">
-    <span class="wall-name">${what}<small>${[deadline.make_name, deadline.vat].filter(Boolean).join(" · ")}${deadline.due_ms === null ? "" : " · " + clockDay(deadline.due_ms, secondMs.value)}</small></span>
-    ${leftS === null ? null : html`<span class="wall-time" role="timer">${leftS < 0 ? "+" : ""}${ticks(Math.abs(leftS))}</span>`}
+  return html`<div class="wall-row wall-item">
+    <span class="wall-name"><b class="wall-vat"><${StateMark} bare state=${deadline.mark} /> ${vatOf(deadline)}</b>
+      <span class="wall-what">${what}</span></span>
+    ${dueMs === null ? null : html`<${Time} dueMs=${dueMs} />`}
   </div>`;
 }
 
-/** @param {{alarm: Alarm}} props */
-function WallAlarm({ alarm }) {
-  const isOpen = alarm.state === "unacknowledged";
-  const words = alarm.acknowledged
-    ? t("alarm.silenced_by", {
-        name: nameOf(alarm.acknowledged.by),
-        at: clock(alarm.acknowledged.at_ms),
-      })
-    : alarm.shelved
-      ? t("alarm.state_shelved")
-      : sinceText(alarm);
-  return html`<div class=${`wall-alarm alarm-${markOf(alarm.priority)} ${isOpen ? "" : "is-answered"}`} data-alarm=${alarm.state} role=${isOpen ? "alert" : "note"}>
-    <span><${StateMark} state=${isOpen ? markOf(alarm.priority) : "ok"} /> ${alarmText(alarm)}<br />${alarmPlace(alarm)} · ${words}</span>
-    ${isOpen && may("alert_acknowledged") ? html`<${Tap} class="second" onTap=${() => silenceAlarm(alarm)}>${t("alarm.silence")}</${Tap}>` : null}
+/** @param {Alarm} alarm */
+function saidOf(alarm) {
+  if (alarm.acknowledged)
+    return t("alarm.silenced_by", {
+      name: nameOf(alarm.acknowledged.by),
+      at: clock(alarm.acknowledged.at_ms),
+    });
+  return alarm.shelved ? t("alarm.state_shelved") : sinceText(alarm);
+}
+
+/** @param {{alarm: Alarm, dueMs?: number | null}} props dueMs: of what is late */
+function WallAlarm({ alarm, dueMs = null }) {
+  // What was answered is quiet, not well: its mark's own word would say OK.
+  const word = alarm.is_open ? undefined : t("alarm.state_" + alarm.state);
+  const mark = !alarm.is_open && dueMs !== null ? "late" : alarm.mark;
+  return html`<div class=${`wall-alarm wall-item alarm-${alarm.mark} ${alarm.is_open ? "" : "is-answered"}`} data-alarm=${alarm.state} role=${alarm.is_open ? "alert" : "note"}>
+    <span class="wall-name"><b class="wall-vat"><${StateMark} state=${mark} word=${word} /> ${vatOf(alarm)}</b>
+      <span class="wall-what">${alarmText(alarm)}</span>
+      <span class="wall-said">${saidOf(alarm)}</span></span>
+    ${dueMs === null ? null : html`<${Time} dueMs=${dueMs} />`}
+    ${alarm.is_open && may("alert_acknowledged") ? html`<${Tap} class="second" onTap=${() => silenceAlarm(alarm)}>${t("alarm.silence")}</${Tap}>` : null}
   </div>`;
+}
+
+// What asks to act rings, and stands among the alarms.
+/** @param {{makes: NonNullable<Alarms["makes"]>}} props */
+function WallMatters({ makes }) {
+  return makes.flatMap((make) =>
+    openOf(make.matters)
+      .filter((matter) => matter.level !== "act")
+      .map(
+        (
+          matter,
+        ) => html`<p class="wall-matter" key=${make.id + matter.id}><${StateMark} state=${matter.level} />
+          ${matterText(matter)} ${[make.vat, make.name].filter(Boolean).join(" · ")}</p>`,
+      ),
+  );
 }
 
 /** @param {{isStale: boolean}} props */
@@ -112,23 +126,35 @@ export function WallScreen() {
     tellOfWall(isReady);
   }, [isReady]);
   const standing = (shown?.alarms ?? []).filter((alarm) => alarm.state !== "returned");
-  const open = standing.filter((alarm) => alarm.state === "unacknowledged");
-  const most = Math.max(1, ROWS - standing.length);
-  const rows = rowsOf(shown?.makes ?? [], shown?.deadlines ?? [], most);
+  const open = standing.filter((alarm) => alarm.is_open);
+  const rows = shown?.wall ?? [];
   const isRinging = ring.value.ids.length > 0 && isReady;
+  const closed = standing.filter((alarm) => !alarm.is_open);
+  const byId = Object.fromEntries(closed.map((alarm) => [alarm.id, alarm]));
+  const told = rows.map((row) => row.id);
+  // An alarm of time is told by the instant that it is about.
+  const isOfTime = (/** @type {Alarm} */ alarm) =>
+    ["timer", "step_due", "step_late"].includes(alarm.kind);
   return html`<main class=${isStale ? "wall is-stale" : "wall"} data-ringing=${isRinging ? ring.value.priority : undefined}>
-    <div class="wall-head"><div class="wall-clock">${clock(secondMs.value)}</div><${Word} isStale=${isStale} /></div>
+    <div class="wall-head"><div class="wall-clock">${clock(secondMs.value)}</div><${Word} isStale=${isStale} />
+      <${Tap} class="second wall-menu" onTap=${() => go("menu")}>${t("nav.menu")}</${Tap}></div>
     ${isReady ? null : html`<${Tap} class="primary wall-unlock" onTap=${startShift}>${t("wall.unlock")}</${Tap}>`}
-    ${open.slice(0, 3).map((alarm) => html`<${WallAlarm} key=${alarm.id} alarm=${alarm} />`)}
-    ${open.length > 3 ? html`<p class="wall-word">${tn("now.more_alerts", open.length - 3)}</p>` : null}
+    <${WallMatters} makes=${shown?.makes ?? []} />
     <div class="wall-rows">
-      ${rows.map((deadline) => html`<${DeadlineRow} key=${deadline.id} deadline=${deadline} />`)}
-      ${shown && rows.length === 0 ? html`<p class="wall-name">${t("now.no_makes")}</p>` : null}
-      ${standing
-        .filter((alarm) => alarm.state !== "unacknowledged")
+      ${open.slice(0, ALARMS).map((alarm) => html`<${WallAlarm} key=${alarm.id} alarm=${alarm} dueMs=${isOfTime(alarm) ? alarm.due_ms : null} />`)}
+      ${rows.map((row) => (byId[row.id] ? html`<${WallAlarm} key=${row.id} alarm=${byId[row.id]} dueMs=${row.due_ms} />` : html`<${DeadlineRow} key=${row.id} deadline=${row} />`))}
+      ${closed
+        .filter((alarm) => !told.includes(alarm.id))
         .slice(0, 2)
         .map((alarm) => html`<${WallAlarm} key=${alarm.id} alarm=${alarm} />`)}
+      ${shown && rows.length + open.length === 0 ? html`<div class="wall-item"><span class="wall-name wall-what">${t("now.no_makes")}</span></div>` : null}
     </div>
-    <${Tap} class="second" onTap=${() => go("menu")}>${t("nav.menu")}</${Tap}>
+    ${open.length > ALARMS ? html`<p class="wall-matter">${tn("now.more_alerts", open.length - ALARMS)}</p>` : null}
+    <div class="wall-bands">${(shown?.makes ?? []).slice(0, BANDS).map(
+      (
+        make,
+      ) => html`<div class="wall-band" key=${make.id}><b>${make.vat || make.name}</b>
+        <${DayBand} band=${make.band} isThin /></div>`,
+    )}</div>
   </main>`;
 }

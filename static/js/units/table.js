@@ -4,7 +4,7 @@
 /**
  * @typedef {{dimension: string, size?: number, per?: number, zero?: number,
  *     shown?: number, typed?: number}} Unit
- * @typedef {{unit: string, decimals: number, low: number}} Quantity
+ * @typedef {{unit: string, decimals: number, signed: boolean}} Quantity
  * @typedef {"temp_unit" | "volume_unit" | "mass_unit" | "pressure_unit"} KindOfUnit
  */
 
@@ -178,6 +178,8 @@ export const UNITS = {
     size: 1000,
   },
   "IMCU/L": { dimension: "clotting activity in volume" },
+  "IMCU/g": { dimension: "clotting activity in mass" },
+  tablet: { dimension: "tablets" },
   pack: { dimension: "packs" },
   "pack/L": { dimension: "packs in volume" },
   "pack/kg": { dimension: "packs in mass" },
@@ -190,43 +192,77 @@ export const UNITS = {
 
 /** @type {Record<string, Quantity>} */
 export const QUANTITIES = {
-  milk_volume_l: { unit: "L", decimals: 0, low: 0 },
-  milk_mass_kg: { unit: "kg", decimals: 1, low: 0 },
-  milk_age_h: { unit: "h", decimals: 1, low: 0 },
-  milk_temp_c: { unit: "C", decimals: 1, low: -2 },
-  air_space_temp_c: { unit: "C", decimals: 1, low: -10 },
-  jacket_temp_c: { unit: "C", decimals: 1, low: -10 },
-  indicator_temp_c: { unit: "C", decimals: 1, low: -2 },
-  recorder_temp_c: { unit: "C", decimals: 1, low: -2 },
-  curd_temp_c: { unit: "C", decimals: 1, low: -2 },
-  water_temp_c: { unit: "C", decimals: 1, low: -2 },
-  room_temp_c: { unit: "C", decimals: 1, low: -30 },
-  ph: { unit: "pH", decimals: 2, low: 0 },
+  milk_volume_l: { unit: "L", decimals: 0, signed: false },
+  milk_mass_kg: { unit: "kg", decimals: 1, signed: false },
+  milk_age_h: { unit: "h", decimals: 1, signed: false },
+  milk_temp_c: { unit: "C", decimals: 1, signed: false },
+  air_space_temp_c: { unit: "C", decimals: 1, signed: true },
+  jacket_temp_c: { unit: "C", decimals: 1, signed: true },
+  indicator_temp_c: { unit: "C", decimals: 1, signed: true },
+  recorder_temp_c: { unit: "C", decimals: 1, signed: true },
+  check_temp_c: { unit: "C", decimals: 1, signed: true },
+  curd_temp_c: { unit: "C", decimals: 1, signed: false },
+  water_temp_c: { unit: "C", decimals: 1, signed: false },
+  room_temp_c: { unit: "C", decimals: 1, signed: true },
+  ph: { unit: "pH", decimals: 2, signed: false },
   titratable_acidity_frac: {
     unit: "fraction lactic",
     decimals: 5,
-    low: 0,
+    signed: false,
   },
-  fat_frac: { unit: "fraction", decimals: 4, low: 0 },
-  snf_frac: { unit: "fraction", decimals: 4, low: 0 },
-  protein_frac: { unit: "fraction", decimals: 4, low: 0 },
-  whey_drained_l: { unit: "L", decimals: 0, low: 0 },
-  water_added_l: { unit: "L", decimals: 0, low: 0 },
-  bed_load_kg: { unit: "kg", decimals: 1, low: 0 },
-  press_gauge_kpa: { unit: "kPa", decimals: 0, low: 0 },
-  wheel_mass_kg: { unit: "kg", decimals: 2, low: 0 },
-  brine_temp_c: { unit: "C", decimals: 1, low: -20 },
-  brine_salt_frac: { unit: "fraction", decimals: 4, low: 0 },
-  brine_ph: { unit: "pH", decimals: 2, low: 0 },
-  water_salt_ratio: { unit: "", decimals: 2, low: 0 },
-  store_temp_c: { unit: "C", decimals: 1, low: -30 },
-  store_humidity_frac: { unit: "fraction", decimals: 3, low: 0 },
-  cheese_moisture_frac: { unit: "fraction", decimals: 4, low: 0 },
-  cheese_fat_frac: { unit: "fraction", decimals: 4, low: 0 },
-  cheese_salt_frac: { unit: "fraction", decimals: 4, low: 0 },
-  cheese_ph: { unit: "pH", decimals: 2, low: 0 },
-  milk_phosphatase_mu_l: { unit: "mU/L", decimals: 0, low: 0 },
-  cheese_phosphatase_ug: { unit: "ug", decimals: 1, low: 0 },
+  fat_frac: {
+    unit: "fraction",
+    decimals: 4,
+    signed: false,
+  },
+  snf_frac: {
+    unit: "fraction",
+    decimals: 4,
+    signed: false,
+  },
+  protein_frac: {
+    unit: "fraction",
+    decimals: 4,
+    signed: false,
+  },
+  whey_drained_l: { unit: "L", decimals: 0, signed: false },
+  water_added_l: { unit: "L", decimals: 0, signed: false },
+  bed_load_kg: { unit: "kg", decimals: 1, signed: false },
+  press_gauge_kpa: { unit: "kPa", decimals: 0, signed: false },
+  wheel_mass_kg: { unit: "kg", decimals: 2, signed: false },
+  brine_temp_c: { unit: "C", decimals: 1, signed: true },
+  brine_salt_frac: {
+    unit: "fraction",
+    decimals: 4,
+    signed: false,
+  },
+  brine_ph: { unit: "pH", decimals: 2, signed: false },
+  water_salt_ratio: { unit: "", decimals: 2, signed: false },
+  store_temp_c: { unit: "C", decimals: 1, signed: true },
+  store_humidity_frac: {
+    unit: "fraction",
+    decimals: 3,
+    signed: false,
+  },
+  cheese_moisture_frac: {
+    unit: "fraction",
+    decimals: 4,
+    signed: false,
+  },
+  cheese_fat_frac: {
+    unit: "fraction",
+    decimals: 4,
+    signed: false,
+  },
+  cheese_salt_frac: {
+    unit: "fraction",
+    decimals: 4,
+    signed: false,
+  },
+  cheese_ph: { unit: "pH", decimals: 2, signed: false },
+  milk_phosphatase_mu_l: { unit: "mU/L", decimals: 0, signed: false },
+  cheese_phosphatase_ug: { unit: "ug", decimals: 1, signed: false },
+  staph_per_g: { unit: "", decimals: 0, signed: false },
 };
 
 /** @type {Record<string, string>} */
@@ -282,3 +318,86 @@ export const TYPED_IN = {
   min: ["min", "h"],
   m: ["mm", "cm", "in", "m"],
 };
+
+/** @type {Record<string, [number, number][]>} */
+export const TOOLS = {
+  mL: [
+    [0, 0.1],
+    [10, 0.5],
+    [50, 1],
+    [250, 5],
+    [1000, 10],
+  ],
+  L: [
+    [0, 0.05],
+    [5, 0.1],
+    [10, 0.5],
+    [20, 1],
+    [500, 5],
+  ],
+  gal: [
+    [0, 0.05],
+    [2, 0.1],
+    [20, 0.5],
+    [50, 1],
+  ],
+  imp_gal: [
+    [0, 0.05],
+    [2, 0.1],
+    [20, 0.5],
+    [50, 1],
+  ],
+  g: [
+    [0, 0.1],
+    [50, 1],
+    [1000, 5],
+    [5000, 10],
+  ],
+  oz: [
+    [0, 0.05],
+    [10, 0.1],
+    [50, 0.5],
+  ],
+  kg: [
+    [0, 0.01],
+    [10, 0.1],
+    [50, 0.5],
+    [100, 1],
+  ],
+  lb: [
+    [0, 0.01],
+    [5, 0.1],
+    [100, 1],
+  ],
+  kPa: [
+    [0, 0.5],
+    [10, 1],
+    [100, 5],
+  ],
+  bar: [
+    [0, 0.01],
+    [0.5, 0.05],
+    [5, 0.1],
+  ],
+  psi: [
+    [0, 0.1],
+    [5, 0.5],
+    [20, 1],
+  ],
+  pack: [
+    [0, 0.05],
+    [5, 0.1],
+  ],
+  tablet: [[0, 0.25]],
+  K: [[0, 0.1]],
+  F_rise: [[0, 0.1]],
+};
+
+/** @type {[number, number][]} */
+export const TYPED_TO = [
+  [10, 2],
+  [100, 1],
+];
+
+/** @type {number} */
+export const TYPED_BEYOND = 0;

@@ -3,7 +3,7 @@
 interface Interpreter {
   FS: {
     mkdirTree(path: string): void;
-    writeFile(path: string, text: string): void;
+    writeFile(path: string, content: string | Uint8Array): void;
   };
   pyimport(name: string): any;
 }

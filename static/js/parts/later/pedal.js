@@ -39,9 +39,7 @@ export function make(kit) {
   }
 
   function answer() {
-    const waiting = (alarms.value?.alarms ?? []).find(
-      (alarm) => alarm.state === "unacknowledged",
-    );
+    const waiting = (alarms.value?.alarms ?? []).find((alarm) => alarm.is_open);
     if (waiting && may("alert_acknowledged")) silenceAlarm(waiting);
     else if (voice.value)
       later("voice").then(

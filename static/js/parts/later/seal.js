@@ -61,14 +61,17 @@ export function oneText(value) {
   );
 }
 
+/** @type {(content: Record<string, any>, names: string[]) => Record<string, any>} */
+const pick = (content, names) =>
+  Object.fromEntries(names.map((name) => [name, content[name] ?? null]));
+
 /**
  * @param {string} what
  * @param {Record<string, any>} content
  * @param {string[]} names
  */
 function signedText(what, content, names) {
-  const picked = Object.fromEntries(names.map((name) => [name, content[name] ?? null]));
-  return bytes(`vatside ${what} 1\n${oneText(picked)}`);
+  return bytes(`vatside ${what} 1\n${oneText(pick(content, names))}`);
 }
 
 /**
@@ -78,6 +81,18 @@ function signedText(what, content, names) {
  */
 export function actText(event) {
   return signedText("act", event, SIGNED);
+}
+
+/**
+ * All that is signed of an entry but whose it is, for the server to sign instead.
+ *
+ * @param {Entry} event
+ */
+export function actOf(event) {
+  return pick(
+    event,
+    SIGNED.filter((name) => name !== "person"),
+  );
 }
 
 /**
@@ -159,4 +174,4 @@ export async function sign(sealed, pin, text) {
   return toText(await crypto.subtle.sign(SIGNING, key, text));
 }
 
-export const make = () => ({ actText, newSealed, sealedText, sign });
+export const make = () => ({ actOf, actText, newSealed, sealedText, sign });

@@ -17,7 +17,6 @@ export function make(kit) {
     html,
     lastAct,
     MainFigure,
-    markOf,
     may,
     own,
     ring,
@@ -26,7 +25,6 @@ export function make(kit) {
     silenceAlarm,
     StateMark,
     stepShown,
-    stepState,
     stepTitle,
     t,
     trouble,
@@ -35,17 +33,14 @@ export function make(kit) {
   } = kit;
 
   function topAlarm() {
-    return (alarms.value?.alarms ?? []).find(
-      (alarm) => alarm.state === "unacknowledged",
-    );
+    return (alarms.value?.alarms ?? []).find((alarm) => alarm.is_open);
   }
 
   /** @param {{alarm: Alarm}} props */
   function AlarmShown({ alarm }) {
-    const mark = markOf(alarm.priority);
     const isRinging = ring.value.ids.length > 0;
-    return html`<section class=${`alarm-bar alarm-${mark}`} data-ringing=${isRinging ? alarm.priority : undefined} role="alert">
-      <div class="alarm-text"><p class="alarm-head"><b class="alarm-whose">${alarmWhose(alarm, openMake())}</b> <${StateMark} state=${mark} /></p>
+    return html`<section class=${`alarm-bar alarm-${alarm.mark}`} data-ringing=${isRinging ? alarm.priority : undefined} role="alert">
+      <div class="alarm-text"><p class="alarm-head"><b class="alarm-whose">${alarmWhose(alarm, openMake())}</b> <${StateMark} state=${alarm.mark} /></p>
         <p><b>${alarmText(alarm)}</b></p></div></section>`;
   }
 
@@ -54,14 +49,12 @@ export function make(kit) {
   // Everything that runs: the open make's steps and timers, then other makes'.
   /** @type {(shown: ?View, step: ?Step) => {key: string, title: string, dueMs: number}[]} */
   function running(shown, step) {
-    const steps = (shown?.steps ?? []).flatMap((other) =>
-      other.status === "running" && other.due_ms && other.key !== step?.key
-        ? [{ key: other.key, title: stepTitle(other), dueMs: other.due_ms }]
-        : [],
-    );
-    const timers = (shown?.timers ?? [])
-      .filter((timer) => timer.stopped_ms === null)
-      .map((timer) => ({ key: timer.id, title: timer.label, dueMs: timer.due_ms }));
+    const ofMake = (shown?.countdowns ?? []).flatMap((each) => {
+      const of = shown?.steps.find((other) => other.key === each.step);
+      if (each.step && (!of || of.key === step?.key)) return [];
+      const title = of ? stepTitle(of) : (each.label ?? "");
+      return [{ key: each.timer ?? each.step ?? "", title, dueMs: each.due_ms }];
+    });
     const others = (alarms.value?.deadlines ?? [])
       .filter((deadline) => deadline.make !== shown?.make.id)
       .map((deadline) => ({
@@ -69,10 +62,7 @@ export function make(kit) {
         title: `${deadline.title ? own(deadline.title) : (deadline.label ?? "")} · ${whoseOf({ id: deadline.make, name: deadline.make_name, vat: deadline.vat })}`,
         dueMs: deadline.due_ms,
       }));
-    return [
-      ...[...steps, ...timers].sort((a, b) => a.dueMs - b.dueMs),
-      ...others,
-    ].slice(0, ROWS_SHOWN);
+    return [...ofMake, ...others].slice(0, ROWS_SHOWN);
   }
 
   function Shown() {
@@ -91,7 +81,7 @@ export function make(kit) {
       ${
         open && step
           ? html`<div class="lock-step">
-        <p class="lock-title"><${StateMark} state=${stepState(step)} word=${t("step." + step.status)} /> <b>${stepTitle(step)}</b> <b class="whose">${whoseOf(open.make)}</b></p>
+        <p class="lock-title"><${StateMark} state=${step.mark} /> <b>${stepTitle(step)}</b> <b class="whose">${whoseOf(open.make)}</b></p>
         <${MainFigure} step=${step} alerts=${open.alerts} />
         ${step.status === "running" && step.due_ms && step.main?.kind !== "countdown" ? html`<${Countdown} dueMs=${step.due_ms} />` : null}
       </div>`

@@ -2,6 +2,7 @@
 // looked at, so that no other screen waits for it.
 
 import { asRead, clock, day, number } from "../../format.js";
+import { styleSheet } from "../../parts/style-sheet.js";
 import { inks, lookOf } from "./looks.js";
 import { paintAcid, paintBands, paintMarks, paintNow, paintSteps } from "./paint.js";
 
@@ -14,20 +15,9 @@ const FONT = "20px system-ui, -apple-system, sans-serif";
 /** @type {Promise<typeof UPlot> | null} */
 let loading = null;
 
-function style() {
-  return new Promise((resolve, reject) => {
-    const link = document.createElement("link");
-    link.rel = "stylesheet";
-    link.href = "/lib/uplot.css";
-    link.onload = resolve;
-    link.onerror = () => reject(new Error("uplot.css"));
-    document.head.append(link);
-  });
-}
-
 /** Load the plotting library; rejects when it is not on this phone. */
 export function loadPlot() {
-  loading ??= Promise.all([import("/lib/uplot.js"), style()]).then(
+  loading ??= Promise.all([import("/lib/uplot.js"), styleSheet("/lib/uplot.css")]).then(
     ([module]) => module.default,
   );
   loading.catch(() => {

@@ -73,7 +73,7 @@ export function StepsTable({ curve }) {
       (step, index) => html`<tr key=${step.key}>
       <td>${index + 1}. ${titleOf(curve, step.key)}</td>
       <td>${clockSpan(step.planned_begin_ms, step.planned_end_ms, curve.now_ms)}</td>
-      <td>${step.status === "skipped" ? t("step.skipped") : clockSpan(step.begin_ms, step.end_ms, curve.now_ms)}
+      <td>${step.status === "skipped" ? t("state.skipped") : clockSpan(step.begin_ms, step.end_ms, curve.now_ms)}
         <span class="row-detail">${t("curve.is_" + step.status)}</span></td>
     </tr>`,
     )}</tbody></table>`;

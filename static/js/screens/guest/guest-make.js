@@ -1,9 +1,12 @@
 import { html } from "../../parts/html.js";
 import { alertText } from "../../parts/alert-line.js";
+import { matterText, toldOf } from "../../parts/matter-line.js";
 import { StateMark } from "../../parts/state-mark.js";
 import { clock, day, span } from "../../format.js";
 import { own, t, tFirst, whyWords } from "../../messages/index.js";
+import { MatterMark } from "../make/matters-sheet.js";
 import { Course } from "../curve/course.js";
+import { milkLine } from "../make/milk-sheet.js";
 import { lineText, setText } from "../record/line-text.js";
 
 /** @param {string} key */
@@ -31,6 +34,7 @@ function Line({ line, steps }) {
       : null,
     line.late_entry_s ? t("record.late_entry", { by: span(line.late_entry_s) }) : null,
     line.clock_off_s ? t("record.clock_off", { by: span(line.clock_off_s) }) : null,
+    line.leads_nowhere ? t("record." + line.leads_nowhere.key) : null,
   ].filter(Boolean);
   return html`<tr><td>${clock(line.at_ms)}</td>
     <td><span class=${line.struck ? "struck" : ""}>${lineText(line, steps)}</span>
@@ -62,6 +66,8 @@ export function GuestMake({ view, record, curve }) {
     <h1>${make.name}</h1>
     ${make.practice ? html`<p class="lead"><span class="practice">${t("practice.record")}</span></p>` : null}
     <p>${own(make.recipe_title)} · ${t("make.batch", { batch: make.batch })} · ${t("make_state.short_" + make.state)}</p>
+    ${make.milk ? html`<p>${milkLine(make.milk)}</p>` : null}
+    ${toldOf(view.matters).map((matter) => html`<p key=${matter.id}><${MatterMark} matter=${matter} /> ${matterText(matter)} ${matter.decided ? t("line.matter_decided", { way: t("way." + matter.decided.way), why: whyWords(matter.decided.why ?? "") }) : ""}</p>`)}
     ${view.alerts.map((alert) => html`<p key=${alert.id}><${StateMark} state=${alert.level} /> ${alertText(alert, steps)}</p>`)}
     <${Course} curve=${curve} isOver=${isOver} />
     <${Record} record=${record} steps=${steps} />`;

@@ -1,3 +1,4 @@
+import { mouldCounts } from "../../parts/mould-counts.js";
 import { html } from "../../parts/html.js";
 import { CountdownWords } from "../../parts/countdown.js";
 import { Row } from "../../parts/sheet.js";
@@ -5,16 +6,16 @@ import { StateMark } from "../../parts/state-mark.js";
 import { Tap } from "../../parts/tap.js";
 import { secondMs } from "../../parts/ticker.js";
 import { act } from "../../parts/acts.js";
-import { readingText } from "../../parts/reading-text.js";
+import { readingText, roundName } from "../../parts/reading-text.js";
 import { FlocFacts, lastJudgement } from "./curd.js";
-import { amount, clock, count, span } from "../../format.js";
-import { own, t } from "../../messages/index.js";
+import { amount, clock, measured, span } from "../../format.js";
+import { own, t, tn } from "../../messages/index.js";
 import { go } from "../../router.js";
 
 /** @param {{make: string, step: Step, reading: ReadingWanted}} props */
 function ReadingButton({ make, step, reading }) {
   const isDue = reading.due_ms !== null && reading.due_ms <= secondMs.value;
-  const name = t("quantity." + reading.quantity);
+  const name = roundName(step, reading.quantity);
   const last = reading.last
     ? t("reading.last", {
         value: readingText(reading.quantity, reading.last.value),
@@ -30,7 +31,7 @@ function ReadingButton({ make, step, reading }) {
       <span class="row-detail">${last} · ${every}${reading.required ? "" : " · " + t("reading.optional")}</span></span>
     <span class="row-side">${
       isDue
-        ? html`<${StateMark} state=${reading.overdue_s > 0 ? "check" : "due"} word=${reading.overdue_s > 0 ? t("reading.late", { by: span(reading.overdue_s) }) : undefined} />`
+        ? html`<${StateMark} state=${reading.overdue_s > 0 ? "late" : "due"} word=${reading.overdue_s > 0 ? t("reading.late", { by: span(reading.overdue_s) }) : undefined} />`
         : reading.due_ms
           ? html`<${CountdownWords} dueMs=${reading.due_ms} />`
           : ""
@@ -46,7 +47,7 @@ function ReadingButton({ make, step, reading }) {
 export function Readings({ make, step }) {
   if (step.readings.length === 0) return null;
   return html`<section class="block"><h2>${t("block.readings")}</h2>
-    <div class="rows">${step.readings.map((reading) => html`<${ReadingButton} key=${reading.quantity + reading.when} make=${make} step=${step} reading=${reading} />`)}</div>
+    <div class="rows">${step.readings.filter((reading) => !reading.goes_with).map((reading) => html`<${ReadingButton} key=${reading.quantity + reading.when} make=${make} step=${step} reading=${reading} />`)}</div>
   </section>`;
 }
 
@@ -64,14 +65,14 @@ export function Adds({ make, step }) {
           `${amount(added.amount, added.unit)} ${clock(added.at_ms)}${added.lot ? ", " + t("add.lot_short", { lot: added.lot }) : ""}`,
       );
       const plan = add.planned
-        ? t("add.dose", { amount: amount(add.planned.value, add.planned.unit) })
+        ? t("add.dose", { amount: measured(add.planned.value, add.planned.unit) })
         : t("add.no_plan");
       const off = add.added.some(
         (added) => added.verdict === "below" || added.verdict === "above",
       );
       return html`<${Row} key=${add.ingredient} title=${own(add.title)}
         detail=${put.length ? `${plan} · ${t("add.put", { list: put.join("; ") })}` : plan}
-        side=${off ? html`<${StateMark} state="check" />` : add.done ? html`<${StateMark} state="ok" word=${t("add.done")} />` : html`<${StateMark} state="due" />`}
+        side=${off ? html`<${StateMark} state="check" />` : add.done ? html`<${StateMark} state="done" word=${t("add.done")} />` : html`<${StateMark} state="due" />`}
         onTap=${() => go("make", make, "add", step.key, add.ingredient)} />`;
     })}</div>
   </section>`;
@@ -101,10 +102,27 @@ export function Moulds({ make, step }) {
   return html`<section class="block"><h2>${t("block.moulds")}</h2>
     <div class="rows">${step.moulds.map(
       (mould) => html`<${Row} key=${mould.size} title=${own(mould.title)}
-      detail=${t("mould.counts", { done: count(mould.moulded), planned: count(mould.planned) })}
+      detail=${mouldCounts(mould)}
       onTap=${() => go("make", make, "mould", step.key, mould.size)} />`,
     )}</div>
   </section>`;
+}
+
+/**
+ * That all wheels were turned: one tap, recorded with how many there are.
+ *
+ * @param {{make: string, step: Step}} props
+ */
+export function Turns({ make, step }) {
+  if (!step.can_turn) return null;
+  const { turn, turn_wheels: wheels } = step;
+  const data = wheels ? { step: step.key, count: wheels } : { step: step.key };
+  const title = wheels ? tn("turn.all", wheels) : t("more.turned");
+  const isDue = turn && turn.due_ms <= secondMs.value;
+  return html`<section class="block"><div class="rows"><${Row} class=${isDue ? "is-due" : ""} title=${title}
+    detail=${turn ? t("reading.every", { span: span(turn.every_s) }) : ""}
+    side=${isDue ? html`<${StateMark} state="due" />` : turn ? html`<${CountdownWords} dueMs=${turn.due_ms} />` : ""}
+    onTap=${() => act("wheel_turned", { make, data }, t("said.turned"))} /></div></section>`;
 }
 
 /**

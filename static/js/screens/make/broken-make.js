@@ -4,7 +4,8 @@ import { Row } from "../../parts/sheet.js";
 import { may } from "../../parts/people-names.js";
 import { t } from "../../messages/index.js";
 import { swap } from "../../router.js";
-import { Late } from "../late.js";
+import { RecordScreen } from "../record.js";
+import { BatchSheet } from "./batch-sheet.js";
 
 /** @type {any[]} */
 const NOTHING = [];
@@ -31,9 +32,9 @@ export function BrokenMake({ make, row, nowMs, rest: [name, entry] }) {
     },
   };
   if (name === "record")
-    return html`<${Late} screen="RecordScreen" make=${make} view=${view} entry=${entry} onBack=${onBack} />`;
+    return html`<${RecordScreen} make=${make} view=${view} entry=${entry} onBack=${onBack} />`;
   if (name === "batch")
-    return html`<${Late} screen="BatchSheet" make=${make} view=${view} onBack=${onBack} />`;
+    return html`<${BatchSheet} make=${make} view=${view} onBack=${onBack} />`;
   return html`<div class="sheet"><div class="scroll narrow">
     <${BrokenLine} row=${row} nowMs=${nowMs} />
     <p class="lead">${t("broken.what_now")}</p>

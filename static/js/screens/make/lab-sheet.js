@@ -13,7 +13,13 @@ export const LAB = [
   "cheese_phosphatase_ug",
 ];
 /** What it tells of the milk, or of the whole make. */
-export const LAB_MAKE = ["milk_phosphatase_mu_l", "phosphatase_test"];
+export const LAB_MAKE = [
+  "milk_phosphatase_mu_l",
+  "phosphatase_test",
+  "staph_per_g",
+  "listeria_test",
+  "salmonella_test",
+];
 
 /**
  * Results that come days later: of a make that is closed, too.

@@ -1,3 +1,4 @@
+import { mouldCounts } from "../../parts/mould-counts.js";
 import { html } from "../../parts/html.js";
 import { Keypad } from "../../parts/keypad.js";
 import { Row, Sheet } from "../../parts/sheet.js";
@@ -21,12 +22,12 @@ export function MouldSheet({ make, step, size, onBack }) {
     return html`<${Sheet} title=${t("mould.title")} onBack=${onBack}>
       <div class="rows">${moulds.map(
         (mould) => html`<${Row} key=${mould.size} title=${own(mould.title)}
-        detail=${t("mould.counts", { done: count(mould.moulded), planned: count(mould.planned) })}
+        detail=${mouldCounts(mould)}
         onTap=${() => swap("make", make, "mould", step.key, mould.size)} />`,
       )}</div>
     </${Sheet}>`;
   }
-  const left = Math.max(0, (chosen.planned ?? 0) - (chosen.moulded ?? 0));
+  const left = Math.max(0, (chosen.suggested ?? 0) - (chosen.moulded ?? 0));
   const save = async (/** @type {number} */ value) => {
     const data = { size: chosen.size, count: value, step: step.key };
     const said = t("said.moulded", { n: count(value), size: own(chosen.title) });
@@ -37,7 +38,7 @@ export function MouldSheet({ make, step, size, onBack }) {
   return html`<div class="sheet">
     <${Keypad} onBack=${onBack} title=${t("mould.how_many", { size: own(chosen.title) })} unit=${t("mould.wheels")} decimals=${0}
       start=${left ? String(left) : ""}
-      hint=${t("mould.counts", { done: count(chosen.moulded), planned: count(chosen.planned) })}
+      hint=${mouldCounts(chosen)}
       read=${(/** @type {string} */ typed) => ask.readField({ kind: "wheels_moulded", field: "count", typed })} save=${save} />
   </div>`;
 }

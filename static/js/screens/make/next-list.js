@@ -43,7 +43,7 @@ export function NextList({ make, view, step }) {
       ${next.slice(0, SHOWN).map(
         (other) => html`<${Row} key=${other.key} title=${own(other.title)}
         detail=${t("next.at", { at: clockDay(other.expected_begin_ms, view.now_ms) })}
-        side=${other.status === "ready" ? html`<${StateMark} state="due" word=${t("step.ready")} />` : ""}
+        side=${other.status === "ready" ? html`<${StateMark} state=${other.mark} />` : ""}
         onTap=${() => chooseStep(make, other.key)} />`,
       )}
       <${Row} title=${t("next.all")} detail=${t("next.day_end", { at: clock(view.day.expected_end_ms) })} onTap=${() => go("make", make, "steps")} />

@@ -5,8 +5,9 @@ import { Choices, Sheet } from "../../parts/sheet.js";
 import { Tap } from "../../parts/tap.js";
 import { act } from "../../parts/acts.js";
 import { readingText } from "../../parts/reading-text.js";
-import { ask, core } from "../../parts/source.js";
+import { ask, core, nowMs } from "../../parts/source.js";
 import {
+  age,
   band,
   bare,
   change,
@@ -17,6 +18,8 @@ import {
   unitName,
 } from "../../format.js";
 import { t } from "../../messages/index.js";
+
+/** @import { Offered } from "../../parts/offer-keys.js" */
 
 /**
  * The form that a pad keeps while it is open: figures half typed keep their unit.
@@ -33,13 +36,15 @@ export function useForm(name) {
  * @param {string} make
  * @param {string} quantity
  * @param {string} [size] of the wheel that is weighed or analysed
+ * @param {Pad} [pad] that the step knows it by already
  * @returns {LastValue | null | undefined}
  */
-export function useLast(make, quantity, size) {
+export function useLast(make, quantity, size, pad) {
   const [last, setLast] = useState(
     /** @type {LastValue | null | undefined} */ (undefined),
   );
-  const isReady = core.value === "ready"; // a core that starts knows no reading yet
+  // A core that starts knows no reading yet.
+  const isReady = core.value === "ready" && !pad;
   useEffect(() => {
     if (!isReady) return undefined;
     let isCurrent = true;
@@ -51,8 +56,34 @@ export function useLast(make, quantity, size) {
       isCurrent = false;
     };
   }, [make, quantity, size, isReady]);
-  return last;
+  return pad ? pad.last : last;
 }
+
+/**
+ * The pad of what a step reads, by the size of wheel where it is of one.
+ *
+ * @param {Step | null | undefined} step
+ * @param {string} name
+ * @param {string} [size]
+ * @returns {Pad | undefined}
+ */
+export function padOf(step, name, size) {
+  return step?.pads?.find(
+    (one) => one.quantity === name && one.size === (size ?? null),
+  );
+}
+
+/** @type {(name: string, pad: Pad | undefined) => Offered[]} */
+const offersOf = (name, pad) =>
+  (pad?.offers ?? []).map(({ value, why }) => ({
+    typed: typedFrom(name, value),
+    text: quantity(name, value),
+    why,
+    age: ageOf(pad?.last),
+  }));
+
+/** @param {LastValue | null | undefined} last */
+const ageOf = (last) => (last ? age(nowMs() - last.at_ms) : "");
 
 /**
  * @param {string} name
@@ -65,6 +96,10 @@ export function askWords(name, last) {
       last: last ? bare(name, last.value) : "",
     };
     if (ask.key === "jump") return t("keypad.ask_jump", values);
+    if (ask.key === "other_unit") {
+      const [unit, other] = [formOf(name).unit, ask.limit].map(unitName);
+      return t("keypad.ask_unit", { ...values, unit, other });
+    }
     return t(last ? "keypad.ask_last" : "keypad.ask", {
       ...values,
       limit: quantity(name, ask.limit),
@@ -92,19 +127,36 @@ function ChoiceReading({ name, onSave, onBack }) {
 
 // Before the core has said what was read last.
 const WAITING = { text: "…" };
-const CHOICES = ["drug_test", "phosphatase_test"];
+const CHOICES = ["drug_test", "phosphatase_test", "listeria_test", "salmonella_test"];
 
 /**
  * Enter one reading of a quantity into the make.
  *
  * @param {{
  *   make: string, step?: string, name: string, hint?: string, place?: string,
- *   target?: Target, onBack: () => void,
- * }} props
+ *   target?: Target, pad?: Pad, title?: string, atMs?: number | null, joins?: string | null, onBack: () => void,
+ *   onSaved?: (event: Entry) => void, aside?: any, children?: any,
+ * }} props pad: how the step knows it; aside: beside Save; atMs: when it was read, where not now; joins: the entry that is one act
+ *   with it
  */
-export function ReadingSheet({ make, step, name, hint, place, target, onBack }) {
+export function ReadingSheet({
+  make,
+  step,
+  name,
+  hint,
+  place,
+  target,
+  pad,
+  title = t("quantity." + name),
+  aside,
+  atMs,
+  joins,
+  onBack,
+  onSaved = onBack,
+  children,
+}) {
   const form = useForm(name);
-  const last = useLast(make, name, place);
+  const last = useLast(make, name, place, pad);
   const read = (/** @type {string} */ typed) =>
     ask.readReading({ make, quantity: name, typed, unit: form.typed, size: place });
   const save = async (
@@ -119,18 +171,19 @@ export function ReadingSheet({ make, step, name, hint, place, target, onBack }) 
       what: t("quantity." + name),
       value: readingText(name, value),
     });
-    const event = await act("reading_taken", { make, data }, said);
-    if (event) onBack();
+    const event = await act("reading_taken", { make, data, atMs, joins }, said);
+    if (event) onSaved(event);
     return Boolean(event);
   };
   if (CHOICES.includes(name))
     return html`<${ChoiceReading} name=${name} onSave=${save} onBack=${onBack} />`;
   return html`<div class="sheet">
-    <${Keypad} onBack=${onBack} title=${t("quantity." + name)} quantity=${name} unit=${unitName(form.unit)} decimals=${form.decimals}
+    <${Keypad} onBack=${onBack} title=${title} quantity=${name} unit=${unitName(form.unit)} decimals=${form.decimals}
       signed=${form.signed} hint=${hint} read=${read} save=${save}
-      last=${last === undefined ? WAITING : last && { typed: typedFrom(name, last.value), text: quantity(name, last.value) }}
+      last=${last === undefined ? WAITING : last && { typed: typedFrom(name, last.value), text: quantity(name, last.value), age: ageOf(last) }}
+      offers=${offersOf(name, pad)} aside=${aside}
       wanted=${target ? band(name, target.low, target.high) : ""}
       difference=${last ? (/** @type {number} */ value) => change(name, value, last.value) : null}
-      askText=${askWords(name, last)} />
+      askText=${askWords(name, last)}>${children}</${Keypad}>
   </div>`;
 }

@@ -49,7 +49,7 @@ export function EndWhy({ make, step, onBack }) {
   };
   return html`<${WhyPad} title=${t("end.early_title", { step: own(step.title) })}
     reasons=${["curd_ready", "instrument_missing", "done_not_written", "maker_decides"]} doWord=${t("end.early_do")} onDone=${done} onBack=${onBack}>
-    <ul class="lines">${blockers.map((blocker) => html`<li key=${blocker.key + blocker.arg}>${blockerText(blocker)}</li>`)}</ul>
+    <ul class="lines">${blockers.map((blocker) => html`<li key=${blocker.key + blocker.arg}>${blockerText(blocker)}${blocker.do ? html` <b>${own(blocker.do)}</b>` : null}</li>`)}</ul>
     ${blockers
       .filter((blocker) => blocker.key in ENTER)
       .map(

@@ -11,7 +11,8 @@ import { rowLabel, rowValue, useRows } from "./equipment-words.js";
  */
 function isShown({ name, beside }, equipment) {
   if (!beside || equipment[name] !== undefined) return true;
-  return (equipment[beside.name] === beside.word) === beside.must_be;
+  const word = equipment[beside.name];
+  return word === undefined ? beside.usual : beside.words.includes(word);
 }
 
 /**

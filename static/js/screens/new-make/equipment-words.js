@@ -4,7 +4,7 @@ import { signal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import { ask } from "../../parts/source.js";
 import { sumValue, typedValue } from "../../format.js";
-import { has, inside, t } from "../../messages/index.js";
+import { capital, has, inside, t } from "../../messages/index.js";
 import { label, pickWords, restsValue } from "../sums/words.js";
 
 /** @import { Signal } from "@preact/signals" */
@@ -94,6 +94,5 @@ export function summary(all, equipment) {
     .sort((a, b) => rank(a) - rank(b));
   const texts = known.slice(0, SHOWN).map((row) => rowWords(row, equipment));
   if (known.length > SHOWN) texts.push(t("equip.more", { n: known.length - SHOWN }));
-  const line = texts.join(", ");
-  return line.charAt(0).toUpperCase() + line.slice(1);
+  return capital(texts.join(", "));
 }

@@ -75,6 +75,7 @@ export function groups(recipe) {
         ...figuresIn(recipe.milk, ["milk"]),
         ...figuresIn(recipe.yield_frac, ["yield_frac"]),
         ...figuresIn(recipe.figures ?? {}, ["figures"]),
+        ...figuresIn(recipe.gates ?? [], ["gates"]),
       ],
     },
     ...(recipe.ingredients ?? []).map((ingredient, index) =>

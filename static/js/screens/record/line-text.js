@@ -1,4 +1,5 @@
 import { amount, clock, count, plain, quantity, span } from "../../format.js";
+import { hazardName } from "../../parts/hazard-name.js";
 import { readingText, recordedMass, recordedText } from "../../parts/reading-text.js";
 import { sizeTitle } from "../../parts/size-title.js";
 import { recipes } from "../../parts/source.js";
@@ -65,7 +66,7 @@ export function lineText(line, steps) {
     });
   /** @type {Record<string, any>} */
   const values = {
-    step: line.step ? stepName(line.step, steps) : "",
+    step: line.step ? own(line.leads_nowhere?.title) || stepName(line.step, steps) : "",
     why: whyWords(data.why ?? ""),
     text: data.text ?? "",
   };
@@ -95,10 +96,22 @@ export function lineText(line, steps) {
       milk: amount(data.milk_l, "L"),
       recipe: recipeTitle(data.recipe_id),
     });
+    if (data.treatment)
+      return t("line.make_opened_as", {
+        ...values,
+        treatment: inside(t("treatment." + data.treatment)),
+      });
+  } else if (line.kind === "matter_decided") {
+    values.way = t("way." + data.way);
+  } else if (line.kind === "treatment_changed") {
+    values.treatment = inside(t("treatment." + data.treatment));
   } else if (line.kind === "alert_acknowledged") {
     values.what = String(data.alert).startsWith("caution:")
       ? t("record.caution", { step: stepName(String(data.alert).slice(8), steps) })
       : t("record.alert");
+  } else if (line.kind === "cautions_seen") {
+    values.what = data.cautions.map(hazardName).join(", ");
+    if (!line.step) return t("line.cautions_seen_only", values);
   } else if (line.kind === "equipment_set") {
     Object.assign(values, {
       what: inside(rowLabel(data.key)),

@@ -3,8 +3,16 @@ import { html } from "../../parts/html.js";
 import { Row, Sheet } from "../../parts/sheet.js";
 import { TextField } from "../../parts/text-field.js";
 import { may } from "../../parts/people-names.js";
-import { count, day, number, plain, quantity, sumValue } from "../../format.js";
-import { board } from "../../parts/source.js";
+import {
+  clockDay,
+  count,
+  day,
+  number,
+  plain,
+  quantity,
+  sumValue,
+} from "../../format.js";
+import { board, nowMs } from "../../parts/source.js";
 import { inside, own, t } from "../../messages/index.js";
 import { go, swap } from "../../router.js";
 import { LAB, LAB_MAKE } from "../make/lab-sheet.js";
@@ -37,6 +45,7 @@ function sizesOf(view) {
  */
 export function curingWords(sums) {
   const answer = sums.find((sum) => sum.key === "curing_days");
+  if (valueOf(answer, "verdict")?.value === "not_asked") return [t("store.not_asked")];
   const counted = valueOf(answer, "counted_days");
   if (!counted) return [t("store.counted_none")];
   const cold = valueOf(answer, "below_days");
@@ -97,12 +106,25 @@ function wheelWords(view) {
   );
 }
 
+/**
+ * What the wheels lie in before they ripen, and when they are to, in words.
+ *
+ * @param {Pick<View, "make" | "steps">} view
+ */
+export function beforeWords({ make, steps }) {
+  const before = make.before_store;
+  if (!before) return [];
+  const title = own(steps.find((step) => step.key === before.step)?.title);
+  return [t("store.before", { step: title, at: clockDay(before.begins_ms, nowMs()) })];
+}
+
 /** @param {Ageing | null | undefined} ageing */
 function detailOf(ageing) {
   if (!ageing) return "";
   const { view, step, sums } = ageing;
   return [
     ...wheelWords(view),
+    ...beforeWords(view),
     ...curingWords(sums),
     ...lastWords(step),
     ...lostWords(sums, sizesOf(view)),
@@ -177,7 +199,7 @@ function AgeingMake({ ageing, rest }) {
   const wheels = wheelWords(view);
   return html`<${Sheet} title=${`${view.make.name} · ${view.make.batch}`} onBack=${() => swap("store")}>
     <div class="columns"><div class="column">
-      <section class="sum-answer">${wheels.length ? html`<p class="lead">${wheels.join(", ")}</p>` : null}${curingWords(sums).map((text, index) => html`<p key=${text} class=${index === 0 ? "lead" : ""}>${text}</p>`)}
+      <section class="sum-answer">${wheels.length ? html`<p class="lead">${wheels.join(", ")}</p>` : null}${beforeWords(view).map((text) => html`<p key=${text} class="lead">${text}</p>`)}${curingWords(sums).map((text, index) => html`<p key=${text} class=${index === 0 ? "lead" : ""}>${text}</p>`)}
         ${(curing?.notes ?? []).map((note) => html`<p key=${note.key} class="quiet">${noteWords(note)}</p>`)}
         <p class="quiet">${t("store.curing_for")}</p></section>
       <h2>${t("store.sums")}</h2>

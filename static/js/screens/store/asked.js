@@ -62,9 +62,8 @@ export async function ageingOf(make) {
 
 /** Every make that is out of the press, newest first. */
 export function ageingMakes() {
-  return (board.value?.makes ?? [])
-    .filter((make) => make.store_step)
-    .sort((one, other) => other.opened_ms - one.opened_ms);
+  const { makes = [], ripening = [] } = board.value ?? {};
+  return ripening.flatMap((id) => makes.filter((make) => make.id === id));
 }
 
 /**

@@ -7,7 +7,15 @@ import { may, nameOf } from "../../parts/people-names.js";
 import { recordedText } from "../../parts/reading-text.js";
 import { sizeTitle } from "../../parts/size-title.js";
 import { board, nowMs } from "../../parts/source.js";
-import { amount, change, clockDay, count, plain, quantity } from "../../format.js";
+import {
+  amount,
+  change,
+  clockDay,
+  count,
+  measured,
+  plain,
+  quantity,
+} from "../../format.js";
 import { has, inside, t } from "../../messages/index.js";
 import { go, swap } from "../../router.js";
 import { ReadingSheet } from "../make/reading-sheet.js";
@@ -48,8 +56,8 @@ function Strength({ tank }) {
       ${last && tank.drift_frac !== null ? ", " + t("store.drift", { by: change("brine_salt_frac", tank.drift_frac, 0) }) : ""}</p>
     <p>${t("store.brine", { kg: amount(tank.mass_kg, "kg"), salt: amount(tank.salt_kg, "kg") })}</p>
     <p>${tank.temp_c === null ? t("store.no_temp") : t("store.temp", { temp: quantity("brine_temp_c", tank.temp_c) })}</p>
-    ${tank.salt_to_add_kg ? html`<p class="lead">${t("store.add_salt", { wanted: salt(tank.wanted_frac), kg: amount(tank.salt_to_add_kg, "kg") })}</p>` : null}
-    ${tank.water_to_add_kg ? html`<p class="lead">${t("store.add_water", { wanted: salt(tank.wanted_frac), kg: amount(tank.water_to_add_kg, "kg") })}</p>` : null}
+    ${tank.salt_to_add_kg ? html`<p class="lead">${t("store.add_salt", { wanted: salt(tank.wanted_frac), kg: measured(tank.salt_to_add_kg, "kg") })}</p>` : null}
+    ${tank.water_to_add_kg ? html`<p class="lead">${t("store.add_water", { wanted: salt(tank.wanted_frac), kg: measured(tank.water_to_add_kg, "kg") })}</p>` : null}
     ${tank.outside.map((problem) => html`<p key=${problem.field}><${StateMark} state="check" /> ${t("store.outside_" + problem.field, outside(problem))}</p>`)}
     ${tank.notes.map((note, index) => html`<p key=${index} class="is-bad">${noteWords(note)}</p>`)}
   </section>`;

@@ -1,9 +1,9 @@
 // A note of an answer, or a reason of a verdict, in words.
 
-import { plain, sumValue } from "../../format.js";
+import { day, plain, sumValue } from "../../format.js";
 import { has, inside, t, words } from "../../messages/index.js";
 import { refusedWords } from "./refusals.js";
-import { label, ofWords, shown } from "./words.js";
+import { ofWords, shown } from "./words.js";
 
 /** @typedef {Answer["notes"][number]} Note its numbers, and in `units` what they are in */
 
@@ -24,11 +24,12 @@ function numberWords(note, figure, unit) {
  * @param {any} figure number, word or fields of a chart
  */
 function partWords(note, name, figure) {
-  if (typeof figure === "number") return numberWords(note, figure, note.units?.[name]);
+  if (typeof figure === "number")
+    return name.endsWith("_ms")
+      ? day(figure)
+      : numberWords(note, figure, note.units?.[name]);
   if (Array.isArray(figure))
-    return figure
-      .map((field) => inside(label("chart_" + field).replace(/^.*: /, "")))
-      .join(", ");
+    return figure.map((field) => t("chart." + field)).join(", ");
   return figure === null ? "–" : ofWords(String(figure));
 }
 

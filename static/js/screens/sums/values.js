@@ -2,7 +2,7 @@
 
 import { plain, sumRange, sumValue } from "../../format.js";
 import { nowMs } from "../../parts/source.js";
-import { capital, inside, t } from "../../messages/index.js";
+import { capital, has, inside, t } from "../../messages/index.js";
 import { asUsed } from "./units.js";
 import { isNothing, isWords, ofWords, outLabel, shown } from "./words.js";
 
@@ -27,10 +27,25 @@ function endWords(figure, { ends_unit: unit, as_read: isRule }) {
   return unit || Number.isInteger(figure) ? shown(figure, unit) : plain(figure);
 }
 
+/**
+ * How finely a value is known: from one end of what it may be to the other, in the unit
+ * used. What a rule prints is told as printed.
+ *
+ * @param {SumValue} value
+ */
+function howKnown({ role, low, high, ends_unit: unit }) {
+  if (role === "limit") return null;
+  if (role === "band" || isNothing(low) || isNothing(high)) return { spread: 0 };
+  const [from, to] = [low, high].map((end) => asUsed(end, unit).value);
+  return { spread: Math.abs(to - from) };
+}
+
 /** @param {SumValue} value */
-function pair({ low, high, ends_unit: unit }) {
+function pair(value) {
+  const { low, high, ends_unit: unit } = value;
   const [from, to] = [low, high].map((end) => asUsed(end, unit));
-  const [first, last] = sumRange(from.value, to.value, from.unit, nowMs());
+  const how = howKnown(value);
+  const [first, last] = sumRange(from.value, to.value, from.unit, nowMs(), how);
   return {
     ends: { low: first, high: last },
     isOne: shown(low, unit) === shown(high, unit),
@@ -61,7 +76,9 @@ function estimateWords(value) {
   if (isNothing(high)) return t("sums.at_least", { low: endWords(low, value) });
   if (isNothing(low)) return t("sums.at_most", { high: endWords(high, value) });
   const { ends, isOne } = pair(value);
-  return isOne ? "" : t("sums.between", ends);
+  if (isOne) return "";
+  const own = "sums.range_" + value.range_of;
+  return t(has(own) ? own : "sums.between", ends);
 }
 
 /** @param {SumValue} value */
@@ -110,7 +127,7 @@ function mainWords(value) {
   if (value.unit === "key") return isWords(value.name, value.value);
   if (value.sense) return againstWords(value, value.value);
   if (value.as_read) return sumValue(value.value, value.unit);
-  const text = shown(value.value, value.unit);
+  const text = shown(value.value, value.unit, howKnown(value));
   return value.unit === "pH" ? t("sums.ph", { value: text }) : text;
 }
 

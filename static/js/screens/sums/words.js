@@ -69,10 +69,11 @@ export function isWords(name, word) {
  *
  * @param {number} figure
  * @param {string} unit
+ * @param {?{spread: number}} [how] of one that was worked out, see `sumValue`
  */
-export function shown(figure, unit) {
+export function shown(figure, unit, how = null) {
   const used = asUsed(figure, unit);
-  return sumValue(used.value, used.unit, nowMs());
+  return sumValue(used.value, used.unit, nowMs(), how);
 }
 
 /**
