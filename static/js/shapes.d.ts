@@ -170,6 +170,19 @@ interface BandStage {
   late_s: number;
 }
 
+/**
+ * Where a drawn bar is filled to, and between what: each a share of it [0..1].
+ *
+ * `low_frac` and `high_frac` are the ends of a band, `aim_frac` what is wanted; None
+ * where there is none.
+ */
+interface Bar {
+  at_frac: number;
+  low_frac: number | null;
+  high_frac: number | null;
+  aim_frac: number | null;
+}
+
 type Basis = "memory" | "practice" | "setting" | "typed" | "published";
 
 /** The step that wheels lie in before they ripen, and when they are to. */
@@ -259,6 +272,13 @@ interface BriefStep {
   end_high_ms: number | null;
   timing: Timing;
   stopped_by: string[];
+}
+
+/** The working range of a brine's strength, and where this brine lies in it. */
+interface BrineBand {
+  low_frac: number;
+  high_frac: number;
+  bar: Bar;
 }
 
 /** A make or tank that cannot be shown whole: what is missing and since when. */
@@ -1558,7 +1578,11 @@ interface SumTopic {
   sums: string[];
 }
 
-/** One value of an answer; what a verdict read, and its ends, in `ends_unit`. */
+/**
+ * One value of an answer; what a verdict read, and its ends, in `ends_unit`.
+ *
+ * `bar` where it is drawn: against the least that a rule asks, or in its band.
+ */
 interface SumValue {
   name: string;
   value: any;
@@ -1577,6 +1601,7 @@ interface SumValue {
   called: Called;
   range_of: RangeOf;
   repeats: string | null;
+  bar: Bar | null;
 }
 
 /** A brine tank: what is in it by the account, and what it wants. */
@@ -1593,13 +1618,19 @@ interface Tank {
   water_salt_ratio: WaterSaltRatio;
   loads: TankLoad[];
   wanted_frac: number;
+  band: BrineBand | null;
   salt_to_add_kg: number | null;
   water_to_add_kg: number | null;
   outside: ValueProblem[];
   notes: Keyed[];
 }
 
-/** Wheels in a brine tank; `out_ms` None while they are in it. */
+/**
+ * Wheels in a brine tank; `out_ms` None while they are in it.
+ *
+ * Of those still inside, `time` is how much of their days is over, `uptake` how much
+ * of the salt that they will have taken by then; None where that is not known.
+ */
 interface TankLoad {
   id: string;
   make: string;
@@ -1613,6 +1644,9 @@ interface TankLoad {
   basis: string | null;
   salt_kg: number;
   water_kg: number;
+  salt_due_kg: number | null;
+  time: Bar | null;
+  uptake: Bar | null;
 }
 
 /** The last reading of a tank's strength, as typed too. */

@@ -7,6 +7,7 @@ the wheel's size, else not at all, and then it says so.
 from ..formulas.salt import salting
 from ..formulas.usual import PRESSED_MOISTURE_FRAC
 from ..log.opening import recipe_of
+from ..numbers.share import grown
 from ..recipe.parts import mould_of
 from .account import change
 
@@ -44,6 +45,9 @@ def load_of(entry: "dict[str, Any]") -> "TankLoad":
         "basis": None,
         "salt_kg": 0.0,
         "water_kg": 0.0,
+        "salt_due_kg": None,
+        "time": None,
+        "uptake": None,
     }
 
 
@@ -85,13 +89,42 @@ def book_inside(account: "Tank", makes: "dict[str, State]", at_ms: int) -> None:
             _by_model(account, makes, load, at_ms)
 
 
+def forecast(account: "Tank", makes: "dict[str, State]", now_ms: int) -> None:
+    """Say of the wheels inside how far they have come, in time and in salt.
+
+    Args:
+        account: account of the tank, with what is due when; changed in place.
+        makes: {stream id: State}.
+        now_ms: now, by the server's clock [ms].
+    """
+    for load in account["loads"]:
+        due_ms = load["due_ms"]
+        if load["out_ms"] is not None or due_ms is None or due_ms <= load["in_ms"]:
+            continue
+        load["time"] = grown(now_ms, load["in_ms"], due_ms)
+        given = _given(account, makes, load, due_ms)
+        if given is not None and given["salt_out_kg"] > 0.0:
+            load["salt_due_kg"] = given["salt_out_kg"]
+            load["uptake"] = grown(load["salt_kg"], 0.0, given["salt_out_kg"])
+
+
 def _by_model(
     account: "Tank", makes: "dict[str, State]", load: "TankLoad", at_ms: int
 ) -> None:
-    size = mould_of(recipe_of(makes.get(load["make"])), load["size"])
-    if size is None or not 0.0 < account["salt_frac"] <= 0.27:
+    given = _given(account, makes, load, at_ms)
+    if given is None:
         load["basis"] = "tank.not_known"
         return
+    _book_load(account, load, "tank.model", given["salt_out_kg"], given["water_in_kg"])
+
+
+def _given(
+    account: "Tank", makes: "dict[str, State]", load: "TankLoad", at_ms: int
+) -> "dict[str, float] | None":
+    """Return what a load has taken and given by an instant; None by no model."""
+    size = mould_of(recipe_of(makes.get(load["make"])), load["size"])
+    if size is None or not 0.0 < account["salt_frac"] <= 0.27:
+        return None
     after = salting.wheel_salting(
         (at_ms - load["in_ms"]) / 1000.0,
         size["diameter_m"]["value"],
@@ -101,8 +134,7 @@ def _by_model(
         salting.DIFFUSION_START_M2_S,
         account["water_salt_ratio"]["value"],
     )
-    given = salting.brine_exchange(load["mass_kg"], after)
-    _book_load(account, load, "tank.model", given["salt_out_kg"], given["water_in_kg"])
+    return salting.brine_exchange(load["mass_kg"], after)
 
 
 def _book_load(

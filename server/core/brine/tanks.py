@@ -50,10 +50,12 @@ def tanks(
         "temp_c", "measured" {"value", "at_ms", "id", "typed", "typed_unit"} as it
         was read, or None, "drift_frac" of that measurement against the ledger or
         None, "water_salt_ratio" {"value", "low", "high", "from", "status"},
-        "loads" [Load], "wanted_frac", "salt_to_add_kg" or "water_to_add_kg",
-        "outside" [problem], "notes" [{"key"}]}. Load is {"id", "make", "size",
-        "wheels", "mass_kg", "in_ms", "due_ms", "out_ms", "out_kg", "basis",
-        "salt_kg" taken up and "water_kg" given back so far}.
+        "loads" [Load], "wanted_frac", "band" {"low_frac", "high_frac", "bar"} of the
+        strength or None, "salt_to_add_kg" or "water_to_add_kg", "outside" [problem],
+        "notes" [{"key"}]}. Load is {"id", "make", "size", "wheels", "mass_kg",
+        "in_ms", "due_ms", "out_ms", "out_kg", "basis", "salt_kg" taken up and
+        "water_kg" given back so far, "salt_due_kg" when it is due, "time" and
+        "uptake" as bars}.
     """
     accounts: "list[Tank]" = []
     for stream in sorted(makes):
@@ -85,6 +87,7 @@ def _tank(
         "water_salt_ratio": _ratio(state),
         "loads": [],
         "wanted_frac": USUAL_SALT_FRAC,
+        "band": None,
         "salt_to_add_kg": None,
         "water_to_add_kg": None,
         "outside": [],

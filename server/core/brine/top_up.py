@@ -2,12 +2,15 @@
 
 from ..formulas.salt import brine_tank
 from ..numbers.refused import Refused
+from ..numbers.share import banded
 from .account import cannot_be
 from .amounts import USUAL_TEMP_C
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from server.shapes.core.brine import Tank
+    from typing import Any
+
+    from server.shapes.core.brine import BrineBand, Tank
     from server.shapes.core.state import Rules
 
 USUAL_SALT_FRAC = 0.20  # where the read working range begins
@@ -32,5 +35,18 @@ def top_up(account: "Tank", wanted_frac: float, rules: "Rules") -> None:
         rule = rules.get("brine")
         if rule is not None:
             account["outside"] = brine_tank.check_brine(now, temp_c, rule["limits"])
+            account["band"] = _band(now, wanted, rule["limits"])
     except Refused as refusal:
         account["notes"].append(cannot_be(refusal))
+
+
+def _band(now: float, wanted: float, limits: "dict[str, Any]") -> "BrineBand | None":
+    ends = [limits.get(name) for name in ("salt_min_frac", "salt_max_frac")]
+    if any(end is None or end["status"] == "memory" for end in ends):
+        return None
+    low, high = [end["value"] for end in ends]
+    return {
+        "low_frac": low,
+        "high_frac": high,
+        "bar": banded(now, low, high, wanted),
+    }

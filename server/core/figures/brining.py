@@ -32,6 +32,7 @@ def wants(desk: "Desk", account: "Tank", now_ms: int) -> None:
         now_ms: now, by the server's clock [ms].
     """
     # Loaded with the cellar: the board asks when wheels come out, and no more.
+    from ..brine.loads import forecast
     from ..brine.top_up import USUAL_SALT_FRAC, top_up
 
     due_ms = {
@@ -43,6 +44,7 @@ def wants(desk: "Desk", account: "Tank", now_ms: int) -> None:
     wanted = _wanted_frac(desk, account, now_ms)
     frac = USUAL_SALT_FRAC if wanted is None else wanted
     top_up(account, frac, desk.get("rules") or {})
+    forecast(account, desk["makes"], now_ms)
 
 
 def load_due_ms(desk: "Desk", entry: "Entry", now_ms: int) -> "int | None":

@@ -10,6 +10,7 @@ The ends of a value mean one of three things, by its role:
 A verdict is a word: its ends bound what was read, which stands beside them.
 """
 
+from ..numbers.share import banded, grown
 from ..units.notes import with_units
 
 TYPE_CHECKING = False
@@ -18,7 +19,7 @@ if TYPE_CHECKING:
     from typing import Any
 
     from server.shapes.core.sums import RestsOn, SumValue
-    from server.shapes.core.words import Keyed
+    from server.shapes.core.words import Bar, Keyed
     from server.shapes.core.worked import Inputs, Worked, WorkedValue
 
 
@@ -129,7 +130,8 @@ def declared(
     Returns:
         Each value with "unit", "ends_unit", "role", "headline", "sense",
         "called", "range_of"; "as_read" where its figures are never shown in another
-        unit; "repeats", the name of the value that tells the same, or None.
+        unit; "repeats", the name of the value that tells the same, or None; "bar",
+        where it lies between its ends, or None where none is drawn.
 
     Raises:
         KeyError: a value that no output declares, or that is of something that
@@ -148,7 +150,26 @@ def declared(
         told["repeats"] = said["told_by"] if said["told_by"] in names else None
         for name in ("role", "sense", "called", "range_of"):
             told[name] = said[name]
+        told["bar"] = _bar(told)
     return values
+
+
+def _bar(told: "dict[str, Any]") -> "Bar | None":
+    """Return the bar of a number in its band, or on its way to what a rule asks."""
+    amount, low, high = told["value"], told["low"], told["high"]
+    if told["unit"] != told["ends_unit"] or not (
+        _is_number(amount) and _is_number(low)
+    ):
+        return None
+    if told["role"] == "band" and _is_number(high) and high > low:
+        return banded(amount, low, high)
+    if told["role"] == "limit" and high is None and low > 0:
+        return grown(amount, 0.0, low)
+    return None
+
+
+def _is_number(amount: "object") -> bool:
+    return isinstance(amount, (int, float)) and not isinstance(amount, bool)
 
 
 def _unit(unit: "str | dict[str, str]", of: "str | None", taken: "Inputs") -> str:

@@ -2,7 +2,7 @@
 
 from typing import TypedDict
 
-from server.shapes.core.words import Keyed, ValueProblem
+from server.shapes.core.words import Bar, Keyed, ValueProblem
 
 _From = TypedDict("_From", {"from": str})
 
@@ -26,8 +26,20 @@ class WaterSaltRatio(_From):
     status: str
 
 
+class BrineBand(TypedDict):
+    """The working range of a brine's strength, and where this brine lies in it."""
+
+    low_frac: float
+    high_frac: float
+    bar: Bar
+
+
 class TankLoad(TypedDict):
-    """Wheels in a brine tank; `out_ms` None while they are in it."""
+    """Wheels in a brine tank; `out_ms` None while they are in it.
+
+    Of those still inside, `time` is how much of their days is over, `uptake` how much
+    of the salt that they will have taken by then; None where that is not known.
+    """
 
     id: str
     make: str
@@ -41,6 +53,9 @@ class TankLoad(TypedDict):
     basis: str | None
     salt_kg: float
     water_kg: float
+    salt_due_kg: float | None
+    time: Bar | None
+    uptake: Bar | None
 
 
 class Tank(TypedDict):
@@ -58,6 +73,7 @@ class Tank(TypedDict):
     water_salt_ratio: WaterSaltRatio
     loads: list[TankLoad]
     wanted_frac: float
+    band: BrineBand | None
     salt_to_add_kg: float | None
     water_to_add_kg: float | None
     outside: list[ValueProblem]

@@ -2,7 +2,7 @@
 
 from typing import Any, Literal, NotRequired, TypedDict
 
-from server.shapes.core.words import Keyed, RangeOf, SumProblem, ValueProblem
+from server.shapes.core.words import Bar, Keyed, RangeOf, SumProblem, ValueProblem
 
 _From = TypedDict("_From", {"from": str})
 
@@ -80,7 +80,10 @@ class SumRow(TypedDict):
 
 
 class SumValue(TypedDict):
-    """One value of an answer; what a verdict read, and its ends, in `ends_unit`."""
+    """One value of an answer; what a verdict read, and its ends, in `ends_unit`.
+
+    `bar` where it is drawn: against the least that a rule asks, or in its band.
+    """
 
     name: str
     value: Any
@@ -99,6 +102,7 @@ class SumValue(TypedDict):
     called: Called
     range_of: RangeOf
     repeats: str | None
+    bar: Bar | None
 
 
 class RestsOn(_From):

@@ -80,3 +80,16 @@ class ReadingLast(LastValue):
     """The last reading of a step."""
 
     id: str
+
+
+class Bar(TypedDict):
+    """Where a drawn bar is filled to, and between what: each a share of it [0..1].
+
+    `low_frac` and `high_frac` are the ends of a band, `aim_frac` what is wanted; None
+    where there is none.
+    """
+
+    at_frac: float
+    low_frac: float | None
+    high_frac: float | None
+    aim_frac: float | None

@@ -98,8 +98,62 @@ def test_wheels_nobody_knows_the_size_of_are_left_out_and_told(ask):
     tank = Tank()
     tank.load(1, 14.0)
     found = tank_of(ask, tank.events, DAY)
-    assert found["loads"][0]["basis"] == "tank.not_known"
+    (load,) = found["loads"]
+    assert load["basis"] == "tank.not_known"
     assert found["salt_kg"] == pytest.approx(100)
+    # How long they are in is known all the same; one minute of the day is not over.
+    assert load["time"]["at_frac"] == pytest.approx((DAY - 1) / DAY)
+    assert (load["uptake"], load["salt_due_kg"]) == (None, None)
+
+
+def test_wheels_inside_have_come_so_far_in_time_and_in_salt(ask):
+    tank = Tank()
+    tank.load(0, 14.0)
+    events = [*tank.events, Phone().opened()]
+
+    def load_at(minute):
+        return tank_of(ask, events, minute)["loads"][0]
+
+    early, half, whole, after = [
+        load_at(minute) for minute in (0, DAY / 2, DAY, 2 * DAY)
+    ]
+    assert half["time"]["at_frac"] == pytest.approx(0.5)
+    assert whole["time"]["at_frac"] == after["time"]["at_frac"] == 1.0
+    assert (early["time"]["at_frac"], early["uptake"]["at_frac"]) == (0.0, 0.0)
+    # Salt goes in by the root of time at first: after half of it more than half.
+    assert 0.6 < half["uptake"]["at_frac"] < 0.8
+    # The brine is a little weaker by then, so the forecast is not met to the gram.
+    assert whole["salt_kg"] == pytest.approx(early["salt_due_kg"], rel=0.05)
+    assert whole["uptake"]["at_frac"] > 0.95
+
+
+def test_what_is_taken_out_is_on_no_way_any_more(ask):
+    tank = Tank()
+    load = tank.load(1, 100.0)
+    tank.add("tank_unloaded", 60, load=load["id"], mass_kg=98.0)
+    (gone,) = tank_of(ask, tank.events, 90)["loads"]
+    assert (gone["time"], gone["uptake"]) == (None, None)
+
+
+def test_a_strength_lies_in_the_working_range_of_the_rule(ask):
+    tank = Tank()
+    tank.measured(30, 0.195)
+    band = tank_of(ask, tank.events, 60)["band"]
+    assert (band["low_frac"], band["high_frac"]) == (0.16, 0.23)
+    # 16 to 23 %: half way between them is half of the bar; 20 % is 11 of its 21.
+    assert band["bar"]["at_frac"] == pytest.approx(0.5)
+    assert band["bar"]["aim_frac"] == pytest.approx(11 / 21)
+
+
+@pytest.mark.parametrize("rule", ["none", "from memory"])
+def test_no_band_is_drawn_that_no_rule_gives(ask, rule):
+    rules = {}
+    if rule == "from memory":
+        rules = {"brine": copy.deepcopy(BRINE)}
+        rules["brine"]["limits"]["salt_max_frac"]["status"] = "memory"
+    calls = (("set_rules", rules), ("take", Tank().events))
+    (found,) = ask.desk(*calls, ("tanks", at(10)))[2]
+    assert found["band"] is None
 
 
 def test_a_measurement_is_believed_and_its_drift_kept(ask):

@@ -95,6 +95,33 @@ def test_a_wanted_band_is_no_uncertainty(core):
     }
 
 
+@pytest.mark.parametrize(
+    ("role", "told", "at"),
+    [
+        ("band", (30.0, 21.0, 60.0), 1 / 3 + 9 / 39 / 3),  # 9 of 39 days into it
+        ("band", (30.0, 21.0, None), None),  # no band with one end
+        ("band", (30.0, 21.0, 21.0), None),
+        ("limit", (15.0, 60.0, None), 0.25),  # of the least that is asked
+        ("limit", (15.0, None, 60.0), None),  # not to be passed: nothing grows to it
+        ("limit", (None, 60.0, None), None),
+        ("estimate", (30.0, 21.0, 60.0), None),
+    ],
+)
+def test_a_bar_is_drawn_in_a_band_and_towards_a_least(core, role, told, at):
+    row = outputs.output("days", "d", role)
+    given = outputs.value("days", *told)
+    (found,) = core("sums.outputs", "declared", [given], [row], {"typed": {}})
+    drawn = found["bar"] and found["bar"]["at_frac"]
+    assert drawn == (None if at is None else pytest.approx(at))
+
+
+def test_ends_in_another_unit_draw_no_bar():
+    row = outputs.output("verdict", "key", "limit", ends="d")
+    given = outputs.value("verdict", "meets", 60.0)
+    (found,) = outputs.declared([given], [row], {"typed": {}})
+    assert found["bar"] is None
+
+
 def test_of_several_targets_the_next_one_stands_first(core):
     known = {
         "targets": {

@@ -49,6 +49,14 @@ def test_days_still_to_hold_and_the_first_day_that_may_meet_the_rule(core):
     assert rows["first_met_ms"] == 1764000000000 + 60 * 86400000
 
 
+def test_days_that_count_are_drawn_on_their_way_to_the_days_asked(core):
+    given = {"store_thermometer": "F", "curing_temps": days(15, 50)}
+    found = values(core, "curing_days", given, ["us_curing"])
+    assert found[("counted_days", None)]["bar"]["at_frac"] == pytest.approx(15 / 60)
+    assert found[("below_days", None)]["bar"] is None  # nothing to come to
+    assert found[("verdict", "unpasteurised_60_days")]["bar"] is None
+
+
 def test_a_hold_that_is_met_names_no_day(core):
     given = {"store_thermometer": "F", "curing_temps": days(60, 50)}
     found = values(core, "curing_days", given, ["us_curing"])
