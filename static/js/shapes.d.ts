@@ -173,14 +173,15 @@ interface BandStage {
 /**
  * Where a drawn bar is filled to, and between what: each a share of it [0..1].
  *
- * `low_frac` and `high_frac` are the ends of a band, `aim_frac` what is wanted; None
- * where there is none.
+ * `low_frac` and `high_frac` are the ends of a band, `aim_frac` what is wanted, `side`
+ * where the value lies against the band; None where there is none.
  */
 interface Bar {
   at_frac: number;
   low_frac: number | null;
   high_frac: number | null;
   aim_frac: number | null;
+  side: Side | null;
 }
 
 type Basis = "memory" | "practice" | "setting" | "typed" | "published";
@@ -1407,6 +1408,8 @@ interface Shown {
   typed: number | null;
   unit: string;
 }
+
+type Side = "below" | "within" | "above";
 
 /** One sign of a hazard, which the page draws. */
 interface Sign {

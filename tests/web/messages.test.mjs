@@ -29,6 +29,7 @@ const SHARED = {
     "Note",
     "Notes",
     "note",
+    "Version",
     "Version {n}",
     "Source",
     "Sources",

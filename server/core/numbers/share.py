@@ -8,7 +8,7 @@ from .bounds import require_above, require_number
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from server.shapes.core.words import Bar
+    from server.shapes.core.words import Bar, Side
 
 
 def share_frac(value: float, start: float, end: float) -> float:
@@ -55,6 +55,7 @@ def grown(value: float, start: float, end: float) -> "Bar":
         "low_frac": None,
         "high_frac": None,
         "aim_frac": None,
+        "side": None,
     }
 
 
@@ -77,9 +78,11 @@ def banded(value: float, low: float, high: float, aim: "float | None" = None) ->
     """
     width = high - low
     start, end = low - width, high + width
+    side: "Side" = "below" if value < low else "above" if value > high else "within"
     return {
         "at_frac": share_frac(value, start, end),
         "low_frac": 1.0 / 3.0,
         "high_frac": 2.0 / 3.0,
         "aim_frac": None if aim is None else share_frac(aim, start, end),
+        "side": side,
     }

@@ -82,14 +82,18 @@ class ReadingLast(LastValue):
     id: str
 
 
+Side = Literal["below", "within", "above"]
+
+
 class Bar(TypedDict):
     """Where a drawn bar is filled to, and between what: each a share of it [0..1].
 
-    `low_frac` and `high_frac` are the ends of a band, `aim_frac` what is wanted; None
-    where there is none.
+    `low_frac` and `high_frac` are the ends of a band, `aim_frac` what is wanted, `side`
+    where the value lies against the band; None where there is none.
     """
 
     at_frac: float
     low_frac: float | None
     high_frac: float | None
     aim_frac: float | None
+    side: Side | None

@@ -22,23 +22,29 @@ def test_a_share_is_how_much_of_the_way_is_behind(core, value, start, end, share
 
 def test_what_grows_has_no_band(core):
     bar = core("numbers.share", "grown", 15.0, 0.0, 60.0)
-    wanted = {"at_frac": 0.25, "low_frac": None, "high_frac": None, "aim_frac": None}
-    assert bar == wanted
+    assert bar == {
+        "at_frac": 0.25,
+        "low_frac": None,
+        "high_frac": None,
+        "aim_frac": None,
+        "side": None,
+    }
 
 
 @pytest.mark.parametrize(
-    ("value", "at"),
+    ("value", "at", "side"),
     [
-        (30.0, 1 / 3),  # on the low end
-        (32.0, 2 / 3),
-        (31.0, 1 / 2),
-        (28.0, 0.0),  # a whole band below: the edge of the bar
-        (29.0, 1 / 6),
-        (40.0, 1.0),  # far above stays at the edge
+        (30.0, 1 / 3, "within"),  # on the low end
+        (32.0, 2 / 3, "within"),
+        (31.0, 1 / 2, "within"),
+        (28.0, 0.0, "below"),  # a whole band below: the edge of the bar
+        (29.0, 1 / 6, "below"),
+        (40.0, 1.0, "above"),  # far above stays at the edge
     ],
 )
-def test_a_band_is_the_middle_third_of_its_bar(core, value, at):
+def test_a_band_is_the_middle_third_of_its_bar(core, value, at, side):
     bar = core("numbers.share", "banded", value, 30.0, 32.0, 31.5)
+    assert bar.pop("side") == side
     # 31.5 lies at 3.5 of the 6 from 28 to 34.
     wanted = {"at_frac": at, "low_frac": 1 / 3, "high_frac": 2 / 3, "aim_frac": 7 / 12}
     assert bar == pytest.approx(wanted, abs=1e-12)

@@ -6,6 +6,7 @@ import { CAUTIONS } from "./cautions.js";
 import { CERTIFICATE } from "./certificate.js";
 import { DEVICE } from "./device.js";
 import { EQUIPMENT } from "./equipment.js";
+import { FACTS } from "./facts.js";
 import { HOLD } from "./hold.js";
 import { LIVE } from "./live.js";
 import { MILK } from "./milk.js";
@@ -29,6 +30,7 @@ export const TEXTS = {
   ...CERTIFICATE,
   ...DEVICE,
   ...EQUIPMENT,
+  ...FACTS,
   ...HOLD,
   ...LIVE,
   ...MILK,

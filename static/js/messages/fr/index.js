@@ -6,6 +6,7 @@ import { CAUTIONS } from "./cautions.js";
 import { CERTIFICATE } from "./certificate.js";
 import { DOSES } from "./doses.js";
 import { EQUIPMENT } from "./equipment.js";
+import { FACTS } from "./facts.js";
 import { FIRST } from "./first.js";
 import { HANDS } from "./hands.js";
 import { HOLD } from "./hold.js";
@@ -29,6 +30,7 @@ export const TEXTS = {
   ...CERTIFICATE,
   ...DOSES,
   ...EQUIPMENT,
+  ...FACTS,
   ...FIRST,
   ...HANDS,
   ...HOLD,

@@ -1,6 +1,9 @@
 import { useState } from "preact/hooks";
+import { Empty } from "../../parts/empty.js";
+import { Facts } from "../../parts/facts.js";
 import { html } from "../../parts/html.js";
 import { Row, Sheet } from "../../parts/sheet.js";
+import { Table } from "../../parts/table.js";
 import { TextField } from "../../parts/text-field.js";
 import { may } from "../../parts/people-names.js";
 import {
@@ -22,6 +25,7 @@ import { noteWords } from "../sums/notes.js";
 import { ageingMakes, useAgeing, useAgeingOf } from "./asked.js";
 
 /** @import { Ageing } from "./asked.js" */
+/** @import { FactRow } from "../../parts/facts.js" */
 
 /**
  * @param {Answer | undefined} answer
@@ -38,97 +42,132 @@ function sizesOf(view) {
   );
 }
 
+/** @param {Answer[]} sums */
+function daysOf(sums) {
+  return sums.find((sum) => sum.key === "curing_days");
+}
+
 /**
- * How far the days of one make have come that count, in words.
+ * How far the days of one make have come that count, as labels and values.
  *
  * @param {Answer[]} sums
+ * @returns {FactRow[]}
  */
-export function curingWords(sums) {
-  const answer = sums.find((sum) => sum.key === "curing_days");
-  if (valueOf(answer, "verdict")?.value === "not_asked") return [t("store.not_asked")];
+export function curingRows(sums) {
+  const answer = daysOf(sums);
+  const label = t("fact.curing");
+  if (valueOf(answer, "verdict")?.value === "not_asked")
+    return [[label, t("store.not_asked"), { isLong: true }]];
   const counted = valueOf(answer, "counted_days");
-  if (!counted) return [t("store.counted_none")];
-  const cold = valueOf(answer, "below_days");
-  const unknown = valueOf(answer, "unknown_days");
+  if (!counted) return [[label, t("store.counted_none"), { isLong: true }]];
+  const some = (/** @type {string} */ name) => {
+    const days = valueOf(answer, name)?.value;
+    return days > 0 ? number(days, 1) : null;
+  };
   const first = valueOf(answer, "first_met_ms");
+  const n = number(counted.value, 1);
   return [
-    t("store.counted", {
-      counted: number(counted.value, 1),
-      needed: plain(counted.low),
-    }),
-    cold && cold.value > 0 ? t("store.cold", { n: number(cold.value, 1) }) : "",
-    unknown && unknown.value > 0
-      ? t("store.unknown", { n: number(unknown.value, 1) })
-      : "",
-    first ? t("store.first_day", { day: day(first.value) }) : "",
-  ].filter(Boolean);
+    [label, t("fact.of_all", { n, all: plain(counted.low) }), { bar: counted.bar }],
+    [t("fact.cold_days"), some("below_days")],
+    [t("fact.unknown_days"), some("unknown_days")],
+    [t("fact.first_day"), first && day(first.value)],
+  ];
 }
 
 /**
+ * The weight that wheels of each size have lost, by its key.
+ *
  * @param {Answer[]} sums
- * @param {Record<string, string>} sizes
+ * @returns {Record<string, string>}
  */
-function lostWords(sums, sizes) {
-  return sums
-    .filter((answer) => answer.key === "weight_loss" && answer.values.length)
-    .map((answer) => {
-      const lost = sumValue(valueOf(answer, "loss_frac")?.value, "fraction");
-      const size = sizes[answer.of ?? ""];
-      return `${size ? inside(size) + " " : ""}${t("store.lost", { value: lost })}`;
-    });
+function lostOf(sums) {
+  const weighed = sums.filter(
+    (answer) => answer.key === "weight_loss" && answer.values.length,
+  );
+  return Object.fromEntries(
+    weighed.map((answer) => [
+      answer.of ?? "",
+      sumValue(valueOf(answer, "loss_frac")?.value, "fraction"),
+    ]),
+  );
 }
 
-/** @param {Step} step */
-function lastWords(step) {
-  const last = (/** @type {string} */ name) =>
-    step.readings?.find((reading) => reading.quantity === name)?.last ??
-    step.targets?.find((target) => target.quantity === name)?.last;
-  const temp = last("store_temp_c");
-  const humidity = last("store_humidity_frac");
+/**
+ * @param {Step} step
+ * @returns {FactRow[]}
+ */
+function airRows(step) {
+  const last = (/** @type {string} */ name) => {
+    const told =
+      step.readings?.find((reading) => reading.quantity === name)?.last ??
+      step.targets?.find((target) => target.quantity === name)?.last;
+    return told ? quantity(name, told.value) : null;
+  };
   return [
-    temp ? t("store.temp_last", { value: quantity("store_temp_c", temp.value) }) : "",
-    humidity
-      ? t("store.humidity_last", {
-          value: quantity("store_humidity_frac", humidity.value),
-        })
-      : "",
-  ].filter(Boolean);
+    [t("fact.store_temp"), last("store_temp_c")],
+    [t("fact.humidity"), last("store_humidity_frac")],
+  ];
 }
 
 // So many are told in full; older makes are a line each until they are opened.
 const TOLD = 8;
 
-/** @param {View} view */
-function wheelWords(view) {
-  const some = view.make.moulds.filter((mould) => mould.moulded > 0);
-  return some.map((mould) =>
-    t("store.wheels", { n: count(mould.moulded), size: own(mould.title) }),
-  );
+/** @param {Pick<View, "make">} view */
+function mouldsOf({ make }) {
+  return make.moulds.filter((mould) => mould.moulded > 0);
 }
 
 /**
- * What the wheels lie in before they ripen, and when they are to, in words.
+ * What the wheels lie in before they ripen, and when they are to.
  *
  * @param {Pick<View, "make" | "steps">} view
+ * @returns {FactRow[]}
  */
-export function beforeWords({ make, steps }) {
+export function beforeRows({ make, steps }) {
   const before = make.before_store;
   if (!before) return [];
   const title = own(steps.find((step) => step.key === before.step)?.title);
-  return [t("store.before", { step: title, at: clockDay(before.begins_ms, nowMs()) })];
+  return [
+    [t("fact.now"), title],
+    [t("fact.ripens"), clockDay(before.begins_ms, nowMs())],
+  ];
 }
 
-/** @param {Ageing | null | undefined} ageing */
-function detailOf(ageing) {
-  if (!ageing) return "";
-  const { view, step, sums } = ageing;
+/**
+ * @param {Ageing} ageing
+ * @returns {FactRow[]}
+ */
+function rowsOf({ view, step, sums }) {
+  const lost = lostOf(sums);
+  const sizes = sizesOf(view);
+  const wheels = mouldsOf(view).map((mould) => [
+    own(mould.title),
+    count(mould.moulded),
+  ]);
   return [
-    ...wheelWords(view),
-    ...beforeWords(view),
-    ...curingWords(sums),
-    ...lastWords(step),
-    ...lostWords(sums, sizesOf(view)),
-  ].join(" · ");
+    .../** @type {FactRow[]} */ (wheels),
+    ...beforeRows(view),
+    ...curingRows(sums),
+    ...airRows(step),
+    .../** @type {FactRow[]} */ (
+      Object.keys(lost).map((size) => [
+        sizes[size] ? t("fact.lost_of", { size: inside(sizes[size]) }) : t("fact.lost"),
+        lost[size],
+      ])
+    ),
+  ];
+}
+
+/** @param {{make: MakeSummary, ageing?: Ageing | null, isTold: boolean}} props */
+function MakeRow({ make, ageing, isTold }) {
+  const rows = isTold
+    ? ageing
+      ? rowsOf(ageing)
+      : []
+    : [[t("fact.opened"), day(make.opened_ms)]];
+  const detail = html`<${Facts} isInKey rows=${[[t("fact.batch"), make.batch], ...rows]} />
+    ${isTold && !ageing ? t("sums.working") : null}`;
+  return html`<${Row} title=${make.name} detail=${detail} onTap=${() => go("store", "make", make.id)} />`;
 }
 
 /**
@@ -152,15 +191,14 @@ export function AgeingList() {
   return html`<section class="block"><h2>${t("store.ageing")}</h2>
     ${problem ? html`<p class="is-bad" role="alert">${t("sums.failed", { why: problem })}</p>` : null}
     ${makes.length > TOLD ? html`<${TextField} label=${t("store.search")} hint=${t("store.search_hint")} value=${search} onInput=${setSearch} longest=${40} />` : null}
-    ${makes.length ? (shown.length ? null : html`<p role="status">${t("store.search_none")}</p>`) : html`<p role="status">${t(board.value ? "store.ageing_none" : "sums.working")}</p>`}
+    ${makes.length && !shown.length ? html`<p role="status">${t("store.search_none")}</p>` : null}
+    ${makes.length ? null : board.value ? html`<${Empty} says=${t("store.ageing_none")} does=${t("empty.to_now")} onTap=${() => go("now")} />` : html`<p role="status">${t("sums.working")}</p>`}
     <div class="rows">${shown.map((make, index) =>
       known[make.id] === null
         ? null
-        : html`<${Row} key=${make.id} title=${`${make.name} · ${make.batch}`}
-      detail=${index < TOLD ? detailOf(known[make.id]) || t("sums.working") : day(make.opened_ms)}
-      onTap=${() => go("store", "make", make.id)} />`,
+        : html`<${MakeRow} key=${make.id} make=${make} ageing=${known[make.id]} isTold=${index < TOLD} />`,
     )}</div>
-    <p class="quiet">${t("store.curing_for")}</p></section>`;
+    ${makes.length ? html`<p class="quiet">${t("store.curing_for")}</p>` : null}</section>`;
 }
 
 /** @param {{make: string, sizes: Record<string, string>}} props */
@@ -180,6 +218,23 @@ function Readings({ make, sizes }) {
       ${Object.keys(sizes).flatMap((size) => LAB.map((name) => row(name, size)))}${LAB_MAKE.map((name) => row(name))}</div></section>`;
 }
 
+/** @param {{view: View, sums: Answer[]}} props */
+function Wheels({ view, sums }) {
+  const moulds = mouldsOf(view);
+  const lost = lostOf(sums);
+  if (!moulds.length) return null;
+  const columns = [
+    { title: t("fact.size") },
+    { title: t("fact.wheels"), isNumber: true },
+    { title: t("fact.lost"), isNumber: true },
+  ];
+  const rows = moulds.map((mould) => ({
+    key: mould.size,
+    cells: [own(mould.title), count(mould.moulded), lost[mould.size] ?? "–"],
+  }));
+  return html`<div class="told"><${Table} caption=${t("fact.wheels")} columns=${columns} rows=${rows} /></div>`;
+}
+
 /** @param {{ageing: Ageing, rest: string[]}} props */
 function AgeingMake({ ageing, rest }) {
   const { view, step } = ageing;
@@ -195,13 +250,18 @@ function AgeingMake({ ageing, rest }) {
     return html`<${StepSumSheet} make=${make} shown=${view} step=${step} sums=${sums} name=${arg} of=${of} input=${input} onBack=${onBack}
       onInput=${(/** @type {string | null} */ next) => (next ? go("store", "make", make, "sum", arg, of, next) : swap("store", "make", make, "sum", arg, of))} />`;
   }
-  const curing = sums.find((answer) => answer.key === "curing_days");
-  const wheels = wheelWords(view);
-  return html`<${Sheet} title=${`${view.make.name} · ${view.make.batch}`} onBack=${() => swap("store")}>
+  const rows = [
+    [t("fact.batch"), view.make.batch],
+    ...beforeRows(view),
+    ...curingRows(sums),
+    ...airRows(step),
+  ];
+  return html`<${Sheet} title=${view.make.name} onBack=${() => swap("store")}>
     <div class="columns"><div class="column">
-      <section class="sum-answer">${wheels.length ? html`<p class="lead">${wheels.join(", ")}</p>` : null}${beforeWords(view).map((text) => html`<p key=${text} class="lead">${text}</p>`)}${curingWords(sums).map((text, index) => html`<p key=${text} class=${index === 0 ? "lead" : ""}>${text}</p>`)}
-        ${(curing?.notes ?? []).map((note) => html`<p key=${note.key} class="quiet">${noteWords(note)}</p>`)}
+      <section class="told"><${Facts} rows=${rows} />
+        ${(daysOf(sums)?.notes ?? []).map((note) => html`<p key=${note.key} class="quiet">${noteWords(note)}</p>`)}
         <p class="quiet">${t("store.curing_for")}</p></section>
+      <${Wheels} view=${view} sums=${sums} />
       <h2>${t("store.sums")}</h2>
       <${SumLines} sums=${sums} step=${step} names=${namesOf(view)} onOpen=${(/** @type {Answer} */ answer) => go("store", "make", make, "sum", answer.key, answer.of ?? "-")} />
     </div><div class="column">

@@ -1,11 +1,15 @@
 import { useEffect, useState } from "preact/hooks";
+import { Empty } from "../../parts/empty.js";
+import { Facts } from "../../parts/facts.js";
 import { html } from "../../parts/html.js";
 import { Row, Sheet } from "../../parts/sheet.js";
 import { Tap } from "../../parts/tap.js";
 import { act } from "../../parts/acts.js";
+import { may } from "../../parts/people-names.js";
 import { ask, board, nowMs } from "../../parts/source.js";
 import { clockDay, count, plain, typedValue, unitName } from "../../format.js";
 import { inside, own, t } from "../../messages/index.js";
+import { go } from "../../router.js";
 import { draftOf, keepDraft } from "../sums/given.js";
 import { AmountPad, CountPad, typedData } from "./pads.js";
 
@@ -29,10 +33,18 @@ function Which({ onChoose, onBack }) {
   const makes = (board.value?.makes ?? []).filter((make) => make.can_brine);
   return html`<${Sheet} title=${t("store.load_which")} onBack=${onBack}>
     <div class="rows">${makes.map(
-      (make) => html`<${Row} key=${make.id} title=${`${make.name} · ${make.batch}`}
-      detail=${clockDay(make.opened_ms, nowMs())} onTap=${() => onChoose(make)} />`,
+      (make) => html`<${Row} key=${make.id} title=${make.name}
+      detail=${html`<${Facts} isInKey rows=${madeRows(make)} />`} onTap=${() => onChoose(make)} />`,
     )}</div>
-    ${makes.length ? null : html`<p class="lead">${t("store.load_no_makes")}</p>`}</${Sheet}>`;
+    ${makes.length ? null : html`<${Empty} says=${t("store.load_no_makes")} does=${may("make_opened") && t("empty.start")} onTap=${() => go("new")} />`}</${Sheet}>`;
+}
+
+/** @param {MakeSummary} make */
+function madeRows(make) {
+  return [
+    [t("fact.batch"), make.batch],
+    [t("fact.opened"), clockDay(make.opened_ms, nowMs())],
+  ];
 }
 
 /**
@@ -107,8 +119,11 @@ export function LoadSheet({ tank, onBack }) {
   };
   return html`<${Sheet} title=${t("store.load_wheels")} onBack=${back("days")}
     foot=${html`<${Tap} class="primary" onTap=${save}>${t("store.load_do")}</${Tap}>`}>
-    <ul class="facts"><li><span>${t("nav.make")}</span><b>${make.name} · ${make.batch}</b></li>
-      <li><span>${size}</span><b>${count(wheels)} ${t("mould.wheels")}</b></li>
-      <li><span>${t("store.load_mass")}</span><b>${typedValue(mass.typed, mass.unit)}</b></li>
-      <li><span>${t("store.load_days")}</span><b>${plain(days)}</b></li></ul></${Sheet}>`;
+    <div class="told"><${Facts} rows=${[
+      [t("fact.make"), make.name],
+      [t("fact.batch"), make.batch],
+      [size, count(wheels)],
+      [t("fact.mass"), typedValue(mass.typed, mass.unit)],
+      [t("store.load_days"), plain(days)],
+    ]} /></div></${Sheet}>`;
 }

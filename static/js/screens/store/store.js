@@ -1,8 +1,10 @@
+import { Empty } from "../../parts/empty.js";
+import { Facts } from "../../parts/facts.js";
 import { html } from "../../parts/html.js";
 import { Row, Sheet } from "../../parts/sheet.js";
 import { may } from "../../parts/people-names.js";
-import { amount, quantity } from "../../format.js";
-import { t, tn } from "../../messages/index.js";
+import { amount, count, quantity } from "../../format.js";
+import { t } from "../../messages/index.js";
 import { go, swap } from "../../router.js";
 import { AgeingList, AgeingScreen } from "./ageing.js";
 import { useTanks } from "./asked.js";
@@ -12,18 +14,32 @@ import { TankScreen } from "./tank.js";
 /** @param {{tank: Tank}} props */
 function TankRow({ tank }) {
   const inside = tank.loads.filter((load) => load.out_ms === null).length;
-  return html`<${Row} title=${tank.name} detail=${inside ? tn("store.inside", inside) : t("store.no_loads")}
-    side=${t("store.tank_line", { kg: amount(tank.mass_kg, "kg"), salt: quantity("brine_salt_frac", tank.salt_frac) })}
+  const rows = [
+    [
+      t("store.expected"),
+      quantity("brine_salt_frac", tank.salt_frac),
+      { bar: tank.band?.bar },
+    ],
+    [t("fact.brine"), amount(tank.mass_kg, "kg")],
+    [t("fact.loads"), inside ? count(inside) : t("store.no_loads")],
+  ];
+  return html`<${Row} title=${tank.name} detail=${html`<${Facts} isInKey rows=${rows} />`}
     onTap=${() => go("store", "tank", tank.id)} />`;
 }
 
 /** @param {{tanks: Tank[] | null, problem: string}} props */
 function Tanks({ tanks, problem }) {
+  const open = may("tank_opened") ? () => go("store", "new") : undefined;
   return html`<section class="block"><h2>${t("store.tanks")}</h2>
     ${problem ? html`<p class="is-bad" role="alert">${t("sums.failed", { why: problem })}</p>` : null}
-    ${tanks === null ? html`<p role="status">${t("store.loading")}</p>` : tanks.length ? null : html`<p>${t("store.no_tanks")}</p>`}
-    <div class="rows">${(tanks ?? []).map((tank) => html`<${TankRow} key=${tank.id} tank=${tank} />`)}</div>
-    ${may("tank_opened") ? html`<div class="rows rows-apart"><${Row} title=${t("store.open_tank")} onTap=${() => go("store", "new")} /></div>` : null}
+    ${tanks === null ? html`<p role="status">${t("store.loading")}</p>` : null}
+    ${tanks?.length === 0 ? html`<${Empty} says=${t("store.no_tanks")} does=${t("store.open_tank")} onTap=${open} />` : null}
+    ${
+      tanks?.length
+        ? html`<div class="rows">${tanks.map((tank) => html`<${TankRow} key=${tank.id} tank=${tank} />`)}</div>
+    ${open ? html`<div class="rows rows-apart"><${Row} title=${t("store.open_tank")} onTap=${open} /></div>` : null}`
+        : null
+    }
   </section>`;
 }
 

@@ -1,6 +1,11 @@
+import { DrawnBar } from "../../parts/bars.js";
+import { Empty } from "../../parts/empty.js";
+import { Facts } from "../../parts/facts.js";
+import { FigureValue } from "../../parts/figure-value.js";
 import { html } from "../../parts/html.js";
 import { Row, Sheet } from "../../parts/sheet.js";
 import { StateMark } from "../../parts/state-mark.js";
+import { Table } from "../../parts/table.js";
 import { Tap } from "../../parts/tap.js";
 import { act } from "../../parts/acts.js";
 import { may, nameOf } from "../../parts/people-names.js";
@@ -9,6 +14,7 @@ import { sizeTitle } from "../../parts/size-title.js";
 import { board, nowMs } from "../../parts/source.js";
 import {
   amount,
+  band as bandText,
   change,
   clockDay,
   count,
@@ -33,33 +39,51 @@ import { AmountPad, typedData, typedMass } from "./pads.js";
 const salt = (/** @type {number} */ value) => quantity("brine_salt_frac", value);
 
 /** @param {string} id */
-function makeName(id) {
-  const make = board.value?.makes.find((summary) => summary.id === id);
-  return make ? `${make.name} · ${make.batch}` : t("alert.the_make");
+function madeBy(id) {
+  return board.value?.makes.find((summary) => summary.id === id);
 }
 
 /** @param {TankLoad} load */
 function loadTitle(load) {
+  const make = madeBy(load.make);
   return t("store.load", {
     n: count(load.wheels),
-    make: makeName(load.make),
+    make: make ? t("fact.name_batch", make) : t("alert.the_make"),
     size: inside(sizeTitle(load.size)),
   });
 }
 
 /** @param {{tank: Tank}} props */
 function Strength({ tank }) {
-  const last = tank.measured;
-  return html`<section class="sum-answer"><p class="sum-label">${t("store.expected")}</p>
-    <p class="figure-value">${salt(tank.salt_frac)}</p>
-    <p>${last ? t("store.measured", { salt: recordedText({ ...last, quantity: "brine_salt_frac" }), at: clockDay(last.at_ms, nowMs()) }) : t("store.never_measured")}
-      ${last && tank.drift_frac !== null ? ", " + t("store.drift", { by: change("brine_salt_frac", tank.drift_frac, 0) }) : ""}</p>
-    <p>${t("store.brine", { kg: amount(tank.mass_kg, "kg"), salt: amount(tank.salt_kg, "kg") })}</p>
-    <p>${tank.temp_c === null ? t("store.no_temp") : t("store.temp", { temp: quantity("brine_temp_c", tank.temp_c) })}</p>
+  const { band, measured: last } = tank;
+  const at = last ? clockDay(last.at_ms, nowMs()) : "";
+  const read = last ? recordedText({ ...last, quantity: "brine_salt_frac" }) : "";
+  const rows = [
+    band && [
+      t("fact.range"),
+      bandText("brine_salt_frac", band.low_frac, band.high_frac),
+    ],
+    [t("fact.measured"), last ? `${read}, ${at}` : t("store.never_measured")],
+    last &&
+      tank.drift_frac !== null && [
+        t("fact.drift"),
+        change("brine_salt_frac", tank.drift_frac, 0),
+      ],
+    [t("fact.brine"), amount(tank.mass_kg, "kg")],
+    [t("fact.salt_in_it"), amount(tank.salt_kg, "kg")],
+    [
+      t("fact.temperature"),
+      tank.temp_c === null ? t("store.no_temp") : quantity("brine_temp_c", tank.temp_c),
+    ],
+  ];
+  return html`<section class="told"><p class="quiet">${t("store.expected")}</p>
+    <div class="figure"><${FigureValue} text=${salt(tank.salt_frac)} /></div>
+    ${band ? html`<${DrawnBar} bar=${band.bar} />` : null}
     ${tank.salt_to_add_kg ? html`<p class="lead">${t("store.add_salt", { wanted: salt(tank.wanted_frac), kg: measured(tank.salt_to_add_kg, "kg") })}</p>` : null}
     ${tank.water_to_add_kg ? html`<p class="lead">${t("store.add_water", { wanted: salt(tank.wanted_frac), kg: measured(tank.water_to_add_kg, "kg") })}</p>` : null}
     ${tank.outside.map((problem) => html`<p key=${problem.field}><${StateMark} state="check" /> ${t("store.outside_" + problem.field, outside(problem))}</p>`)}
     ${tank.notes.map((note, index) => html`<p key=${index} class="is-bad">${noteWords(note)}</p>`)}
+    <${Facts} rows=${rows} />
   </section>`;
 }
 
@@ -69,32 +93,73 @@ function outside({ field, value, limit }) {
   return { value: quantity(name, value), limit: quantity(name, limit) };
 }
 
+/** @param {TankLoad} load */
+function basisWords(load) {
+  return t(load.basis && has(load.basis) ? load.basis : "tank.not_known");
+}
+
+/** @param {TankLoad} load */
+function uptakeWords(load) {
+  const taken = amount(load.salt_kg, "kg");
+  return load.salt_due_kg === null
+    ? taken
+    : t("fact.uptake_of", { salt: taken, due: amount(load.salt_due_kg, "kg") });
+}
+
+/** @param {{load: TankLoad, onOut: (() => void) | null}} props */
+function Load({ load, onOut }) {
+  const make = madeBy(load.make);
+  const rows = [
+    [t("fact.batch"), make?.batch],
+    [sizeTitle(load.size), count(load.wheels)],
+    [t("fact.mass"), amount(load.mass_kg, "kg")],
+    [t("fact.in_since"), clockDay(load.in_ms, nowMs())],
+    load.due_ms && [
+      t("fact.due_out"),
+      clockDay(load.due_ms, nowMs()),
+      { bar: load.time },
+    ],
+    [t("fact.uptake"), uptakeWords(load), { bar: load.uptake }],
+    [t("fact.known_by"), basisWords(load)],
+  ];
+  return html`<div class="told"><h3>${make?.name ?? t("alert.the_make")}</h3>
+    <${Facts} rows=${rows} />
+    ${onOut ? html`<${Tap} class="second" onTap=${onOut}>${t("store.take_out")}</${Tap}>` : null}</div>`;
+}
+
+/** @param {{loads: TankLoad[]}} props */
+function Past({ loads }) {
+  if (!loads.length) return null;
+  const columns = [
+    { title: t("fact.wheels") },
+    { title: t("fact.mass_in"), isNumber: true },
+    { title: t("fact.mass_out"), isNumber: true },
+    { title: t("fact.uptake"), isNumber: true },
+  ];
+  const rows = loads.map((load) => ({
+    key: load.id,
+    cells: [
+      html`${loadTitle(load)}<span class="row-detail">${basisWords(load)}</span>`,
+      amount(load.mass_kg, "kg"),
+      amount(load.out_kg, "kg"),
+      amount(load.salt_kg, "kg"),
+    ],
+  }));
+  return html`<div class="told"><${Table} caption=${t("store.past_loads")} columns=${columns} rows=${rows} /></div>`;
+}
+
 /** @param {{tank: Tank, canAct: boolean}} props */
 function Inside({ tank, canAct }) {
   const now = tank.loads.filter((load) => load.out_ms === null);
   const past = tank.loads.filter((load) => load.out_ms !== null);
-  const basis = (/** @type {TankLoad} */ load) =>
-    t(load.basis && has(load.basis) ? load.basis : "tank.not_known");
+  const open =
+    (/** @type {string[]} */ ...to) =>
+    () =>
+      go("store", "tank", tank.id, ...to);
   return html`<section class="block"><h2>${t("store.loads")}</h2>
-    ${now.length ? null : html`<p>${t("store.no_loads")}</p>`}
-    <div class="rows">${now.map(
-      (load) => html`<div class="row row-still" key=${load.id}><span class="row-main">
-      <span class="row-title">${loadTitle(load)}</span>
-      <span class="row-detail">${t("store.load_detail", { at: clockDay(load.in_ms, nowMs()), kg: amount(load.mass_kg, "kg") })}${load.due_ms ? " · " + t("store.load_due", { at: clockDay(load.due_ms, nowMs()) }) : ""}</span>
-      <span class="row-detail">${t("store.load_taken", { salt: amount(load.salt_kg, "kg"), basis: basis(load) })}</span></span>
-      ${canAct ? html`<span class="row-buttons"><${Tap} class="second" onTap=${() => go("store", "tank", tank.id, "out", load.id)}>${t("store.take_out")}</${Tap}></span>` : null}</div>`,
-    )}</div>
-    ${
-      past.length
-        ? html`<h3>${t("store.past_loads")}</h3><div class="rows">${past.map(
-            (
-              load,
-            ) => html`<div class="row row-still" key=${load.id}><span class="row-main">
-      <span class="row-title">${loadTitle(load)}</span>
-      <span class="row-detail">${t("store.past_detail", { in_kg: amount(load.mass_kg, "kg"), out_kg: amount(load.out_kg, "kg"), salt: amount(load.salt_kg, "kg") })} (${basis(load)})</span></span></div>`,
-          )}</div>`
-        : null
-    }
+    ${now.length ? null : html`<${Empty} says=${t("store.no_loads")} does=${canAct && t("store.load_wheels")} onTap=${open("load")} />`}
+    <div class="told-cards">${now.map((load) => html`<${Load} key=${load.id} load=${load} onOut=${canAct ? open("out", load.id) : null} />`)}</div>
+    <${Past} loads=${past} />
   </section>`;
 }
 
