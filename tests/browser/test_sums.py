@@ -494,8 +494,8 @@ def test_a_strength_measured_by_a_spindle_is_kept_for_its_tank(creamery, new_pho
     kept = float(re.search(r"([\d.]+)\u00a0%", keep.inner_text())[1])
     assert kept == pytest.approx(20.0, abs=0.1)
     keep.tap()
-    measured = phone.page.get_by_text("Last measured")
-    measured.wait_for()
+    measured = phone.page.locator(".fact", has_text="Last measured")
+    measured.get_by_text("kg/m³").wait_for()
     # The figure that was read stays beside the strength it stands for.
     assert f"1147.8\u00a0kg/m³ ({kept:.2f}\u00a0%)" in measured.inner_text()
     phone.sent()
@@ -641,9 +641,9 @@ def test_wheels_go_into_a_tank_and_out_by_taps(new_phone):
     typed(phone, "41")
     done(phone)
     # One kilogram lost: salt in, twice as much water out, so a kilogram of salt.
-    past = phone.page.get_by_text("salt taken up")
+    past = phone.page.locator("table", has_text="Salt taken up")
     past.wait_for()
-    assert "1.00\u00a0kg" in past.inner_text()
+    assert past.locator("tbody td").last.inner_text() == "1.00\u00a0kg"
 
 
 def test_the_days_of_a_make_that_count_are_told_with_the_first_day(new_phone):
@@ -658,13 +658,18 @@ def test_the_days_of_a_make_that_count_are_told_with_the_first_day(new_phone):
         read(phone, make, half * DAY_MIN / 2, "store_temp_c", 12.5, step="store")
     show(phone, "store")
     row = phone.page.locator(".row", has_text="Vat one")
-    until(lambda: "10.0 of 60 days count" in row.inner_text(), "the days that count")
+    days = row.locator(".fact", has_text="Days that count")
+    until(lambda: days.count() and "10.0 of 60" in days.inner_text(), "the days")
+    # Ten of sixty days are drawn as a sixth of the bar.
+    drawn = days.get_by_role("img").get_attribute("aria-label")
+    assert drawn == "17\u00a0% of the way"
     # Fifty whole days are left.
     day = phone.run(
         "const { day } = await import('/js/format.js');"
         "return day(nowMs() + 50 * 86400000)"
     )
-    assert f"First day that may meet it: {day}" in row.inner_text()
+    first = row.locator(".fact", has_text="First day that may meet it")
+    assert day in first.inner_text()
 
 
 # --- makes over time ---

@@ -1,15 +1,18 @@
 import { useEffect, useState } from "preact/hooks";
+import { Facts } from "../parts/facts.js";
 import { html } from "../parts/html.js";
-import { Row, Sheet } from "../parts/sheet.js";
+import { Sheet } from "../parts/sheet.js";
+import { Tap } from "../parts/tap.js";
 import { ask, view } from "../parts/source.js";
 import { matterText, toldOf } from "../parts/matter-line.js";
 import { nameOf } from "../parts/people-names.js";
-import { clock, clockDay, day, span } from "../format.js";
-import { own, t, words, whyWords } from "../messages/index.js";
+import { amount, clock, clockDay, count, day } from "../format.js";
+import { own, t, words } from "../messages/index.js";
 import { swap } from "../router.js";
 import { milkLine } from "./make/milk-sheet.js";
 import { DecidedLine, MatterMark, RuleLine } from "./make/matters-sheet.js";
-import { lineText, setText } from "./record/line-text.js";
+import { lineParts, lineRows } from "./record/line-text.js";
+import { correctionWords, markWords, struckWords } from "./record/line-words.js";
 import { EntrySheet } from "./record/entry-sheet.js";
 
 /**
@@ -32,37 +35,44 @@ function useLines(make, shown) {
   return lines;
 }
 
-/** @param {{line: LogLine}} props */
-function Marks({ line }) {
-  const marks = [
-    line.proved ? t("proved." + line.proved) : null,
-    line.late_entry_s ? t("record.late_entry", { by: span(line.late_entry_s) }) : null,
-    line.clock_off_s ? t("record.clock_off", { by: span(line.clock_off_s) }) : null,
-    line.later_of ? t("record.later_of") : null,
-    line.leads_nowhere ? t("record." + line.leads_nowhere.key) : null,
-  ].filter(Boolean);
-  return marks.map((text) => html`<span class="row-detail" key=${text}>${text}</span>`);
-}
-
 /** @param {{line: LogLine, steps: Step[], make: string}} props */
 function Line({ line, steps, make }) {
   const title =
     line.leads_nowhere?.title ?? steps.find((step) => step.key === line.step)?.title;
-  const detail = `${nameOf(line.by)}${line.step ? " · " + (own(title) || words(line.step)) : ""}`;
-  return html`<${Row} class=${line.struck ? "is-struck" : ""} onTap=${() => swap("make", make, "record", line.id)}
-    title=${html`<span class="record-time">${clock(line.at_ms)}</span> <span class=${line.struck ? "struck" : ""}>${lineText(line, steps)}</span>`}
-    detail=${html`<span>${detail}</span>
-      ${line.corrections.map(
-        (correction) =>
-          html`<span class="row-detail" key=${correction.id}>${t("record.corrected", {
-            what: setText(correction, line),
-            why: whyWords(correction.why),
-            name: nameOf(correction.by),
-            at: clock(correction.at_ms),
-          })}</span>`,
-      )}
-      ${line.struck ? html`<span class="row-detail">${t("record.struck", { why: whyWords(line.struck.why), name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</span>` : null}
-      <${Marks} line=${line} />`} />`;
+  const [what, value] = lineParts(line, steps);
+  const name = line.struck ? "row record-line is-struck" : "row record-line";
+  const struck = line.struck ? "struck" : "";
+  return html`<${Tap} class=${name} onTap=${() => swap("make", make, "record", line.id)}>
+    <span class="record-time">${clock(line.at_ms)}</span>
+    <span class="record-what"><span class=${`row-title ${struck}`}>${what}</span> ${value === null ? null : html`<b class=${`record-value ${struck}`}>${value}</b>`}
+      <${Facts} isInKey rows=${lineRows(line)} />
+      ${[...correctionWords(line), ...struckWords(line), ...markWords(line)].map((text) => html`<span class="row-detail" key=${text}>${text}</span>`)}</span>
+    <span class="record-by">${nameOf(line.by)}</span>
+    <span class="record-step">${line.step ? own(title) || words(line.step) : ""}</span></${Tap}>`;
+}
+
+/** @param {{make: Make, nowMs: number}} props */
+function Head({ make, nowMs }) {
+  const milkL = make.milk_measured_l;
+  const rows = [
+    [t("fact.make"), make.name],
+    [t("fact.batch"), make.batch],
+    [t("fact.recipe"), own(make.recipe_title)],
+    [t("fact.opened"), clockDay(make.opened_ms, nowMs)],
+    [t("fact.vat"), make.vat],
+    [t("fact.milk"), amount(make.milk_l, "L")],
+    [t("fact.milk_in"), milkL !== null && amount(milkL, "L")],
+    ...make.moulds
+      .filter((mould) => mould.moulded > 0)
+      .map((mould) => [
+        own(mould.title),
+        mould.planned
+          ? t("fact.of_all", { n: count(mould.moulded), all: count(mould.planned) })
+          : count(mould.moulded),
+      ]),
+  ];
+  return html`<section class="told"><${Facts} rows=${rows} />
+    ${make.milk ? html`<p>${milkLine(make.milk)}</p>` : null}</section>`;
 }
 
 /** @param {{shown: View}} props */
@@ -73,7 +83,7 @@ function MattersOf({ shown }) {
     ${told.map(
       (
         matter,
-      ) => html`<div key=${matter.id}><p><${MatterMark} matter=${matter} /> ${matterText(matter)}</p>
+      ) => html`<div class="told" key=${matter.id}><p><${MatterMark} matter=${matter} /> ${matterText(matter)}</p>
       <${DecidedLine} matter=${matter} nowMs=${shown.now_ms} /><${RuleLine} matter=${matter} /></div>`,
     )}</section>`;
 }
@@ -94,9 +104,9 @@ export function RecordScreen({ make, view: shown, entry, onBack }) {
   const days = [...new Set(lines.map((line) => new Date(line.at_ms).toDateString()))];
   return html`<${Sheet} title=${t("record.title")} onBack=${onBack}>
     ${shown.make.practice ? html`<p class="lead"><span class="practice">${t("practice.record")}</span></p>` : null}
-    <p class="quiet">${t("record.lead", { name: shown.make.name, batch: shown.make.batch, at: clockDay(shown.make.opened_ms, shown.now_ms) })}</p>
-    ${shown.make.milk ? html`<p>${milkLine(shown.make.milk)}</p>` : null}
+    <${Head} make=${shown.make} nowMs=${shown.now_ms} />
     <${MattersOf} shown=${shown} />
+    <p class="quiet record-lead">${t("record.lead")}</p>
     ${days.map((name) => {
       const of = lines.filter((line) => new Date(line.at_ms).toDateString() === name);
       return html`<section key=${name}><h2>${day(of[0].at_ms)}</h2>

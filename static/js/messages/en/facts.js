@@ -14,6 +14,8 @@ export const FACTS = {
   "fact.opened": "Opened",
   "fact.state": "State",
   "fact.vat": "Vat",
+  "fact.added": "Added: {what}",
+  "fact.lot": "Lot",
   "fact.by": "By",
   "fact.when": "When",
   "fact.step": "Step",

@@ -311,7 +311,7 @@ export const SCREENS = {
 
   "record.loading": "Reading the record.",
   "record.lead":
-    "{name}, batch {batch}, opened {at}. Newest first. Nothing is ever wiped out: a correction stands beside the first value.",
+    "Newest first. Nothing is ever wiped out: a correction stands beside the first value.",
   "record.corrected": "Corrected {what}. {name}, {at}. Why: {why}",
   "record.set": "{field}: {before} → {after}",
   "record.struck": "Struck out. {name}, {at}. Why: {why}",
@@ -322,7 +322,7 @@ export const SCREENS = {
   "record.alert": "an alert",
 
   "entry.title": "One entry",
-  "entry.when": "{day} {at}, {name}",
+  "entry.when": "{day} {at}",
 
   "correct.value": "Correct the figure",
   "correct.number": "{what}, as it should be",

@@ -14,6 +14,8 @@ export const FACTS = {
   "fact.opened": "Abierta",
   "fact.state": "Estado",
   "fact.vat": "Cuba",
+  "fact.added": "Añadido: {what}",
+  "fact.lot": "Lote",
   "fact.by": "Anotado por",
   "fact.when": "Cuándo",
   "fact.step": "Paso",

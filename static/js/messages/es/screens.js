@@ -474,7 +474,7 @@ export const SCREENS = {
   "record.title": "Registro",
   "record.loading": "Leyendo el registro.",
   "record.lead":
-    "{name}, lote {batch}, abierta: {at}. Lo más nuevo, primero. Nada se borra nunca: la corrección queda junto al primer valor.",
+    "Lo más nuevo, primero. Nada se borra nunca: la corrección queda junto al primer valor.",
   "record.corrected": "Corregido: {what}. {name}, {at}. Por qué: {why}",
   "record.set": "{field}: {before} → {after}",
   "record.struck": "Tachado. {name}, {at}. Por qué: {why}",
@@ -484,7 +484,7 @@ export const SCREENS = {
   "record.caution": "precauciones de «{step}»",
   "record.alert": "una alerta",
   "entry.title": "Una anotación",
-  "entry.when": "{day} {at}, {name}",
+  "entry.when": "{day} {at}",
   "correct.value": "Corregir la cifra",
   "correct.number": "{what}, lo correcto",
   "correct.text": "Corregir: {field}",

@@ -14,6 +14,8 @@ export const FACTS = {
   "fact.opened": "Commencée",
   "fact.state": "État",
   "fact.vat": "Cuve",
+  "fact.added": "Ajouté\u00a0: {what}",
+  "fact.lot": "Lot",
   "fact.by": "Saisi par",
   "fact.when": "Quand",
   "fact.step": "Étape",

@@ -486,7 +486,7 @@ export const SCREENS = {
   "record.title": "Registre",
   "record.loading": "Lecture du registre.",
   "record.lead":
-    "{name}, lot {batch}, ouvert {at}. Le plus récent d’abord. Rien ne s’efface\u00a0: une correction reste à côté de la première valeur.",
+    "Le plus récent d’abord. Rien ne s’efface\u00a0: une correction reste à côté de la première valeur.",
   "record.corrected": "Corrigé\u00a0: {what}. {name}, {at}. Raison\u00a0: {why}",
   "record.set": "{field}\u00a0: {before} → {after}",
   "record.struck": "Rayé. {name}, {at}. Raison\u00a0: {why}",
@@ -497,7 +497,7 @@ export const SCREENS = {
   "record.caution": "mises en garde de «\u00a0{step}\u00a0»",
   "record.alert": "une alerte",
   "entry.title": "Une saisie",
-  "entry.when": "{day} {at}, {name}",
+  "entry.when": "{day} {at}",
   "correct.value": "Corriger la valeur",
   "correct.number": "{what}, valeur juste",
   "correct.text": "Corriger\u00a0: {field}",

@@ -1,13 +1,14 @@
+import { Facts } from "../../parts/facts.js";
 import { html } from "../../parts/html.js";
 import { alertText } from "../../parts/alert-line.js";
 import { matterText, toldOf } from "../../parts/matter-line.js";
 import { StateMark } from "../../parts/state-mark.js";
-import { clock, day, span } from "../../format.js";
+import { clock, clockDay, day, span } from "../../format.js";
 import { own, t, tFirst, whyWords } from "../../messages/index.js";
 import { MatterMark } from "../make/matters-sheet.js";
 import { Course } from "../curve/course.js";
 import { milkLine } from "../make/milk-sheet.js";
-import { lineText, setText } from "../record/line-text.js";
+import { lineParts, lineRows, setText } from "../record/line-text.js";
 
 /** @param {string} key */
 function roleOf(key) {
@@ -36,8 +37,10 @@ function Line({ line, steps }) {
     line.clock_off_s ? t("record.clock_off", { by: span(line.clock_off_s) }) : null,
     line.leads_nowhere ? t("record." + line.leads_nowhere.key) : null,
   ].filter(Boolean);
+  const [what, value] = lineParts(line, steps);
   return html`<tr><td>${clock(line.at_ms)}</td>
-    <td><span class=${line.struck ? "struck" : ""}>${lineText(line, steps)}</span>
+    <td><span class=${line.struck ? "struck" : ""}>${what}${value === null ? "" : html` <b>${value}</b>`}</span>
+      <${Facts} rows=${lineRows(line)} />
       ${marks.map((text) => html`<span class="row-detail" key=${text}>${text}</span>`)}</td>
     <td>${roleOf(line.by)}</td></tr>`;
 }
@@ -65,8 +68,12 @@ export function GuestMake({ view, record, curve }) {
   return html`
     <h1>${make.name}</h1>
     ${make.practice ? html`<p class="lead"><span class="practice">${t("practice.record")}</span></p>` : null}
-    <p>${own(make.recipe_title)} · ${t("make.batch", { batch: make.batch })} · ${t("make_state.short_" + make.state)}</p>
-    ${make.milk ? html`<p>${milkLine(make.milk)}</p>` : null}
+    <section class="told"><${Facts} rows=${[
+      [t("fact.batch"), make.batch],
+      [t("fact.recipe"), own(make.recipe_title)],
+      [t("fact.opened"), clockDay(make.opened_ms, view.now_ms)],
+      [t("fact.state"), t("make_state.short_" + make.state)],
+    ]} />${make.milk ? html`<p>${milkLine(make.milk)}</p>` : null}</section>
     ${toldOf(view.matters).map((matter) => html`<p key=${matter.id}><${MatterMark} matter=${matter} /> ${matterText(matter)} ${matter.decided ? t("line.matter_decided", { way: t("way." + matter.decided.way), why: whyWords(matter.decided.why ?? "") }) : ""}</p>`)}
     ${view.alerts.map((alert) => html`<p key=${alert.id}><${StateMark} state=${alert.level} /> ${alertText(alert, steps)}</p>`)}
     <${Course} curve=${curve} isOver=${isOver} />

@@ -2,6 +2,7 @@
 // This page keeps nothing and has no part in the exchange.
 
 import { useEffect, useState } from "preact/hooks";
+import { Facts } from "../../parts/facts.js";
 import { html } from "../../parts/html.js";
 import { dayEndWords } from "../../parts/day-end.js";
 import { alertText } from "../../parts/alert-line.js";
@@ -71,9 +72,13 @@ function Problem({ words }) {
 function Card({ make, nowMs }) {
   const steps = make.running;
   return html`<${Tap} class="card" onTap=${() => go("guest", "make", make.id)}>
-    <span class="card-head"><b>${make.name}</b> <${PracticeMark} of=${make} /><span>${t("make.batch", { batch: make.batch })}</span></span>
-    <span>${own(make.recipe_title)} · ${t("make_state.short_" + make.state)}</span>
-    ${steps.map((step) => html`<span class="card-step" key=${step.key}>${own(step.title)}${step.task ? " · " + t("task.by", { name: tFirst(["role." + step.task.by, "guest.no_role"]) }) : ""}</span>`)}
+    <span class="card-head"><b class="card-name">${make.name}</b> <${PracticeMark} of=${make} /></span>
+    <${Facts} isInKey rows=${[
+      [t("fact.batch"), make.batch],
+      [t("fact.recipe"), own(make.recipe_title)],
+      [t("fact.state"), t("make_state.short_" + make.state)],
+    ]} />
+    ${steps.map((step) => html`<span class="card-step" key=${step.key}>${own(step.title)}${step.task ? html`<span class="row-detail">${t("task.by", { name: tFirst(["role." + step.task.by, "guest.no_role"]) })}</span>` : null}</span>`)}
     ${make.alerts.slice(0, 3).map((alert) => html`<span class="card-state" key=${alert.id}><${StateMark} state=${alert.level} /> ${alertText(alert, steps)}</span>`)}
     <span>${dayEndWords(make.day, nowMs)}</span>
   </${Tap}>`;

@@ -1,4 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
+import { Facts } from "../../parts/facts.js";
 import { html } from "../../parts/html.js";
 import { Keypad } from "../../parts/keypad.js";
 import { Row, Sheet } from "../../parts/sheet.js";
@@ -22,11 +23,12 @@ import {
   unitName,
   unitRead,
 } from "../../format.js";
-import { t, whyWords } from "../../messages/index.js";
+import { own, t, words } from "../../messages/index.js";
 import { useForm } from "../make/reading-sheet.js";
 import { EquipmentPad } from "../new-make/equipment-pad.js";
 import { useRows } from "../new-make/equipment-words.js";
-import { lineText, setText } from "./line-text.js";
+import { lineParts, lineRows, setText } from "./line-text.js";
+import { correctionWords, markWords, struckWords } from "./line-words.js";
 
 /**
  * What may be changed of an entry, and by whom; null until the core has told.
@@ -207,12 +209,23 @@ export function EntrySheet({ make, line, steps, onBack }) {
     return html`<${Pad} line=${line} field=${open} onValue=${setSet} onBack=${close} />`;
   }
   const isStruck = Boolean(line.struck);
+  const [what, value] = lineParts(line, steps);
+  const step = steps.find((one) => one.key === line.step)?.title;
+  const rows = [
+    ...lineRows(line),
+    [t("fact.when"), t("entry.when", { day: day(line.at_ms), at: clock(line.at_ms) })],
+    [t("fact.by"), nameOf(line.by)],
+    [
+      t("fact.step"),
+      line.step && (own(line.leads_nowhere?.title ?? step) || words(line.step)),
+    ],
+  ];
+  const more = [...correctionWords(line), ...struckWords(line), ...markWords(line)];
   return html`<${Sheet} title=${t("entry.title")} onBack=${onBack} backWord=${t("record.title")}>
-    <p class=${isStruck ? "lead struck" : "lead"}>${lineText(line, steps)}</p>
-    <p>${t("entry.when", { day: day(line.at_ms), at: clock(line.at_ms), name: nameOf(line.by) })}</p>
-    ${line.corrections.map((one) => html`<p key=${one.id}>${t("record.corrected", { what: setText(one, line), why: whyWords(one.why), name: nameOf(one.by), at: clock(one.at_ms) })}</p>`)}
-    ${line.proved ? html`<p>${t("proved." + line.proved)}</p>` : null}
-    ${line.struck ? html`<p>${t("record.struck", { why: whyWords(line.struck.why), name: nameOf(line.struck.by), at: clock(line.struck.at_ms) })}</p>` : null}
+    <section class="told"><p class=${isStruck ? "lead struck" : "lead"}>${what}</p>
+      ${value === null ? null : html`<p class=${isStruck ? "told-value struck" : "told-value"}>${value}</p>`}
+      <${Facts} rows=${rows} />
+      ${more.map((text) => html`<p key=${text}>${text}</p>`)}</section>
     ${
       changeable && areBothOf(changeable.correct)
         ? html`<div class="rows">

@@ -142,6 +142,37 @@ export function lineText(line, steps) {
 }
 
 /**
+ * What one entry says, its figure apart: what, and how much; null where it is words.
+ *
+ * @param {LogLine} line
+ * @param {Step[]} steps
+ * @returns {[string, string | null]}
+ */
+export function lineParts(line, steps) {
+  const { kind, data } = line;
+  if (kind === "reading_taken")
+    return [t("quantity." + data.quantity), recordedText(data)];
+  if (kind === "ingredient_added")
+    return [
+      t("fact.added", { what: ingredientName(data.ingredient, steps) }),
+      amount(data.amount, data.unit),
+    ];
+  return [lineText(line, steps), null];
+}
+
+/**
+ * What else an entry says, as labels and values: of which wheels, of which lot.
+ *
+ * @param {LogLine} line
+ */
+export function lineRows({ kind, data }) {
+  if (kind === "ingredient_added") return [[t("fact.lot"), data.lot]];
+  if (kind === "reading_taken" && data.place)
+    return [[t("fact.size"), sizeTitle(data.place)]];
+  return [];
+}
+
+/**
  * @param {string} name
  * @param {any} value
  * @param {LogLine} line
