@@ -5,8 +5,9 @@ import assert from "node:assert/strict";
 
 import { phone } from "./page.mjs";
 
-const page = await phone().open(["parts/small-curve"]);
-const { drawnOf } = page["parts/small-curve"];
+const page = await phone().open(["messages/index", "parts/small-curve"]);
+const { drawnOf, namesOf } = page["parts/small-curve"];
+await page["messages/index"].loadRest();
 
 const AT = 1790000000000;
 const MIN = 60000;
@@ -95,6 +96,24 @@ test("pH lies on the recipe's own curve", () => {
     high: [],
     low: [],
   });
+});
+
+test("line and band are named at themselves, away from each other", () => {
+  const bands = [wanted(36, 38, 50, 100)];
+  const drawn = drawnOf(curve([point(0, 30), point(50, 34), point(90, 33)], { bands }));
+  // The band lies on top: its name has no room above it, and stands below it.
+  const [line, band] = namesOf(drawn);
+  assert.deepEqual([line.words, band.words], ["Curd", "Wanted"]);
+  assert.equal(band.style.top, drawn.bands[0].foot.toFixed(1) + "%");
+  assert.equal(line.style.top, "68.0%"); // 60 is the reading, 8 the room of its dot
+  assert.equal(line.style.right, "10.0%"); // where the reading is: 90 of 100 minutes
+});
+
+test("without a band the line alone is named", () => {
+  const drawn = drawnOf(curve([point(10, 30), point(20, 34)]));
+  const [line, ...more] = namesOf(drawn);
+  assert.deepEqual(more, []);
+  assert.equal(line.style.left, "20.0%");
 });
 
 test("where nothing was read nothing is drawn", () => {

@@ -1,7 +1,7 @@
 import { html } from "./html.js";
 import { useCurve } from "./use-curve.js";
 import { band as bandText, clockDay, quantity } from "../format.js";
-import { t } from "../messages/index.js";
+import { t, tFirst } from "../messages/index.js";
 
 // Stretched to its card: lines keep their width, and dots are ends of lines.
 const WIDE = 300;
@@ -57,6 +57,51 @@ export function drawnOf({ at_hand: hand, series, bands, acid }) {
   };
 }
 
+const NAME_HIGH = 24; // of a word, in the hundredths of the drawing
+const percent = (/** @type {number} */ value, /** @type {number} */ of) =>
+  ((value / of) * 100).toFixed(1) + "%";
+
+/**
+ * Where a word stands that names what is drawn: above or below it, as wanted, where
+ * there is room; to the side where the drawing goes on.
+ *
+ * @param {number} x
+ * @param {number} top of what it names
+ * @param {number} foot
+ * @param {boolean} isAbove wanted
+ */
+function besideOf(x, top, foot, isAbove) {
+  const fits = isAbove ? top >= NAME_HIGH : foot + NAME_HIGH > HIGH;
+  return {
+    ...(x > WIDE / 2 ? { right: percent(WIDE - x, WIDE) } : { left: percent(x, WIDE) }),
+    ...(fits
+      ? { bottom: percent(Math.min(HIGH - top, HIGH - NAME_HIGH), HIGH) }
+      : { top: percent(Math.min(foot, HIGH - NAME_HIGH), HIGH) }),
+  };
+}
+
+/**
+ * The band as it stood last, and the last reading, each by name where it is drawn, on
+ * the sides that face away from each other.
+ *
+ * @param {NonNullable<ReturnType<typeof drawnOf>>} drawn
+ */
+export function namesOf({ quantity: name, bands, points }) {
+  const band = bands[bands.length - 1];
+  const [x, y] = points[points.length - 1];
+  const isBandAbove = band ? (band.top + band.foot) / 2 < y : false;
+  const short = tFirst(["curve.short_" + name, "quantity." + name]);
+  const line = {
+    key: "line",
+    words: short,
+    style: besideOf(x, y - 8, y + 8, !isBandAbove),
+  };
+  if (!band) return [line];
+  const end = band.x + band.wide;
+  const style = besideOf(end, band.top, band.foot, isBandAbove);
+  return [line, { key: "band", words: t("curve.wanted"), style }];
+}
+
 /** @param {number[][]} points */
 const path = (points) => points.map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`);
 
@@ -81,7 +126,7 @@ export function SmallCurve({ make, changedMs }) {
   return html`<figure class="small-curve">
     <figcaption><span class="label">${what}</span> <b class="live-value">${value}</b>
       <span class="label">${isJudged ? t("live.wanted", { wanted }) : ""}</span></figcaption>
-    <svg viewBox=${`0 0 ${WIDE} ${HIGH}`} preserveAspectRatio="none" role="img" aria-label=${said}>
+    <div class="small-drawn"><svg viewBox=${`0 0 ${WIDE} ${HIGH}`} preserveAspectRatio="none" role="img" aria-label=${said}>
       ${drawn.bands.map((one) => html`<rect class="small-band" x=${one.x} y=${one.top} width=${one.wide} height=${Math.max(2, one.foot - one.top)} />`)}
       ${drawn.acid.high.length ? html`<polygon class="small-band" points=${path([...drawn.acid.high, ...[...drawn.acid.low].reverse()]).join(" ")} />` : null}
       <polyline class="small-line" points=${path(drawn.points).join(" ")} />
@@ -89,5 +134,6 @@ export function SmallCurve({ make, changedMs }) {
         .map((one) => `M${one}h0.01`)
         .join("")} />
     </svg>
+      ${namesOf(drawn).map((one) => html`<span class="small-name" key=${one.key} style=${one.style} aria-hidden="true">${one.words}</span>`)}</div>
   </figure>`;
 }

@@ -1,10 +1,14 @@
 import { useEffect, useState } from "preact/hooks";
+import { Empty } from "../parts/empty.js";
+import { Facts } from "../parts/facts.js";
 import { html } from "../parts/html.js";
 import { LineChart } from "../parts/line-chart.js";
+import { may } from "../parts/people-names.js";
 import { Row, Sheet } from "../parts/sheet.js";
+import { Table } from "../parts/table.js";
 import { ask, board, core, recipes } from "../parts/source.js";
 import { whyOf } from "../parts/acts.js";
-import { asRead, day, sumValue } from "../format.js";
+import { asRead, count, day, sumValue } from "../format.js";
 import { own, t, words } from "../messages/index.js";
 import { go } from "../router.js";
 
@@ -74,24 +78,61 @@ function Chart({ trend }) {
     first: text(values[0]),
     last: text(values[values.length - 1]),
   });
+  const { limits } = chart;
+  const between = (/** @type {{low: number, high: number}} */ { low, high }) =>
+    t("word.span", { low: text(low), high: text(high) });
+  const rows = [
+    [t("fact.makes"), count(points.length)],
+    [t("fact.middle"), limits && text(limits.mean)],
+    [t("fact.limits"), limits && between(limits)],
+    [t("fact.average"), average && between(average)],
+  ];
+  const names = {
+    values: t("fact.each_make"),
+    average: t("fact.average_line"),
+    mean: t("fact.middle_line"),
+    low: t("fact.low_line"),
+    high: t("fact.high_line"),
+  };
+  const columns = [
+    { title: t("fact.batch") },
+    { title: t("trends.day") },
+    { title: t("trends.figure"), isNumber: true },
+    ...(marked.length ? [{ title: t("trends.mark") }] : []),
+  ];
+  const lines = points.map((point, index) => ({
+    key: point.make,
+    cells: [
+      point.batch,
+      day(point.at_ms),
+      text(point.value),
+      ...(marked.length ? [markWords(chart, index)] : []),
+    ],
+  }));
   return html`<section class="block"><h2>${what}</h2>
-    <p>${verdictWords(points, chart)}${chart.limits ? " " + t("trends.limits", { mean: text(chart.limits.mean), low: text(chart.limits.low), high: text(chart.limits.high) }) : ""}</p>
-    ${average ? html`<p class="quiet">${t(average.beyond.length ? "trends.average_beyond" : "trends.average", { low: text(average.low), high: text(average.high) })}</p>` : null}
+    <p>${verdictWords(points, chart)}</p>
+    ${average?.beyond.length ? html`<p class="is-bad">${t("trends.average_beyond")}</p>` : null}
     <div class="columns">
-      <div class="column"><${LineChart} values=${values} limits=${chart.limits} marked=${marked} averages=${average?.values} text=${text} label=${label} /></div>
-      <div class="column table-frame"><table class="table"><thead><tr>
-          <th scope="col">${t("trends.make")}</th><th scope="col">${t("trends.day")}</th><th scope="col">${t("trends.figure")}</th>
-          ${marked.length ? html`<th scope="col">${t("trends.mark")}</th>` : null}</tr></thead>
-        <tbody>${points
-          .map(
-            (
-              point,
-              index,
-            ) => html`<tr key=${point.make}><th scope="row">${point.batch}</th><td>${day(point.at_ms)}</td>
-          <td>${text(point.value)}</td>${marked.length ? html`<td>${markWords(chart, index)}</td>` : null}</tr>`,
-          )
-          .reverse()}</tbody></table></div>
+      <div class="column"><${LineChart} values=${values} limits=${limits} marked=${marked} averages=${average?.values} text=${text} label=${label} names=${names} />
+        <${Facts} rows=${rows} class="chart-facts" /></div>
+      <div class="column"><${Table} label=${what} columns=${columns} rows=${lines.reverse()} /></div>
     </div></section>`;
+}
+
+/**
+ * The way to the first make, for who may open one.
+ *
+ * @param {{says: string}} props
+ */
+function First({ says }) {
+  return html`<${Empty} says=${says} does=${may("make_opened") && t("empty.start")} onTap=${() => go("new")} />`;
+}
+
+/** @param {{charts: Chart[]}} props */
+function Charts({ charts }) {
+  const isNothing = charts.every((trend) => !trend.points.length);
+  if (isNothing) return html`<${First} says=${t("empty.trends")} />`;
+  return charts.map((trend) => html`<${Chart} key=${trend.key} trend=${trend} />`);
 }
 
 /** @param {string} recipe */
@@ -114,12 +155,12 @@ export function TrendsScreen({ recipe }) {
       ${
         all.length
           ? html`<div class="rows">${all.map((id) => html`<${Row} key=${id} title=${titleOf(id)} onTap=${() => go("trends", id)} />`)}</div>`
-          : html`<p class="lead">${t("trends.none")}</p>`
+          : html`<${First} says=${t("trends.none")} />`
       }</div></div>`;
   }
   return html`<${Sheet} isReadOnly title=${t("word.told", { name: t("nav.trends"), value: titleOf(chosen) })} onBack=${() => (recipe && all.length > 1 ? go("trends") : go("menu"))}>
     <p class="quiet">${t("trends.lead")}</p>
     ${problem ? html`<p class="is-bad" role="alert">${t("sums.failed", { why: problem })}</p>` : null}
-    ${charts ? charts.map((trend) => html`<${Chart} key=${trend.key} trend=${trend} />`) : html`<p role="status">${t("sums.working")}</p>`}
+    ${charts ? html`<${Charts} charts=${charts} />` : html`<p role="status">${t("sums.working")}</p>`}
   </${Sheet}>`;
 }

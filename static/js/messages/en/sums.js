@@ -1085,7 +1085,7 @@ export const SUMS = {
   "trends.limits": "Middle {mean}, limits {low} to {high}",
   "trends.average": "Thin line: the recent average. It stays from {low} to {high}.",
   "trends.average_beyond":
-    "Thin line: the recent average. It left {low} to {high}: a small change that lasts.",
+    "The recent average (dotted) left its limits: a small change that lasts.",
   "trends.chart":
     "{what}: {n} makes, from {first} to {last}. The figures are in the table.",
   "trends.make": "Make",

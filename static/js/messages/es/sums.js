@@ -1094,7 +1094,7 @@ export const SUMS = {
   "trends.limits": "Centro {mean}, límites {low} a {high}",
   "trends.average": "Línea fina: la media reciente. Se queda entre {low} y {high}.",
   "trends.average_beyond":
-    "Línea fina: la media reciente. Salió de {low} a {high}: un cambio pequeño que dura.",
+    "La media reciente (puntos) salió de sus límites: un cambio pequeño que dura.",
   "trends.chart":
     "{what}: {n} elaboraciones, de {first} a {last}. Las cifras están en la tabla.",
   "trends.make": "Elaboración",

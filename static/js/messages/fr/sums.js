@@ -1119,7 +1119,7 @@ export const SUMS = {
   "trends.average":
     "Trait fin\u00a0: la moyenne récente. Elle reste de {low} à {high}.",
   "trends.average_beyond":
-    "Trait fin\u00a0: la moyenne récente. Elle a quitté {low} à {high}\u00a0: un petit écart qui dure.",
+    "La moyenne récente (pointillé) a quitté ses limites\u00a0: un petit écart qui dure.",
   "trends.chart":
     "{what}\u00a0: {n} fabrications, de {first} à {last}. Les chiffres sont dans le tableau.",
   "trends.make": "Fabrication",

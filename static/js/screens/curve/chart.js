@@ -2,9 +2,17 @@
 // looked at, so that no other screen waits for it.
 
 import { asRead, clock, day, number } from "../../format.js";
+import { t, tFirst } from "../../messages/index.js";
 import { styleSheet } from "../../parts/style-sheet.js";
 import { inks, lookOf } from "./looks.js";
-import { paintAcid, paintBands, paintMarks, paintNow, paintSteps } from "./paint.js";
+import {
+  paintAcid,
+  paintBands,
+  paintMarks,
+  paintNames,
+  paintNow,
+  paintSteps,
+} from "./paint.js";
 
 /** @import UPlot from "uplot" */
 /** @import { Inks } from "./looks.js" */
@@ -141,6 +149,25 @@ function axes(ink, isAcid, isLong) {
 }
 
 /**
+ * What the lines of a chart are called: the quantities read, and the recipe's own curve.
+ *
+ * @param {Curve["series"]} series
+ * @param {Curve["acid"]} acid
+ * @returns {import("./paint.js").Named[]}
+ */
+function namedOf(series, acid) {
+  const read = series.map(({ quantity, points }) => ({
+    name: tFirst(["curve.short_" + quantity, "quantity." + quantity]),
+    ink: lookOf(quantity).ink,
+    points,
+  }));
+  const asked = (acid?.points ?? []).map((point) => ({ ...point, value: point.ph }));
+  return acid
+    ? [...read, { name: t("fact.recipe"), ink: "--due", points: asked }]
+    : read;
+}
+
+/**
  * Draw a chart into an element.
  *
  * @param {typeof UPlot} Plot the library
@@ -205,6 +232,7 @@ export function draw(Plot, root, { curve: kept, isAcid, span, height, nowMs }) {
           (u) => {
             if (nowMs !== null) paintNow(u, nowMs, ink);
             paintMarks(u, series, ink);
+            paintNames(u, namedOf(series, isAcid ? curve.acid : null), ink);
           },
         ],
       },

@@ -4,7 +4,6 @@ import { Tap } from "../../parts/tap.js";
 import { clockDay, unitName, unitRead } from "../../format.js";
 import { t } from "../../messages/index.js";
 import { draw, loadPlot } from "./chart.js";
-import { lookOf, markPath } from "./looks.js";
 import { ReadingsTable, StepsTable } from "./tables.js";
 
 const SPANS = /** @type {const} */ (["hour", "day", "all"]);
@@ -53,16 +52,10 @@ function Chart({ curve, isAcid, span, height, nowMs, label }) {
   return html`<div class="curve-chart" ref=${root} role="img" aria-label=${label} style=${{ minHeight: height + "px" }}></div>`;
 }
 
-/** @param {{series: Curve["series"], isAcid: boolean, hasLine?: boolean}} props */
-function Key({ series, isAcid, hasLine }) {
+// What the lines are stands at them; here is what else is drawn.
+/** @param {{isAcid: boolean, hasLine?: boolean}} props */
+function Key({ isAcid, hasLine }) {
   return html`<ul class="curve-key">
-    ${series.map(({ quantity }) => {
-      const look = lookOf(quantity);
-      return html`<li key=${quantity}><svg viewBox="0 0 44 20" aria-hidden="true">
-        <path d="M0 10H44" class="curve-key-line" stroke=${`var(${look.ink})`} stroke-dasharray=${look.dash.join(" ")} />
-        <path d=${markPath(look.mark, 22, 10, 10)} fill=${look.mark === "cross" ? "none" : `var(${look.ink})`} stroke=${`var(${look.ink})`} stroke-width="2" /></svg>
-        ${t("quantity." + quantity)}</li>`;
-    })}
     <li><svg viewBox="0 0 44 20" aria-hidden="true"><path d="M0 3h44v14H0z" fill="var(--due-soft)" stroke="var(--due)" /></svg>${t(isAcid && hasLine ? "curve.key_acid" : "curve.key_band")}</li>
     ${
       isAcid
@@ -106,12 +99,12 @@ export function Course({ curve, isOver }) {
     <div class="columns curve-columns"><div class="column">
       <h2>${t("curve.temperature", { unit: unitName(unitRead("C")) })}</h2>
       <${Chart} curve=${curve} isAcid=${false} span=${span} height=${height} nowMs=${nowMs} label=${lastWords(curve, false)} />
-      <${Key} series=${of(false)} isAcid=${false} />
+      <${Key} isAcid=${false} />
       ${
         hasAcid
           ? html`<h2>${t("curve.acid")}</h2>
         <${Chart} curve=${curve} isAcid=${true} span=${span} height=${height} nowMs=${nowMs} label=${lastWords(curve, true)} />
-        <${Key} series=${of(true)} isAcid=${true} hasLine=${Boolean(curve.acid)} />
+        <${Key} isAcid=${true} hasLine=${Boolean(curve.acid)} />
         ${curve.acid && !curve.acid.is_real ? html`<p class="quiet">${t("curve.acid_expected")}</p>` : null}`
           : null
       }

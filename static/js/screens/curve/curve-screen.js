@@ -13,7 +13,7 @@ export function CurveScreen({ make, view, onBack }) {
   const { curve, problem } = useCurve(make, view.now_ms);
   const isOver = !view.make.is_open;
   return html`<${Sheet} title=${t("curve.title")} onBack=${onBack}>
-    <p class="quiet">${view.make.name} · ${t("make.batch", { batch: view.make.batch })}</p>
+    <p class="quiet">${t("fact.name_batch", view.make)}</p>
     ${problem ? html`<p class="is-bad" role="alert">${problem}</p>` : null}
     ${problem ? null : curve ? html`<${Course} curve=${curve} isOver=${isOver} />` : html`<p class="lead">${t("curve.loading")}</p>`}
   </${Sheet}>`;

@@ -5,6 +5,8 @@ import { lookOf, markPath } from "./looks.js";
 /** @import UPlot from "uplot" */
 /** @import { Inks } from "./looks.js" */
 
+const NAME_HIGH = 22; // of a name at its line; two closer than this would run together
+const NAME_FONT = "20px system-ui, -apple-system, sans-serif";
 const LABEL_GAP = 30; // between two numbers of steps, else they run together
 const EDGE = 10; // depth of the shade beside a limit that has no other side
 
@@ -180,6 +182,84 @@ export function paintMarks(u, series, ink) {
       }
     }),
   );
+}
+
+/**
+ * Where names of lines stand: each at its own height, pushed apart where two are nearer
+ * to each other than a line of text, and none beyond the chart.
+ *
+ * @template {{y: number}} T
+ * @param {T[]} names with the height wanted
+ * @param {number} high of a line of text
+ * @param {number} top of the chart
+ * @param {number} foot
+ * @returns {T[]} from the top down
+ */
+export function apart(names, high, top, foot) {
+  const placed = [...names].sort((a, b) => a.y - b.y).map((one) => ({ ...one }));
+  placed.forEach((one, at) => {
+    const least = at ? placed[at - 1].y + high : top;
+    one.y = Math.max(one.y, least);
+  });
+  for (let at = placed.length - 1; at >= 0; at -= 1) {
+    const most = at === placed.length - 1 ? foot : placed[at + 1].y - high;
+    placed[at].y = Math.min(placed[at].y, most);
+  }
+  return placed;
+}
+
+/**
+ * @typedef {object} Named a line with a name, and its points in the chart's own units
+ * @property {string} name
+ * @property {string} ink a name of theme.css
+ * @property {{at_ms: number, value: number}[]} points
+ */
+
+/**
+ * What each line is, at its last point in sight.
+ *
+ * @param {UPlot} u
+ * @param {Named[]} lines
+ * @param {Inks} ink
+ */
+export function paintNames(u, lines, ink) {
+  const px = devicePixelRatio;
+  clipped(u, (ctx, bbox) => {
+    const right = bbox.left + bbox.width;
+    ctx.font = NAME_FONT.replace("20px", `${20 * px}px`);
+    ctx.textBaseline = "middle";
+    const names = lines.flatMap(({ name, ink: colour, points }) => {
+      const seen = points
+        .map((point) => ({
+          x: u.valToPos(point.at_ms, "x", true),
+          y: u.valToPos(point.value, "y", true),
+        }))
+        .filter(({ x }) => x >= bbox.left && x <= right);
+      const last = seen[seen.length - 1];
+      return last ? [{ ...last, name, colour, wide: ctx.measureText(name).width }] : [];
+    });
+    const half = (NAME_HIGH * px) / 2;
+    const high = NAME_HIGH * px;
+    for (const one of apart(
+      names,
+      high,
+      bbox.top + half,
+      bbox.top + bbox.height - half,
+    )) {
+      const gap = 16 * px;
+      const isRoom = one.x + gap + one.wide <= right;
+      const x = isRoom
+        ? one.x + gap
+        : Math.max(bbox.left + 4 * px, one.x - gap - one.wide);
+      ctx.lineWidth = 6 * px;
+      ctx.lineJoin = "round";
+      ctx.strokeStyle = ink("--surface");
+      ctx.setLineDash([]);
+      ctx.strokeText(one.name, x, one.y);
+      ctx.fillStyle = ink(one.colour);
+      ctx.fillText(one.name, x, one.y);
+    }
+  });
 }
 
 /**
