@@ -1,4 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
+import { Facts } from "../parts/facts.js";
 import { html } from "../parts/html.js";
 import { Choices, Sheet } from "../parts/sheet.js";
 import { CountdownWords } from "../parts/countdown.js";
@@ -7,12 +8,14 @@ import { Tap } from "../parts/tap.js";
 import { TextField } from "../parts/text-field.js";
 import { act } from "../parts/acts.js";
 import { silenceAlarm } from "../parts/alarm-bar.js";
-import { alarmPlace, alarmText, sinceText } from "../parts/alarm-words.js";
+import { alarmText } from "../parts/alarm-words.js";
 import { may, nameOf } from "../parts/people-names.js";
 import { shift } from "../parts/shift.js";
 import { nowMs } from "../parts/source.js";
-import { alarms, lookAgain, ring } from "../data/alarm.js";
-import { clockDay, span } from "../format.js";
+import { Table } from "../parts/table.js";
+import { secondMs } from "../parts/ticker.js";
+import { alarms, foundLate, lookAgain, ring } from "../data/alarm.js";
+import { age, clockDay, span } from "../format.js";
 import { own, t, whyWords } from "../messages/index.js";
 import { swap } from "../router.js";
 import { Rungs } from "./alarms/rungs.js";
@@ -63,14 +66,25 @@ async function stopTimer(alarm) {
   lookAgain();
 }
 
+/** @param {Alarm} alarm */
+function alarmRows(alarm) {
+  return [
+    [t("fact.vat"), alarm.vat],
+    [t("fact.make"), alarm.make_name],
+    [t("fact.began"), t("fact.ago", { age: age(secondMs.value - alarm.rings_ms) })],
+  ];
+}
+
 /** @param {{alarm: Alarm, onShelve: () => void}} props */
 function AlarmRow({ alarm, onShelve }) {
   const isOpen = alarm.state !== "returned";
+  const lateMs = foundLate.value[alarm.id];
   const isRinging = ring.value.ids.includes(alarm.id) && shift.value;
   return html`<div class="alarm-row" data-state=${alarm.state} data-ringing=${isRinging ? alarm.priority : undefined}>
     <div class="alarm-text">
       <p><${StateMark} state=${alarm.mark} word=${t("alarm.state_" + alarm.state)} /> <b>${alarmText(alarm)}</b></p>
-      <p class="alarm-where">${alarmPlace(alarm)} · ${sinceText(alarm)}</p>
+      <${Facts} rows=${alarmRows(alarm)} />
+      ${lateMs ? html`<p class="quiet">${t("alarm.found_late", { by: span(lateMs / 1000) })}</p>` : null}
       ${alarm.do ? html`<p><b>${t("alert.do")}</b> ${own(alarm.do)}</p>` : null}
       <p>${stateWords(alarm)}</p>
     </div>
@@ -110,13 +124,21 @@ function Shelve({ alarm, onBack }) {
 /** @param {{rows: Deadline[]}} props */
 function Deadlines({ rows }) {
   if (!rows.length) return null;
-  return html`<h2>${t("alarm.ahead")}</h2><div class="rows">${rows.map(
-    (deadline) => html`<div class="row row-still" key=${deadline.id}>
-    <span class="row-main"><span class="row-title">${deadline.kind === "timer" ? deadline.label : own(deadline.title)}</span>
-      <span class="row-detail">${[deadline.make_name, deadline.vat].filter(Boolean).join(" · ")}</span></span>
-    <span class="row-side"><${CountdownWords} dueMs=${deadline.due_ms} /></span>
-  </div>`,
-  )}</div>`;
+  const columns = [
+    { title: t("fact.what") },
+    { title: t("fact.vat") },
+    { title: t("fact.left"), isNumber: true },
+  ];
+  const lines = rows.map((deadline) => ({
+    key: deadline.id,
+    cells: [
+      deadline.kind === "timer" ? deadline.label : own(deadline.title),
+      deadline.vat ?? deadline.make_name,
+      html`<b><${CountdownWords} dueMs=${deadline.due_ms} /></b>`,
+    ],
+  }));
+  return html`<h2>${t("alarm.ahead")}</h2>
+    <div class="told"><${Table} label=${t("alarm.ahead")} columns=${columns} rows=${lines} /></div>`;
 }
 
 /**

@@ -1,4 +1,6 @@
 import { useState } from "preact/hooks";
+import { Empty } from "../parts/empty.js";
+import { Facts } from "../parts/facts.js";
 import { html } from "../parts/html.js";
 import { Choices, Row, Sheet } from "../parts/sheet.js";
 import { Tap } from "../parts/tap.js";
@@ -110,7 +112,7 @@ function Devices({ devices, again }) {
     <div class="rows">${devices.map(
       (device) => html`<div class="row row-still" key=${device.id}>
       <span class="row-main"><span class="row-title">${device.name}</span>
-        <span class="row-detail">${device.seen_ms ? t("people.seen", { at: clockDay(device.seen_ms, nowMs()) }) : ""}</span></span>
+        <${Facts} rows=${[[t("fact.heard"), device.seen_ms && clockDay(device.seen_ms, nowMs())]]} /></span>
       ${
         device.removed_ms
           ? html`<span class="row-side">${t("people.removed")}</span>`
@@ -120,6 +122,23 @@ function Devices({ devices, again }) {
       }
     </div>`,
     )}</div>`;
+}
+
+/**
+ * @param {{person: Person,
+ *   open: (what: {name: string, person: Person}) => void}} props
+ */
+function PersonRow({ person, open }) {
+  const rows = [
+    [t("fact.role"), t("role." + person.role)],
+    person.active === false && [t("fact.state"), t("people.retired")],
+  ];
+  return html`<div class="row row-still">
+    <span class="row-main"><span class="row-title">${person.name}</span><${Facts} rows=${rows} /></span>
+    <span class="row-buttons">
+      <${Tap} class="second" onTap=${() => open({ name: "pairing", person })}>${t("people.pair_short")}</${Tap}>
+      <${Tap} class="second" onTap=${() => open({ name: "form", person })}>${t("word.change")}</${Tap}>
+    </span></div>`;
 }
 
 /** Who may do what, and which phones belong to the creamery. */
@@ -139,21 +158,18 @@ export function PeopleScreen() {
   if (open?.name === "link") return html`<${LinkForm} onBack=${close} />`;
   if (open?.name === "pairing")
     return html`<${Pairing} person=${open.person} onBack=${close} />`;
+  const add = () => setOpen({ name: "form", person: null });
+  const isAlone = all.value?.length === 1;
   return html`<div class="sheet"><div class="scroll"><h1>${t("nav.people")}</h1>
     ${all.problem ? html`<p class="is-bad" role="alert">${all.problem}</p>` : null}
     <${Certificate} />
     <div class="columns"><div class="column">
-      <div class="rows">${(all.value ?? []).map(
-        (
-          /** @type {Person} */ person,
-        ) => html`<div class="row row-still" key=${person.id}>
-        <span class="row-main"><span class="row-title">${person.name}</span><span class="row-detail">${t("role." + person.role)}${person.active === false ? " · " + t("people.retired") : ""}</span></span>
-        <span class="row-buttons">
-          <${Tap} class="second" onTap=${() => setOpen({ name: "pairing", person })}>${t("people.pair_short")}</${Tap}>
-          <${Tap} class="second" onTap=${() => setOpen({ name: "form", person })}>${t("word.change")}</${Tap}>
-        </span></div>`,
-      )}</div>
-      <div class="rows rows-apart"><${Row} title=${t("people.add")} onTap=${() => setOpen({ name: "form", person: null })} /></div>
+      <div class="rows">${(all.value ?? []).map((/** @type {Person} */ person) => html`<${PersonRow} key=${person.id} person=${person} open=${setOpen} />`)}</div>
+      ${
+        isAlone
+          ? html`<div class="rows-apart"><${Empty} says=${t("empty.people")} does=${t("people.add")} onTap=${add} /></div>`
+          : html`<div class="rows rows-apart"><${Row} title=${t("people.add")} onTap=${add} /></div>`
+      }
     </div><div class="column">${devices.value ? html`<${Devices} devices=${devices.value} again=${devices.again} />` : null}
       <${Links} onNew=${() => setOpen({ name: "link" })} /></div></div>
   </div></div>`;

@@ -1,11 +1,14 @@
 import { useEffect, useState } from "preact/hooks";
+import { Empty } from "../parts/empty.js";
+import { Facts } from "../parts/facts.js";
 import { html } from "../parts/html.js";
 import { Row, Sheet } from "../parts/sheet.js";
+import { Table } from "../parts/table.js";
 import { Tap } from "../parts/tap.js";
 import { problemsText, whyOf } from "../parts/acts.js";
 import { may } from "../parts/people-names.js";
 import { freshenRecipes, get, post, recipes } from "../parts/source.js";
-import { bandIn, inOwnUnit, inUnit } from "../format.js";
+import { amountBand, bandIn, count, inOwnUnit, inUnit } from "../format.js";
 import { inside, own, sourceWords, t, tFirst, words } from "../messages/index.js";
 import { go } from "../router.js";
 import { groups, withFigure } from "./recipes/figures.js";
@@ -26,10 +29,43 @@ export function RecipesScreen({ id }) {
   return html`<div class="sheet"><div class="scroll narrow"><h1>${t("nav.recipes")}</h1>
     <div class="rows">${recipes.value.map(
       (recipe) => html`<${Row} key=${recipe.id} title=${own(recipe.title)}
-      detail=${t("recipe.version", { n: recipe.version })} onTap=${() => go("recipes", recipe.id)} />`,
+      detail=${html`<${Facts} isInKey rows=${headRows(recipe)} />`} onTap=${() => go("recipes", recipe.id)} />`,
     )}</div>
-    ${recipes.value.length ? null : html`<p class="lead">${t("new.no_recipes")}</p>`}
+    ${recipes.value.length ? null : html`<${Empty} says=${t("new.no_recipes")} does=${t("empty.connect")} onTap=${() => go("device")} />`}
   </div></div>`;
+}
+
+/** @param {Recipe} recipe */
+function headRows(recipe) {
+  const { low_l: low, high_l: high } = recipe.milk;
+  return [
+    [t("fact.version"), count(recipe.version)],
+    [t("fact.vat_milk"), amountBand(low ?? null, high ?? null, "L")],
+    [t("fact.steps"), count(recipe.steps.length)],
+  ];
+}
+
+/**
+ * What goes into the milk, dose beside dose; each is changed where it stands below.
+ *
+ * @param {{recipe: Recipe}} props
+ */
+function Doses({ recipe }) {
+  const added = recipe.ingredients ?? [];
+  if (!added.length) return null;
+  const columns = [
+    { title: t("fact.into_milk") },
+    { title: t("fact.dose"), isNumber: true },
+    { title: t("fact.band"), isNumber: true },
+  ];
+  const rows = added.map((one) => {
+    const { value, low, high, unit } = one.dose.amount;
+    return {
+      key: one.key,
+      cells: [own(one.title), inUnit(value, unit), bandIn(low, high, unit) || "–"],
+    };
+  });
+  return html`<div class="told"><${Table} label=${t("fact.into_milk")} columns=${columns} rows=${rows} /></div>`;
 }
 
 /** @param {string} id */
@@ -84,10 +120,20 @@ function Figure({ entry, recipe, onEdit }) {
   const told = isPrinted ? inOwnUnit : inUnit;
   const band = isPrinted ? [figure.low, figure.high].filter((end) => end != null) : [];
   const source = recipe.sources[figure.source];
+  const rows = [
+    [
+      t("fact.band"),
+      isPrinted
+        ? band.map((end) => inOwnUnit(end, figure.unit)).join(" – ")
+        : bandIn(figure.low, figure.high, figure.unit),
+    ],
+    [t("fact.known_as"), t("status." + figure.status)],
+    [t("fact.source"), sourceWords(source?.title ?? figure.source), { isLong: true }],
+    [t("fact.note"), figure.note && sourceWords(figure.note), { isLong: true }],
+  ];
   const text = html`<span class="row-main">
-    <span class="row-title">${t("word.told", { name, value: told(figure.value, figure.unit) })}</span>
-    <span class="row-detail">${isPrinted ? band.map((end) => inOwnUnit(end, figure.unit)).join(" – ") : bandIn(figure.low, figure.high, figure.unit)}</span>
-    <span class="row-detail">${t("status." + figure.status)} · ${sourceWords(source?.title ?? figure.source)}${figure.note ? " · " + sourceWords(figure.note) : ""}</span>
+    <span class="told-head"><span class="row-title">${name}</span> <b>${told(figure.value, figure.unit)}</b></span>
+    <${Facts} isInKey rows=${rows} />
   </span>`;
   return onEdit
     ? html`<${Tap} class="row" onTap=${onEdit}>${text}<span class="row-side">${t("word.change")}</span></${Tap}>`
@@ -141,11 +187,11 @@ function RecipeScreen({ id }) {
     : () => null;
   return html`<${Sheet} title=${own(shown.title)} onBack=${() => go("recipes")}
     foot=${draft ? html`<${Tap} class="second" onTap=${() => change(null)}>${t("recipe.drop")}</${Tap}><${Tap} class="primary" onTap=${save}>${t("recipe.save")}</${Tap}>` : null}>
-    <p class="quiet">${t("recipe.version", { n: shown.version })}</p>
     ${draft ? html`<p class="lead">${t("recipe.draft")}</p>` : null}
     ${said ? html`<p class="lead" role="status">${said}</p>` : null}
     ${problem ? html`<p class="is-bad" role="alert">${problem}</p>` : null}
-    <p>${own(shown.about)}</p>
+    <section class="told"><${Facts} rows=${headRows(shown)} /><p>${own(shown.about)}</p></section>
+    <${Doses} recipe=${shown} />
     ${groups(shown)
       .filter((group) => group.figures.length || group.text?.do)
       .map(

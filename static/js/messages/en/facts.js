@@ -64,7 +64,6 @@ export const FACTS = {
   "word.span": "{low} to {high}",
 
   "fact.version": "Version",
-  "fact.figure": "Figure",
   "fact.band": "Band",
   "fact.known_as": "Known as",
   "fact.source": "Source",
@@ -74,30 +73,22 @@ export const FACTS = {
   "fact.steps": "Steps",
   "fact.into_milk": "Into the milk",
 
-  "fact.name": "Name",
   "fact.role": "May do",
   "fact.heard": "Last heard",
   "fact.link_until": "Works until",
   "fact.link_opened": "Last opened",
-  "fact.since": "Since",
+  "fact.began": "Began",
+  "fact.ago": "{age} ago",
+  "fact.what": "What",
   "fact.left": "Time left",
   "fact.band_now": "The day",
 
-  "empty.makes": "No make is on this phone yet. Start the first one, or connect once.",
-  "empty.makes_see": "No make is on this phone yet. Connect once, and they come.",
   "empty.start": "Start a make",
-  "empty.recipes":
-    "No recipe is on this phone yet. Connect once: the recipes come by themselves.",
   "empty.connect": "Look at this phone",
-  "empty.tanks":
-    "No tank is known here. Open one with what is in it: loads, salt and water are counted from then on.",
-  "empty.ageing":
-    "No wheels lie in brine or store. They come here once a make is out of the press.",
   "empty.to_now": "To what is due now",
   "empty.look": "Nothing waits for a look: every entry is in the record.",
   "empty.trends":
     "There is nothing to compare yet. Each make of a recipe becomes a point here.",
   "empty.people":
     "Nobody but you is known here. Add who works with you, then give each a phone.",
-  "empty.links": "No link is handed out.",
 };

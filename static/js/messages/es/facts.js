@@ -64,7 +64,6 @@ export const FACTS = {
   "word.span": "{low} a {high}",
 
   "fact.version": "Versión",
-  "fact.figure": "Cifra",
   "fact.band": "Margen",
   "fact.known_as": "Se conoce como",
   "fact.source": "Fuente",
@@ -74,32 +73,22 @@ export const FACTS = {
   "fact.steps": "Pasos",
   "fact.into_milk": "A la leche",
 
-  "fact.name": "Nombre",
   "fact.role": "Puede hacer",
   "fact.heard": "Última señal",
   "fact.link_until": "Funciona hasta",
   "fact.link_opened": "Última apertura",
-  "fact.since": "Desde",
+  "fact.began": "Empezó",
+  "fact.ago": "hace {age}",
+  "fact.what": "Qué",
   "fact.left": "Tiempo restante",
   "fact.band_now": "El día",
 
-  "empty.makes":
-    "Aún no hay elaboraciones en este teléfono. Empiece la primera o conéctelo una vez.",
-  "empty.makes_see":
-    "Aún no hay elaboraciones en este teléfono. Conéctelo una vez y llegarán.",
   "empty.start": "Empezar una elaboración",
-  "empty.recipes":
-    "Aún no hay recetas en este teléfono. Conéctelo una vez: las recetas llegan solas.",
   "empty.connect": "Ver este teléfono",
-  "empty.tanks":
-    "Aquí no se conoce ningún tanque. Abra uno con lo que contiene: desde entonces se cuentan cargas, sal y agua.",
-  "empty.ageing":
-    "No hay piezas en salmuera ni en la cava. Aparecen aquí cuando una elaboración sale de la prensa.",
   "empty.to_now": "A lo que toca ahora",
   "empty.look": "Nada espera revisión: todas las anotaciones están en el registro.",
   "empty.trends":
     "Aún no hay nada que comparar. Cada elaboración de una receta será un punto aquí.",
   "empty.people":
     "Aquí solo se le conoce a usted. Añada a quien trabaja con usted y dé un teléfono a cada persona.",
-  "empty.links": "No se ha entregado ningún enlace.",
 };

@@ -64,7 +64,6 @@ export const FACTS = {
   "word.span": "{low} à {high}",
 
   "fact.version": "Version",
-  "fact.figure": "Chiffre",
   "fact.band": "Plage",
   "fact.known_as": "Connu comme",
   "fact.source": "Source",
@@ -74,32 +73,22 @@ export const FACTS = {
   "fact.steps": "Étapes",
   "fact.into_milk": "Dans le lait",
 
-  "fact.name": "Nom",
   "fact.role": "Peut faire",
   "fact.heard": "Dernier signe",
   "fact.link_until": "Marche jusqu’à",
   "fact.link_opened": "Dernière ouverture",
-  "fact.since": "Depuis",
+  "fact.began": "Début",
+  "fact.ago": "il y a {age}",
+  "fact.what": "Quoi",
   "fact.left": "Temps restant",
   "fact.band_now": "La journée",
 
-  "empty.makes":
-    "Aucune fabrication sur ce téléphone. Commencez la première, ou connectez-le une fois.",
-  "empty.makes_see":
-    "Aucune fabrication sur ce téléphone. Connectez-le une fois, elles arrivent.",
   "empty.start": "Commencer une fabrication",
-  "empty.recipes":
-    "Aucune recette sur ce téléphone. Connectez-le une fois\u00a0: les recettes arrivent seules.",
   "empty.connect": "Voir ce téléphone",
-  "empty.tanks":
-    "Aucun bac n’est connu ici. Ouvrez-en un avec ce qu’il contient\u00a0: charges, sel et eau sont comptés dès lors.",
-  "empty.ageing":
-    "Aucune meule en saumure ni en cave. Elles viennent ici dès qu’une fabrication sort du pressage.",
   "empty.to_now": "Vers ce qui est à faire",
   "empty.look": "Rien n’attend un regard\u00a0: chaque saisie est dans le registre.",
   "empty.trends":
     "Rien à comparer encore. Chaque fabrication d’une recette devient un point ici.",
   "empty.people":
     "Vous êtes seul connu ici. Ajoutez qui travaille avec vous, puis donnez un téléphone à chacun.",
-  "empty.links": "Aucun lien n’est donné.",
 };

@@ -1,4 +1,6 @@
 import { useState } from "preact/hooks";
+import { Empty } from "../../parts/empty.js";
+import { Facts } from "../../parts/facts.js";
 import { html } from "../../parts/html.js";
 import { Choices, Row, Sheet } from "../../parts/sheet.js";
 import { Tap } from "../../parts/tap.js";
@@ -6,7 +8,7 @@ import { TextField } from "../../parts/text-field.js";
 import { useAsked } from "../../parts/asked.js";
 import { whyOf } from "../../parts/acts.js";
 import { board, nowMs, post, remove } from "../../parts/source.js";
-import { clockDay, day } from "../../format.js";
+import { clockDay, count, day } from "../../format.js";
 import { t, tn } from "../../messages/index.js";
 
 /**
@@ -42,8 +44,12 @@ function Made({ link, onBack }) {
 /** @param {{make: MakeSummary, isChosen: boolean, onTap: () => void}} props */
 function MakeChoice({ make, isChosen, onTap }) {
   return html`<${Tap} class=${"choice " + (isChosen ? "is-chosen" : "")} pressed=${isChosen} onTap=${onTap}>
-    <span class="choice-title">${make.name} · ${make.batch}</span>
-    <span class="row-detail">${day(make.opened_ms)} · ${t("make_state.short_" + make.state)}</span></${Tap}>`;
+    <span class="choice-title">${make.name}</span>
+    <${Facts} isInKey rows=${[
+      [t("fact.batch"), make.batch],
+      [t("fact.opened"), day(make.opened_ms)],
+      [t("fact.state"), t("make_state.short_" + make.state)],
+    ]} /></${Tap}>`;
 }
 
 /**
@@ -82,6 +88,7 @@ export function LinkForm({ onBack }) {
       (make) => html`<${MakeChoice}
       key=${make.id} make=${make} isChosen=${makes.includes(make.id)} onTap=${() => toggle(make.id)} />`,
     )}</div>
+    ${board.value?.makes.length ? null : html`<${Empty} says=${t("now.none_known")} />`}
     <h2>${t("links.how_long")}</h2>
     <${Choices} label=${t("links.how_long")} chosen=${days} onChoose=${setDays}
       options=${DAYS.map((key) => ({ key, title: tn("links.days", key) }))} />
@@ -89,10 +96,18 @@ export function LinkForm({ onBack }) {
 }
 
 /** @param {Link} link */
-function stateWords(link) {
-  if (link.revoked_ms) return t("links.revoked");
-  if (link.until_ms <= nowMs()) return t("links.ended");
-  return t("links.until", { at: clockDay(link.until_ms, nowMs()) });
+function linkRows(link) {
+  const until =
+    !link.revoked_ms && link.until_ms > nowMs() && clockDay(link.until_ms, nowMs());
+  const ended = link.revoked_ms ? t("links.revoked") : t("links.ended");
+  return [
+    [t("fact.makes"), count(link.makes.length)],
+    until ? [t("fact.link_until"), until] : [t("fact.state"), ended],
+    [
+      t("fact.link_opened"),
+      link.opened_ms ? clockDay(link.opened_ms, nowMs()) : t("links.not_opened"),
+    ],
+  ];
 }
 
 /**
@@ -119,8 +134,7 @@ export function Links({ onNew }) {
     <div class="rows">${(links.value ?? []).map(
       (/** @type {Link} */ link) => html`<div class="row row-still" key=${link.id}>
       <span class="row-main"><span class="row-title">${link.name}</span>
-        <span class="row-detail">${tn("links.n_makes", link.makes.length)} · ${stateWords(link)}</span>
-        <span class="row-detail">${link.opened_ms ? t("links.opened", { at: clockDay(link.opened_ms, nowMs()) }) : t("links.not_opened")}</span></span>
+        <${Facts} rows=${linkRows(link)} /></span>
       ${
         !stands(link)
           ? null
