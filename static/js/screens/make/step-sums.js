@@ -6,7 +6,7 @@ import { sizeTitle } from "../../parts/size-title.js";
 import { ask, core, recipes } from "../../parts/source.js";
 import { inside, own, t } from "../../messages/index.js";
 import { go, swap } from "../../router.js";
-import { headline } from "../sums/answer.js";
+import { Headline, headline } from "../sums/answer.js";
 import { useSum } from "../sums/catalogue.js";
 import { clearGiven, give, givenIn } from "../sums/given.js";
 import { useKeep } from "../sums/keep-input.js";
@@ -118,14 +118,18 @@ export function sumTitle(answer, names) {
  *
  * @param {{
  *   sums: Answer[] | null, step: Step, names: Record<string, string>,
- *   onOpen: (answer: Answer) => void,
- * }} props
+ *   onOpen: (answer: Answer) => void, isTold?: boolean,
+ * }} props isTold: with labels and bars, where there is room for them
  */
-export function SumLines({ sums, step, names, onOpen }) {
+export function SumLines({ sums, step, names, onOpen, isTold = false }) {
   if (!sums?.length) return null;
+  const detail = (/** @type {Answer} */ answer) =>
+    isTold
+      ? html`<${Headline} answer=${answer} names=${names} step=${step.key} />`
+      : headline(answer, names, step.key);
   return html`<div class="step-sums" role="group" aria-label=${t("sums.step")}>${sums.map(
     (answer) => html`<${Row}
-    key=${answer.key + answer.of} title=${sumTitle(answer, names)} detail=${headline(answer, names, step.key)} onTap=${() => onOpen(answer)} />`,
+    key=${answer.key + answer.of} title=${sumTitle(answer, names)} detail=${detail(answer)} onTap=${() => onOpen(answer)} />`,
   )}</div>`;
 }
 

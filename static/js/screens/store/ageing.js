@@ -263,7 +263,7 @@ function AgeingMake({ ageing, rest }) {
         <p class="quiet">${t("store.curing_for")}</p></section>
       <${Wheels} view=${view} sums=${sums} />
       <h2>${t("store.sums")}</h2>
-      <${SumLines} sums=${sums} step=${step} names=${namesOf(view)} onOpen=${(/** @type {Answer} */ answer) => go("store", "make", make, "sum", answer.key, answer.of ?? "-")} />
+      <${SumLines} isTold sums=${sums} step=${step} names=${namesOf(view)} onOpen=${(/** @type {Answer} */ answer) => go("store", "make", make, "sum", answer.key, answer.of ?? "-")} />
     </div><div class="column">
       ${may("reading_taken") ? html`<${Readings} make=${make} sizes=${sizes} />` : null}
       <div class="rows rows-apart"><${Row} title=${t("store.make")} onTap=${() => go("make", make)} /></div>

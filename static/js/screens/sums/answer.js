@@ -1,3 +1,4 @@
+import { Facts } from "../../parts/facts.js";
 import { html } from "../../parts/html.js";
 import { capital, has, inside, sourceWords, t } from "../../messages/index.js";
 import { sumRow } from "./catalogue.js";
@@ -143,6 +144,41 @@ export function RestsOn({ answer, sum, sources = {} }) {
 }
 
 /**
+ * What keeps an answer from being one, in words; null where there is one.
+ *
+ * @param {Answer} answer
+ */
+function lackWords(answer) {
+  if (answer.problems.length) return sumProblem(answer.problems[0], sumRow(answer.key));
+  if (!answer.missing.length) return null;
+  return t("sums.asks", {
+    list: answer.missing.map((name) => inside(label(name, answer.key))).join("; "),
+  });
+}
+
+/**
+ * The figures of an answer that stand for it in a list, and how well they are known.
+ *
+ * @param {Answer} answer
+ * @param {Names} [names]
+ * @param {string} [step] that it stands at: of several, those of this step
+ */
+function heads(answer, names, step) {
+  const all = headlines(answer.values);
+  const here = all.filter((figure) => figure.of === step);
+  const figures = here.length ? here : all;
+  const { basis, is_figure: isFigure } = answer.standing ?? {};
+  const short = `sums.short_${basis}`;
+  const rows = figures.map((figure) => {
+    const words = valueWords(figure, names, { sum: answer.key });
+    const isAlone = figures.length === 1 && !figure.of;
+    const title = isAlone ? outLabel(figure.name, answer.key) : words.label;
+    return { ...words, title, bar: figure.bar };
+  });
+  return { rows, basis: isFigure && rows.length && has(short) ? t(short) : "" };
+}
+
+/**
  * The one figure of an answer that stands in a list: words, or null without one.
  *
  * @param {Answer} answer
@@ -150,29 +186,26 @@ export function RestsOn({ answer, sum, sources = {} }) {
  * @param {string} [step] that it stands at: of several, those of this step
  */
 export function headline(answer, names, step) {
-  if (answer.problems.length) return sumProblem(answer.problems[0], sumRow(answer.key));
-  if (answer.missing.length)
-    return t("sums.asks", {
-      list: answer.missing.map((name) => inside(label(name, answer.key))).join("; "),
-    });
-  const all = headlines(answer.values);
-  const here = all.filter((figure) => figure.of === step);
-  const rows = here.length ? here : all;
-  const { basis, is_figure: isFigure } = answer.standing ?? {};
-  const short = `sums.short_${basis}`;
-  const tail = isFigure && rows.length && has(short) ? ` · ${t(short)}` : "";
-  return (
-    rows
-      .map((figure) => {
-        const {
-          label: title,
-          main,
-          detail,
-        } = valueWords(figure, names, { sum: answer.key });
-        const name =
-          rows.length > 1 || figure.of ? title : outLabel(figure.name, answer.key);
-        return `${name} ${main}${detail ? `, ${detail}` : ""}`;
-      })
-      .join(" · ") + tail
+  const lack = lackWords(answer);
+  if (lack !== null) return lack;
+  const { rows, basis } = heads(answer, names, step);
+  const told = rows.map(
+    ({ title, main, detail }) => `${title} ${main}${detail ? `, ${detail}` : ""}`,
   );
+  return [...told, basis].filter(Boolean).join(" · ");
+}
+
+/**
+ * The same as labels and values, with a bar where the core draws one.
+ *
+ * @param {{answer: Answer, names?: Names, step?: string}} props
+ */
+export function Headline({ answer, names, step }) {
+  const lack = lackWords(answer);
+  if (lack !== null) return lack;
+  const { rows, basis } = heads(answer, names, step);
+  const told = rows.map(({ title, main, bar }) => [title, main, { bar }]);
+  const more = [...rows.map(({ detail }) => capital(detail)), basis && capital(basis)];
+  return html`<${Facts} isInKey rows=${told} />
+    ${more.filter(Boolean).map((words) => html`<span class="row-detail" key=${words}>${words}</span>`)}`;
 }
