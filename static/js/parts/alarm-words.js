@@ -33,15 +33,6 @@ export function alarmText(alarm) {
   ]);
 }
 
-/**
- * Where it is: the vat, then the make.
- *
- * @param {Alarm} alarm
- */
-export function alarmPlace(alarm) {
-  return [alarm.vat, alarm.make_name].filter(Boolean).join(" · ");
-}
-
 /** @param {Alarm} alarm */
 function madeOf(alarm) {
   return { id: alarm.make, name: alarm.make_name, vat: alarm.vat };
