@@ -1,4 +1,6 @@
+import { Facts } from "./facts.js";
 import { html } from "./html.js";
+import { useWide } from "./wide.js";
 
 /**
  * @typedef {object} Column
@@ -30,4 +32,21 @@ export function Table({ caption, label, columns, rows }) {
             : html`<td key=${at} class=${side(at)} data-label=${columns[at].title}>${cell}</td>`,
         )}</tr>`,
     )}</tbody></table></div>`;
+}
+
+/**
+ * The same where there are too many columns for a phone: there each line is a list of
+ * its own.
+ *
+ * @param {Parameters<typeof Table>[0]} props
+ */
+export function WideTable(props) {
+  const isWide = useWide();
+  if (isWide) return html`<${Table} ...${props} />`;
+  const [, ...rest] = props.columns;
+  return html`<div>${props.caption ? html`<h3>${props.caption}</h3>` : null}
+    ${props.rows.map(
+      (row) => html`<div class="told-line" key=${row.key}><b>${row.cells[0]}</b>
+      <${Facts} rows=${rest.map((column, at) => [column.title, row.cells[at + 1]])} /></div>`,
+    )}</div>`;
 }

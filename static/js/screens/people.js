@@ -167,7 +167,7 @@ export function PeopleScreen() {
       <div class="rows">${(all.value ?? []).map((/** @type {Person} */ person) => html`<${PersonRow} key=${person.id} person=${person} open=${setOpen} />`)}</div>
       ${
         isAlone
-          ? html`<div class="rows-apart"><${Empty} says=${t("empty.people")} does=${t("people.add")} onTap=${add} /></div>`
+          ? html`<div class="rows rows-apart"><${Empty} says=${t("empty.people")} does=${t("people.add")} onTap=${add} /></div>`
           : html`<div class="rows rows-apart"><${Row} title=${t("people.add")} onTap=${add} /></div>`
       }
     </div><div class="column">${devices.value ? html`<${Devices} devices=${devices.value} again=${devices.again} />` : null}

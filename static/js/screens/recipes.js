@@ -56,13 +56,15 @@ function Doses({ recipe }) {
   const columns = [
     { title: t("fact.into_milk") },
     { title: t("fact.dose"), isNumber: true },
-    { title: t("fact.band"), isNumber: true },
   ];
   const rows = added.map((one) => {
     const { value, low, high, unit } = one.dose.amount;
     return {
       key: one.key,
-      cells: [own(one.title), inUnit(value, unit), bandIn(low, high, unit) || "–"],
+      cells: [
+        own(one.title),
+        html`<b>${inUnit(value, unit)}</b><span class="row-detail">${bandIn(low, high, unit)}</span>`,
+      ],
     };
   });
   return html`<div class="told"><${Table} label=${t("fact.into_milk")} columns=${columns} rows=${rows} /></div>`;

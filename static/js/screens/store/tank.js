@@ -5,7 +5,7 @@ import { FigureValue } from "../../parts/figure-value.js";
 import { html } from "../../parts/html.js";
 import { Row, Sheet } from "../../parts/sheet.js";
 import { StateMark } from "../../parts/state-mark.js";
-import { Table } from "../../parts/table.js";
+import { WideTable } from "../../parts/table.js";
 import { Tap } from "../../parts/tap.js";
 import { act } from "../../parts/acts.js";
 import { may, nameOf } from "../../parts/people-names.js";
@@ -145,7 +145,7 @@ function Past({ loads }) {
       amount(load.salt_kg, "kg"),
     ],
   }));
-  return html`<div class="told"><${Table} caption=${t("store.past_loads")} columns=${columns} rows=${rows} /></div>`;
+  return html`<div class="told"><${WideTable} caption=${t("store.past_loads")} columns=${columns} rows=${rows} /></div>`;
 }
 
 /** @param {{tank: Tank, canAct: boolean}} props */
