@@ -98,22 +98,27 @@ test("pH lies on the recipe's own curve", () => {
   });
 });
 
-test("line and band are named at themselves, away from each other", () => {
-  const bands = [wanted(36, 38, 50, 100)];
-  const drawn = drawnOf(curve([point(0, 30), point(50, 34), point(90, 33)], { bands }));
-  // The band lies on top: its name has no room above it, and stands below it.
-  const [line, band] = namesOf(drawn);
-  assert.deepEqual([line.words, band.words], ["Curd", "Wanted"]);
-  assert.equal(band.style.top, drawn.bands[0].foot.toFixed(1) + "%");
-  assert.equal(line.style.top, "68.0%"); // 60 is the reading, 8 the room of its dot
-  assert.equal(line.style.right, "10.0%"); // where the reading is: 90 of 100 minutes
+test("a line is named behind its last reading, or below where it ends at the edge", () => {
+  // From 30 to 34 °C, last at a fifth of the time: in the middle of the height.
+  const early = drawnOf(curve([point(10, 30), point(15, 34), point(20, 32)]));
+  const [line, ...more] = namesOf(early);
+  assert.deepEqual(more, []);
+  assert.equal(line.words, "Curd");
+  assert.deepEqual(line.style, { left: "22.0%", top: "39.0%" });
+  const late = drawnOf(curve([point(0, 30), point(100, 34)]));
+  assert.deepEqual(namesOf(late)[0].style, { right: "0.0%", top: "18.0%" });
+  // Down in the corner there is room above alone.
+  const low = drawnOf(curve([point(0, 34), point(100, 30)]));
+  assert.deepEqual(namesOf(low)[0].style, { right: "0.0%", top: "60.0%" });
 });
 
-test("without a band the line alone is named", () => {
-  const drawn = drawnOf(curve([point(10, 30), point(20, 34)]));
-  const [line, ...more] = namesOf(drawn);
-  assert.deepEqual(more, []);
-  assert.equal(line.style.left, "20.0%");
+test("a band is named before it, or within where it fills the drawing", () => {
+  const read = [point(0, 30), point(90, 38)];
+  const named = (band) => namesOf(drawnOf(curve(read, { bands: [band] })))[1];
+  const late = named(wanted(32, 36, 50, 100));
+  assert.equal(late.words, "Wanted");
+  assert.deepEqual(late.style, { right: "51.3%", top: "39.0%" });
+  assert.deepEqual(named(wanted(32, 36, 0, 100)).style, { left: "0.0%", top: "39.0%" });
 });
 
 test("where nothing was read nothing is drawn", () => {

@@ -57,49 +57,50 @@ export function drawnOf({ at_hand: hand, series, bands, acid }) {
   };
 }
 
-const NAME_HIGH = 24; // of a word, in the hundredths of the drawing
-const percent = (/** @type {number} */ value, /** @type {number} */ of) =>
-  ((value / of) * 100).toFixed(1) + "%";
+// Of a word, in the units of the drawing: as it stands on the smallest card.
+const NAME_HIGH = 22;
+const NAME_WIDE = 80;
+const across = (/** @type {number} */ x) => ((x / WIDE) * 100).toFixed(1) + "%";
+const down = (/** @type {number} */ y) => ((y / HIGH) * 100).toFixed(1) + "%";
 
 /**
- * Where a word stands that names what is drawn: above or below it, as wanted, where
- * there is room; to the side where the drawing goes on.
+ * The name of the line: behind its last reading, else above or below it.
  *
  * @param {number} x
- * @param {number} top of what it names
- * @param {number} foot
- * @param {boolean} isAbove wanted
+ * @param {number} y
  */
-function besideOf(x, top, foot, isAbove) {
-  const fits = isAbove ? top >= NAME_HIGH : foot + NAME_HIGH > HIGH;
-  return {
-    ...(x > WIDE / 2 ? { right: percent(WIDE - x, WIDE) } : { left: percent(x, WIDE) }),
-    ...(fits
-      ? { bottom: percent(Math.min(HIGH - top, HIGH - NAME_HIGH), HIGH) }
-      : { top: percent(Math.min(foot, HIGH - NAME_HIGH), HIGH) }),
-  };
+function lineStyle(x, y) {
+  const top = Math.min(HIGH - NAME_HIGH, Math.max(0, y - NAME_HIGH / 2));
+  if (WIDE - x >= NAME_WIDE) return { left: across(x + 6), top: down(top) };
+  const isBelow = y + 8 + NAME_HIGH <= HIGH;
+  return { right: across(WIDE - x), top: down(isBelow ? y + 8 : y - 8 - NAME_HIGH) };
 }
 
 /**
- * The band as it stood last, and the last reading, each by name where it is drawn, on
- * the sides that face away from each other.
+ * The name of the band: before it, where it begins late enough, else within it.
+ *
+ * @param {{x: number, top: number, foot: number}} band
+ */
+function bandStyle({ x, top, foot }) {
+  const middle = (top + foot) / 2 - NAME_HIGH / 2;
+  const at = down(Math.min(HIGH - NAME_HIGH, Math.max(0, middle)));
+  return x >= NAME_WIDE
+    ? { right: across(WIDE - x + 4), top: at }
+    : { left: across(x), top: at };
+}
+
+/**
+ * The last reading and the band as it stood last, each by name where it is drawn.
  *
  * @param {NonNullable<ReturnType<typeof drawnOf>>} drawn
  */
 export function namesOf({ quantity: name, bands, points }) {
   const band = bands[bands.length - 1];
   const [x, y] = points[points.length - 1];
-  const isBandAbove = band ? (band.top + band.foot) / 2 < y : false;
-  const short = tFirst(["curve.short_" + name, "quantity." + name]);
-  const line = {
-    key: "line",
-    words: short,
-    style: besideOf(x, y - 8, y + 8, !isBandAbove),
-  };
+  const words = tFirst(["curve.short_" + name, "quantity." + name]);
+  const line = { key: "line", words, style: lineStyle(x, y) };
   if (!band) return [line];
-  const end = band.x + band.wide;
-  const style = besideOf(end, band.top, band.foot, isBandAbove);
-  return [line, { key: "band", words: t("curve.wanted"), style }];
+  return [line, { key: "band", words: t("curve.wanted"), style: bandStyle(band) }];
 }
 
 /** @param {number[][]} points */

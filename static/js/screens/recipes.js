@@ -138,7 +138,7 @@ function Figure({ entry, recipe, onEdit }) {
     <${Facts} isInKey rows=${rows} />
   </span>`;
   return onEdit
-    ? html`<${Tap} class="row" onTap=${onEdit}>${text}<span class="row-side">${t("word.change")}</span></${Tap}>`
+    ? html`<${Tap} class="row figure-key" onTap=${onEdit}>${text}<span class="row-side">${t("word.change")}</span></${Tap}>`
     : html`<div class="row row-still">${text}</div>`;
 }
 

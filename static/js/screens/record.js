@@ -42,13 +42,15 @@ function Line({ line, steps, make }) {
   const [what, value] = lineParts(line, steps);
   const name = line.struck ? "row record-line is-struck" : "row record-line";
   const struck = line.struck ? "struck" : "";
+  // What is about a step as a whole has named it already.
+  const isOfStep = /^(step|task)_/.test(line.kind);
   return html`<${Tap} class=${name} onTap=${() => swap("make", make, "record", line.id)}>
     <span class="record-time">${clock(line.at_ms)}</span>
     <span class="record-what"><span class=${`row-title ${struck}`}>${what}</span> ${value === null ? null : html`<b class=${`record-value ${struck}`}>${value}</b>`}
       <${Facts} isInKey rows=${lineRows(line)} />
       ${[...correctionWords(line), ...struckWords(line), ...markWords(line)].map((text) => html`<span class="row-detail" key=${text}>${text}</span>`)}</span>
     <span class="record-by">${nameOf(line.by)}</span>
-    <span class="record-step">${line.step ? own(title) || words(line.step) : ""}</span></${Tap}>`;
+    <span class="record-step">${line.step && !isOfStep ? own(title) || words(line.step) : ""}</span></${Tap}>`;
 }
 
 /** @param {{make: Make, nowMs: number}} props */

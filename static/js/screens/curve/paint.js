@@ -123,6 +123,7 @@ export function paintSteps(u, steps, ink, isNumbered) {
     const foot = bbox.top + bbox.height;
     ctx.font = `${16 * px}px system-ui, sans-serif`;
     ctx.textBaseline = "top";
+    ctx.textAlign = "left";
     let lastX = -Infinity;
     steps.forEach((step, index) => {
       if (step.status === "skipped") return;
@@ -228,6 +229,7 @@ export function paintNames(u, lines, ink) {
     const right = bbox.left + bbox.width;
     ctx.font = NAME_FONT.replace("20px", `${20 * px}px`);
     ctx.textBaseline = "middle";
+    ctx.textAlign = "left"; // the axes leave another
     const names = lines.flatMap(({ name, ink: colour, points }) => {
       const seen = points
         .map((point) => ({
