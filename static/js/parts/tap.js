@@ -1,6 +1,7 @@
 import { signal } from "@preact/signals";
-import { useRef } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import { html } from "./html.js";
+import { once } from "./once.js";
 import { isSettled, meaningOf, settle } from "./touch-guard.js";
 
 // One button for wet and gloved hands.
@@ -116,12 +117,14 @@ export function Tap({
 }) {
   const held = useRef(/** @type {?Held} */ (null));
   const lastMs = useRef(-Infinity);
+  const [doOnce] = useState(once);
 
-  const act = () => {
+  const act = (/** @type {string} */ meaning) => {
     const nowMs = performance.now();
     if (disabled || nowMs - lastMs.current < guardMs) return;
     lastMs.current = nowMs;
-    onTap();
+    if (steady) onTap();
+    else doOnce(meaning, onTap);
   };
   const release = (/** @type {PressEvent} */ event) => {
     event.currentTarget.classList.remove("is-down");
@@ -149,7 +152,8 @@ export function Tap({
     const { box, meaning } = held.current;
     release(event);
     // Another phone's entry may have turned it while the finger lay on it.
-    if (isInside(event, box) && meaning === meaningOf(event.currentTarget)) act();
+    if (isInside(event, box) && meaning === meaningOf(event.currentTarget))
+      act(meaning);
   };
   const onPointerCancel = (/** @type {PressEvent} */ event) => {
     if (held.current?.pointerId === event.pointerId) release(event);
@@ -159,7 +163,7 @@ export function Tap({
       performance.now() - lastPointerMs > AFTER_POINTER_MS &&
       isSettled(event.currentTarget, null)
     )
-      act();
+      act(meaningOf(event.currentTarget));
   };
   const onKeyDown = (/** @type {KeyboardEvent} */ event) => {
     if (event.repeat && (event.key === "Enter" || event.key === " ")) {
