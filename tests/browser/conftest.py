@@ -120,10 +120,17 @@ def _taps_of_a_person_who_looks():
 
 
 def pytest_collection_modifyitems(items):
+    """Leave all that is not marked `everyday` to the long profile: each takes seconds.
+
+    Everyday are the ways by which an entry could be lost, doubled or pressed unseen,
+    and one look at each kind of screen.
+    """
     here = Path(__file__).parent
     for item in items:
         if here in item.path.parents:
             item.add_marker(pytest.mark.browser)
+            if not item.get_closest_marker("everyday"):
+                item.add_marker(pytest.mark.long)
 
 
 def until(question, what, wait_s=WAIT_S):

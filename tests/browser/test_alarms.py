@@ -24,8 +24,6 @@ from tests.browser.test_screens import (
     show,
 )
 
-pytestmark = pytest.mark.long
-
 # Counts the tones that the browser really started.
 TONES = """
   globalThis.tones = 0;

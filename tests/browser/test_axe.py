@@ -8,8 +8,6 @@ from axe_playwright_python.sync_playwright import Axe
 from tests.browser.conftest import ROOT
 from tests.browser.test_screens import read_cautions, show
 
-pytestmark = pytest.mark.long
-
 TAGS = ["wcag2a", "wcag2aa", "wcag2aaa", "wcag21a", "wcag21aa", "wcag22aa"]
 # Axe would copy the style sheets into one of its own in the page, which the page's
 # policy refuses; the one rule that reads it asks about a turned screen, and no

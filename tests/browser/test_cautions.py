@@ -1,5 +1,7 @@
 """Cautions on a phone: read to their end before a step, in nobody's way beside it."""
 
+import pytest
+
 from tests.browser.conftest import until
 from tests.browser.test_screens import show
 from tests.browser.test_second_touch import settled
@@ -33,6 +35,7 @@ def kinds(phone):
     return [kind for kind, _ in phone.run(ENTRIES)]
 
 
+@pytest.mark.everyday
 def test_a_step_begins_only_once_its_last_caution_was_in_sight(new_phone):
     phone = new_phone()
     phone.page.set_viewport_size(SMALL)

@@ -10,8 +10,6 @@ from server.config import CORE_DIR
 from tests.browser.conftest import ROOT, until
 from tests.browser.test_screens import AXE, TOO_WIDE, problems_of_layout, show
 
-pytestmark = pytest.mark.long
-
 CHARTS = ".curve-chart canvas"
 ASKED = """() => performance.getEntriesByType("resource")
   .map((one) => new URL(one.name).pathname).filter((one) => one.includes("uplot"))"""

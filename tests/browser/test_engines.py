@@ -22,7 +22,6 @@ from tests.browser.maker import Maker
 from tests.browser.webkit import WebKit
 
 pytestmark = [
-    pytest.mark.long,
     # Selenium's own words to itself, about its driver for WebKitGTK.
     pytest.mark.filterwarnings("ignore:setting remote_server_addr"),
 ]

@@ -8,7 +8,6 @@ from axe_playwright_python.sync_playwright import Axe
 from tests.browser.conftest import until
 from tests.browser.test_screens import AXE, TOO_WIDE, problems_of_layout
 
-pytestmark = pytest.mark.long
 FORGET_WORKER = """
 async () => {
   const all = await navigator.serviceWorker.getRegistrations();

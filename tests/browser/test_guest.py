@@ -6,8 +6,6 @@ from axe_playwright_python.sync_playwright import Axe
 from tests.browser.conftest import until
 from tests.browser.test_screens import AXE, TOO_WIDE, problems_of_layout, show
 
-pytestmark = pytest.mark.long
-
 
 @pytest.fixture
 def room(new_phone):

@@ -18,7 +18,6 @@ from tests.browser.test_screens import (
     show,
 )
 
-pytestmark = pytest.mark.long
 HOLD_MS = 1700  # a little over the 1.5 s that the bar asks for
 
 

@@ -70,6 +70,7 @@ def test_a_helper_who_finds_the_address_is_told_who_may_skip(creamery, helper):
     assert "step_skipped" not in [event["kind"] for event in creamery.events()]
 
 
+@pytest.mark.everyday
 def test_the_server_puts_a_helper_s_skip_aside_with_the_reason(creamery, helper):
     taken = helper.record("step_begun", make=helper.make, data={"step": "receive"})
     helper.sent()
@@ -138,6 +139,7 @@ def test_a_helper_s_correction_of_a_legal_reading_is_refused_in_words(creamery, 
     assert creamery.ask("GET", f"/makes/{helper.make}/record")[-1]["corrections"] == []
 
 
+@pytest.mark.everyday
 def test_from_a_cold_phone_the_press_runs_in_two_taps_and_ten_seconds(creamery, helper):
     helper.maker.run(TO_THE_PRESS, helper.make)
     helper.maker.sent()

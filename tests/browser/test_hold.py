@@ -1,12 +1,8 @@
 """A hold leads: both thermometers in one round, its countdown, and how it stands."""
 
-import pytest
-
 from tests.browser.conftest import until
 from tests.browser.test_screens import problems_of_layout
 from tests.browser.test_sums import done, open_step, read, record, typed
-
-pytestmark = pytest.mark.long
 
 
 def hot(phone, make, ago_min, milk_f, air_f):

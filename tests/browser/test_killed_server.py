@@ -3,6 +3,7 @@
 import contextlib
 import shutil
 
+import pytest
 from playwright.sync_api import Error
 
 NOTE = """
@@ -16,6 +17,7 @@ def note_ids(creamery):
     return [one["id"] for one in creamery.events() if one["kind"] == "note_added"]
 
 
+@pytest.mark.everyday
 def test_entries_survive_a_server_killed_between_them(creamery, new_phone):
     phone = new_phone()
     make = phone.open_make()
@@ -33,6 +35,7 @@ def test_entries_survive_a_server_killed_between_them(creamery, new_phone):
     assert phone.run("return state.net.value") == "online"
 
 
+@pytest.mark.everyday
 def test_an_answer_lost_on_the_way_doubles_nothing(creamery, new_phone):
     phone = new_phone()
     make = phone.open_make()
@@ -56,6 +59,7 @@ def test_an_answer_lost_on_the_way_doubles_nothing(creamery, new_phone):
     assert note_ids(creamery) == made
 
 
+@pytest.mark.everyday
 def test_a_server_set_back_to_an_older_copy_gets_everything_again(creamery, new_phone):
     one, two = new_phone("Mara"), new_phone("Ivo")
     make = one.open_make()

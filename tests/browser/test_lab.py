@@ -1,13 +1,9 @@
 """Results of a laboratory come days later, and into a make that is closed."""
 
-import pytest
-
 from tests.browser.conftest import until
 from tests.browser.test_new_make import row
 from tests.browser.test_screens import problems_of_layout, read_cautions, show
 from tests.browser.test_sums import done, typed
-
-pytestmark = pytest.mark.long
 
 
 def results(phone, make):

@@ -48,6 +48,7 @@ def show(page, route, words):
     page.locator("main").get_by_text(words).first.wait_for()
 
 
+@pytest.mark.everyday
 def test_a_phone_with_no_network_has_the_screens_that_come_later(creamery, new_phone):
     phone = new_phone(paired=False, keeps=True)
     join(phone, creamery.invite("Mara", "maker"))

@@ -86,6 +86,7 @@ def asked_after(desk):
     return found
 
 
+@pytest.mark.everyday
 def test_the_desk_shows_what_the_room_does_as_it_does_it(room, desk):
     assert not desk.is_stale()
     assert "Receive the milk" in desk.card()
@@ -113,6 +114,7 @@ def test_the_desk_reads_on_from_its_cursor_after_the_server_was_away(
     assert min(cursors) >= known  # nothing is told twice
 
 
+@pytest.mark.everyday
 def test_a_silent_server_makes_the_news_visibly_old(creamery, desk):
     group = creamery.process.pid
     bright = desk.page.locator(".cards").evaluate(LOOK_OF)

@@ -1,5 +1,7 @@
 """What stands stops the work on the phone: said there, and decided by who may."""
 
+import pytest
+
 from tests.browser.conftest import until
 from tests.browser.test_pin import PIN, press, say, tap, type_pin
 from tests.browser.test_screens import problems_of_layout, show
@@ -21,6 +23,7 @@ def words(phone, within="main"):
     return phone.page.locator(within).inner_text()
 
 
+@pytest.mark.everyday
 def test_a_positive_test_stops_the_pump_until_a_maker_decides(creamery, new_phone):
     phone = new_phone()
     make = milk_tested(phone, "positive")

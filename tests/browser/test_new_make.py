@@ -8,8 +8,6 @@ from tests.browser.conftest import until
 from tests.browser.test_screens import problems_of_layout, show
 from tests.browser.test_sums import done, open_step, read, record, typed
 
-pytestmark = pytest.mark.long
-
 
 def row(phone, words):
     """Tap the first row or key that has these words."""

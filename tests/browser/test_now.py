@@ -12,7 +12,6 @@ from tests.browser.test_screens import (
     show,
 )
 
-pytestmark = pytest.mark.long
 # Two makes at their first pressing, begun so that both turns fall together; one
 # that has just been opened. Minutes ago, by the phone's own clock.
 PRESSING = """

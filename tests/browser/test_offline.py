@@ -64,6 +64,7 @@ def note_ids(creamery):
     return [one["id"] for one in creamery.events() if one["kind"] == "note_added"]
 
 
+@pytest.mark.everyday
 def test_fifty_entries_made_without_a_network_reach_the_server_once(
     creamery, new_phone
 ):
@@ -91,6 +92,7 @@ def test_fifty_entries_made_without_a_network_reach_the_server_once(
     assert note_ids(creamery) == made
 
 
+@pytest.mark.everyday
 def test_an_entry_is_on_disk_before_it_counts_as_recorded(new_phone):
     phone = new_phone()
     make = phone.open_make()
@@ -102,6 +104,7 @@ def test_an_entry_is_on_disk_before_it_counts_as_recorded(new_phone):
     assert made["id"] in [event["id"] for event in kept]
 
 
+@pytest.mark.everyday
 def test_a_dead_database_handle_is_replaced_and_the_entry_written_once(
     creamery, new_phone
 ):
@@ -188,6 +191,7 @@ def test_a_full_phone_lets_go_of_finished_makes_and_of_nothing_unsent(new_phone)
     assert phone.run("return state.view.value.make.name") == "Finished"
 
 
+@pytest.mark.everyday
 def test_an_impossible_value_is_refused_with_field_and_limit_and_kept(new_phone):
     phone = new_phone()
     make = phone.open_make()
@@ -207,6 +211,7 @@ def test_an_impossible_value_is_refused_with_field_and_limit_and_kept(new_phone)
     assert phone.run("return (await db.everything()).length") == 1  # the opening
 
 
+@pytest.mark.everyday
 def test_the_last_view_is_painted_and_a_tap_is_kept_though_the_core_is_dead(
     creamery, new_phone
 ):
@@ -265,7 +270,7 @@ def test_plain_http_on_a_network_works_online_and_says_that_offline_does_not(
     "scripts",
     [
         pytest.param([], id="heard"),
-        pytest.param([FORGETS], id="forgotten", marks=pytest.mark.long),
+        pytest.param([FORGETS], id="forgotten"),
     ],
 )
 def test_a_new_version_waits_until_a_person_lets_it_in(creamery, new_phone, scripts):

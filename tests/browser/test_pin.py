@@ -1,5 +1,7 @@
 """A maker signs with a PIN, with no network, and the server knows that it is theirs."""
 
+import pytest
+
 from server.config import DATABASE_NAME
 from tests.browser.conftest import until
 
@@ -57,6 +59,7 @@ def entries(creamery, kind):
     return [one for one in creamery.events() if one["kind"] == kind]
 
 
+@pytest.mark.everyday
 def test_a_pin_is_set_on_the_way_and_signs_with_no_network(creamery, new_phone):
     phone = new_phone()
     phone.kept_offline()

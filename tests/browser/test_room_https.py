@@ -33,7 +33,6 @@ from tests.browser.test_engines import (
 )
 
 pytestmark = [
-    pytest.mark.long,
     # Selenium's own words to itself, about its driver for WebKitGTK.
     pytest.mark.filterwarnings("ignore:setting remote_server_addr"),
 ]

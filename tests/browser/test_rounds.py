@@ -1,5 +1,7 @@
 """What is due together is one round of entry, with what was just read one tap away."""
 
+import pytest
+
 from tests.browser.conftest import until
 from tests.browser.test_screens import press, show
 
@@ -16,6 +18,7 @@ def save(phone):
     phone.page.locator(".foot .primary").tap()
 
 
+@pytest.mark.everyday
 def test_what_was_saved_leads_to_the_next_and_the_last_one_back(new_phone):
     phone = new_phone()
     make = phone.open_make()

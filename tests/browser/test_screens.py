@@ -219,10 +219,10 @@ def problems_of_layout(page, wide, high):
 SIZES = [(360, 740), (412, 839), (820, 1180), (740, 360), (1180, 820)]
 
 
-# The smallest phone each day; the others, which take a minute, in the long profile.
+# The smallest phone each day; the others take a minute.
 @pytest.mark.parametrize(
     ("wide", "high"),
-    [SIZES[0], *(pytest.param(*size, marks=pytest.mark.long) for size in SIZES[1:])],
+    [pytest.param(*SIZES[0], marks=pytest.mark.everyday), *SIZES[1:]],
 )
 def test_every_place_keeps_its_sizes_and_gaps(at_make, wide, high):
     phone, make = at_make
@@ -398,6 +398,7 @@ def press(phone, text):
     phone.page.wait_for_timeout(200)
 
 
+@pytest.mark.everyday
 def test_a_tap_counts_once_although_a_click_follows_it(pad):
     finger = Finger(pad)
     finger.send("touchStart", finger.middle(key(pad, "4")))
@@ -418,6 +419,7 @@ def test_a_drop_of_water_beside_the_keys_does_not_swallow_the_tap(pad):
     until_typed(pad, "5")
 
 
+@pytest.mark.everyday
 def test_two_keys_touched_at_once_are_one_key_and_the_screen_says_so(pad):
     finger = Finger(pad)
     four, nine = finger.middle(key(pad, "4")), finger.middle(key(pad, "9"))
@@ -462,6 +464,7 @@ def test_the_button_shows_at_once_that_it_is_touched(at_make):
     assert before != after
 
 
+@pytest.mark.everyday
 def test_a_step_begins_once_however_often_the_finger_bounces(at_make):
     phone, _ = at_make
     finger = Finger(phone)
@@ -555,6 +558,7 @@ def test_an_impossible_value_is_refused_with_field_and_limit(pad):
     until_typed(pad, "111")
 
 
+@pytest.mark.everyday
 def test_an_unlikely_value_asks_and_the_answer_is_not_where_save_was(pad):
     press(pad, "82.5")
     save = pad.page.locator(".primary")
@@ -568,6 +572,7 @@ def test_an_unlikely_value_asks_and_the_answer_is_not_where_save_was(pad):
     assert pad.run("return state.view.value.log[0].data.value") == 82.5
 
 
+@pytest.mark.everyday
 def test_a_value_that_could_not_be_saved_stays_in_sight_in_red(new_phone):
     phone = new_phone()
     make = show_new_make(phone)
@@ -587,6 +592,7 @@ def test_a_value_that_could_not_be_saved_stays_in_sight_in_red(new_phone):
     assert "Not saved" in phone.page.locator(".bar-act").inner_text()
 
 
+@pytest.mark.everyday
 def test_undo_strikes_the_last_tap_and_the_record_keeps_both(at_make):
     phone, _ = at_make
     phone.page.locator(".primary").tap()
@@ -614,6 +620,7 @@ def catalogue(phone):
     return phone.run(ENGLISH)
 
 
+@pytest.mark.everyday
 def test_every_key_that_a_screen_names_has_a_text(phone_of_the_day, program):
     texts = catalogue(phone_of_the_day)
     missing = []
@@ -653,6 +660,7 @@ def keys_of_core():
     return found
 
 
+@pytest.mark.everyday
 def test_every_word_of_the_core_has_a_text(phone_of_the_day):
     texts = catalogue(phone_of_the_day)
     keys = keys_of_core()
@@ -683,6 +691,7 @@ def test_a_quantity_is_shown_to_the_decimals_of_the_core_s_table(phone_of_the_da
         assert decimals + moved == QUANTITIES[name]["decimals"], name
 
 
+@pytest.mark.everyday
 def test_no_text_promises_what_the_tool_cannot(phone_of_the_day):
     for name, text in catalogue(phone_of_the_day).items():
         assert not re.search(r"\b(safe|safely|compliant)\b", text, re.I), name
@@ -712,6 +721,7 @@ def test_each_state_has_its_own_shape_and_word(phone_of_the_day):
     ]
 
 
+@pytest.mark.everyday
 def test_a_step_shows_the_mark_that_the_core_tells(at_make):
     phone, _ = at_make
     mark = phone.page.locator(".step-card .mark").first

@@ -61,6 +61,7 @@ def at_cautions(new_phone):
     return phone, make, Touch(phone)
 
 
+@pytest.mark.everyday
 def test_a_bounce_on_begin_does_not_finish_and_a_look_later_it_does(at_cautions):
     phone, _, finger = at_cautions
     spot = finger.middle(".foot .primary")
@@ -77,6 +78,7 @@ def test_a_bounce_on_begin_does_not_finish_and_a_look_later_it_does(at_cautions)
     until(lambda: "step_ended" in kinds(phone), "the step to end")
 
 
+@pytest.mark.everyday
 def test_another_phone_s_entry_does_not_turn_the_button_under_the_finger(at_cautions):
     phone, make, finger = at_cautions
     read_cautions(phone)
@@ -149,7 +151,6 @@ def test_a_pedal_s_second_press_does_not_finish_what_the_first_began(at_cautions
     until(lambda: "step_ended" in kinds(phone), "the step to end")
 
 
-@pytest.mark.long
 def test_a_list_that_a_finger_scrolled_may_be_tapped_at_once(at_cautions):
     phone, _, finger = at_cautions
     read_cautions(phone)

@@ -108,6 +108,7 @@ def cut_off(page):
     )
 
 
+@pytest.mark.everyday
 def test_a_phone_that_trusts_nothing_is_led_through_the_steps(room, visit):
     page = visit(room.url + "#" + CODE)
     screen(page, "take")
@@ -202,7 +203,6 @@ def test_a_computer_is_asked_which_phone_it_stands_for(room, visit):
     screen(page, "take")
 
 
-@pytest.mark.long
 @pytest.mark.parametrize(
     ("device", "language"), list(itertools.product(STEPS, LANGUAGES)), ids=str
 )
@@ -234,6 +234,7 @@ def need(page, key, state):
     page.locator(f"[data-need={key}][data-state={state}]").wait_for()
 
 
+@pytest.mark.everyday
 def test_the_self_check_shows_what_is_good_and_joins(creamery, visit):
     code = creamery.invite("Mara", "helper")
     page = visit(f"{creamery.url}/setup?lang=es#/pair/{code}")
@@ -272,6 +273,7 @@ def test_the_self_check_says_in_red_what_is_missing(
     need(page, "sound", "bad")
 
 
+@pytest.mark.everyday
 def test_a_wrong_code_is_told_beside_the_field_in_sight(creamery, visit):
     page = visit(f"{creamery.url}/setup#WRONG-CODE")
     need(page, "worker", "good")

@@ -2,8 +2,6 @@
 
 import os
 
-import pytest
-
 NOTE = 'return record("note_added", {make: args[0], data: {text: "Still here"}})'
 
 
@@ -16,7 +14,6 @@ def shot(phone, name):
         phone.page.screenshot(path=f"{os.environ['VATSIDE_SHOTS']}/{name}.png")
 
 
-@pytest.mark.long
 def test_a_phone_is_signed_out_and_keeps_what_it_has_not_sent(creamery, new_phone):
     phone = new_phone(name="Mara", role="maker")
     make = phone.open_make()

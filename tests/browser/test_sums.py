@@ -21,8 +21,6 @@ from tests.browser.test_screens import (
     show,
 )
 
-pytestmark = pytest.mark.long
-
 CATALOGUE = desk.sums_catalogue({})
 DAY_MIN = 1440
 PLACES = [

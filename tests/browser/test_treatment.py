@@ -1,13 +1,9 @@
 """The milk's treatment is chosen when a make is opened, and leads it from then on."""
 
-import pytest
-
 from tests.browser.conftest import until
 from tests.browser.test_new_make import begin, opened, row
 from tests.browser.test_screens import problems_of_layout, show
 from tests.browser.test_sums import done, typed
-
-pytestmark = pytest.mark.long
 
 
 def steps(phone, make):

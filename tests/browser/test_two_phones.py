@@ -1,5 +1,7 @@
 """Several phones and several tabs on one make."""
 
+import pytest
+
 RECORD = "return ask.record({ make: args[0] })"
 
 
@@ -11,6 +13,7 @@ def pulled(phone, event_id):
     )
 
 
+@pytest.mark.everyday
 def test_two_phones_that_began_a_step_offline_both_keep_it_and_agree(
     creamery, new_phone
 ):
@@ -40,6 +43,7 @@ def test_two_phones_that_began_a_step_offline_both_keep_it_and_agree(
     assert two.run(RECORD, make) == record
 
 
+@pytest.mark.everyday
 def test_a_helper_cannot_record_what_only_a_maker_may(new_phone):
     one, two = new_phone("Mara"), new_phone("Ivo", role="helper")
     make = one.open_make()

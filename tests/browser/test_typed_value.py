@@ -68,6 +68,7 @@ def ring(phone):
     phone.page.locator(".alarm-bar").wait_for()
 
 
+@pytest.mark.everyday
 def test_value_vat_keys_and_save_are_in_sight_with_undo_and_an_alarm(at_pad):
     phone, make = at_pad
     assert hidden_at(phone, SIZES) == {}
@@ -103,7 +104,6 @@ def test_a_server_that_is_silent_for_long_leaves_the_pad_whole(at_pad):
         assert phone.page.evaluate(lot_is_reached), size
 
 
-@pytest.mark.long
 @pytest.mark.parametrize("code", ["en", "es", "fr"])
 def test_they_are_at_every_size_in_every_language(at_pad, code):
     phone, make = at_pad
@@ -113,7 +113,6 @@ def test_they_are_at_every_size_in_every_language(at_pad, code):
     assert hidden_at(phone, SIZES + LARGER) == {}
 
 
-@pytest.mark.long
 def test_a_refusal_is_in_sight_with_the_value_it_refuses(at_pad):
     phone, _ = at_pad
     press(phone, "⌫⌫⌫⌫111")
@@ -133,7 +132,6 @@ def test_a_refusal_is_in_sight_with_the_value_it_refuses(at_pad):
     assert hidden_at(phone, SIZES, ["125%"]) == {}
 
 
-@pytest.mark.long
 @pytest.mark.parametrize("size", SIZES)
 def test_no_key_moves_when_a_bar_comes(at_pad, size):
     phone, make = at_pad
@@ -171,7 +169,6 @@ def test_back_keeps_the_digits_and_they_say_that_they_are_not_saved(at_pad):
     assert typed(phone) == "–"  # what was saved is not offered again
 
 
-@pytest.mark.long
 def test_a_note_half_written_is_there_again(at_pad):
     phone, make = at_pad
     show(phone, f"make/{make}/note")
@@ -185,7 +182,6 @@ def test_a_note_half_written_is_there_again(at_pad):
     assert phone.page.locator("textarea").input_value() == ""
 
 
-@pytest.mark.long
 def test_the_pad_says_what_is_wanted(at_pad):
     phone, _ = at_pad
     assert "Wanted: ≤ 7.0" in phone.page.locator(".keypad-more").inner_text()

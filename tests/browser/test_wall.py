@@ -108,6 +108,7 @@ def test_the_wall_is_filled_and_read_from_five_metres(room, new_phone):
     assert "now" in bands.first.get_attribute("aria-label")
 
 
+@pytest.mark.everyday
 def test_what_is_late_stays_large_on_the_wall_once_it_is_silenced(room, new_phone):
     wall = new_phone("Room", role="viewer")
     page = wall.page

@@ -1,11 +1,14 @@
 """Who watches: Live, Now and Make show each make's day and use their space."""
 
+import pytest
+
 from tests.browser.conftest import until
 from tests.browser.test_screens import TOO_WIDE, show
 from tests.browser.test_wall import picture
 from tests.browser.test_wall import room as room
 
 
+@pytest.mark.everyday
 def test_live_fills_a_desk_and_shows_each_vat_s_day_curve_and_hour(room, new_phone):
     desk = new_phone("Olga", "owner")
     page = desk.page

@@ -112,6 +112,7 @@ def unread_at(phone, wanted, sizes=PHONES, texts=("125%", "250%")):
     return found
 
 
+@pytest.mark.everyday
 def test_under_bars_the_open_vat_and_the_ringing_one_are_both_named(two_vats):
     phone, make, _ = two_vats
     say_something(phone, make)
@@ -121,7 +122,6 @@ def test_under_bars_the_open_vat_and_the_ringing_one_are_both_named(two_vats):
     assert unread_at(phone, [(".make-whose", "Vat 2")], texts=["125%"]) == {}
 
 
-@pytest.mark.long
 @pytest.mark.parametrize("code", LANGUAGES)
 def test_the_vats_are_named_in_every_language(two_vats, code):
     phone, make, _ = two_vats
@@ -173,7 +173,6 @@ def test_show_leads_to_the_step_that_rings_and_the_list_is_one_tap_further(two_v
     assert phone.page.locator(".alarm-row").count() == 2
 
 
-@pytest.mark.long
 def test_show_leads_to_the_very_step_although_another_was_looked_at(new_phone):
     phone = new_phone()
     both = [["stir", 1], ["heal", 400]]
@@ -188,7 +187,6 @@ def test_show_leads_to_the_very_step_although_another_was_looked_at(new_phone):
     phone.page.locator(".step-title", has_text="Stir the curd").wait_for()
 
 
-@pytest.mark.long
 def test_a_make_without_a_vat_is_named_and_so_is_one_of_two_in_the_same(new_phone):
     phone = new_phone()
     begun(phone, 400, name="Harvest", vat="Vat 2")
@@ -203,7 +201,6 @@ def test_a_make_without_a_vat_is_named_and_so_is_one_of_two_in_the_same(new_phon
         assert button.inner_text() == whose
 
 
-@pytest.mark.long
 def test_pads_sheets_cautions_and_undo_say_whose(new_phone):
     phone = new_phone()
     make = phone.open_make(name="Harvest", vat="Vat 2")
@@ -223,6 +220,7 @@ def test_pads_sheets_cautions_and_undo_say_whose(new_phone):
     assert {place: row for place, row in missing.items() if row} == {}
 
 
+@pytest.mark.everyday
 def test_after_begin_the_step_begun_stays_until_the_make_is_left(new_phone):
     # Seen: "Begin: Cool" led to the cautions before fitting the knives.
     phone = new_phone()

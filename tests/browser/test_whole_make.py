@@ -14,7 +14,6 @@ from tests.browser.conftest import ROOT, Creamery, copy_unpacked, pack, until
 from tests.browser.hand import PlaywrightHand
 from tests.browser.maker import Maker
 
-pytestmark = pytest.mark.long
 DAY_RATE = 300  # a second is five minutes
 # Of a hold two readings count together within 2 min: here 12 s, time for a round.
 HOLD_RATE = 10

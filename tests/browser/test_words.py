@@ -69,6 +69,7 @@ def at_reading(new_phone):
     return phone, make, made
 
 
+@pytest.mark.everyday
 def test_a_person_turns_to_spanish_and_fahrenheit_with_no_network(
     creamery, new_phone, at_reading
 ):
@@ -245,6 +246,7 @@ def packed_phone(tmp_path, packed_program, packed_ready, play, new_phone):
         server.kill()
 
 
+@pytest.mark.everyday
 def test_the_packed_page_opens_in_spanish_with_no_network(packed_phone):
     phone, page = packed_phone, packed_phone.page
     asked = []
