@@ -136,8 +136,10 @@ class Maker:
     def see_to_end_and_read(self):
         while self.hand.count(".foot .primary-does", "More below"):
             self.large_button()
-            self.hand.wait(300)
-        self.row("I have read this")
+            self.hand.wait(600)
+        # Where the button had turned under the finger, they are read and it is begun.
+        if self.hand.count(".tap", "I have read this"):
+            self.row("I have read this")
 
     def large_button(self):
         self.hand.tap(".foot .primary")

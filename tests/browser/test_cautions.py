@@ -7,6 +7,7 @@ from tests.browser.test_screens import show
 from tests.browser.test_second_touch import settled
 
 SMALL = {"width": 320, "height": 568}
+GUARD_MS = 400  # pressed again sooner, it is a bounce
 ENTRIES = "return state.view.value.log.map((line) => [line.kind, line.by])"
 
 
@@ -49,6 +50,7 @@ def test_a_step_begins_only_once_its_last_caution_was_in_sight(new_phone):
         if begin.count():
             break
         further.tap()
+        phone.page.wait_for_timeout(GUARD_MS)
         settled(phone)
     begin.tap()
     phone.page.locator(".primary", has_text="Finish").wait_for()

@@ -11,7 +11,7 @@ CLOCKS = """
   performance.now = () => mono() + globalThis.moved.mono;
 """
 HOUR_MS = 3_600_000
-NEAR_MS = 1500  # a request on a busy test machine
+NEAR_MS = 3000  # requests on a busy test machine
 
 
 def now_ms():
@@ -20,6 +20,13 @@ def now_ms():
 
 def corrected_ms(event):
     return event["at_ms"] + event["off_ms"]
+
+
+def noted(phone, make, text):
+    """Record a note; return it, and when it was made by this machine's clock."""
+    before_ms = now_ms()
+    made = phone.record("note_added", make=make, data={"text": text})
+    return made, (before_ms + now_ms()) // 2
 
 
 def start_timer(phone, make, lasts_s):
@@ -47,9 +54,9 @@ def test_a_wall_clock_moved_in_sight_moves_no_entry(creamery, new_phone):
     make = phone.open_make()
     phone.sent()
     phone.run(f"globalThis.moved.wall = {-3 * HOUR_MS}")
-    made = phone.record("note_added", make=make, data={"text": "Three hours back"})
-    assert made["at_ms"] < now_ms() - 2 * HOUR_MS
-    assert abs(corrected_ms(made) - now_ms()) < NEAR_MS
+    made, true_ms = noted(phone, make, "Three hours back")
+    assert made["at_ms"] < true_ms - 2 * HOUR_MS
+    assert abs(corrected_ms(made) - true_ms) < NEAR_MS
     phone.until("state.clockWarning.value !== null", "a warning")
     phone.sent()
     (note,) = [one for one in creamery.events() if one["kind"] == "note_added"]
@@ -61,17 +68,17 @@ def test_a_phone_seven_minutes_slow_records_the_right_time_and_is_told(new_phone
     phone = new_phone(scripts=[slow])
     make = phone.open_make()
     phone.sent()
-    made = phone.record("note_added", make=make, data={"text": "Slow phone"})
+    made, true_ms = noted(phone, make, "Slow phone")
     assert abs(made["off_ms"] - 420_000) < NEAR_MS
-    assert abs(corrected_ms(made) - now_ms()) < NEAR_MS
+    assert abs(corrected_ms(made) - true_ms) < NEAR_MS
     warning = phone.run("return state.clockWarning.value")
     assert abs(warning["off_ms"] - 420_000) < NEAR_MS
     # What was learned holds for the next start without a network.
     phone.kept_offline()
     phone.context.set_offline(True)
     phone.reload()
-    later = phone.record("note_added", make=make, data={"text": "Offline, still slow"})
-    assert abs(corrected_ms(later) - now_ms()) < NEAR_MS
+    later, true_ms = noted(phone, make, "Offline, still slow")
+    assert abs(corrected_ms(later) - true_ms) < NEAR_MS
 
 
 def test_a_phone_asleep_with_its_page_clock_stopped_tells_the_right_time(new_phone):
