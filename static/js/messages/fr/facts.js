@@ -90,5 +90,5 @@ export const FACTS = {
   "empty.trends":
     "Rien à comparer encore. Chaque fabrication d’une recette devient un point ici.",
   "empty.people":
-    "Vous êtes seul connu ici. Ajoutez qui travaille avec vous, puis donnez un téléphone à chacun.",
+    "Personne d’autre n’est connu ici. Ajoutez qui travaille avec vous, puis donnez un téléphone à chacun.",
 };
