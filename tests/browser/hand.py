@@ -110,13 +110,18 @@ class Hand:
         """Press a key of a keyboard."""
         raise NotImplementedError
 
-    def tap(self, css, text=None, having=None, is_last=False):
-        """Press the first thing of a kind: with just these words, or having them."""
+    def tap(self, css, text=None, having=None, is_last=False, may_go=False):
+        """Press the first thing of a kind: with just these words, or having them.
+
+        With `may_go` it is left when it is there no more: an earlier press took it.
+        """
         end = time.monotonic() + WAIT_S
         before = None
         while True:
             found = self.run(FIND, css, text, having, is_last)
             if found and found == before and self.is_felt(*json.loads(found)):
+                return
+            if may_go and not found:
                 return
             if time.monotonic() > end:
                 what = text or having or ""

@@ -138,8 +138,7 @@ class Maker:
             self.large_button()
             self.hand.wait(600)
         # Where the button had turned under the finger, they are read and it is begun.
-        if self.hand.count(".tap", "I have read this"):
-            self.row("I have read this")
+        self.hand.tap(".row, .tap", "I have read this", may_go=True)
 
     def large_button(self):
         self.hand.tap(".foot .primary")
