@@ -41,12 +41,11 @@ def top_up(account: "Tank", wanted_frac: float, rules: "Rules") -> None:
 
 
 def _band(now: float, wanted: float, limits: "dict[str, Any]") -> "BrineBand | None":
-    ends = [limits.get(name) for name in ("salt_min_frac", "salt_max_frac")]
-    if any(end is None or end["status"] == "memory" for end in ends):
+    low, high = limits.get("salt_min_frac"), limits.get("salt_max_frac")
+    if low is None or high is None or "memory" in (low["status"], high["status"]):
         return None
-    low, high = [end["value"] for end in ends]
     return {
-        "low_frac": low,
-        "high_frac": high,
-        "bar": banded(now, low, high, wanted),
+        "low_frac": low["value"],
+        "high_frac": high["value"],
+        "bar": banded(now, low["value"], high["value"], wanted),
     }
