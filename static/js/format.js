@@ -35,6 +35,7 @@ export {
   age,
   clock,
   clockDay,
+  clockSoon,
   clockSpan,
   day,
   fineSpan,

@@ -83,7 +83,7 @@ OPENING = """
 # When the last saved view of the make was first drawn, before the core has run.
 SAVED_VIEW = """
   new MutationObserver((_, observer) => {
-    if (!document.querySelector('.make-head')) return;
+    if (!document.querySelector('.step-card')) return;
     observer.disconnect();
     requestAnimationFrame(() => {
       const channel = new MessageChannel();

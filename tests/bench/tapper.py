@@ -24,9 +24,10 @@ SCREEN = """
     const range = document.createRange();
     range.selectNodeContents(text);
     if (!isSeen(range.getBoundingClientRect())) continue;
+    if (text.parentElement.closest(".heard")) continue;
     words += text.data.split(/\\s+/).filter((one) => /\\w/.test(one)).length;
   }
-  const first = document.querySelector(".instruction li, .instruction");
+  const first = document.querySelector(".step-now");
   const top = first ? Math.round(first.getBoundingClientRect().top) : null;
   return { words, top };
 }

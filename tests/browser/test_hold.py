@@ -20,7 +20,7 @@ def hold_begun(phone, ago_min=20):
 
 
 def says(phone):
-    return phone.page.locator(".hold-says").inner_text()
+    return " ".join(phone.page.locator(".hold-lead, .hold-says").all_inner_texts())
 
 
 def test_both_thermometers_stand_first_and_how_it_stands_beside_them(new_phone):

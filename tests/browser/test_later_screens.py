@@ -104,7 +104,7 @@ def open_make(creamery):
 
 def show_make(page, make):
     page.evaluate("make => { location.hash = '#/make/' + make }", make)
-    page.locator(".make-head").wait_for()
+    page.locator(".step-card").wait_for()
 
 
 def test_a_sheet_tapped_before_its_part_has_come_opens_with_it(creamery, new_phone):
@@ -135,5 +135,5 @@ def test_a_sheet_that_no_network_brings_says_so_and_leads_back(creamery, new_pho
     page.locator("button:not([data-new])", has_text="Write a note").tap()
     page.get_by_text(MISSING).wait_for()
     page.locator("button:not([data-new])", has_text="Back").tap()
-    page.locator(".make-head").wait_for()
+    page.locator(".step-card").wait_for()
     phone.problems.clear()  # the browser's word on the request that was held back

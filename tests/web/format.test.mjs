@@ -160,3 +160,13 @@ test("an amount is typed to the hundredth when small, whole when large", () => {
   const typed = (value) => format.amountTypedDecimals(value, "g");
   assert.deepEqual([null, 9.9, 10, 99, 100].map(typed), [2, 2, 1, 1, 0]);
 });
+
+test("until when is told in the fewest words that leave no doubt", () => {
+  const now = new Date(2026, 10, 28, 9, 0).getTime(); // a Saturday
+  const at = (...when) => format.clockSoon(new Date(2026, ...when).getTime(), now);
+  assert.equal(at(10, 28, 14, 5), "14:05");
+  assert.equal(at(10, 29, 6, 30), "Sun 06:30");
+  assert.equal(at(11, 4, 8, 0), "Fri 08:00");
+  // A week on, the weekday would be today's.
+  assert.equal(at(11, 5, 14, 0), "5 Dec");
+});

@@ -6,7 +6,7 @@ import assert from "node:assert/strict";
 import { phone } from "./page.mjs";
 
 const page = await phone().open(["screens/make/hold-lead", "messages/index", "format"]);
-const { HoldLead } = page["screens/make/hold-lead"];
+const { HoldLead, HoldMore } = page["screens/make/hold-lead"];
 const { loadRest, setLanguage } = page["messages/index"];
 const { setReads } = page.format;
 await loadRest();
@@ -51,7 +51,8 @@ function held(says, more = {}) {
     says,
     ...more,
   };
-  return wordsOf(HoldLead({ step: { status: "running", hold } }));
+  const step = { status: "running", hold };
+  return `${wordsOf(HoldLead({ step }))} ${wordsOf(HoldMore({ step }))}`;
 }
 
 const LINES = [

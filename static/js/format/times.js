@@ -108,6 +108,25 @@ export function clockDay(ms, nowMs) {
   return isToday ? clock(ms) : `${day(ms)} ${clock(ms)}`;
 }
 
+const WEEK_MS = 6 * DAY_S * 1000;
+
+/**
+ * Until when, in few words: today the time, in the days after it the weekday with it,
+ * later the date alone.
+ *
+ * @param {number} ms
+ * @param {number} nowMs
+ */
+export function clockSoon(ms, nowMs) {
+  if (clockDay(ms, nowMs) === clock(ms)) return clock(ms);
+  const isFar = ms - nowMs > WEEK_MS;
+  const named = new Date(ms).toLocaleDateString(
+    locale(),
+    isFar ? { day: "numeric", month: "short" } : { weekday: "short" },
+  );
+  return isFar ? named : `${named} ${clock(ms)}`;
+}
+
 /**
  * From one instant to another; what both share is said once.
  *

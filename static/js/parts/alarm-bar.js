@@ -52,19 +52,24 @@ function isShown(alarm, [screen, make, ...rest]) {
   return !alarm.step || stepShown(shown)?.key === alarm.step;
 }
 
-function topAlarm() {
+/** The most urgent alarm that nobody has answered: what the bar says. */
+export function topAlarm() {
   return (alarms.value?.alarms ?? []).find((alarm) => alarm.is_open);
 }
 
 /**
- * The matters that the bar does not say: what it says stands once on a screen.
+ * The matters or alerts that the bar does not say: what it says stands once on a
+ * screen.
  *
+ * @template {Matter | Alert} T
  * @param {string} make
- * @param {Matter[]} matters those of the make
+ * @param {T[]} rows those of the make
+ * @returns {T[]}
  */
-export function notInBar(make, matters) {
+export function notInBar(make, rows) {
   const top = topAlarm();
-  return matters.filter((one) => top?.make !== make || top.matter !== one.alert);
+  const nameOf = (/** @type {T} */ one) => ("alert" in one ? one.alert : one.id);
+  return rows.filter((one) => top?.make !== make || top.matter !== nameOf(one));
 }
 
 // The screen of its make says no more of a matter that rings: the way to it is here.
@@ -107,7 +112,9 @@ export function AlarmBar() {
   const [screen, openMake] = route.value;
   if (!top || screen === "alarms") return offWall; // listed there in full
   const muted = soundWords();
-  return html`<section class=${`alarm-bar alarm-${top.mark}`} data-ringing=${isRinging ? top.priority : undefined} aria-label=${t("nav.alarms")}>
+  // Whose it is stands above it already: in the status bar of the make's own screen.
+  const isHere = screen === "make" && openMake === top.make;
+  return html`<section class=${`alarm-bar alarm-${top.mark} ${isHere ? "is-here" : ""}`} data-ringing=${isRinging ? top.priority : undefined} aria-label=${t("nav.alarms")}>
     <div class="alarm-text" role="alert">
       <p class="alarm-head"><b class="alarm-whose">${alarmWhose(top, screen === "make" ? openMake : null)}</b> <${StateMark} state=${top.mark} /></p>
       <p class="alarm-says"><b>${alarmText(top)}</b></p>

@@ -1,6 +1,6 @@
 import { html } from "./html.js";
 import { secondMs } from "./ticker.js";
-import { clock, clockDay, ticks } from "../format.js";
+import { clock, clockDay, clockSoon, ticks } from "../format.js";
 import { t } from "../messages/index.js";
 
 /**
@@ -25,7 +25,7 @@ export function Countdown({ dueMs, lowMs, class: name = "" }) {
   return html`<div class=${`countdown ${isOver ? "is-over" : ""} ${name}`} role="timer">
     <div class="timer" style=${{ "--letters": widthOf(text) + (isOver ? 1 : 0) }}>${text}</div>
     <div class="timer-words">
-      ${t(isOver ? "countdown.over" : "countdown.left", { at: clockDay(dueMs, secondMs.value) })}
+      ${isOver ? t("countdown.over", { at: clockDay(dueMs, secondMs.value) }) : t("countdown.left", { at: clockSoon(dueMs, secondMs.value) })}
       ${!isOver && lowMs ? html`<span> ${t("countdown.from", { at: clock(lowMs) })}</span>` : null}
     </div>
   </div>`;

@@ -1,23 +1,10 @@
 import { html } from "./html.js";
 import { Countdown } from "./countdown.js";
 import { FigureValue } from "./figure-value.js";
-import { OriginLine, originWords } from "./origin-line.js";
 import { OtherBottle } from "./other-bottle.js";
-import { rangeWords } from "./range-words.js";
-import { sizeTitle } from "./size-title.js";
 import { StateMark } from "./state-mark.js";
-import { WaterFigure } from "./water-figure.js";
-import {
-  band,
-  bandIn,
-  clock,
-  inUnit,
-  measured,
-  measuredBand,
-  quantity,
-  span,
-} from "../format.js";
-import { inside, own, t } from "../messages/index.js";
+import { clock, inUnit, measured, quantity } from "../format.js";
+import { own, t } from "../messages/index.js";
 
 const OFF = ["alert.reading_below", "alert.reading_above"];
 
@@ -32,141 +19,112 @@ function isAlerted(alerts, step, target) {
   );
 }
 
-/**
- * @param {{target: Pick<Target, "quantity" | "value" | "last"> & Partial<Target>,
- *   off: boolean}} props
- */
-function TargetFigure({ target, off }) {
-  return html`<div class="figure">
-    <div class="figure-label">${t("target.label", { what: t("quantity." + target.quantity) })}</div>
-    <${FigureValue} text=${quantity(target.quantity, target.value)} />
-    <div class="figure-band">${rangeWords(band(target.quantity, target.low, target.high), target.range_of)}</div>
-    ${
-      target.last
-        ? html`<div class=${off ? "figure-last is-off" : "figure-last"}>
-      ${off && target.last.verdict !== "in_band" ? html`<${StateMark} state="check" word=${t("verdict." + target.last.verdict)} />` : null}
-      ${t("target.last", { value: quantity(target.quantity, target.last.value), at: clock(target.last.at_ms) })}
-    </div>`
-        : null
-    }
+/** @param {{name: string, last: NonNullable<Target["last"]>}} props */
+function OffLine({ name, last }) {
+  return html`<div class="figure-last is-off">
+    ${last.verdict === "in_band" ? null : html`<${StateMark} state="check" word=${t("verdict." + last.verdict)} />`}
+    ${t("target.last", { value: quantity(name, last.value), at: clock(last.at_ms) })}
   </div>`;
 }
 
+/** @param {{label: string, text: string, isTold?: boolean, children?: any}} props
+ *    isTold: the label is more than the name of what the sentence names already */
+function Figure({ label, text, isTold = false, children }) {
+  return html`<div class="figure">
+    <div class=${isTold ? "figure-said" : "figure-label"}>${label}</div>
+    <${FigureValue} text=${text} />${children}
+  </div>`;
+}
+
+/** @param {{step: Step, main: MainWater}} props */
+function WaterFigure({ step, main }) {
+  const litres = (/** @type {number} */ value) => measured(value, "L");
+  if (main.part === "rest" && main.value === 0)
+    return html`<${Figure} label=${t("water.enough")} text=${litres(step.water?.added_l ?? 0)} isTold />`;
+  return html`<${Figure} label=${t("water." + main.part)} text=${`${litres(main.value)} · ${quantity("water_temp_c", main.temp_c)}`} />`;
+}
+
 /**
- * The one number that matters in this step now.
+ * The one number that matters in this step now, and what is wrong with it; its band
+ * and where it comes from are FigureFacts.
  *
  * @param {{step: Step, alerts?: Alert[]}} props
  */
 export function MainFigure({ step, alerts = [] }) {
   const main = step.main ?? { kind: /** @type {const} */ ("instruction") };
-  if (main.kind === "countdown") {
-    return html`<${Countdown} dueMs=${main.due_ms} lowMs=${step.floc?.low_ms} />
-      <${OriginLine} origin=${step.lasts?.origin} own=${span} />`;
-  }
+  if (main.kind === "countdown")
+    return html`<${Countdown} dueMs=${main.due_ms} lowMs=${step.floc?.low_ms} />`;
   if (main.kind === "water" && step.water)
-    return html`<${WaterFigure} main=${main} water=${step.water} />`;
+    return html`<${WaterFigure} step=${step} main=${main} />`;
   if (main.kind === "target") {
-    const target =
-      step.targets.find((wanted) => wanted.quantity === main.quantity) ?? main;
-    return html`<${TargetFigure} target=${target} off=${isAlerted(alerts, step, target)} />
-      ${step.water?.refused ? html`<p class="figure-last is-off"><${StateMark} state="check" /> ${t("water.refused")}</p>` : null}`;
+    const last = step.targets.find((one) => one.quantity === main.quantity)?.last;
+    const label = t("target.label", { what: t("quantity." + main.quantity) });
+    return html`<${Figure} label=${label} text=${quantity(main.quantity, main.value)}>
+      ${last && isAlerted(alerts, step, main) ? html`<${OffLine} name=${main.quantity} last=${last} />` : null}
+      ${step.water?.refused ? html`<p class="figure-last is-off"><${StateMark} state="check" /> ${t("water.refused")}</p>` : null}
+    </${Figure}>`;
   }
   if (main.kind === "dose") {
     const add = step.adds.find((dose) => dose.ingredient === main.ingredient);
-    return html`<div class="figure">
-      <div class="figure-label">${t("dose.label", { what: own(add?.title) })}</div>
-      <${FigureValue} text=${measured(main.value, main.unit)} />
-      <div class="figure-band">${rangeWords(measuredBand(add?.planned?.low, add?.planned?.high, main.unit), add?.planned?.range_of)}</div>
+    return html`<${Figure} label=${t("dose.label", { what: own(add?.title) })} text=${measured(main.value, main.unit)}>
       <${OtherBottle} bottle=${add?.planned?.bottle} />
-      <${OriginLine} origin=${add?.planned?.origin} own=${ownDose(add)} />
-    </div>`;
+    </${Figure}>`;
   }
   return null;
 }
 
-// The recipe's own dose is in the ingredient's unit, even where a sum measures it.
-/** @type {(add: Add | undefined) => (value: number) => string} */
-const ownDose = (add) => (value) =>
-  measured(value, add?.planned?.basis.amount_unit.split("/")[0] ?? "");
-
-/** @type {(one: Target) => string} */
-function targetOrigin(target) {
-  const own = target.origin?.own ?? null;
-  return originWords(
-    target.origin,
-    own === null ? null : quantity(target.quantity, own),
-  );
-}
-
-/** @type {(one: Target) => string} */
-const targetName = (target) =>
-  target.size
-    ? t("target.of_size", {
-        what: t("quantity." + target.quantity),
-        size: inside(sizeTitle(target.size)),
-      })
-    : t("quantity." + target.quantity);
-
-/** @param {{step: Step}} props */
-function OtherTargets({ step }) {
-  const { main } = step;
-  const shown = main?.kind === "target" ? main.quantity : null;
-  const rest = step.targets.filter((target) => target.quantity !== shown);
-  if (rest.length === 0) return null;
-  return html`<ul class="facts">${rest.map(
-    (target) => html`<li key=${target.quantity + (target.size ?? "")}>
-    <span>${targetName(target)}</span>
-    ${target.value === null ? null : html`<b>${quantity(target.quantity, target.value)}</b>`}
-    ${target.value === null ? null : html`<span>${target.last ? t("target.last", { value: quantity(target.quantity, target.last.value), at: clock(target.last.at_ms) }) : rangeWords(band(target.quantity, target.low, target.high), target.range_of)}</span>`}
-    ${target.origin ? html`<small class="quiet">${targetOrigin(target)}</small>` : null}
-  </li>`,
-  )}</ul>`;
+/** @param {NamedFigure} figure */
+function figureText({ quantity: name, unit, value }) {
+  if (name) return quantity(name, value);
+  return unit === "s" ? inUnit(value, unit) : measured(value, unit ?? "");
 }
 
 /**
- * How a step ends, in words.
+ * What to do now, in one sentence with the figures of this make. A step that was kept
+ * before there were such sentences is told by its first line.
  *
- * @param {Step} step
+ * @param {Pick<Step, "now" | "do" | "title">} step
  */
-export function endWords(step) {
-  const end = step.end ?? { by: /** @type {const} */ ("person") };
-  if (end.by === "time" && step.lasts) {
-    return t("end.time", {
-      span: span(step.lasts.value_s),
-      band: bandIn(step.lasts.low_s, step.lasts.high_s, "s"),
-    });
-  }
-  if (end.by === "reading") {
-    const what = t("quantity." + end.quantity);
-    return end.at_least === null
-      ? t("end.at_most", { what, value: quantity(end.quantity, end.at_most) })
-      : t("end.at_least", { what, value: quantity(end.quantity, end.at_least) });
-  }
-  if (end.by === "judged") return t("end.judged");
-  if (end.by === "floc") return t("end.floc", { factor: inUnit(end.factor, "") });
-  return t("end.person");
+export function nowWords({ now, do: lines, title }) {
+  const { text, figures } = now ?? { text: lines[0] ?? title, figures: [] };
+  const known = Object.fromEntries(figures.map((one) => [one.name, figureText(one)]));
+  return own(text).replace(/\{([^}]+)\}/g, (whole, name) => known[name] ?? whole);
 }
 
 /**
- * What to do now, and the number that goes with it; children stand below the number,
- * what is looked up below the instruction.
+ * A step: first what to do now, its number and until when, which fill the first
+ * screenful of a phone; below it the rest.
  *
- * @param {{step: Step, number: number, total: number, alerts: Alert[],
- *   lead?: any, below?: any, children?: any}} props lead: in place of the number
+ * @param {{step: Step, number: number, total: number, alerts: Alert[], ends: any,
+ *   lead?: any, rest?: any, alert?: any, isUnderBar: boolean}} props
+ *   lead: in place of the number; ends: how the step ends, where no instant is known;
+ *   isUnderBar: a bar has told of one alarm already, so that the alert waits below
  */
-export function StepCard({ step, number, total, alerts, lead, below, children }) {
+export function StepCard({
+  step,
+  number,
+  total,
+  alerts,
+  lead,
+  ends,
+  rest,
+  alert,
+  isUnderBar,
+}) {
+  const isTimed = !lead && step.status === "running" && step.main?.kind !== "countdown";
   return html`<article class="step-card" aria-label=${own(step.title)}>
-    <div class="step-head">
-      <${StateMark} state=${step.mark} />
-      <span class="quiet">${t("step.place", { n: number, total })}${step.rounds ? " · " + t("step.round", { n: step.round, total: step.rounds }) : ""}</span>
-    </div>
     <h1 class="step-title">${own(step.title)}</h1>
-    ${lead ?? html`<${MainFigure} step=${step} alerts=${alerts} />`}
-    ${!lead && step.status === "running" && step.due_ms && step.main?.kind !== "countdown" ? html`<${Countdown} dueMs=${step.due_ms} />` : null}
-    ${children}
-    ${step.do.length ? html`<ul class="instruction">${step.do.map((line, index) => html`<li key=${index}>${own(line)}</li>`)}</ul>` : null}
-    ${below}
-    <${OtherTargets} step=${step} />
-    <p class="quiet">${endWords(step)}</p>
+    <div class="step-face">
+      <p class="step-now"><${StateMark} state=${step.mark} /> ${nowWords(step)}</p>
+      ${lead ?? html`<${MainFigure} step=${step} alerts=${alerts} />`}
+      ${isTimed ? (step.due_ms ? html`<${Countdown} dueMs=${step.due_ms} />` : ends) : null}
+      ${isUnderBar ? null : alert}
+    </div>
+    <div class="step-rest">
+      ${isUnderBar ? alert : null}
+      <p class="quiet">${t("step.place", { n: number, total })}${step.rounds ? " · " + t("step.round", { n: step.round, total: step.rounds }) : ""}</p>
+      ${step.do.length ? html`<ul class="instruction">${step.do.map((line, index) => html`<li key=${index}>${own(line)}</li>`)}</ul>` : null}
+      ${rest}
+    </div>
   </article>`;
 }

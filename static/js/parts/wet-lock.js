@@ -41,7 +41,7 @@ export function unlock() {
 
 /** In the status bar: one tap locks. */
 export function LockButton() {
-  return html`<${Tap} class="status-button" means="lock" label=${t("lock.button_label")} onTap=${lock}>${t("lock.button")}</${Tap}>`;
+  return html`<${Tap} class="status-button is-icon" means="lock" label=${t("lock.button_label")} onTap=${lock}><svg viewBox="0 0 24 24" aria-hidden="true"><path d="M5 10.5h14v11H5zM8 10V6.5a4 4 0 0 1 8 0V10" /></svg></${Tap}>`;
 }
 
 /** The cover over every screen while it is locked. */

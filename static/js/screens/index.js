@@ -44,20 +44,21 @@ const SCREENS = {
 };
 
 // Also over the pads and sheets of such a make, which do not name it.
-/** @param {{name: string, id?: string}} props */
-function PracticeBar({ name, id }) {
-  const make = view.value?.make;
-  if (name !== "make" || !make?.practice || make.id !== id) return null;
+/** @param {{make: ?Make}} props */
+function PracticeBar({ make }) {
+  if (!make?.practice) return null;
   return html`<div class="practice-bar"><${PracticeMark} of=${make} /></div>`;
 }
 
 /**
+ * The make that a screen is about, once it is known.
+ *
  * @param {string} name
  * @param {(string | undefined)[]} rest
  */
-function titleOf(name, [id]) {
+function makeOf(name, [id]) {
   const make = view.value?.make;
-  return name === "make" && make && make.id === id ? make.name : t("nav." + name);
+  return name === "make" && make && make.id === id ? make : null;
 }
 
 function App() {
@@ -69,11 +70,12 @@ function App() {
   const name =
     mustPair && asked !== "device" ? "pair" : asked in SCREENS ? asked : "now";
   if (name === "wall") return html`<${Late} screen="WallScreen" />`;
+  const make = makeOf(name, rest);
   return html`<div class="app">
     ${mustPair ? null : html`<${SideNav} current=${name} />`}
     <div class="main">
-      <${StatusBar} title=${titleOf(name, rest)} />
-      <${PracticeBar} name=${name} id=${rest[0]} />
+      <${StatusBar} title=${t("nav." + name)} make=${make} />
+      <${PracticeBar} make=${make} />
       <${UndoBar} />
       <${AlarmBar} />
       <main class="screen" key=${name}>${SCREENS[name](name === asked ? rest : [])}</main>

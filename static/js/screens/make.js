@@ -1,7 +1,6 @@
 import { useEffect } from "preact/hooks";
 import { html } from "../parts/html.js";
-import { dayEndWords } from "../parts/day-end.js";
-import { notInBar } from "../parts/alarm-bar.js";
+import { notInBar, topAlarm } from "../parts/alarm-bar.js";
 import { AlertLine } from "../parts/alert-line.js";
 import { MatterLine, openOf, toldOf } from "../parts/matter-line.js";
 import { MainFigure, StepCard } from "../parts/step-card.js";
@@ -24,18 +23,6 @@ import { hasLate, Late } from "./late.js";
 
 // More than a few alerts at once are read by nobody; each one seen lets in the next.
 const OTHERS_SHOWN = 3;
-
-/** @param {{shown: View}} props */
-function MakeHead({ shown }) {
-  const { make, day } = shown;
-  return html`<div class="make-head">
-    <b class="make-whose">${whoseOf(make)}</b>
-    ${make.vat ? html`<span class="make-name make-more">${make.name}</span>` : null}
-    <span class="make-more">${t("make.batch", { batch: make.batch })}</span>
-    ${make.milk ? html`<span class="make-milk">${t("milk.short." + make.milk.is.class)}</span>` : null}
-    <span class="make-more">${dayEndWords(day, shown.now_ms)}</span>
-  </div>`;
-}
 
 /** @param {{make: string, shown: View, step: Step | null}} props */
 function Tabs({ make, shown, step }) {
@@ -66,7 +53,9 @@ function holdLead(step, shown) {
 // What is looked up comes after what is to be done.
 /** @type {(make: string, shown: View, step: Step, canAct: boolean) => any} */
 function below(make, shown, step, canAct) {
-  return html`${step.verdict || step.chart ? html`<${Late} screen="HoldVerdict" isPart missing="hold.missing" make=${make} step=${step} canAct=${canAct} />` : null}<${Late} screen="StepSums" isPart key=${step.key} make=${make} shown=${shown} step=${step} />`;
+  return html`<${TaskLine} make=${make} step=${step} canAct=${canAct} />
+    ${step.hold ? html`<${Late} screen="HoldMore" isPart step=${step} />` : html`<${Late} screen="FigureFacts" isPart step=${step} />`}
+    ${step.verdict || step.chart ? html`<${Late} screen="HoldVerdict" isPart missing="hold.missing" make=${make} step=${step} canAct=${canAct} />` : null}<${Late} screen="StepSums" isPart key=${step.key} make=${make} shown=${shown} step=${step} />`;
 }
 
 /** @param {{make: string, rest: string[], shown: View | null}} props */
@@ -88,17 +77,21 @@ function MakePage({ make, rest, shown }) {
   // One alert at most stands within the step, below its number; the rest follow. A
   // matter goes before alerts.
   const matters = notInBar(make, openOf(shown.matters));
+  const alerts = notInBar(make, shown.alerts);
   const asks = openOf(shown.matters).length
     ? []
-    : shown.alerts.filter((one) => !one.acknowledged);
+    : alerts.filter((one) => !one.acknowledged);
   const first = [...matters, ...asks].slice(0, 1);
-  const others = [...matters, ...shown.alerts].filter((one) => !first.includes(one));
+  // Of what the bar says, what to do about it follows, where the recipe names it.
+  const advised = shown.alerts.filter((one) => one.do && !alerts.includes(one));
+  const others = [...advised, ...matters, ...alerts].filter(
+    (one) => !first.includes(one),
+  );
   const line = (/** @type {Alert | Matter} */ one) =>
     "ways" in one
       ? html`<${MatterLine} key=${one.id} matter=${one} make=${make} isShort=${step?.stopped_by?.includes(one.id)} />`
-      : html`<${AlertLine} key=${one.id} alert=${one} make=${make} steps=${shown.steps} isReadOnly=${!canAct} />`;
+      : html`<${AlertLine} key=${one.id} alert=${one} make=${make} steps=${shown.steps} isReadOnly=${!canAct || advised.includes(one)} />`;
   const page = html`<div class="sheet make">
-    <${MakeHead} shown=${shown} />
     ${shown.band?.length ? html`<div class="make-band"><${Late} screen="DayBand" isPart isThin band=${shown.band} /></div>` : null}
     <${Tabs} make=${make} shown=${shown} step=${step} />
     <div class="scroll">
@@ -107,7 +100,12 @@ function MakePage({ make, rest, shown }) {
         <div class="column">
           ${shown.make.state !== "running" ? html`<p class="lead">${t("make_state." + shown.make.state)}</p>` : null}
           ${step ? null : first.map(line)}
-          ${step ? html`<${StepCard} step=${step} number=${number} total=${shown.steps.length} alerts=${shown.alerts} lead=${holdLead(step, shown)} below=${below(make, shown, step, canAct)}><${TaskLine} make=${make} step=${step} canAct=${canAct} />${first.map(line)}</${StepCard}>` : html`<p class="lead">${t("make.no_step")}</p>`}
+          ${
+            step
+              ? html`<${StepCard} step=${step} number=${number} total=${shown.steps.length} alerts=${shown.alerts} lead=${holdLead(step, shown)}
+            ends=${html`<${Late} screen="StepEnd" isPart step=${step} />`} rest=${below(make, shown, step, canAct)} alert=${first.map(line)} isUnderBar=${Boolean(topAlarm())} />`
+              : html`<p class="lead">${t("make.no_step")}</p>`
+          }
           <${BrokenLines} rows=${board.value?.broken?.filter((row) => row.make === make)} nowMs=${shown.now_ms} />
           <${UnreadLines} unread=${shown.unread} />
           <${LeftOpen} make=${make} view=${shown} step=${step} />
@@ -117,6 +115,7 @@ function MakePage({ make, rest, shown }) {
           ${shown.to_judge?.length ? html`<${Late} screen="JudgeDuplicates" isPart make=${make} view=${shown} />` : null}
         </div>
         <div class="column">
+          <${Late} screen="MakeFacts" isPart shown=${shown} />
           <div inert=${!canAct}>
             ${
               step

@@ -1,7 +1,6 @@
 // The wet lock, a pedal or clicker, and the voice.
 
 export const HANDS = {
-  "lock.button": "Lock",
   "lock.button_label": "Lock the screen against water",
   "lock.title": "Locked: touches do nothing",
   "lock.hint": "To unlock: hold the bar for 2 seconds, then let go.",

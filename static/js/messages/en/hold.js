@@ -8,7 +8,7 @@ export const HOLD = {
   "hold.other_unit": "Read in another unit: it does not count here.",
   "hold.next": "Next round",
   "hold.counts_for": "It counts if read within {time}.",
-  "hold.says.meets_so_far": "Meets so far, {left} left, until {end}",
+  "hold.says.meets_so_far": "Meets so far, until {end}",
   "hold.says.whole": "Held to the end. The hold can be finished.",
   "hold.says.waiting":
     "Read both. The hold counts from the first round that is hot enough.",

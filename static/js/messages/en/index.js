@@ -7,6 +7,7 @@ import { CERTIFICATE } from "./certificate.js";
 import { DEVICE } from "./device.js";
 import { EQUIPMENT } from "./equipment.js";
 import { FACTS } from "./facts.js";
+import { FIGURE_FACTS } from "./figure-facts.js";
 import { HOLD } from "./hold.js";
 import { LIVE } from "./live.js";
 import { MILK } from "./milk.js";
@@ -31,6 +32,7 @@ export const TEXTS = {
   ...DEVICE,
   ...EQUIPMENT,
   ...FACTS,
+  ...FIGURE_FACTS,
   ...HOLD,
   ...LIVE,
   ...MILK,

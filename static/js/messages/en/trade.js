@@ -141,4 +141,7 @@ export const TRADE = {
   "milk.short.heat_treated": "Heat-treated, not pasteurised",
   "milk.short.raw": "Raw milk",
   "milk.short.undecided": "Milk not decided yet",
+  "milk.word.heat_treated": "heat-treated",
+  "milk.word.raw": "raw",
+  "milk.word.undecided": "undecided",
 };

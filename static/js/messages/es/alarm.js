@@ -12,7 +12,7 @@ export const ALARM = {
   "field.for_s": "El tiempo",
   "field.escalate_min": "Los minutos",
 
-  "alarm.timer": "Temporizador «{label}»: se acabó el tiempo.",
+  "alarm.timer": "Temporizador «{label}»: tiempo cumplido.",
   "alarm.step_due": "«{step}»: se acabó el tiempo.",
   "alarm.step_late": "«{step}» lleva retraso.",
   "alarm.reading_overdue": "{what}: lectura atrasada en «{step}».",

@@ -2,7 +2,6 @@
 // en/hands.js, in its order.
 
 export const HANDS = {
-  "lock.button": "Bloquear",
   "lock.button_label": "Bloquear la pantalla contra el agua",
   "lock.title": "Pantalla bloqueada: los toques no hacen nada",
   "lock.hint": "Para desbloquear: mantenga la barra 2 segundos y suelte.",

@@ -6,9 +6,9 @@ export const HOLD = {
   "hold.of.air_space_temp_c": "Espacio de aire",
   "hold.at_least": "al menos {temp}",
   "hold.other_unit": "Leído en otra unidad: aquí no cuenta.",
-  "hold.next": "Próxima lectura de ambos",
+  "hold.next": "Próxima lectura",
   "hold.counts_for": "Cuenta si se lee en {time}.",
-  "hold.says.meets_so_far": "Cumple hasta ahora; quedan {left}, hasta las {end}",
+  "hold.says.meets_so_far": "Cumple, hasta las {end}",
   "hold.says.whole": "Mantenida hasta el final. Se puede terminar.",
   "hold.says.waiting":
     "Lea ambos. La retención cuenta desde la primera lectura con calor suficiente.",

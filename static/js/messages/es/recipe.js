@@ -535,7 +535,7 @@ export const RECIPE = {
   // What to do now, in one sentence; {names} are figures of the step.
   "Once the drug test is negative, run {target/milk_volume_l} of milk into the tank.":
     "Con la prueba de antibióticos negativa, pase {target/milk_volume_l} de leche al tanque.",
-  "Pump the milk into the clean vat; start the stirrer once it is covered.":
+  "Pump the milk into the clean vat; start the stirrer once covered.":
     "Pase la leche a la cuba limpia; arranque el agitador cuando quede cubierto.",
   "Keep the milk at {target/milk_temp_c} overnight, with the lid shut.":
     "Mantenga la leche a {target/milk_temp_c} toda la noche, con la tapa cerrada.",
@@ -571,13 +571,13 @@ export const RECIPE = {
   "Cut slowly at first, then faster, until the pieces are even.":
     "Corte despacio al principio y luego más deprisa, hasta que los granos sean iguales.",
   "Heat water for both washes to {end/at_least}: a quarter of the milk's volume.":
-    "Caliente agua para los dos lavados a {end/at_least}: la cuarta parte del volumen de leche.",
+    "Caliente agua a {end/at_least} para los dos lavados: un cuarto de la leche.",
   "Let the curd rest until the cut faces shine and hold together.":
     "Deje reposar la cuajada hasta que las caras del corte brillen y aguanten.",
   "Draw off {target/whey_drained_l} of whey through strainer and net.":
     "Saque {target/whey_drained_l} de suero por el colador y la red.",
   "Pour {pour/water_added_l} of water at {pour/water_temp_c}; stop when the curd reaches {end/at_least}.":
-    "Eche {pour/water_added_l} de agua a {pour/water_temp_c}; pare cuando la cuajada llegue a {end/at_least}.",
+    "Eche {pour/water_added_l} de agua a {pour/water_temp_c}; pare con la cuajada a {end/at_least}.",
   "Stop the water once the curd reaches {end/at_least}.":
     "Pare el agua cuando la cuajada llegue a {end/at_least}.",
   "Stop the stirrer, lift it clear and let the curd sink.":

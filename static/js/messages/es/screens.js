@@ -97,7 +97,7 @@ export const SCREENS = {
   "unsaved.retry": "Reintentar",
   "unsaved.drop": "Descartar",
 
-  "countdown.left": "quedan, hasta {at}",
+  "countdown.left": "hasta {at}",
   "countdown.over": "de más; tocaba {at}",
   "countdown.from": "(no antes de las {at})",
   "countdown.line_left": "quedan {time}",
@@ -322,7 +322,7 @@ export const SCREENS = {
   "end.early_title": "¿Terminar «{step}» ahora?",
   "end.early_do": "Terminar el paso",
 
-  "button.none": "Ahora no hay nada que hacer. El botón sale cuando haya algo.",
+  "button.none": "Nada por ahora.",
   "button.begin": "Empezar: {step}",
   "button.end": "Terminar: {step}",
   "button.reading": "Anotar {what}",

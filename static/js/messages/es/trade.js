@@ -231,4 +231,7 @@ export const TRADE = {
   "milk.short.heat_treated": "Tratada con calor, sin pasteurizar",
   "milk.short.raw": "Leche cruda",
   "milk.short.undecided": "Leche aún sin decidir",
+  "milk.word.heat_treated": "termizada",
+  "milk.word.raw": "cruda",
+  "milk.word.undecided": "pendiente",
 };

@@ -1,7 +1,6 @@
 // The wet lock, a pedal or clicker, and the voice, in French.
 
 export const HANDS = {
-  "lock.button": "Verrou",
   "lock.button_label": "Verrouiller l’écran contre l’eau",
   "lock.title": "Verrouillé\u00a0: toucher ne fait rien",
   "lock.hint": "Pour déverrouiller\u00a0: tenez la barre 2\u00a0secondes, puis lâchez.",

@@ -6,10 +6,9 @@ export const HOLD = {
   "hold.of.air_space_temp_c": "Air sous couvercle",
   "hold.at_least": "au moins {temp}",
   "hold.other_unit": "Lu dans une autre unité\u00a0: ne compte pas ici.",
-  "hold.next": "Prochain relevé des deux",
+  "hold.next": "Prochain relevé",
   "hold.counts_for": "Il compte s’il est fait d’ici {time}.",
-  "hold.says.meets_so_far":
-    "Règle respectée jusqu’ici\u00a0; encore {left}, jusqu’à {end}",
+  "hold.says.meets_so_far": "Règle respectée, jusqu’à {end}",
   "hold.says.whole": "Tenu jusqu’au bout. On peut terminer.",
   "hold.says.waiting":
     "Relevez les deux. Le maintien compte dès le premier relevé assez chaud.",

@@ -543,7 +543,7 @@ export const RECIPE = {
   // What to do now, in one sentence; {names} are figures of the step.
   "Once the drug test is negative, run {target/milk_volume_l} of milk into the tank.":
     "Si le test d’antibiotiques est négatif, faites entrer {target/milk_volume_l} de lait dans le tank.",
-  "Pump the milk into the clean vat; start the stirrer once it is covered.":
+  "Pump the milk into the clean vat; start the stirrer once covered.":
     "Pompez le lait dans la cuve propre\u00a0; lancez le brasseur une fois couvert.",
   "Keep the milk at {target/milk_temp_c} overnight, with the lid shut.":
     "Gardez le lait à {target/milk_temp_c} toute la nuit, couvercle fermé.",
@@ -629,7 +629,7 @@ export const RECIPE = {
   "Keep the large wheels in brine of {target/brine_salt_frac} at {target/brine_temp_c}; turn them daily.":
     "Gardez les grandes meules en saumure à {target/brine_salt_frac}, à {target/brine_temp_c}\u00a0; retournez-les chaque jour.",
   "Turn the wheels once a day until the rind is dry to the touch.":
-    "Retournez les meules une fois par jour jusqu’à ce que la croûte soit sèche au toucher.",
+    "Retournez les meules chaque jour jusqu’à ce que la croûte soit sèche au toucher.",
   "Brush a thin, even coat on top and edge; let it dry.":
     "Passez une couche fine d’enduit sur le dessus et le talon\u00a0; laissez sécher.",
   "Turn the wheels and coat the other side and the edge; let it dry.":

@@ -102,7 +102,7 @@ export const SCREENS = {
   "unsaved.retry": "Réessayer",
   "unsaved.drop": "Jeter",
 
-  "countdown.left": "restant, fin {at}",
+  "countdown.left": "fin {at}",
   "countdown.over": "de retard, fin prévue {at}",
   "countdown.from": "(au plus tôt {at})",
   "countdown.line_left": "reste {time}",
@@ -332,8 +332,7 @@ export const SCREENS = {
   "end.early_title": "Terminer «\u00a0{step}\u00a0» maintenant\u00a0?",
   "end.early_do": "Terminer l’étape",
 
-  "button.none":
-    "Rien à faire maintenant. Le bouton vient quand il y a quelque chose à faire.",
+  "button.none": "Rien à faire maintenant.",
   "button.begin": "Commencer\u00a0: {step}",
   "button.end": "Terminer\u00a0: {step}",
   "button.reading": "Saisir\u00a0: {what}",

@@ -237,4 +237,7 @@ export const TRADE = {
   "milk.short.heat_treated": "Thermisé, non pasteurisé",
   "milk.short.raw": "Lait cru",
   "milk.short.undecided": "Lait pas encore décidé",
+  "milk.word.heat_treated": "thermisé",
+  "milk.word.raw": "cru",
+  "milk.word.undecided": "à décider",
 };

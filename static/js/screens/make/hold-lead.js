@@ -43,7 +43,6 @@ function Thermometer({ lead, name }) {
   return html`<div class=${"figure" + (last?.is_low ? " is-low" : "")}>
     <div class="figure-label">${t("hold.of." + name)}</div>
     <${FigureValue} text=${last ? quantity(name, last.value) : "–"} />
-    <div class="figure-band">${askedOf(lead, name)}</div>
     ${last?.is_low ? html`<${StateMark} state="check" word=${t("verdict.below")} />` : null}
     ${last?.is_other_unit ? html`<div class="figure-band">${t("hold.other_unit")}</div>` : null}
   </div>`;
@@ -53,10 +52,11 @@ function Thermometer({ lead, name }) {
 function NextRound({ lead }) {
   if (lead.due_ms === null) return null;
   const leftS = lead.lost_ms === null ? 0 : (lead.lost_ms - secondMs.value) / 1000;
+  const isOver = lead.due_ms <= secondMs.value;
   return html`<div class="hold-next">
-    <div class="figure-label">${t("hold.next")}</div>
+    <div>${t("hold.next")}</div>
     <${Countdown} dueMs=${lead.due_ms} />
-    ${leftS > 0 ? html`<p class="quiet">${t("hold.counts_for", { time: ticks(leftS) })}</p>` : null}
+    ${isOver && leftS > 0 ? html`<p>${t("hold.counts_for", { time: ticks(leftS) })}</p>` : null}
   </div>`;
 }
 
@@ -67,7 +67,6 @@ function saidWords({ key, missing, raised, ...said }) {
   return t("hold.says." + key, {
     value: temp(said.value),
     limit: temp(said.limit),
-    left: span(Math.max(0, (said.end_ms - secondMs.value) / 1000)),
     end: said.end_ms ? clockDay(said.end_ms, secondMs.value) : "–",
     at: clock(said.at_ms),
     start: clock(said.start_ms),
@@ -89,15 +88,30 @@ function saidWords({ key, missing, raised, ...said }) {
 export function HoldLead({ step }) {
   const lead = step.hold;
   if (!lead) return null;
-  const names = lead.together;
-  const [first, ...others] = lead.says;
+  const [first] = lead.says;
   const state = step.status === "running" && first ? STATES[first.key] : undefined;
   return html`<div class="hold-lead" role="group" aria-label=${t("hold.lead")}>
-    <div class="hold-temps">${names.map((name) => html`<${Thermometer} key=${name} lead=${lead} name=${name} />`)}</div>
+    <div class="hold-temps">${lead.together.map((name) => html`<${Thermometer} key=${name} lead=${lead} name=${name} />`)}</div>
     <${NextRound} lead=${lead} />
-    <div class="hold-says" aria-live="polite">
+    <div aria-live="polite">
       ${first ? html`<p class="hold-word"><${StateMark} state=${state ?? "check"} /> ${saidWords(first)}</p>` : null}
-      ${others.map((said) => html`<p key=${said.key}><${StateMark} state="check" /> ${saidWords(said)}</p>`)}
     </div>
+  </div>`;
+}
+
+/**
+ * What else is to be said of it, and what is asked of each thermometer.
+ *
+ * @param {{step: Step}} props
+ */
+export function HoldMore({ step }) {
+  const lead = step.hold;
+  if (!lead) return null;
+  const asked = lead.together
+    .map((name) => ({ name: t("hold.of." + name), value: askedOf(lead, name) }))
+    .filter(({ value }) => value);
+  return html`<div class="hold-says" aria-live="polite">
+    ${lead.says.slice(1).map((said) => html`<p key=${said.key}><${StateMark} state="check" /> ${saidWords(said)}</p>`)}
+    ${asked.map((one) => html`<p key=${one.name} class="quiet">${t("word.told", one)}</p>`)}
   </div>`;
 }

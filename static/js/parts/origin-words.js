@@ -1,4 +1,3 @@
-import { html } from "./html.js";
 import { has, t } from "../messages/index.js";
 
 /**
@@ -17,15 +16,4 @@ export function originWords(origin, own) {
   const list = origin.needs.map((name) => t("in." + name)).join(", ");
   if (list) return t(own === null ? "origin.open" : "origin.missing", { list });
   return t("origin.fell_back");
-}
-
-/**
- * The same as a quiet line.
- *
- * @param {{origin: Origin | null | undefined, own: (value: number) => string}} props
- */
-export function OriginLine({ origin, own }) {
-  const value = origin?.own ?? null;
-  const words = originWords(origin, value === null ? null : own(value));
-  return words ? html`<p class="quiet figure-origin">${words}</p>` : null;
 }
