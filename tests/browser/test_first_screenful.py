@@ -14,7 +14,6 @@ from tests.browser.test_alarms import start_shift, timer
 from tests.browser.test_screens import LATE, see_cautions, show
 from tests.browser.test_which_vat import LANGUAGES, language, unread
 
-pytestmark = pytest.mark.long
 SIZES = [(360, 740), (412, 839)]
 MOST_WORDS = 40
 # Steps that need more words, with what they need them for.
