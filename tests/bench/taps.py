@@ -35,7 +35,7 @@ def all_sent(page):
 
 def ready_for_no_network(page, maker):
     """Wait until the phone opens with no network, and come back to the make."""
-    maker.hand.tap(".status-button", "Menu")
+    maker.hand.tap(".status-button[aria-label=Menu]")
     maker.hand.tap(".row", having="This phone")
     is_ready = "li:has-text('Opens with no network'):has-text('yes')"
     until(

@@ -81,7 +81,7 @@ def all_sent(page):
 
 def ready_for_no_network(page, maker):
     """Look at what the phone says of itself, and come back to the make."""
-    maker.hand.tap(".status-button", "Menu")
+    maker.hand.tap(".status-button[aria-label=Menu]")
     maker.hand.tap(".row", having="This phone")
     page.locator("li:has-text('Opens with no network'):has-text('yes')").wait_for()
     page.go_back()

@@ -104,7 +104,7 @@ export function StatusBar({ title, make }) {
   const isDone = net.value === "online" && !unsent.value;
   return html`<header class="status">
     <div class="status-row">
-      <${Tap} class="status-button is-icon" means="menu" onTap=${() => go("menu")}><svg viewBox="0 0 24 24" aria-hidden="true"><path d="M3 5.5h18M3 12h18M3 18.5h18" /></svg><span class="heard">${t("nav.menu")}</span></${Tap}>
+      <${Tap} class="status-button is-icon" means="menu" label=${t("nav.menu")} onTap=${() => go("menu")}><svg viewBox="0 0 24 24" aria-hidden="true"><path d="M3 5.5h18M3 12h18M3 18.5h18" /></svg></${Tap}>
       ${make ? html`<${WhichMake} make=${make} />` : html`<span class="status-title">${title}</span>`}
       ${isQuiet ? html`<svg class="status-mark" viewBox="0 0 24 24" aria-hidden="true"><path d=${isDone ? "M4 13l5.5 5.5L20.5 6" : MARKS.running.line} /></svg>` : null}
       ${person ? html`<${LockButton} /><${Tap} class="status-button" means="who" label=${t("status.person", { name: person.name })} onTap=${() => go("who")}>${person.name}</${Tap}>` : null}
