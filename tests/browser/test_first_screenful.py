@@ -261,7 +261,7 @@ def test_the_bar_is_one_line_with_one_mark_until_something_is_wrong(new_phone):
         phone.page.set_viewport_size({"width": wide, "height": high})
         show(phone, f"make/{make}")
         phone.page.locator(".status-mark").wait_for()
-        assert height(phone, ".status") <= 72  # one line of buttons of 60 px
+        assert height(phone, ".status") <= 76  # one line of buttons of 60 px
         assert unread(phone, [".make-whose", "Long vat"]) == []
         told = phone.page.locator("[role=status].status-words")
         assert height(phone, ".status-words") <= 1  # heard, not seen
