@@ -81,8 +81,11 @@ export function CautionSheet({ make, step, row }) {
   const acceptAndBegin = async () => {
     if (await accept()) await begin(make, step);
   };
-  const further = () =>
+  // Returns nothing: where a scroll is a promise it would be taken for an act, and a
+  // reader's next press within a second left out.
+  const further = () => {
     list.current?.scrollBy({ top: list.current.clientHeight * 0.8 });
+  };
   /** @type {[string, () => unknown]} */
   const [word, does] = !isSeen
     ? ["caution.more", further]
