@@ -9,13 +9,31 @@ function isRoomy() {
   return innerWidth >= WIDE_REM * rem;
 }
 
+// No event tells that words grew, but what is as wide as they are grows with them.
+/** @param {() => void} look */
+function watchWords(look) {
+  const gauge = document.createElement("i");
+  gauge.style.cssText = "position: fixed; width: 1rem; visibility: hidden";
+  document.body.append(gauge);
+  const size = new ResizeObserver(look);
+  size.observe(gauge);
+  return () => {
+    size.disconnect();
+    gauge.remove();
+  };
+}
+
 /** Whether the screen has room for a table of many columns. */
 export function useWide() {
   const [isWide, setWide] = useState(isRoomy);
   useEffect(() => {
     const look = () => setWide(isRoomy());
     addEventListener("resize", look);
-    return () => removeEventListener("resize", look);
+    const stop = watchWords(look);
+    return () => {
+      stop();
+      removeEventListener("resize", look);
+    };
   }, []);
   return isWide;
 }
