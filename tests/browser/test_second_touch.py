@@ -193,3 +193,47 @@ def test_quick_fingers_lose_no_digit_and_no_save_on_the_pad(new_phone):
     log = phone.run("return state.view.value.log")
     told = [row["data"]["typed"] for row in log if row["kind"] == "reading_taken"]
     assert sorted(told) == ["4.2", "4.4", "4.9", "5", "5.1"]
+
+
+# A button over the page that is done recording when it is told so.
+RECORDING = """
+  const [{ Tap }, { html }, { render }] = await Promise.all([
+    import("/js/parts/tap.js"), import("/js/parts/html.js"), import("preact"),
+  ]);
+  const place = document.createElement("div");
+  place.style.cssText = "position: fixed; inset: 100px auto auto 100px; z-index: 9";
+  document.body.append(place);
+  window.recorded = 0;
+  const act = () => new Promise((done) => {
+    window.recorded += 1;
+    window.finish = done;
+  });
+  render(html`<${Tap} class="recording" onTap=${act}>Record it</${Tap}>`, place);
+"""
+
+
+@pytest.mark.everyday
+def test_what_is_being_recorded_is_not_recorded_again_and_says_that_it_waits(new_phone):
+    phone = new_phone()
+    phone.run(RECORDING)
+    settled(phone)
+    finger = Touch(phone)
+    spot = finger.middle(".recording")
+    waiting = phone.page.locator(".recording.is-waiting")
+
+    def recorded():
+        return phone.page.evaluate("window.recorded")
+
+    finger.tap(spot)
+    until(lambda: recorded() == 1, "the first press to count")
+    phone.page.wait_for_timeout(1500)  # longer than a new button waits
+    finger.tap(spot)
+    waiting.wait_for()
+    phone.page.evaluate("window.finish()")
+    phone.page.wait_for_timeout(100)
+    finger.tap(spot)
+    waiting.wait_for()
+    assert recorded() == 1
+    settled(phone)
+    finger.tap(spot)
+    until(lambda: recorded() == 2, "the press after a look to count")

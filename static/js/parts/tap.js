@@ -1,8 +1,7 @@
 import { signal } from "@preact/signals";
-import { useRef, useState } from "preact/hooks";
+import { useRef } from "preact/hooks";
 import { html } from "./html.js";
-import { once } from "./once.js";
-import { isSettled, meaningOf, settle } from "./touch-guard.js";
+import { isSettled, leaveOut, meaningOf, renew, settle } from "./touch-guard.js";
 
 // One button for wet and gloved hands.
 //
@@ -117,14 +116,24 @@ export function Tap({
 }) {
   const held = useRef(/** @type {?Held} */ (null));
   const lastMs = useRef(-Infinity);
-  const [doOnce] = useState(once);
+  const recording = useRef(/** @type {?string} */ (null));
 
-  const act = (/** @type {string} */ meaning) => {
+  const act = (/** @type {string} */ meaning, /** @type {HTMLElement} */ button) => {
     const nowMs = performance.now();
     if (disabled || nowMs - lastMs.current < guardMs) return;
+    if (recording.current === meaning) {
+      renew(button);
+      leaveOut(button);
+      return;
+    }
     lastMs.current = nowMs;
-    if (steady) onTap();
-    else doOnce(meaning, onTap);
+    const doing = onTap();
+    if (steady || !(doing instanceof Promise)) return;
+    recording.current = meaning;
+    doing.finally(() => {
+      if (recording.current === meaning) recording.current = null;
+      renew(button);
+    });
   };
   const release = (/** @type {PressEvent} */ event) => {
     event.currentTarget.classList.remove("is-down");
@@ -153,7 +162,7 @@ export function Tap({
     release(event);
     // Another phone's entry may have turned it while the finger lay on it.
     if (isInside(event, box) && meaning === meaningOf(event.currentTarget))
-      act(meaning);
+      act(meaning, event.currentTarget);
   };
   const onPointerCancel = (/** @type {PressEvent} */ event) => {
     if (held.current?.pointerId === event.pointerId) release(event);
@@ -163,7 +172,7 @@ export function Tap({
       performance.now() - lastPointerMs > AFTER_POINTER_MS &&
       isSettled(event.currentTarget, null)
     )
-      act(meaningOf(event.currentTarget));
+      act(meaningOf(event.currentTarget), event.currentTarget);
   };
   const onKeyDown = (/** @type {KeyboardEvent} */ event) => {
     if (event.repeat && (event.key === "Enter" || event.key === " ")) {

@@ -9,7 +9,8 @@
 // Rules. What a button means is its words without figures (a clock ticks in them), or
 // `means` where words do not say it all. A new element is new, unless it means what
 // another one of that `means` meant just before. What moves with a person's own
-// scrolling stays known. Keys that always do the same (digits) are `steady`. A press
+// scrolling stays known. A button that recorded something is new again from then on:
+// on a slow phone a finger is down again before its outcome shows. Keys that always do the same (digits) are `steady`. A press
 // by key, pedal or screen reader has no place: there the meaning alone counts.
 //
 // How. The page is looked at once a frame in which something changed, never by
@@ -191,8 +192,12 @@ function mark() {
   });
 }
 
-/** @type {(button: HTMLElement, seen: Seen | undefined, nowMs: number) => false} */
-function leaveOut(button, seen, nowMs) {
+/**
+ * Leave a press out, and show on its button that it waits.
+ *
+ * @type {(button: HTMLElement, seen?: Seen, nowMs?: number) => false}
+ */
+export function leaveOut(button, seen, nowMs = performance.now()) {
   const firstMs = seen ? seen.boxes[seen.boxes.length - 1].fromMs : nowMs;
   button.style.setProperty(
     "--settles",
@@ -228,6 +233,19 @@ export function isSettled(button, at) {
  */
 export function meaningOf(button) {
   return nameOf(button);
+}
+
+/**
+ * Take a button as new: what it did has still to be seen, however late it shows.
+ *
+ * @param {HTMLElement} button
+ */
+export function renew(button) {
+  const [seen, nowMs] = [known.get(button), performance.now()];
+  if (!seen) return;
+  seen.sinceMs = nowMs;
+  seen.boxes = [{ ...seen.boxes[seen.boxes.length - 1], fromMs: nowMs }];
+  look();
 }
 
 /**
