@@ -169,4 +169,11 @@ test("until when is told in the fewest words that leave no doubt", () => {
   assert.equal(at(11, 4, 8, 0), "Fri 08:00");
   // A week on, the weekday would be today's.
   assert.equal(at(11, 5, 14, 0), "5 Dec");
+  // Of a hold that goes on past midnight nobody asks the day.
+  const late = new Date(2026, 10, 28, 23, 35).getTime();
+  const from = (...when) => format.clockSoon(new Date(2026, ...when).getTime(), late);
+  assert.equal(from(10, 29, 0, 5), "00:05");
+  assert.equal(from(10, 29, 5, 30), "05:30");
+  assert.equal(from(10, 29, 5, 40), "Sun 05:40");
+  assert.equal(from(10, 27, 23, 50), "Fri 23:50");
 });

@@ -109,16 +109,18 @@ export function clockDay(ms, nowMs) {
 }
 
 const WEEK_MS = 6 * DAY_S * 1000;
+const NEAR_MS = (DAY_S / 4) * 1000; // nobody takes a time so near for tomorrow's
 
 /**
- * Until when, in few words: today the time, in the days after it the weekday with it,
- * later the date alone.
+ * Until when, in few words: today and past midnight soon the time, in the days after
+ * it the weekday with it, later the date alone.
  *
  * @param {number} ms
  * @param {number} nowMs
  */
 export function clockSoon(ms, nowMs) {
-  if (clockDay(ms, nowMs) === clock(ms)) return clock(ms);
+  const isNear = ms >= nowMs && ms - nowMs < NEAR_MS;
+  if (isNear || clockDay(ms, nowMs) === clock(ms)) return clock(ms);
   const isFar = ms - nowMs > WEEK_MS;
   const named = new Date(ms).toLocaleDateString(
     locale(),

@@ -5,7 +5,7 @@ import { StateMark } from "../../parts/state-mark.js";
 import { secondMs } from "../../parts/ticker.js";
 import {
   clock,
-  clockDay,
+  clockSoon,
   formOf,
   quantity,
   span,
@@ -67,7 +67,7 @@ function saidWords({ key, missing, raised, ...said }) {
   return t("hold.says." + key, {
     value: temp(said.value),
     limit: temp(said.limit),
-    end: said.end_ms ? clockDay(said.end_ms, secondMs.value) : "–",
+    end: said.end_ms ? clockSoon(said.end_ms, secondMs.value) : "–",
     at: clock(said.at_ms),
     start: clock(said.start_ms),
     span: span(said.span_s),
