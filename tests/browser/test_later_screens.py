@@ -78,11 +78,21 @@ def test_a_screen_that_has_not_come_says_so_and_comes_by_itself(creamery, new_ph
     phone.problems.clear()  # the browser's word on the request that was held back
 
 
+def load_anew(phone):
+    """Load the page as for the first time: it has fetched all parts in quiet time."""
+    phone.page.goto("about:blank")
+    cdp = phone.context.new_cdp_session(phone.page)
+    cdp.send("Network.clearBrowserCache")
+    cdp.detach()
+    phone.page.goto(phone.url)
+    phone.painted()
+
+
 def test_no_later_screen_is_painted_before_its_rules_are_there(creamery, new_phone):
     phone = new_phone(paired=False, scripts=[NO_WORKER])
     page, held = phone.page, []
     page.route(STYLE, lambda route: held.append(route))
-    page.reload()
+    load_anew(phone)
     join(phone, creamery.invite("Mara", "maker"))
     show(page, "alarms", "One moment.")
     until(lambda: held, "the rules to be asked for")
@@ -112,7 +122,7 @@ def test_a_sheet_tapped_before_its_part_has_come_opens_with_it(creamery, new_pho
     page, held = phone.page, []
     make = open_make(creamery)
     page.route(LATER, lambda route: held.append(route))
-    page.reload()  # the page has asked for the part in quiet time
+    load_anew(phone)
     join(phone, creamery.invite("Mara", "maker"))
     show_make(page, make)
     page.locator("button:not([data-new])", has_text="Write a note").tap()
