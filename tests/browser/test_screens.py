@@ -647,7 +647,7 @@ SAID = {
 # No refusal: the pad asks once more, or a sum makes a note of its own of it; the name
 # of a gate; and how the words of another key begin.
 ASKED = {"unlikely_low", "unlikely_high", "jump", "recipe_milk", "above_limit"}
-ASKED |= {"other_unit", "hold", "again_"}
+ASKED |= {"other_unit", "far", "hold", "again_"}
 
 
 def keys_of_core():

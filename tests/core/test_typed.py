@@ -3,7 +3,7 @@
 import pytest
 
 from tests.core.brine.test_tanks import TANK, Tank
-from tests.core.builders import MAKE, Phone
+from tests.core.builders import MAKE, Phone, at, figure, recipe
 
 
 def last(ask, events, quantity, size=None, make=MAKE):
@@ -11,7 +11,7 @@ def last(ask, events, quantity, size=None, make=MAKE):
 
 
 def typed(ask, events, quantity, text, make=MAKE, size=None):
-    question = ("read_reading", make, quantity, text, "", size)
+    question = ("read_reading", make, quantity, text, "", size, at(600))
     return ask.desk(("take", events), question)[1]
 
 
@@ -117,7 +117,7 @@ def test_wheels_that_weigh_more_out_of_the_tank_are_asked_about(core):
 def in_the_hold(ask, text, unit, quantity="milk_temp_c", key="hold"):
     phone = Phone()
     events = [phone.opened(), phone.event("step_begun", 5, step=key)]
-    question = ("read_reading", MAKE, quantity, text, unit, None)
+    question = ("read_reading", MAKE, quantity, text, unit, None, at(10))
     return ask.desk(("take", events), question)[1]
 
 
@@ -147,6 +147,43 @@ def test_a_step_that_is_over_wants_nothing(ask):
     phone = Phone()
     events = [phone.opened(), phone.event("step_begun", 5, step="hold")]
     events.append(phone.event("step_ended", 40, step="hold"))
-    question = ("read_reading", MAKE, "milk_temp_c", "63", "F", None)
+    question = ("read_reading", MAKE, "milk_temp_c", "63", "F", None, at(50))
     assert ask.desk(("take", events), question)[1]["ask"] is None
     assert ask.desk(("take", []), question)[1]["ask"] is None
+
+
+def at_the_press(ask, text, size="small", begun=True):
+    """Type what the gauge shows where 40 kPa are wanted on a small wheel."""
+    own = recipe()
+    press = next(one for one in own["steps"] if one["key"] == "fill")
+    wanted = figure(40.0, "kPa", 36.0, 44.0)
+    press["targets"] = [
+        {"quantity": "press_gauge_kpa", "size": "small", "figure": wanted}
+    ]
+    phone = Phone()
+    events = [phone.opened(recipe=own)]
+    if begun:
+        events.append(phone.event("step_begun", 5, step="fill", why="Early"))
+    question = ("read_reading", MAKE, "press_gauge_kpa", text, "kPa", size, at(6))
+    return ask.desk(("take", events), question)[1]
+
+
+@pytest.mark.parametrize(
+    ("text", "limit"),
+    # Twice the upper end of the band, half the lower one.
+    [("88", 44.0), ("120", 44.0), ("18", 36.0), ("6", 36.0)],
+)
+def test_a_press_set_far_from_its_figure_is_asked_about_and_kept(ask, text, limit):
+    told = at_the_press(ask, text)
+    assert told["ask"] == {"key": "far", "limit": limit}
+    assert (told["value"], told["problems"]) == (float(text), [])
+
+
+@pytest.mark.parametrize("text", ["40", "36", "44", "87", "19"])
+def test_a_press_near_its_figure_is_not_asked_about(ask, text):
+    assert at_the_press(ask, text)["ask"] is None
+
+
+def test_a_press_whose_figure_is_of_another_size_or_not_at_hand_asks_nothing(ask):
+    assert at_the_press(ask, "120", size="large")["ask"] is None
+    assert at_the_press(ask, "120", begun=False)["ask"] is None

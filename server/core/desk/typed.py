@@ -1,5 +1,6 @@
 """What was typed, read in the unit that it was typed in."""
 
+from ..creamery import kept
 from ..log.readings import last_of
 from ..log.typed import read_field as read_field
 from ..units.readings import read_typed as read_typed_value
@@ -38,7 +39,8 @@ def read_reading(
     quantity: str,
     typed: str,
     typed_unit: str,
-    size: "str | None" = None,
+    size: "str | None",
+    now_ms: int,
 ) -> "dict[str, Any]":
     """Return what a reading typed now means, beside the last and what is wanted.
 
@@ -49,6 +51,7 @@ def read_reading(
         typed: text as typed, comma or point.
         typed_unit: unit it was typed in; "" for the quantity's own.
         size: size of wheel that is weighed or analysed; None for any.
+        now_ms: now, by the server's clock [ms].
 
     Returns:
         {"value", "problems", "ask"}, see `readings.read_typed`.
@@ -56,10 +59,10 @@ def read_reading(
     before = last_reading(desk, make_id, quantity, size)
     last = None if before is None else before["value"]
     # Loaded with the first pad: the app starts without it.
-    from ..make.wanted_now import wanted_now
+    from ..step.wanted import wanted_now
 
-    state = desk["makes"].get(make_id)
-    wanted = [] if state is None else wanted_now(state, quantity)
+    shown = kept.view(desk, make_id, now_ms)
+    wanted = [] if shown is None else wanted_now(shown, quantity, size)
     return read_typed_value(quantity, typed, typed_unit, last, wanted)
 
 

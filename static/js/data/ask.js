@@ -284,7 +284,7 @@ export function readTyped({ quantity, typed, unit }) {
 }
 
 /**
- * Read a reading that is typed now, compared with the one before it.
+ * Read a reading that is typed now, compared with the one before it and what is wanted.
  *
  * @param {{make: string, quantity: string, typed: string, unit: string,
  *   size?: string | null}} asked size: of the wheel that is weighed or analysed
@@ -297,6 +297,7 @@ export function readReading({ make, quantity, typed, unit, size = null }) {
     typed,
     typed_unit: unit,
     size,
+    now_ms: nowMs(),
   });
 }
 

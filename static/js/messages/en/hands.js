@@ -15,6 +15,7 @@ export const HANDS = {
   "make.left_open_detail": "It could begin, and a later step runs",
 
   "keypad.ask_jump": "From {last} to {value}: a large step. Keep it?",
+  "keypad.ask_far": "{value} is far from the {limit} wanted. Keep it?",
   "keypad.one_point": "It has a point already.",
   "keypad.decimals": "Decimals here: {n} at most.",
   "keypad.full": "It is too long for one more digit.",

@@ -17,6 +17,7 @@ export const HANDS = {
   "make.left_open_detail": "Podía empezar, y ya va un paso posterior",
 
   "keypad.ask_jump": "De {last} a {value}: un salto grande. ¿Guardarlo?",
+  "keypad.ask_far": "{value} está lejos de la meta, {limit}. ¿Guardarlo?",
   "keypad.one_point": "Ya tiene signo decimal.",
   "keypad.decimals": "Decimales aquí: {n} como mucho.",
   "keypad.full": "Es demasiado largo para otra cifra.",

@@ -18,6 +18,7 @@ export const HANDS = {
     "Elle pouvait commencer, et une étape plus loin est en cours",
 
   "keypad.ask_jump": "De {last} à {value}\u00a0: un grand saut. Garder\u00a0?",
+  "keypad.ask_far": "{value} est loin de la cible, {limit}. Garder\u00a0?",
   "keypad.one_point": "Il y a déjà une virgule.",
   "keypad.decimals": "Décimales ici\u00a0: {n} au plus.",
   "keypad.full": "Trop long pour un chiffre de plus.",

@@ -96,6 +96,8 @@ export function askWords(name, last) {
       last: last ? bare(name, last.value) : "",
     };
     if (ask.key === "jump") return t("keypad.ask_jump", values);
+    if (ask.key === "far")
+      return t("keypad.ask_far", { ...values, limit: quantity(name, ask.limit) });
     if (ask.key === "other_unit") {
       const [unit, other] = [formOf(name).unit, ask.limit].map(unitName);
       return t("keypad.ask_unit", { ...values, unit, other });
