@@ -4,6 +4,7 @@ import re
 
 import pytest
 
+from tests.browser.conftest import until
 from tests.browser.test_screens import (
     SIZES,
     TOO_WIDE,
@@ -71,7 +72,8 @@ def test_all_that_the_core_says_is_due_stands_on_the_list(maker):
 
 def test_two_turns_at_once_are_told_once_with_what_may_wait(maker):
     # Two makes at the same stage meet again and again: only the next are told.
-    assert maker.page.locator(".clash").count() == 3
+    all_told = maker.page.locator(".clash")
+    until(lambda: all_told.count() == 3, "the clashes to be told")
     said = words(maker, ".clash")
     assert "2 things at about" in said
     assert said.count("Turn the wheels") == 3  # two acts, and the one that may wait
