@@ -111,6 +111,13 @@ def new_id(chance, at_ms):
     return str(uuid.UUID(int=value))
 
 
+def new_desk():
+    """Return a desk of the core that holds the rules and nothing else."""
+    desk = core.new()
+    core.set_rules(desk, read_rules())
+    return desk
+
+
 @dataclass
 class Crew:
     """Who does what: one at the vat, the others elsewhere.
@@ -168,8 +175,7 @@ class Recorder:
         self.chance = chance
         self.milk_l = milk_l
         self.make = new_id(chance, start_ms)
-        self.desk = core.new()
-        core.set_rules(self.desk, read_rules())
+        self.desk = new_desk()
         self.events = []
         self.now_ms = start_ms
         self.last_tap_ms = {}
@@ -228,6 +234,32 @@ class Recorder:
             if self.now_ms - moved_ms > longest_ms:
                 keys = [row["key"] for row in open_steps]
                 raise ValueError(f"nothing moves any more in {keys}")
+
+    def move(self, by_ms):
+        """Let the whole make have happened at another time.
+
+        Args:
+            by_ms: how much later [ms].
+        """
+
+        def moved_id(one):
+            # The instant is in its first 48 bits.
+            return str(uuid.UUID(int=uuid.UUID(one).int + (by_ms << 80)))
+
+        for event in self.events:
+            event["at_ms"] += by_ms
+            event["entered_ms"] += by_ms
+            for name in ("id", "make", "ref"):
+                event[name] = event[name] and moved_id(event[name])
+        self.make = moved_id(self.make)
+        self.now_ms += by_ms
+        self.last_tap_ms = {
+            device: at_ms + by_ms for device, at_ms in self.last_tap_ms.items()
+        }
+        self.desk = new_desk()
+        problems = core.take(self.desk, self.events)["problems"]
+        if problems:
+            raise ValueError(f"moved by {by_ms} ms: {problems}")
 
     def _begun(self):
         rows = (row for row in self.events[-2:] if row["kind"] == "step_begun")

@@ -78,15 +78,16 @@ def leave_aside(make, by_person, now_ms):
     sync.push([event], None, sender, now_ms)
 
 
-def seed(data_dir):
+def seed(data_dir, now_ms=None):
     """Fill a folder with the day.
 
     Args:
         data_dir: the folder; it must be empty.
+        now_ms: the instant that its day has come to [ms]; None for now.
     """
     app = create_app(replace(from_environment(), data_dir=data_dir))
     with app.app_context():
-        now_ms = real_now_ms()
+        now_ms = real_now_ms() if now_ms is None else now_ms
         recipe = json.loads(RECIPE.read_text("utf-8"))
         by_person = phones()
         makes = older(recipe, by_person, now_ms)

@@ -174,7 +174,7 @@ def begin(recipe, plan, by_person, start_ms):
     )
 
 
-def reached(recipe, plan, by_person, now_ms, until_ms=None):
+def reached(recipe, plan, by_person, now_ms):
     """Return a make that has come as far as its plan says.
 
     Args:
@@ -182,13 +182,13 @@ def reached(recipe, plan, by_person, now_ms, until_ms=None):
         plan: the make.
         by_person: answer of `phones`.
         now_ms: now [ms].
-        until_ms: go on until then [ms]; None for now.
     """
-    trial = begin(recipe, plan, phones(), TRIAL_MS)
-    run(trial, TRIAL_MS + 400 * DAY_MS, plan.step)
-    start_ms = now_ms - plan.past_ms - (trial.now_ms - TRIAL_MS)
-    make = begin(recipe, plan, by_person, start_ms)
-    run(make, now_ms if until_ms is None else until_ms)
+    # How long it takes until then shows once it was made.
+    make = begin(recipe, plan, by_person, TRIAL_MS)
+    run(make, TRIAL_MS + 400 * DAY_MS, plan.step)
+    come_ms = make.now_ms + plan.past_ms
+    run(make, come_ms)
+    make.move(now_ms - come_ms)
     return make
 
 
@@ -424,11 +424,12 @@ def send(events, by_person):
                 raise ValueError(f"not stored: {result}")
 
 
-def seed(data_dir):
+def seed(data_dir, now_ms=None):
     """Fill a folder with the creamery.
 
     Args:
         data_dir: the folder; its database must hold no events yet.
+        now_ms: the instant that its day has come to [ms]; None for now.
 
     Raises:
         ValueError: it already holds some.
@@ -436,7 +437,7 @@ def seed(data_dir):
     app = create_app(replace(from_environment(), data_dir=data_dir))
     with app.app_context():
         require_empty(data_dir)
-        now_ms = real_now_ms()
+        now_ms = real_now_ms() if now_ms is None else now_ms
         recipe = json.loads(RECIPE.read_text("utf-8"))
         by_person, found = all_makes(recipe, now_ms)
         fill(by_person, found, brine_tank(by_person, found, now_ms), now_ms)
