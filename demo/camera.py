@@ -1,6 +1,7 @@
 """A served creamery and a browser that takes pictures of its screens."""
 
 import contextlib
+import io
 import json
 import re
 import signal
@@ -12,7 +13,7 @@ import urllib.request
 from http.cookiejar import CookieJar
 from uuid import uuid4
 
-from demo.small_png import small
+from PIL import Image
 
 START_S = 30
 DAY_MS = 86_400_000
@@ -32,6 +33,7 @@ PHONE = (412, 839, True)
 TABLET = (820, 1180, True)
 DESK = (1440, 900, False)
 LARGEST_BYTES = 150_000  # pictures live in the repository
+COLOURS = 256
 
 
 class Creamery:
@@ -264,7 +266,9 @@ class Album:
             ValueError: the file is too large for the repository.
         """
         path = self.folder / f"{name}.png"
-        path.write_bytes(small(png))
+        picture = Image.open(io.BytesIO(png)).convert("RGB")
+        few = picture.quantize(COLOURS, dither=Image.Dither.NONE)
+        few.save(path, optimize=True)
         size = path.stat().st_size
         if size > LARGEST_BYTES:
             raise ValueError(f"{path} has {size} bytes, more than {LARGEST_BYTES}")
