@@ -36,6 +36,7 @@ FLAGS = [
     "--disable-sync",
 ]
 WAIT_S = 30
+LONGEST = ("test_pictures.py", "test_whole_make.py", "test_first_screenful.py")
 MODULES = """
 const [state, actions, { record }, db, desk, ask, { clock, nowMs }, sync] =
   await Promise.all([
@@ -126,6 +127,8 @@ def pytest_collection_modifyitems(items):
     and one look at each kind of screen.
     """
     here = Path(__file__).parent
+    # What takes minutes begins first, so that nothing waits for it alone at the end.
+    items.sort(key=lambda item: item.path.name not in LONGEST)
     for item in items:
         if here in item.path.parents:
             item.add_marker(pytest.mark.browser)
@@ -160,6 +163,7 @@ class Creamery:
     """One server with its own data, and the owner's way in."""
 
     options = ()  # further words of its command line
+    owner = "Orla"
 
     def __init__(self, folder, program, nursery=None):
         self.folder = folder
@@ -231,7 +235,7 @@ class Creamery:
         """Pair the owner's desk, with the code printed at the first start."""
         code = re.search(r"code (\S+)", self.words.read_text())[1]
         names = {"device": str(uuid.uuid4()), "device_name": "Office desk"}
-        self.ask("POST", "/pair", {**names, "code": code, "person_name": "Orla"})
+        self.ask("POST", "/pair", {**names, "code": code, "person_name": self.owner})
 
     def invite(self, name, role):
         """Return a code that pairs one phone for a person, new or known."""
@@ -266,9 +270,10 @@ class Phone:
         self.context = None
         self.scripts = []
         self.flags = []
+        self.settings = {}  # of the browser, in place of a Pixel 7's
 
     def open(self, offline=False):
-        device = dict(self.play.devices["Pixel 7"])
+        device = {**self.play.devices["Pixel 7"], **self.settings}
         device.pop("default_browser_type", None)
         self.context = self.play.chromium.launch_persistent_context(
             str(self.folder),
