@@ -54,16 +54,21 @@ def read_reading(
         now_ms: now, by the server's clock [ms].
 
     Returns:
-        {"value", "problems", "ask"}, see `readings.read_typed`.
+        {"value", "problems", "ask"}, see `readings.read_typed`; ask is "far", too,
+        with the nearest figure, where the value lies far from all that is wanted.
     """
     before = last_reading(desk, make_id, quantity, size)
     last = None if before is None else before["value"]
     # Loaded with the first pad: the app starts without it.
-    from ..step.wanted import wanted_now
+    from ..step.wanted import far_from, wanted_now
 
     shown = kept.view(desk, make_id, now_ms)
     wanted = [] if shown is None else wanted_now(shown, quantity, size)
-    return read_typed_value(quantity, typed, typed_unit, last, wanted)
+    told = read_typed_value(quantity, typed, typed_unit, last, wanted)
+    if told["ask"] is None and not told["problems"]:
+        end = far_from(quantity, told["value"], wanted)
+        told["ask"] = None if end is None else {"key": "far", "limit": end}
+    return told
 
 
 def read_typed(

@@ -2,10 +2,15 @@
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Sequence
     from typing import Any
 
     from server.shapes.core.step import Step
     from server.shapes.core.view import View
+
+# A press is set to its figure: half or twice as much is no drift (common practice, no
+# source). What warms, sours or is poured in parts is far off until it is there.
+TIMES_OFF = {"press_gauge_kpa": 2.0}
 
 
 def wanted_now(
@@ -49,3 +54,24 @@ def _band(
     value: float, low: "float | None", high: "float | None"
 ) -> "tuple[float, float]":
     return value if low is None else low, value if high is None else high
+
+
+def far_from(
+    quantity: str, value: float, wanted: "Sequence[tuple[float, float]]"
+) -> "float | None":
+    """Return the end of a wanted band nearest to a value that lies far off all.
+
+    Args:
+        quantity: key of `quantities.QUANTITIES`.
+        value: the value, in the quantity's own unit.
+        wanted: bands (low, high) that are wanted of it, in the same unit.
+
+    Returns:
+        None where it lies in a band or near one, or none is wanted.
+    """
+    times = TIMES_OFF.get(quantity)
+    if times is None or not wanted:
+        return None
+    ends = [min(max(value, low), high) for low, high in wanted]
+    end = min(ends, key=lambda one: abs(value - one))
+    return end if value >= times * end or end >= times * value else None

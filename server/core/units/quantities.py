@@ -9,7 +9,6 @@ practice, no source); recipe bands are a different thing and live in recipes.
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Sequence
     from typing import Any
 
     from server.shapes.core.words import Problem
@@ -118,8 +117,6 @@ JUMPS = {
 ADDS_UP = ("whey_drained_l", "water_added_l")
 # What is out by ten where a point or a zero went wrong.
 TIMES = 8.0
-# A press is set to its figure: half or twice as much is no drift.
-TIMES_OFF = {"press_gauge_kpa": 2.0}
 TIMES_ASKED = (
     "milk_volume_l",
     "milk_mass_kg",
@@ -207,34 +204,6 @@ def is_jump(quantity: str, value: float, last: float) -> bool:
     """
     if quantity in JUMPS:
         return abs(value - last) > JUMPS[quantity]
-    return quantity in TIMES_ASKED and _is_times(value, last, TIMES)
-
-
-def _is_times(value: float, other: float, times: float) -> bool:
-    if value <= 0.0 or other <= 0.0:
-        return False
-    return value >= times * other or other >= times * value
-
-
-def far_from(
-    quantity: str, value: float, wanted: "Sequence[tuple[float, float]]"
-) -> "float | None":
-    """Return the end of a wanted band nearest to a value that lies far off all.
-
-    Only of what is set to its figure; what warms, sours or is poured in parts is far
-    off by nature until it is there.
-
-    Args:
-        quantity: a key of QUANTITIES.
-        value: the value, in the quantity's own unit.
-        wanted: bands (low, high) that are wanted of it, in the same unit.
-
-    Returns:
-        None where it lies in a band or near one, or none is wanted.
-    """
-    times = TIMES_OFF.get(quantity)
-    if times is None or not wanted:
-        return None
-    ends = [min(max(value, low), high) for low, high in wanted]
-    nearest = min(ends, key=lambda end: abs(value - end))
-    return nearest if _is_times(value, nearest, times) else None
+    if quantity in TIMES_ASKED and value > 0.0 and last > 0.0:
+        return value >= TIMES * last or last >= TIMES * value
+    return False

@@ -8,7 +8,6 @@ from .quantities import (
     QUANTITIES,
     check_number,
     check_value,
-    far_from,
     is_jump,
     needs_second_look,
 )
@@ -52,8 +51,7 @@ def read_typed(
         {"value", "problems", "ask"}: value None when there are problems; ask
         is "other_unit" where the number would fit in that one, the soft limit it
         lies outside of, "jump" with the last value where it lies far from that,
-        "far" with the nearest figure where it lies far from all that is wanted, or
-        None.
+        or None.
     """
     entry = QUANTITIES.get(quantity)
     if entry is None:
@@ -84,9 +82,6 @@ def read_typed(
         ask = needs_second_look(quantity, number)
     if ask is None and last is not None and is_jump(quantity, number, last):
         ask = {"key": "jump", "limit": last}
-    if ask is None:
-        end = far_from(quantity, number, wanted)
-        ask = None if end is None else {"key": "far", "limit": end}
     return {"value": number, "problems": [], "ask": ask}
 
 
