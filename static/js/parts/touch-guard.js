@@ -10,8 +10,9 @@
 // `means` where words do not say it all. A new element is new, unless it means what
 // another one of that `means` meant just before. What moves with a person's own
 // scrolling stays known. A button that recorded something is new again from then on:
-// on a slow phone a finger is down again before its outcome shows. Keys that always do the same (digits) are `steady`. A press
-// by key, pedal or screen reader has no place: there the meaning alone counts.
+// on a slow phone a finger is down again before its outcome shows. Keys that always do
+// the same (digits) are `steady`. A press by key, pedal or screen reader has no place:
+// there the meaning alone counts.
 //
 // How. The page is looked at once a frame in which something changed, never by
 // polling, and before each press.
